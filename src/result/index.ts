@@ -1,0 +1,10 @@
+/**
+ * What every answer looks like: a value with notices, or issues that say what, where, wanted and by which clause.
+ *
+ * @packageDocumentation
+ */
+export type { Issue, Notice } from './issue.ts';
+export { quote } from './quote.ts';
+export type { Failure, Result, Success } from './result.ts';
+export { failure, failures, success } from './result.ts';
+export { valueOf } from './value-of.ts';

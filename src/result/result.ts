@@ -1,0 +1,34 @@
+import type { Issue, Notice } from './issue.ts';
+
+/** The good outcome: a value, and whatever a person should be told about it. */
+export interface Success<T> {
+  readonly ok: true;
+  readonly value: T;
+  readonly notices: readonly Notice[];
+}
+
+/** The bad outcome: at least one issue, first the one to mend first. */
+export interface Failure {
+  readonly ok: false;
+  readonly issues: readonly [Issue, ...Issue[]];
+}
+
+/** What every `parse…`, `find…` and `decode…` function returns. Plain data: it survives JSON and structured clone. */
+export type Result<T> = Success<T> | Failure;
+
+/** A {@link Success} with the given value and notices. */
+export function success<T>(value: T, notices: readonly Notice[] = []): Success<T> {
+  return { ok: true, value, notices };
+}
+
+/** A {@link Failure} with one issue or more. */
+export function failure(first: Issue, ...others: Issue[]): Failure {
+  return { ok: false, issues: [first, ...others] };
+}
+
+/** A {@link Failure} from a list that a caller has checked not to be empty. */
+export function failures(issues: readonly Issue[]): Failure {
+  const [first, ...others] = issues;
+  if (first === undefined) throw new RangeError('failures: at least one issue is needed');
+  return { ok: false, issues: [first, ...others] };
+}

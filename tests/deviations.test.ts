@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = join(import.meta.dirname, '..');
+const ID = /D-[a-z]+-\d+/g;
+
+function filesUnder(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+const listed = [...readFileSync(join(root, 'docs/deviations.md'), 'utf8').matchAll(/^\| (D-[a-z]+-\d+) \|/gm)].map(
+  (match) => match[1] as string,
+);
+const marked = filesUnder(join(root, 'src'))
+  .filter((path) => path.endsWith('.ts'))
+  .flatMap((path) =>
+    readFileSync(path, 'utf8')
+      .split('\n')
+      .filter((line) => line.includes('deviation:'))
+      .flatMap((line) => line.match(ID) ?? []),
+  );
+
+const assertions: Record<string, () => void> = {};
+for (const path of filesUnder(join(root, 'tests/deviations'))) {
+  const module = (await import(path)) as { deviations: Record<string, () => void> };
+  Object.assign(assertions, module.deviations);
+}
+
+describe('docs/deviations.md', () => {
+  it('lists no id twice', () => {
+    expect(listed).toEqual([...new Set(listed)]);
+  });
+
+  it('lists exactly the ids that the code carries', () => {
+    expect([...new Set(listed)].sort()).toEqual([...new Set(marked)].sort());
+  });
+
+  it('lists exactly the ids that have an assertion', () => {
+    expect([...listed].sort()).toEqual(Object.keys(assertions).sort());
+  });
+
+  for (const [id, holds] of Object.entries(assertions)) {
+    it(`${id} still describes the code`, () => {
+      expect.hasAssertions();
+      holds();
+    });
+  }
+});
