@@ -1,0 +1,157 @@
+/**
+ * The service symbols 100–127 by field, and their names in this library.
+ *
+ * Source: ITU-R M.493 table of symbols; rows up to 116 agree with the national restatement in
+ * Japan, Ministry of Posts and Telecommunications Notification 567 of 1990 (prints of 1998–2002);
+ * the rest is remembered from M.493-13 and later. Withdrawn values are kept, so that what an
+ * older radio sends still has its name. Deviation: see the marked rows.
+ */
+
+/** A value the tables do not name, kept as received: `'symbol-107'`. */
+export type UnknownSymbol = `symbol-${number}`;
+
+const formatTable = [
+  [102, 'area'],
+  [112, 'distress'],
+  [114, 'group'],
+  [116, 'all-ships'],
+  [120, 'individual'],
+  [123, 'automatic-service'],
+] as const;
+
+const categoryTable = [
+  [100, 'routine'],
+  [106, 'ships-business'],
+  [108, 'safety'],
+  [110, 'urgency'],
+  [112, 'distress'],
+] as const;
+
+// deviation: D-call-1 (109 and 110 remembered).
+const natureTable = [
+  [100, 'fire-explosion'],
+  [101, 'flooding'],
+  [102, 'collision'],
+  [103, 'grounding'],
+  [104, 'listing'],
+  [105, 'sinking'],
+  [106, 'disabled-adrift'],
+  [107, 'undesignated'],
+  [108, 'abandoning-ship'],
+  [109, 'piracy'],
+  [110, 'man-overboard'],
+  [112, 'epirb-emission'],
+] as const;
+
+// deviation: D-call-2 (121 remembered; 124 and the withdrawn rows only from older prints).
+const firstTelecommandTable = [
+  [100, 'telephony-simplex'],
+  [101, 'telephony-duplex'],
+  [103, 'polling'],
+  [104, 'unable-to-comply'],
+  [105, 'end-of-call'],
+  [106, 'data'],
+  [109, 'telephony-j3e'],
+  [110, 'distress-acknowledgement'],
+  [111, 'telephony-h3e'],
+  [112, 'distress-relay'],
+  [113, 'teleprinter-fec'],
+  [115, 'teleprinter-arq'],
+  [116, 'teleprinter-receive'],
+  [118, 'test'],
+  [121, 'ship-position'],
+  [124, 'morse'],
+] as const;
+
+const reasonTable = [
+  [100, 'no-reason'],
+  [101, 'switching-centre-congested'],
+  [102, 'busy'],
+  [103, 'queue'],
+  [104, 'station-barred'],
+  [105, 'no-operator'],
+  [106, 'operator-unavailable'],
+  [107, 'equipment-disabled'],
+  [108, 'channel-unusable'],
+  [109, 'mode-unusable'],
+] as const;
+
+const secondTelecommandTable = [
+  ...reasonTable,
+  [110, 'neutral-craft'],
+  [111, 'medical-transport'],
+  [112, 'pay-phone'],
+  [113, 'facsimile'],
+  [115, 'data-modem-115'],
+  [116, 'data-modem-116'],
+] as const;
+
+const endTable = [
+  [117, 'acknowledgement-requested'],
+  [122, 'acknowledgement'],
+  [127, 'end-of-sequence'],
+] as const;
+
+type NameIn<Table extends readonly (readonly [number, string])[]> = Table[number][1];
+
+/** Format specifier: whom a call is for and what shape it has (M.493 table of symbols). */
+export type FormatSpecifier = NameIn<typeof formatTable>;
+/** Category of a call. `'ships-business'` (106) is withdrawn and only received. */
+export type Category = NameIn<typeof categoryTable>;
+/** Nature of distress. */
+export type NatureOfDistress = NameIn<typeof natureTable>;
+/** First telecommand, and type of subsequent communication. 126 (no information) is `null` in a call. */
+export type FirstTelecommand = NameIn<typeof firstTelecommandTable>;
+/** Why a station cannot comply: second telecommand 100–109 (M.493, with first telecommand 104 only). */
+export type Reason = NameIn<typeof reasonTable>;
+/** Second telecommand. 126 (no information) is `null` in a call. */
+export type SecondTelecommand = NameIn<typeof secondTelecommandTable>;
+/** End-of-sequence character: RQ (117), BQ (122) or the plain end (127). */
+export type EndOfSequence = NameIn<typeof endTable>;
+
+/** One field's table of symbols, both ways. */
+export interface SymbolTable<Name extends string> {
+  /** Symbol and name of each row, in order. */
+  readonly rows: readonly (readonly [symbol: number, name: Name])[];
+}
+
+/** Format specifiers. */
+export const formatSpecifiers: SymbolTable<FormatSpecifier> = { rows: formatTable };
+/** Categories. */
+export const categories: SymbolTable<Category> = { rows: categoryTable };
+/** Natures of distress. */
+export const natures: SymbolTable<NatureOfDistress> = { rows: natureTable };
+/** First telecommands and types of subsequent communication. */
+export const firstTelecommands: SymbolTable<FirstTelecommand> = { rows: firstTelecommandTable };
+/** Reasons for being unable to comply. */
+export const reasons: SymbolTable<Reason> = { rows: reasonTable };
+/** Second telecommands, the reasons among them. */
+export const secondTelecommands: SymbolTable<SecondTelecommand> = { rows: secondTelecommandTable };
+/** End-of-sequence characters. */
+export const endsOfSequence: SymbolTable<EndOfSequence> = { rows: endTable };
+
+/** Symbol for "no information" in a telecommand or a frequency element (M.493). */
+export const NO_INFORMATION = 126;
+
+/**
+ * The name of a symbol in a table, or `'symbol-n'` when the table has no such row.
+ *
+ * @param table - one of the tables of this module
+ * @param symbol - 0 to 127
+ */
+export function nameOfSymbol<Name extends string>(table: SymbolTable<Name>, symbol: number): Name | UnknownSymbol {
+  for (const row of table.rows) if (row[0] === symbol) return row[1];
+  return `symbol-${symbol}`;
+}
+
+/**
+ * The symbol of a name, `'symbol-n'` included.
+ *
+ * @throws RangeError when the name is in neither the table nor of the form `'symbol-0'` to `'symbol-127'`
+ */
+export function symbolOfName<Name extends string>(table: SymbolTable<Name>, name: Name | UnknownSymbol): number {
+  for (const row of table.rows) if (row[1] === name) return row[0];
+  const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
+  if (symbol === undefined || Number(symbol) > 127) throw new RangeError(`no symbol is named '${name}'`);
+  return Number(symbol);
+}
