@@ -1,0 +1,137 @@
+import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { boxBetween, boxContains, type GeoBox } from './geo-box.ts';
+
+/**
+ * The area that a geographic-area call is addressed to: a rectangle on the Mercator chart, named by its north-west
+ * corner and two sides, all in whole degrees. The hemisphere letters are kept even at zero.
+ */
+export interface GeographicArea {
+  readonly kind: 'geographic-area';
+  /** Northern edge: latitude of the corner. */
+  readonly north: { readonly hemisphere: 'N' | 'S'; readonly degrees: number };
+  /** Western edge: longitude of the corner. */
+  readonly west: { readonly hemisphere: 'E' | 'W'; readonly degrees: number };
+  /** Degrees of latitude that the area reaches southward, 0 to 99. */
+  readonly southward: number;
+  /** Degrees of longitude that the area reaches eastward, 0 to 99. */
+  readonly eastward: number;
+}
+
+// ITU-R M.493, geographic area address, from memory: quadrant of the corner, latitude (2), longitude (3),
+// extent southward (2), extent eastward (2). deviation: D-position-1
+const QUADRANTS = [
+  ['N', 'E'],
+  ['N', 'W'],
+  ['S', 'E'],
+  ['S', 'W'],
+] as const;
+const CLAUSE = 'ITU-R M.493, geographic area address';
+
+/**
+ * Reads the ten digits of a geographic area.
+ *
+ * @param digits - quadrant, corner latitude (2) and longitude (3), degrees southward (2) and eastward (2)
+ * @returns the area; a notice when it reaches past a pole or has no size. Never throws.
+ *
+ * @example
+ * ```ts
+ * import { areaContains, geographicArea } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const area = valueOf(geographicArea('1570070203'));
+ * console.log(areaContains(area, { latitude: 56.34, longitude: -6.5 })); // true
+ * console.log(areaContains(area, { latitude: 56.34, longitude: -3.5 })); // false
+ * ```
+ */
+export function geographicArea(digits: unknown): Result<GeographicArea> {
+  if (typeof digits !== 'string' || !/^\d{10}$/.test(digits))
+    return wrong('position-area-digits', 'ten digits', digits, 0);
+  const quadrant = QUADRANTS[Number(digits[0])];
+  if (quadrant === undefined) return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], 0);
+  const area: GeographicArea = {
+    kind: 'geographic-area',
+    north: { hemisphere: quadrant[0], degrees: Number(digits.slice(1, 3)) },
+    west: { hemisphere: quadrant[1], degrees: Number(digits.slice(3, 6)) },
+    southward: Number(digits.slice(6, 8)),
+    eastward: Number(digits.slice(8)),
+  };
+  if (area.north.degrees > 90) {
+    return wrong('position-latitude-range', 'latitude up to 90 degrees', digits.slice(1, 3), 1);
+  }
+  if (area.west.degrees > 180) {
+    return wrong('position-longitude-range', 'longitude up to 180 degrees', digits.slice(3, 6), 3);
+  }
+  const notices: Issue[] = [];
+  if (northOf(area) - area.southward < -90) {
+    notices.push(finding('position-area-past-pole', 'an area that ends at the pole', digits.slice(6, 8), 6));
+  }
+  if (area.southward === 0 || area.eastward === 0) {
+    notices.push(finding('position-area-empty', 'an area with two sides', digits.slice(6), 6));
+  }
+  return success(area, notices);
+}
+
+/**
+ * The ten digits of a geographic area, as they go into a call.
+ *
+ * @param area - corner and sides
+ * @returns quadrant, corner and extents
+ * @throws RangeError when a field is outside its range
+ */
+export function geographicAreaDigits(area: GeographicArea): string {
+  const quadrant = QUADRANTS.findIndex(
+    ([ns, ew]) => ns === area.north.hemisphere && ew === area.west.hemisphere,
+  );
+  if (quadrant < 0) throw new RangeError('area: hemispheres N or S and E or W are needed');
+  const padded = (value: number, length: number) => String(value).padStart(length, '0');
+  const digits =
+    `${quadrant}${padded(area.north.degrees, 2)}${padded(area.west.degrees, 3)}` +
+    `${padded(area.southward, 2)}${padded(area.eastward, 2)}`;
+  const read = geographicArea(digits);
+  if (!read.ok) throw new RangeError(read.issues[0].message);
+  return digits;
+}
+
+/**
+ * The edges of an area as a box, cut off at the south pole.
+ *
+ * @param area - corner and sides
+ * @returns the box; `west` is greater than `east` across the 180th meridian
+ */
+export function areaBox(area: GeographicArea): GeoBox {
+  const north = northOf(area);
+  const west = (area.west.hemisphere === 'E' ? area.west.degrees : -area.west.degrees) + 0;
+  return boxBetween(Math.max(-90, north - area.southward), west, north, west + area.eastward);
+}
+
+/**
+ * Whether a place lies in an area or on its edge, also across the 180th meridian.
+ *
+ * @param area - corner and sides
+ * @param place - for example own position, to know whether a call is meant for own station
+ * @throws RangeError when the coordinates are out of range
+ */
+export function areaContains(area: GeographicArea, place: Coordinates): boolean {
+  return boxContains(areaBox(area), requireCoordinates(place));
+}
+
+function northOf({ north }: GeographicArea): number {
+  return (north.hemisphere === 'N' ? north.degrees : -north.degrees) + 0;
+}
+
+function wrong(code: string, expected: string, received: unknown, at: number): Failure {
+  return failure(finding(code, expected, received, at));
+}
+
+function finding(code: string, expected: string, received: unknown, at: number): Issue {
+  const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
+  return {
+    code,
+    message: `Area: ${expected} wanted, got ${shown}`,
+    at: ['digits', at],
+    expected,
+    received: shown,
+    clause: CLAUSE,
+  };
+}

@@ -1,0 +1,118 @@
+import { type Coordinates, signedAngle } from './coordinates.ts';
+import { boxBetween, type GeoBox } from './geo-box.ts';
+import type { ReportedPosition } from './reported-position.ts';
+
+/**
+ * How the sending set came from its fix to the digits. It cannot be heard on the air, so it is always an assumption.
+ *
+ * - `'truncated'`: the rest was cut off. What M.493 with the expansion of M.821 implies, and the usual reading.
+ * - `'rounded'`: the nearest step was sent.
+ * - `'unknown'`: either; the places of both together.
+ */
+export type RoundingAssumption = 'truncated' | 'rounded' | 'unknown';
+
+/** In steps of the last digit: how far the true magnitude may lie below and above the printed one. */
+const SPREAD = {
+  truncated: [0, 1],
+  rounded: [-0.5, 0.5],
+  unknown: [-0.5, 1],
+} as const satisfies Record<RoundingAssumption, readonly [number, number]>;
+
+/**
+ * The place that the printed digits name. It is a corner of the box of possible places, not their middle.
+ *
+ * @param position - what a call carried
+ * @returns the digits as coordinates
+ */
+export function cornerOf(position: ReportedPosition): Coordinates {
+  return {
+    latitude: (signOf(position.latitude) * latitudeSteps(position)) / stepsPerDegree(position) + 0,
+    longitude: (signOf(position.longitude) * longitudeSteps(position)) / stepsPerDegree(position) + 0,
+  };
+}
+
+/**
+ * The middle of the places that a reported position may stand for: half a step outward from the digits when they
+ * were cut off.
+ *
+ * @param position - what a call carried
+ * @param assumption - how the digits were made, `'truncated'` unless stated
+ * @returns the middle of {@link boxOf}
+ *
+ * @example
+ * ```ts
+ * import { centreOf, formatPosition, reportedPosition } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const position = valueOf(reportedPosition('1562000630'));
+ * if (position.kind === 'reported-position') {
+ *   console.log(formatPosition(centreOf(position))); // 56°20.50′ N 006°30.50′ W
+ *   console.log(formatPosition(centreOf(position, 'rounded'))); // 56°20.00′ N 006°30.00′ W
+ * }
+ * ```
+ */
+export function centreOf(
+  position: ReportedPosition,
+  assumption: RoundingAssumption = 'truncated',
+): Coordinates {
+  const [south, north] = latitudesOf(position, assumption);
+  const [west, east] = longitudesOf(position, assumption);
+  const longitude = (west + east) / 2;
+  return {
+    latitude: (south + north) / 2 + 0,
+    longitude: Math.abs(longitude) <= 180 ? longitude + 0 : signedAngle(longitude),
+  };
+}
+
+/**
+ * All places that a reported position may stand for: one minute (or one ten-thousandth) outward from the digits, away
+ * from the equator and Greenwich in the direction of the hemisphere letters, when they were cut off.
+ *
+ * A set that rounds a signed number may lose the sign of zero, so under `'rounded'` and `'unknown'` the box of a zero
+ * reaches half a step across the equator or Greenwich, and that of 180° half a step across the 180th meridian. No box
+ * reaches past a pole.
+ *
+ * @param position - what a call carried
+ * @param assumption - how the digits were made, `'truncated'` unless stated
+ * @returns the box, edges included
+ */
+export function boxOf(position: ReportedPosition, assumption: RoundingAssumption = 'truncated'): GeoBox {
+  const [south, north] = latitudesOf(position, assumption);
+  const [west, east] = longitudesOf(position, assumption);
+  return boxBetween(south, west, north, east);
+}
+
+function latitudesOf(position: ReportedPosition, assumption: RoundingAssumption): readonly [number, number] {
+  const [least, most] = SPREAD[assumption];
+  const steps = latitudeSteps(position);
+  const scale = stepsPerDegree(position);
+  const [near, far] = [(steps + least) / scale, Math.min(90, (steps + most) / scale)];
+  return position.latitude.hemisphere === 'N' ? [near + 0, far] : [-far, -near + 0];
+}
+
+function longitudesOf(position: ReportedPosition, assumption: RoundingAssumption): readonly [number, number] {
+  const [least, most] = SPREAD[assumption];
+  const steps = longitudeSteps(position);
+  const scale = stepsPerDegree(position);
+  const limit = assumption === 'truncated' ? 180 : 181;
+  const [near, far] = [(steps + least) / scale, Math.min(limit, (steps + most) / scale)];
+  return position.longitude.hemisphere === 'E' ? [near + 0, far] : [-far, -near + 0];
+}
+
+function stepsPerDegree(position: ReportedPosition): number {
+  return position.fraction === undefined ? 60 : 600_000;
+}
+
+function latitudeSteps({ latitude, fraction }: ReportedPosition): number {
+  const minutes = latitude.degrees * 60 + latitude.minutes;
+  return fraction === undefined ? minutes : minutes * 10_000 + fraction.latitude;
+}
+
+function longitudeSteps({ longitude, fraction }: ReportedPosition): number {
+  const minutes = longitude.degrees * 60 + longitude.minutes;
+  return fraction === undefined ? minutes : minutes * 10_000 + fraction.longitude;
+}
+
+function signOf({ hemisphere }: ReportedPosition['latitude'] | ReportedPosition['longitude']): 1 | -1 {
+  return hemisphere === 'N' || hemisphere === 'E' ? 1 : -1;
+}

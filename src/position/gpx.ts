@@ -1,0 +1,73 @@
+import { requireCoordinates } from './coordinates.ts';
+import { fixedText, utcText, type Waypoint } from './waypoint.ts';
+
+/**
+ * Writes waypoints as a GPX 1.1 document.
+ *
+ * Elements stand in the order that the schema asks for. Longitude 180 is written -180, as GPX has no 180. A control
+ * character or half of a surrogate pair, which XML cannot hold, becomes U+FFFD.
+ *
+ * @param waypoints - the places
+ * @param options - `creator`: name of the program that makes the file
+ * @returns the document, UTF-8 when stored
+ * @throws RangeError when coordinates or a time are out of range
+ *
+ * Source: GPX 1.1 schema, http://www.topografix.com/GPX/1/1/gpx.xsd.
+ *
+ * @example
+ * ```ts
+ * import { toGpx } from 'seahail/position';
+ *
+ * const tern = { position: { latitude: 56.3388333, longitude: -6.502 }, name: 'Tern of Ardle' };
+ * console.log(toGpx([tern], { creator: 'example' }).split('\n')[2]); // <wpt lat="56.338833" lon="-6.502000">
+ * ```
+ */
+export function toGpx(waypoints: readonly Waypoint[], options: { readonly creator: string }): string {
+  const root = `<gpx version="1.1" creator="${escaped(options.creator)}" xmlns="http://www.topografix.com/GPX/1/1">`;
+  return `${['<?xml version="1.0" encoding="UTF-8"?>', root, ...waypoints.map(wpt), '</gpx>'].join('\n')}\n`;
+}
+
+function wpt(waypoint: Waypoint): string {
+  const { latitude, longitude } = requireCoordinates(waypoint.position);
+  const east = fixedText(longitude);
+  const lon = Number(east) === 180 ? fixedText(-180) : east;
+  const elements = [
+    element('time', waypoint.time === undefined ? undefined : utcText(waypoint.time)),
+    element('name', waypoint.name),
+    element('desc', waypoint.description),
+    element('src', waypoint.source),
+    element('type', waypoint.type),
+  ];
+  return [
+    `<wpt lat="${fixedText(latitude)}" lon="${lon}">`,
+    ...elements.filter((line) => line !== ''),
+    '</wpt>',
+  ].join('\n');
+}
+
+function element(name: string, content: string | undefined): string {
+  return content === undefined ? '' : `  <${name}>${escaped(content)}</${name}>`;
+}
+
+/** Fit for element content and for an attribute in double quotes. */
+function escaped(text: string): string {
+  let out = '';
+  for (const character of text) out += escapedCharacter(character);
+  return out;
+}
+
+function escapedCharacter(character: string): string {
+  const code = character.codePointAt(0) ?? 0;
+  const named = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&apos;' }[character];
+  if (named !== undefined) return named;
+  // As references, tab and line ends pass through the normalisation of attributes and of line ends.
+  if (code === 0x9 || code === 0xa || code === 0xd) return `&#${code};`;
+  // XML 1.0 §2.2, production Char; the C1 controls are allowed there but discouraged.
+  const allowed =
+    code >= 0x20 &&
+    !(code >= 0x7f && code < 0xa0) &&
+    !(code >= 0xd800 && code < 0xe000) &&
+    code !== 0xfffe &&
+    code !== 0xffff;
+  return allowed ? character : '\ufffd';
+}

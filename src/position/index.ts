@@ -1,0 +1,48 @@
+/**
+ * Where she is: what people write, what calls carry, how far and which way, and how sure.
+ *
+ * @packageDocumentation
+ */
+
+// The area of a geographic-area call.
+export type { GeographicArea } from './area.ts';
+export { areaBox, areaContains, geographicArea, geographicAreaDigits } from './area.ts';
+// The position of a call: digits, decimals, the places it may stand for, its time.
+export type { RoundingAssumption } from './box.ts';
+export { boxOf, centreOf, cornerOf } from './box.ts';
+// Coordinates and text.
+export type { Coordinates } from './coordinates.ts';
+export type { PositionFormat, PositionStyle } from './format-position.ts';
+export { formatPosition } from './format-position.ts';
+export type { GeoBox } from './geo-box.ts';
+export { boxContains } from './geo-box.ts';
+// Handing a position on.
+export type { PointCollection, PointFeature } from './geo-json.ts';
+export { toGeoJson } from './geo-json.ts';
+export { toGeoUri } from './geo-uri.ts';
+// Distance and direction on the ellipsoid.
+export type { RangeAndBearing } from './geodesic.ts';
+export { destination, rangeAndBearing } from './geodesic.ts';
+export { toGpx } from './gpx.ts';
+// Every finding of this room.
+export type { PositionIssueCode } from './issue-code.ts';
+export { POSITION_ISSUE_CODES } from './issue-code.ts';
+export { parsePosition } from './parse-position.ts';
+export type {
+  MinuteFraction,
+  NoPosition,
+  PositionDigits,
+  ReportedLatitude,
+  ReportedLongitude,
+  ReportedPosition,
+} from './reported-position.ts';
+export {
+  formatReportedPosition,
+  refinePosition,
+  reportedPosition,
+  reportedPositionDigits,
+  reportPosition,
+} from './reported-position.ts';
+export type { ResolvedTime, TimeOfDay } from './time.ts';
+export { resolveTime } from './time.ts';
+export type { Waypoint } from './waypoint.ts';

@@ -1,0 +1,149 @@
+import { failure, type Issue, quote, type Result, success } from '../result/index.ts';
+
+/** What a written position is made of; `offset` points back into the input. */
+export type Token =
+  | { readonly kind: 'number'; readonly text: string; readonly offset: number }
+  | { readonly kind: 'mark'; readonly unit: 0 | 1 | 2; readonly offset: number }
+  | { readonly kind: 'letter'; readonly letter: 'N' | 'S' | 'E' | 'W'; readonly offset: number }
+  | { readonly kind: 'sign'; readonly negative: boolean; readonly offset: number }
+  | { readonly kind: 'dash' | 'colon' | 'break'; readonly offset: number };
+
+/** Each stands for the plain character in front of it. All are single UTF-16 units, so offsets stay true. */
+const LIKENESSES = [
+  ['°', 'º˚ᵒ⁰'],
+  ["'", '′’‘´`ʹʼ＇'],
+  ['"', '″”“„ʺ˝＂'],
+  ['-', '‐‑‒–—−﹣－'],
+  ['+', '＋'],
+  ['.', '．٫'],
+  [',', '，、'],
+  [';', '；'],
+  [':', '：='],
+  ['/', '／|'],
+  // Brackets around a pair, and the direction marks that copied text carries unseen.
+  [' ', '()（）\u200b\u200e\u200f\u2060\ufeff'],
+] as const;
+
+/** Zeros of the digits that keyboards and copied pages bring: full-width, Arabic-Indic, Persian, Devanagari. */
+const ZEROS = [0xff10, 0x660, 0x6f0, 0x966] as const;
+
+type Meaning = 'N' | 'S' | 'E' | 'W' | 0 | 1 | 2 | 'label';
+const WORDS: ReadonlyMap<string, Meaning> = /* @__PURE__ */ new Map<string, Meaning>([
+  ['n', 'N'],
+  ['north', 'N'],
+  ['s', 'S'],
+  ['south', 'S'],
+  ['e', 'E'],
+  ['east', 'E'],
+  ['w', 'W'],
+  ['west', 'W'],
+  ['d', 0],
+  ['deg', 0],
+  ['degree', 0],
+  ['degrees', 0],
+  ['m', 1],
+  ['min', 1],
+  ['minute', 1],
+  ['minutes', 1],
+  ['sec', 2],
+  ['second', 2],
+  ['seconds', 2],
+  ['lat', 'label'],
+  ['latitude', 'label'],
+  ['lon', 'label'],
+  ['long', 'label'],
+  ['lng', 'label'],
+  ['longitude', 'label'],
+]);
+
+const TOKEN =
+  /(?<number>\d+(?:\.\d*)?|\.\d+)|(?<word>\p{L}+)|(?<mark>°|''?|")|(?<join>[+\-:,;/])|(?<blank>\s+)/uy;
+
+/** The input with look-alikes of digits, marks and dashes replaced by plain ones, of the same length. */
+export function plainText(text: string): string {
+  let out = '';
+  for (let i = 0; i < text.length; i += 1) out += plainCharacter(text.charAt(i));
+  return out;
+}
+
+/**
+ * Cuts plain text into tokens, in one pass.
+ *
+ * @param text - what {@link plainText} gave
+ */
+export function tokensOf(text: string): Result<readonly Token[]> {
+  const tokens: Token[] = [];
+  TOKEN.lastIndex = 0;
+  while (TOKEN.lastIndex < text.length) {
+    const offset = TOKEN.lastIndex;
+    const found = TOKEN.exec(text);
+    if (found === null) {
+      const character = String.fromCodePoint(text.codePointAt(offset) ?? 0);
+      return failure(
+        textIssue('position-character', offset, 'digits, marks, signs and N, S, E or W', quote(character)),
+      );
+    }
+    const { number, word, mark, join } = found.groups ?? {};
+    if (number !== undefined) {
+      if (text.charAt(TOKEN.lastIndex) === '.') {
+        const received = quote(text.slice(offset, TOKEN.lastIndex + 1));
+        return failure(textIssue('position-number', offset, 'one decimal point in a number', received));
+      }
+      tokens.push({ kind: 'number', text: number, offset });
+    } else if (word !== undefined) {
+      const meaning = WORDS.get(word.toLowerCase());
+      if (meaning === undefined) return failure(unknownWord(text, word, offset));
+      if (typeof meaning === 'number') tokens.push({ kind: 'mark', unit: meaning, offset });
+      else if (meaning !== 'label') tokens.push({ kind: 'letter', letter: meaning, offset });
+    } else if (mark !== undefined) {
+      tokens.push({ kind: 'mark', unit: mark === '°' ? 0 : mark === "'" ? 1 : 2, offset });
+    } else if (join !== undefined) {
+      tokens.push(joint(text, join, offset));
+    }
+  }
+  return success(tokens);
+}
+
+/** An issue about one place of a written position, or about all of it. */
+export function textIssue(code: string, offset: number | null, expected: string, received?: string): Issue {
+  return {
+    code,
+    message: `Position: ${expected} wanted${received === undefined ? '' : `, got ${received}`}`,
+    at: offset === null ? [] : [offset],
+    expected,
+    ...(received === undefined ? {} : { received }),
+  };
+}
+
+function plainCharacter(character: string): string {
+  const code = character.charCodeAt(0);
+  for (const [plain, others] of LIKENESSES) if (others.includes(character)) return plain;
+  for (const zero of ZEROS) if (code >= zero && code <= zero + 9) return String(code - zero);
+  return character;
+}
+
+function joint(text: string, join: string, offset: number): Token {
+  if (join === ':') return { kind: 'colon', offset };
+  if (join !== '+' && join !== '-') return { kind: 'break', offset };
+  // A minus belongs to the number behind it when nothing but a blank or a break is in front: 56-20 is degrees and minutes.
+  const beforeNumber = /[\d.]/.test(text.charAt(offset + 1));
+  const free = offset === 0 || /[\s,;/:]/.test(text.charAt(offset - 1));
+  const sign = beforeNumber && (free || join === '+');
+  return sign ? { kind: 'sign', negative: join === '-', offset } : { kind: 'dash', offset };
+}
+
+function unknownWord(text: string, word: string, offset: number): Issue {
+  if (word !== 'o' && word !== 'O') {
+    return textIssue('position-character', offset, 'N, S, E or W or a unit', quote(word));
+  }
+  const afterDigit = /\d/.test(text.charAt(offset - 1));
+  const beforeDigit = /[\d\s]/.test(text.charAt(offset + 1));
+  const issue = textIssue(
+    'position-ambiguous',
+    offset,
+    'W or E for the letter O, which is West to some and East to others',
+    quote(word),
+  );
+  if (!(afterDigit && beforeDigit && word === 'o')) return issue;
+  return { ...issue, suggestion: text.replace(/(\d)o(?=[\d\s])/g, '$1°') };
+}

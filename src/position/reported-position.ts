@@ -1,0 +1,279 @@
+import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { type Coordinates, requireCoordinates } from './coordinates.ts';
+
+/** Latitude as a call carries it: a magnitude and a hemisphere, which is kept even at zero. */
+export interface ReportedLatitude {
+  readonly hemisphere: 'N' | 'S';
+  /** Whole degrees, 0 to 90. */
+  readonly degrees: number;
+  /** Whole minutes, 0 to 59. */
+  readonly minutes: number;
+}
+
+/** Longitude as a call carries it: a magnitude and a hemisphere, which is kept even at zero. */
+export interface ReportedLongitude {
+  readonly hemisphere: 'E' | 'W';
+  /** Whole degrees, 0 to 180. */
+  readonly degrees: number;
+  /** Whole minutes, 0 to 59. */
+  readonly minutes: number;
+}
+
+/** Ten-thousandths of a minute, 0 to 9999 each, to be added to the whole minutes: the enhanced position of M.821. */
+export interface MinuteFraction {
+  readonly latitude: number;
+  readonly longitude: number;
+}
+
+/** A position as a selective call carries it: digits, not a point. Which places it stands for, see {@link boxOf}. */
+export interface ReportedPosition {
+  readonly kind: 'reported-position';
+  readonly latitude: ReportedLatitude;
+  readonly longitude: ReportedLongitude;
+  /** Present when the call had the enhanced position with it. */
+  readonly fraction?: MinuteFraction;
+}
+
+/** The ten nines of a station that has no position to give. */
+export interface NoPosition {
+  readonly kind: 'no-position';
+}
+
+/** The digits of a position, as they stand in a call. */
+export interface PositionDigits {
+  /** Ten digits: quadrant, latitude degrees and minutes, longitude degrees and minutes. */
+  readonly digits: string;
+  /** Eight digits: four decimals of the latitude minute, four of the longitude minute. */
+  readonly fraction?: string;
+}
+
+// Quadrant digit of the position: ITU-R M.493, message 2 of a distress call, from memory.
+const QUADRANTS = [
+  ['N', 'E'],
+  ['N', 'W'],
+  ['S', 'E'],
+  ['S', 'W'],
+] as const;
+const DIGITS_CLAUSE = 'ITU-R M.493, position coordinates';
+const FRACTION_CLAUSE = 'ITU-R M.821, enhanced position resolution';
+const NO_POSITION = '9999999999';
+
+/**
+ * Reads the position digits of a call, and the enhanced digits that may follow in the expansion.
+ *
+ * @param digits - ten digits: quadrant (0 NE, 1 NW, 2 SE, 3 SW), latitude degrees and minutes (4), longitude degrees
+ * and minutes (5); ten nines mean that the station has no position
+ * @param fraction - eight digits, ten-thousandths of a minute of latitude and of longitude
+ * @returns the position or {@link NoPosition}; issues when the digits cannot be a position. Never throws.
+ *
+ * Source: ITU-R M.493 and M.821, from memory.
+ *
+ * @example
+ * ```ts
+ * import { formatReportedPosition, reportedPosition } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const position = valueOf(reportedPosition('1562000630', '33001200'));
+ * console.log(formatReportedPosition(position)); // 56°20.3300′ N 006°30.1200′ W
+ * ```
+ */
+export function reportedPosition(digits: unknown, fraction?: unknown): Result<ReportedPosition | NoPosition> {
+  if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
+    return wrong('position-digits', 'ten digits', digits, DIGITS_CLAUSE, ['digits']);
+  }
+  if (digits === NO_POSITION) {
+    if (fraction === undefined) return success({ kind: 'no-position' });
+    return success({ kind: 'no-position' }, [
+      finding('position-fraction-alone', 'no decimals with ten nines', fraction, FRACTION_CLAUSE, [
+        'fraction',
+      ]),
+    ]);
+  }
+  const quadrant = QUADRANTS[Number(digits[0])];
+  if (quadrant === undefined) {
+    return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], DIGITS_CLAUSE, ['digits', 0]);
+  }
+  const [latitudeDegrees, latitudeMinutes] = [Number(digits.slice(1, 3)), Number(digits.slice(3, 5))];
+  const [longitudeDegrees, longitudeMinutes] = [Number(digits.slice(5, 8)), Number(digits.slice(8, 10))];
+  if (latitudeMinutes > 59) return wrongMinutes(digits.slice(3, 5), 3);
+  if (longitudeMinutes > 59) return wrongMinutes(digits.slice(8, 10), 8);
+  if (latitudeDegrees * 60 + latitudeMinutes > 90 * 60) {
+    return wrong('position-latitude-range', 'latitude up to 90 degrees', digits.slice(1, 5), DIGITS_CLAUSE, [
+      'digits',
+      1,
+    ]);
+  }
+  if (longitudeDegrees * 60 + longitudeMinutes > 180 * 60) {
+    const received = digits.slice(5, 10);
+    return wrong('position-longitude-range', 'longitude up to 180 degrees', received, DIGITS_CLAUSE, [
+      'digits',
+      5,
+    ]);
+  }
+  const whole: ReportedPosition = {
+    kind: 'reported-position',
+    latitude: { hemisphere: quadrant[0], degrees: latitudeDegrees, minutes: latitudeMinutes },
+    longitude: { hemisphere: quadrant[1], degrees: longitudeDegrees, minutes: longitudeMinutes },
+  };
+  return fraction === undefined ? success(whole) : refinePosition(whole, fraction);
+}
+
+/**
+ * Adds the enhanced digits, which often arrive after the position itself, to a position of whole minutes.
+ *
+ * @param position - the position of the call; decimals that it already has are replaced
+ * @param fraction - eight digits, ten-thousandths of a minute of latitude and of longitude
+ * @returns the finer position; an issue when the digits are not eight or lead past a pole or the 180th meridian
+ *
+ * Source: ITU-R M.821, from memory.
+ */
+export function refinePosition(position: ReportedPosition, fraction: unknown): Result<ReportedPosition> {
+  if (typeof fraction !== 'string' || !/^\d{8}$/.test(fraction)) {
+    return wrong('position-fraction-digits', 'eight digits', fraction, FRACTION_CLAUSE, ['fraction']);
+  }
+  const latitude = Number(fraction.slice(0, 4));
+  const longitude = Number(fraction.slice(4));
+  if (position.latitude.degrees === 90 && latitude > 0) {
+    const received = fraction.slice(0, 4);
+    return wrong('position-latitude-range', 'latitude up to 90 degrees', received, FRACTION_CLAUSE, [
+      'fraction',
+      0,
+    ]);
+  }
+  if (position.longitude.degrees === 180 && longitude > 0) {
+    const received = fraction.slice(4);
+    return wrong('position-longitude-range', 'longitude up to 180 degrees', received, FRACTION_CLAUSE, [
+      'fraction',
+      4,
+    ]);
+  }
+  return success({ ...position, fraction: { latitude, longitude } });
+}
+
+/**
+ * The digits of a position, as they go into a call.
+ *
+ * @param position - a position, or none
+ * @returns the ten digits, and the eight of the expansion when the position has decimals
+ * @throws RangeError when a field is outside its range
+ *
+ * @example
+ * ```ts
+ * import { reportedPositionDigits, reportPosition } from 'seahail/position';
+ *
+ * const position = reportPosition({ latitude: 56.338833, longitude: -6.502 });
+ * console.log(reportedPositionDigits(position).digits); // 1562000630
+ * ```
+ */
+export function reportedPositionDigits(position: ReportedPosition | NoPosition): PositionDigits {
+  if (position.kind === 'no-position') return { digits: NO_POSITION };
+  const { latitude, longitude, fraction } = position;
+  const quadrant = QUADRANTS.findIndex(
+    ([ns, ew]) => ns === latitude.hemisphere && ew === longitude.hemisphere,
+  );
+  if (quadrant < 0) throw new RangeError('reported position: hemispheres N or S and E or W are needed');
+  const digits =
+    `${quadrant}${padded(latitude.degrees, 2)}${padded(latitude.minutes, 2)}` +
+    `${padded(longitude.degrees, 3)}${padded(longitude.minutes, 2)}`;
+  const fine = fraction && `${padded(fraction.latitude, 4)}${padded(fraction.longitude, 4)}`;
+  const read = reportedPosition(digits, fine);
+  if (!read.ok) throw new RangeError(read.issues[0].message);
+  return fine === undefined ? { digits } : { digits, fraction: fine };
+}
+
+/**
+ * The report a set would send of its own fix: minutes are cut off, never rounded, so that decimals can follow.
+ *
+ * @param coordinates - the fix
+ * @param options - `enhanced`: keep ten-thousandths of a minute, for calls with an expansion
+ * @returns the position as a call carries it; a latitude or longitude of exactly zero counts as north or east
+ * @throws RangeError when the coordinates are out of range
+ *
+ * Source: ITU-R M.493 (whole minutes) and M.821 (four decimals), from memory.
+ *
+ * @example
+ * ```ts
+ * import { formatReportedPosition, reportPosition } from 'seahail/position';
+ *
+ * const fix = { latitude: 56.3499, longitude: -6.502 };
+ * console.log(formatReportedPosition(reportPosition(fix))); // 56°20′ N 006°30′ W
+ * console.log(formatReportedPosition(reportPosition(fix, { enhanced: true }))); // 56°20.9940′ N 006°30.1200′ W
+ * ```
+ */
+export function reportPosition(
+  coordinates: Coordinates,
+  options: { readonly enhanced?: boolean } = {},
+): ReportedPosition {
+  const { latitude, longitude } = requireCoordinates(coordinates);
+  const ns = cut(latitude);
+  const ew = cut(longitude);
+  const whole: ReportedPosition = {
+    kind: 'reported-position',
+    latitude: { hemisphere: latitude < 0 ? 'S' : 'N', degrees: ns.degrees, minutes: ns.minutes },
+    longitude: { hemisphere: longitude < 0 ? 'W' : 'E', degrees: ew.degrees, minutes: ew.minutes },
+  };
+  return options.enhanced ? { ...whole, fraction: { latitude: ns.fraction, longitude: ew.fraction } } : whole;
+}
+
+/**
+ * A reported position for people, in no finer steps than it came in.
+ *
+ * @param position - a position, or none
+ * @returns text such as `56°20′ N 006°30′ W` or `56°20.3300′ N 006°30.1200′ W`; `no position` for ten nines
+ */
+export function formatReportedPosition(position: ReportedPosition | NoPosition): string {
+  if (position.kind === 'no-position') return 'no position';
+  const { latitude, longitude, fraction } = position;
+  const decimals = (value: number | undefined) => (value === undefined ? '' : `.${padded(value, 4)}`);
+  return (
+    `${padded(latitude.degrees, 2)}°${padded(latitude.minutes, 2)}${decimals(fraction?.latitude)}′ ${latitude.hemisphere} ` +
+    `${padded(longitude.degrees, 3)}°${padded(longitude.minutes, 2)}${decimals(fraction?.longitude)}′ ${longitude.hemisphere}`
+  );
+}
+
+function cut(degrees: number): { degrees: number; minutes: number; fraction: number } {
+  // A double of 180 degrees is good to 2e-8 of a ten-thousandth of a minute. Without the small
+  // allowance 20.33' typed by a person would be cut to 20.3299'.
+  const units = Math.floor(Math.abs(degrees) * 600_000 + 1e-6);
+  return {
+    degrees: Math.floor(units / 600_000),
+    minutes: Math.floor(units / 10_000) % 60,
+    fraction: units % 10_000,
+  };
+}
+
+function padded(value: number, length: number): string {
+  return String(value).padStart(length, '0');
+}
+
+function wrongMinutes(received: string, at: number): Failure {
+  return wrong('position-minutes', 'minutes from 00 to 59', received, DIGITS_CLAUSE, ['digits', at]);
+}
+
+function wrong(
+  code: string,
+  expected: string,
+  received: unknown,
+  clause: string,
+  at: (string | number)[],
+): Failure {
+  return failure(finding(code, expected, received, clause, at));
+}
+
+function finding(
+  code: string,
+  expected: string,
+  received: unknown,
+  clause: string,
+  at: (string | number)[],
+): Issue {
+  const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
+  return {
+    code,
+    message: `Position: ${expected} wanted, got ${shown}`,
+    at,
+    expected,
+    received: shown,
+    clause,
+  };
+}

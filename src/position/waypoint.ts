@@ -1,0 +1,36 @@
+import type { Coordinates } from './coordinates.ts';
+
+/** A place to be handed on to another program: what {@link toGpx} and {@link toGeoJson} write. */
+export interface Waypoint {
+  readonly position: Coordinates;
+  /** Short name, for example the ship's name or identity. */
+  readonly name: string;
+  /** When the position was true, epoch milliseconds. */
+  readonly time?: number;
+  /** For people: what the call was. */
+  readonly description?: string;
+  /** Where the position came from, for example `DSC position reply`. */
+  readonly source?: string;
+  /** Kind of waypoint, one word. */
+  readonly type?: string;
+  /** The position is good to within so many metres. GPX has no element for it; GeoJSON carries it as a property. */
+  readonly uncertainty?: number;
+}
+
+/** Decimals of a degree in files: 0.11 m, finer than the step of any call. */
+export const FILE_DIGITS = 6;
+
+/** UTC in the form that GPX and RFC 3339 share, without a fraction when there is none. */
+export function utcText(instant: number): string {
+  const date = new Date(instant);
+  const year = date.getUTCFullYear();
+  if (!(year >= 1 && year <= 9999))
+    throw new RangeError(`time: an instant of the years 1 to 9999 is needed, got ${instant}`);
+  return date.toISOString().replace('.000Z', 'Z');
+}
+
+/** A number as files want it: no exponent, no minus at zero. */
+export function fixedText(value: number): string {
+  const text = value.toFixed(FILE_DIGITS);
+  return Number(text) === 0 ? text.replace('-', '') : text;
+}
