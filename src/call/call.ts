@@ -1,6 +1,13 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../position/index.ts';
 import type { CallFields } from './fields.ts';
-import type { Category, FirstTelecommand, NatureOfDistress, Reason, SecondTelecommand, UnknownSymbol } from './symbol.ts';
+import type {
+  Category,
+  FirstTelecommand,
+  NatureOfDistress,
+  Reason,
+  SecondTelecommand,
+  UnknownSymbol,
+} from './symbol.ts';
 
 /** To one station. `mmsi` is `null` when the source did not say (a sentence on the called ship's own wire). */
 export interface StationAddress {
@@ -48,6 +55,8 @@ export interface ExpansionData {
   readonly stationName?: string;
   /** Specifiers of the data sets that were asked for instead of given, e.g. `[100]`. */
   readonly requested?: readonly number[];
+  /** Specifiers of the data sets that the sender said it cannot give. */
+  readonly unavailable?: readonly number[];
 }
 
 interface CallBase {

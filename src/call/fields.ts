@@ -83,7 +83,7 @@ export function digitsOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
   let digits = '';
   for (const symbol of symbols) {
-    if (symbol === null || symbol > 99) return null;
+    if (symbol === null || !(Number.isInteger(symbol) && symbol >= 0 && symbol <= 99)) return null;
     digits += String(symbol).padStart(2, '0');
   }
   return digits;

@@ -139,7 +139,10 @@ export const NO_INFORMATION = 126;
  * @param table - one of the tables of this module
  * @param symbol - 0 to 127
  */
-export function nameOfSymbol<Name extends string>(table: SymbolTable<Name>, symbol: number): Name | UnknownSymbol {
+export function nameOfSymbol<Name extends string>(
+  table: SymbolTable<Name>,
+  symbol: number,
+): Name | UnknownSymbol {
   for (const row of table.rows) if (row[0] === symbol) return row[1];
   return `symbol-${symbol}`;
 }
@@ -149,7 +152,10 @@ export function nameOfSymbol<Name extends string>(table: SymbolTable<Name>, symb
  *
  * @throws RangeError when the name is in neither the table nor of the form `'symbol-0'` to `'symbol-127'`
  */
-export function symbolOfName<Name extends string>(table: SymbolTable<Name>, name: Name | UnknownSymbol): number {
+export function symbolOfName<Name extends string>(
+  table: SymbolTable<Name>,
+  name: Name | UnknownSymbol,
+): number {
   for (const row of table.rows) if (row[1] === name) return row[0];
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
   if (symbol === undefined || Number(symbol) > 127) throw new RangeError(`no symbol is named '${name}'`);

@@ -1,0 +1,40 @@
+import type { AutomaticServiceCall } from './call.ts';
+import { channelFields, readChannel } from './channel-symbols.ts';
+import { type CallFields, emptyFields } from './fields.ts';
+import { identityOf, identitySymbols } from './identity-symbols.ts';
+import { readName, readTelecommand, writeName, writeTelecommand } from './names.ts';
+import { readSender, senderFields } from './sender.ts';
+import { categories, firstTelecommands, secondTelecommands } from './symbol.ts';
+import { telephoneOf, telephoneSymbols } from './telephone-number.ts';
+
+/** Reads a call of the semi-automatic or automatic telephone service. */
+export function readAutomaticService(fields: CallFields): AutomaticServiceCall {
+  return {
+    kind: 'automatic-service-call',
+    to: { kind: 'station', mmsi: identityOf(fields.address) },
+    ...readSender(fields),
+    category: readName(categories, fields.category),
+    communication: readTelecommand(firstTelecommands, fields.telecommand1),
+    remark: readTelecommand(secondTelecommands, fields.telecommand2),
+    ...readChannel(fields.receive, fields.transmit),
+    telephone: telephoneOf(fields.telephone),
+    end: fields.end === 122 ? 'answer' : fields.end === 127 ? 'end' : 'request',
+  };
+}
+
+/** The fields of a call of the telephone service: one channel element, then the number. */
+export function automaticServiceFields(call: AutomaticServiceCall): CallFields {
+  return {
+    ...emptyFields,
+    format: 123,
+    address: identitySymbols(call.to.mmsi),
+    ...senderFields(call),
+    category: writeName(categories, call.category),
+    telecommand1: writeTelecommand(firstTelecommands, call.communication),
+    telecommand2: writeTelecommand(secondTelecommands, call.remark),
+    // deviation: D-call-6
+    receive: channelFields(call, 'no-information').receive,
+    telephone: telephoneSymbols(call.telephone),
+    end: { request: 117, answer: 122, end: 127 }[call.end],
+  };
+}

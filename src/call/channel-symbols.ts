@@ -1,0 +1,77 @@
+import { type CallFields, digitsOf, type Symbols, symbolsOf } from './fields.ts';
+import { NO_INFORMATION } from './symbol.ts';
+
+/** What the two frequency or channel elements of a call say. */
+export interface ChannelElements {
+  readonly channel: string | null;
+  readonly frequencies?: { readonly receive: string | null; readonly transmit: string | null };
+}
+
+/** How a kind of call fills the second element when the first names a VHF channel. */
+export type SecondElement = 'repeated' | 'no-information';
+
+/** A frequency element that says nothing. */
+export const NO_CHANNEL: Symbols = [NO_INFORMATION, NO_INFORMATION, NO_INFORMATION];
+
+/**
+ * Reads both elements. The second may repeat the VHF channel, say nothing, or be absent: one number
+ * stands for both directions.
+ */
+export function readChannel(receive: Symbols | null, transmit: Symbols | null): ChannelElements {
+  const channel = vhfChannelOf(receive);
+  const second = vhfChannelOf(transmit);
+  if (channel !== null && (second === channel || saysNothing(transmit))) return { channel };
+  const frequencies = { receive: frequencyOf(receive), transmit: frequencyOf(transmit) };
+  return frequencies.receive === null && frequencies.transmit === null
+    ? { channel: null }
+    : { channel: null, frequencies };
+}
+
+/**
+ * Both elements of a call.
+ *
+ * @throws RangeError when the channel or a frequency has no digits in a call
+ */
+export function channelFields(
+  elements: ChannelElements,
+  second: SecondElement,
+): Pick<CallFields, 'receive' | 'transmit'> {
+  if (elements.channel !== null) {
+    const symbols = vhfChannelSymbols(elements.channel);
+    return { receive: symbols, transmit: second === 'repeated' ? symbols : NO_CHANNEL };
+  }
+  return {
+    receive: frequencySymbols(elements.frequencies?.receive ?? null),
+    transmit: frequencySymbols(elements.frequencies?.transmit ?? null),
+  };
+}
+
+/** `'72'` of `90 00 72`, `'1022'` of `90 10 22`; `null` when the element names no VHF channel (M.493, from memory). */
+function vhfChannelOf(element: Symbols | null): string | null {
+  const digits = element?.length === 3 ? digitsOf(element) : null;
+  return digits?.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;
+}
+
+function vhfChannelSymbols(channel: string): number[] {
+  if (!/^(?:\d\d|[1-9]\d{2,3})$/.test(channel)) {
+    throw new RangeError(`channel: two to four digits such as '06' or '1022' are needed, not '${channel}'`);
+  }
+  return symbolsOf(`90${channel.padStart(4, '0')}`);
+}
+
+/** The digits of an element that carries some: six, or eight in newer MF/HF calls. */
+function frequencyOf(element: Symbols | null): string | null {
+  return element !== null && (element.length === 3 || element.length === 4) ? digitsOf(element) : null;
+}
+
+function frequencySymbols(digits: string | null): Symbols {
+  if (digits === null) return NO_CHANNEL;
+  if (!/^\d{6}(?:\d\d)?$/.test(digits)) {
+    throw new RangeError(`frequency: six or eight digits are needed, not '${digits}'`);
+  }
+  return symbolsOf(digits);
+}
+
+function saysNothing(element: Symbols | null): boolean {
+  return element === null || element.every((symbol) => symbol === NO_INFORMATION);
+}

@@ -1,0 +1,80 @@
+import type { ExpansionData } from './call.ts';
+import { digitsOf, type ExpansionSet, symbolsOf } from './fields.ts';
+
+/** What the sets of an expansion say. */
+export interface Expansion {
+  /** Eight digits of the position's finer minutes (set 100), `null` when not given. */
+  readonly fraction: string | null;
+  readonly data: ExpansionData | null;
+}
+
+/** In place of data: the sender asks for it (ITU-R M.821-1, from memory). */
+const REQUEST = 110;
+/** In place of data: the sender has none (ITU-R M.821-1, from memory). */
+const NOT_AVAILABLE = 126;
+
+/**
+ * Reads the sets of an expansion; of two alike the first counts, and a set that cannot be read says nothing.
+ *
+ * Source: ITU-R M.821-1, sets 100–106, from memory; deviation: D-call-7.
+ */
+export function readExpansion(sets: readonly ExpansionSet[]): Expansion {
+  let fraction: string | null = null;
+  const data: { -readonly [Key in keyof ExpansionData]: ExpansionData[Key] } = {};
+  const requested: number[] = [];
+  const unavailable: number[] = [];
+  for (const set of sets) {
+    const digits = digitsOf(set.symbols) ?? '';
+    if (isOnly(set, REQUEST)) requested.push(set.specifier);
+    else if (isOnly(set, NOT_AVAILABLE)) unavailable.push(set.specifier);
+    else if (set.specifier === 100 && digits.length === 8) fraction ??= digits;
+    else if (set.specifier === 101 && digits.length === 6) data.source ??= digits;
+    else if (set.specifier === 102 && digits.length === 4) data.speed ??= Number(digits) / 10;
+    else if (set.specifier === 103 && digits.length === 4 && Number(digits) < 3600)
+      data.course ??= Number(digits) / 10;
+    else if (set.specifier === 104 && set.symbols.length === 0 && set.text !== undefined)
+      data.stationName ??= set.text;
+    else if (set.specifier === 106 && digits.length === 4) data.personsOnBoard ??= Number(digits);
+  }
+  if (requested.length > 0) data.requested = requested;
+  if (unavailable.length > 0) data.unavailable = unavailable;
+  return { fraction, data: Object.keys(data).length > 0 ? data : null };
+}
+
+/**
+ * The sets of an expansion in the order of their specifiers.
+ *
+ * @throws RangeError when a value does not fit its digits
+ */
+export function expansionSets(data: ExpansionData | undefined, fraction: string | null): ExpansionSet[] {
+  const sets: ExpansionSet[] = [];
+  if (fraction !== null) sets.push({ specifier: 100, symbols: symbolsOf(fraction) });
+  if (data?.source !== undefined) sets.push({ specifier: 101, symbols: symbolsOf(sixDigits(data.source)) });
+  if (data?.speed !== undefined)
+    sets.push({ specifier: 102, symbols: fourDigits('speed', data.speed * 10, 9999) });
+  if (data?.course !== undefined)
+    sets.push({ specifier: 103, symbols: fourDigits('course', data.course * 10, 3599) });
+  if (data?.stationName !== undefined) sets.push({ specifier: 104, symbols: [], text: data.stationName });
+  if (data?.personsOnBoard !== undefined) {
+    sets.push({ specifier: 106, symbols: fourDigits('persons on board', data.personsOnBoard, 9999) });
+  }
+  for (const specifier of data?.requested ?? []) sets.push({ specifier, symbols: [REQUEST] });
+  for (const specifier of data?.unavailable ?? []) sets.push({ specifier, symbols: [NOT_AVAILABLE] });
+  return sets.sort((one, other) => one.specifier - other.specifier);
+}
+
+function isOnly(set: ExpansionSet, symbol: number): boolean {
+  return set.symbols.length === 1 && set.symbols[0] === symbol;
+}
+
+function sixDigits(source: string): string {
+  if (!/^\d{6}$/.test(source))
+    throw new RangeError(`source of the fix: six digits are needed, not '${source}'`);
+  return source;
+}
+
+function fourDigits(name: string, value: number, most: number): number[] {
+  const rounded = Math.round(value);
+  if (!(rounded >= 0 && rounded <= most)) throw new RangeError(`${name}: out of range`);
+  return symbolsOf(String(rounded).padStart(4, '0'));
+}

@@ -1,0 +1,41 @@
+import type { Notice } from '../result/index.ts';
+import type { Call } from './call.ts';
+import { canonicalFields } from './canonical-fields.ts';
+import type { CallFields } from './fields.ts';
+import { interpret } from './interpret.ts';
+import { compositionNotices, unrecognisedNotices } from './notices.ts';
+import { same } from './same.ts';
+
+/** A call with what a person should be told about how it was composed. */
+export interface InterpretedCall {
+  readonly call: Call;
+  readonly notices: readonly Notice[];
+}
+
+/**
+ * What the fields of a call mean. Never fails: fields that fit no kind give an `'unrecognised-call'`,
+ * symbols outside the tables keep their number as a name, and whatever the call as such does not say
+ * stays with it in `asReceived`, so that {@link callToFields} gives back the same fields.
+ *
+ * The notices name what differs from the tables of ITU-R M.493 and what could not be read.
+ *
+ * @param fields - the fields, each as the symbols received
+ * @returns the call, and notices about odd, missing and unknown symbols
+ *
+ * @example
+ * ```ts
+ * import { callFromFields, callToFields, composePositionRequest } from 'seahail/call';
+ *
+ * const fields = callToFields(composePositionRequest({ from: '232999871', to: '232999142' }));
+ * const { call, notices } = callFromFields({ ...fields, category: 100 });
+ * console.log(call.kind); // position-request
+ * console.log(notices[0]?.code); // call-category-unusual
+ * ```
+ */
+export function callFromFields(fields: CallFields): InterpretedCall {
+  const call = interpret(fields);
+  if (call.kind === 'unrecognised-call') return { call, notices: unrecognisedNotices(fields) };
+  const canonical = canonicalFields(call);
+  const notices = compositionNotices(call.kind, fields, canonical);
+  return { call: same(canonical, fields) ? call : { ...call, asReceived: fields }, notices };
+}

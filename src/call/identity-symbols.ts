@@ -1,0 +1,30 @@
+import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
+import { NO_INFORMATION } from './symbol.ts';
+
+/**
+ * The nine digits of an identity in five symbols, or `null` when they carry none. The tenth digit,
+ * 0 for a station and otherwise kept for terminals on board (ITU-R M.1080, from memory), is not looked at.
+ */
+export function identityOf(symbols: Symbols | null): string | null {
+  return symbols?.length === 5 ? (digitsOf(symbols)?.slice(0, 9) ?? null) : null;
+}
+
+/**
+ * An identity as five symbols: its nine digits and a 0 (ITU-R M.493 Annex 1 §6, from memory).
+ *
+ * @throws RangeError when the identity is not nine digits
+ */
+export function identitySymbols(mmsi: string | null): number[] | null {
+  if (mmsi === null) return null;
+  if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`identity: nine digits are needed, not '${mmsi}'`);
+  return symbolsOf(`${mmsi}0`);
+}
+
+/** Identity of the ship in distress when it is not known: "no information" five times. */
+export const UNKNOWN_SHIP: Symbols = [
+  NO_INFORMATION,
+  NO_INFORMATION,
+  NO_INFORMATION,
+  NO_INFORMATION,
+  NO_INFORMATION,
+];

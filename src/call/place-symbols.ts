@@ -1,0 +1,77 @@
+import { type GeographicArea, geographicArea, geographicAreaDigits } from '../position/area.ts';
+import {
+  type ReportedPosition,
+  refinePosition,
+  reportedPosition,
+  reportedPositionDigits,
+} from '../position/reported-position.ts';
+import type { TimeOfDay } from '../position/time.ts';
+import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
+
+/** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */
+export const UNKNOWN_POSITION: Symbols = [99, 99, 99, 99, 99];
+/** Time unknown: 8888 (ITU-R M.541-8 Annex 1 §2). */
+export const UNKNOWN_TIME: Symbols = [88, 88];
+
+/**
+ * The position in five symbols, finer when eight more digits came with it that lead nowhere impossible;
+ * `null` when unknown or unreadable.
+ */
+export function positionOf(symbols: Symbols | null, fraction: string | null): ReportedPosition | null {
+  const digits = symbols?.length === 5 ? digitsOf(symbols) : null;
+  if (digits === null) return null;
+  const whole = reportedPosition(digits);
+  if (!whole.ok || whole.value.kind === 'no-position') return null;
+  const finer = fraction === null ? whole : refinePosition(whole.value, fraction);
+  return finer.ok && finer.value.kind === 'reported-position' ? finer.value : whole.value;
+}
+
+/** A position as five symbols, ten 9s when it is not known. */
+export function positionSymbols(position: ReportedPosition | null): Symbols {
+  return position === null ? UNKNOWN_POSITION : symbolsOf(reportedPositionDigits(position).digits);
+}
+
+/** The eight digits that make a position finer, `null` when it has none. */
+export function fractionOf(position: ReportedPosition | null): string | null {
+  return position === null ? null : (reportedPositionDigits(position).fraction ?? null);
+}
+
+/** Hours and minutes UTC of two symbols; `null` when unknown or unreadable. */
+export function timeOf(symbols: Symbols | null): TimeOfDay | null {
+  if (symbols?.length !== 2) return null;
+  const [hour, minute] = symbols;
+  if (typeof hour !== 'number' || typeof minute !== 'number' || !isTime(hour, minute)) return null;
+  return { hour, minute };
+}
+
+/**
+ * A time as two symbols, 88 88 when it is not known.
+ *
+ * @throws RangeError when the hour or the minute is out of range
+ */
+export function timeSymbols(time: TimeOfDay | null): Symbols {
+  if (time === null) return UNKNOWN_TIME;
+  if (!isTime(time.hour, time.minute)) {
+    throw new RangeError(`time: an hour 0–23 and a minute 0–59 are needed, not ${time.hour}:${time.minute}`);
+  }
+  return [time.hour, time.minute];
+}
+
+/** The rectangle in the address of an area call, `null` when it has none. */
+export function areaOf(symbols: Symbols | null): GeographicArea | null {
+  const digits = symbols?.length === 5 ? digitsOf(symbols) : null;
+  if (digits === null) return null;
+  const read = geographicArea(digits);
+  return read.ok ? read.value : null;
+}
+
+/** A rectangle as the address of an area call. */
+export function areaSymbols(area: GeographicArea | null): Symbols | null {
+  return area === null ? null : symbolsOf(geographicAreaDigits(area));
+}
+
+function isTime(hour: number, minute: number): boolean {
+  return (
+    Number.isInteger(hour) && Number.isInteger(minute) && hour >= 0 && hour < 24 && minute >= 0 && minute < 60
+  );
+}

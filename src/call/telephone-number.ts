@@ -1,0 +1,27 @@
+import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
+
+/** Stands before an odd count of digits; deviation: D-call-6 (which is which is remembered only). */
+const ODD = 105;
+const EVEN = 106;
+
+/** The digits dialled, `null` when there are none or they cannot be read (ITU-R M.493, from memory). */
+export function telephoneOf(symbols: Symbols | null): string | null {
+  if (symbols === null) return null;
+  const [parity, ...pairs] = symbols;
+  const digits = digitsOf(pairs);
+  if (digits === null || digits === '') return null;
+  if (parity === EVEN) return digits;
+  return parity === ODD ? digits.slice(1) : null;
+}
+
+/**
+ * A number of 1–16 digits as symbols; an odd count is filled with a 0 in front.
+ *
+ * @throws RangeError when it is not 1–16 digits
+ */
+export function telephoneSymbols(number: string | null): number[] | null {
+  if (number === null) return null;
+  if (!/^\d{1,16}$/.test(number))
+    throw new RangeError(`telephone number: 1 to 16 digits are needed, not '${number}'`);
+  return number.length % 2 === 0 ? [EVEN, ...symbolsOf(number)] : [ODD, ...symbolsOf(`0${number}`)];
+}

@@ -1,0 +1,108 @@
+import { expect } from 'vitest';
+import {
+  type CallFields,
+  callFromFields,
+  callToFields,
+  compositionOf,
+  emptyFields,
+  firstTelecommands,
+  nameOfSymbol,
+  natures,
+} from '../../src/call/index.ts';
+
+const individual: CallFields = {
+  ...emptyFields,
+  format: 120,
+  address: [23, 29, 99, 14, 20],
+  category: 108,
+  self: [23, 29, 99, 87, 10],
+  telecommand1: 121,
+  telecommand2: 126,
+  receive: [126, 126, 126],
+  transmit: [126, 126, 126],
+  end: 117,
+};
+
+/** What `docs/deviations.md` says of the call room. */
+export const deviations: Record<string, () => void> = {
+  'D-call-1': () => {
+    expect(nameOfSymbol(natures, 109)).toBe('piracy');
+    expect(nameOfSymbol(natures, 110)).toBe('man-overboard');
+  },
+  'D-call-2': () => {
+    expect(nameOfSymbol(firstTelecommands, 121)).toBe('ship-position');
+    expect(nameOfSymbol(firstTelecommands, 124)).toBe('morse');
+  },
+  'D-call-3': () => {
+    expect(compositionOf('distress-relay', 'individual')?.end).toBe('acknowledgement-requested');
+    expect(compositionOf('distress-relay', 'all-ships')?.end).toBe('end-of-sequence');
+    expect(compositionOf('distress-relay-acknowledgement', 'all-ships')?.end).toBe('acknowledgement');
+  },
+  'D-call-4': () => {
+    expect(compositionOf('distress-relay', 'individual')?.senders).toMatchObject({
+      D: 'optional',
+      H: 'optional',
+    });
+    expect(compositionOf('distress-relay', 'all-ships')?.senders).toMatchObject({ A: 'guarded', D: 'none' });
+  },
+  'D-call-5': () => {
+    expect(compositionOf('polling-call')?.categories).toEqual(['routine']);
+  },
+  'D-call-6': () => {
+    const { call } = callFromFields({
+      ...individual,
+      format: 123,
+      transmit: null,
+      telephone: [105, 1, 23, 45],
+    });
+    expect(call).toMatchObject({ kind: 'automatic-service-call', telephone: '12345' });
+  },
+  'D-call-7': () => {
+    const { call } = callFromFields({ ...individual, expansion: [{ specifier: 102, symbols: [0, 62] }] });
+    expect(call.expansion).toEqual({ speed: 6.2 });
+  },
+  'D-call-8': () => {
+    const sent = (kind: 'individual-call' | 'all-ships-call') =>
+      callToFields({
+        ...(kind === 'all-ships-call'
+          ? { kind, to: { kind: 'all-ships' } }
+          : { kind, to: { kind: 'station', mmsi: '232999142' } }),
+        from: '232999871',
+        category: 'safety',
+        communication: 'telephony-simplex',
+        remark: null,
+        channel: '13',
+      });
+    expect(sent('individual-call').transmit).toEqual([90, 0, 13]);
+    expect(sent('all-ships-call').transmit).toEqual([126, 126, 126]);
+  },
+  'D-call-9': () => {
+    const { call, notices } = callFromFields({
+      ...individual,
+      telecommand1: 104,
+      receive: [90, 0, 72],
+      end: 122,
+    });
+    expect(call).toMatchObject({ kind: 'unable-to-comply', channel: '72' });
+    expect(notices.map((notice) => notice.code)).toContain('call-channel-echoed');
+  },
+  'D-call-10': () => {
+    const report = {
+      position: [15, 62, 0, 6, 30],
+      time: [9, 15],
+      end: 122,
+      receive: null,
+      transmit: null,
+    } as const;
+    const { call, notices } = callFromFields({ ...individual, ...report });
+    expect(call).toMatchObject({ kind: 'position-reply', time: { hour: 9, minute: 15 } });
+    expect(notices.map((notice) => notice.code)).toEqual(['call-header-missing']);
+    const { asReceived: _, ...fresh } = call;
+    expect(callToFields(fresh as typeof call).header).toBe(true);
+  },
+  'D-call-11': () => {
+    const { call, notices } = callFromFields({ ...individual, category: 100 });
+    expect(call.kind).toBe('position-request');
+    expect(notices.map((notice) => notice.code)).toEqual(['call-category-unusual']);
+  },
+};
