@@ -1,0 +1,88 @@
+import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { classify } from './classify.ts';
+import type { Identity } from './identity.ts';
+
+/** The ten digits in which a call carries an identity, taken apart. */
+export interface CallAddress {
+  /** The first nine digits, as received. */
+  readonly digits: string;
+  /** The tenth digit: `'0'`, unless several sets share one identity or the call was damaged. */
+  readonly tenthDigit: string;
+  /** The identity, where the nine digits have an assigned form. */
+  readonly identity?: Identity;
+}
+
+/**
+ * The ten digits in which a call carries an identity: the nine and a tenth digit, ITU-R M.493-15 (from memory).
+ *
+ * @param mmsi - nine ASCII digits, of any form
+ * @param tenthDigit - one ASCII digit; `'0'` unless several sets share the identity (ITU-R M.1080)
+ * @returns ten ASCII digits, two to each of the five symbols
+ * @throws RangeError when either text has another shape
+ *
+ * @example
+ * ```ts
+ * import { toCallAddress } from 'seahail/identity';
+ *
+ * console.log(toCallAddress('002320014')); // 0023200140
+ * ```
+ */
+export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
+  if (!/^\d{9}$/.test(mmsi)) throw new RangeError('toCallAddress: nine digits wanted');
+  if (!/^\d$/.test(tenthDigit)) throw new RangeError('toCallAddress: one tenth digit wanted');
+  return mmsi + tenthDigit;
+}
+
+/**
+ * Take the ten digits of a call's address or self-identification apart. Nothing received is thrown away: a tenth
+ * digit other than 0 and nine digits of no assigned form are kept, each with a notice.
+ *
+ * Not for the address of an area call: its ten digits are a position.
+ *
+ * @param tenDigits - ten ASCII digits
+ * @returns the nine digits, the tenth, and the identity where there is one; an issue for any other shape
+ *
+ * Source: ITU-R M.493-15 and M.1080, from memory; what tenth digits 1 to 9 mean is not confirmed.
+ *
+ * @example
+ * ```ts
+ * import { fromCallAddress } from 'seahail/identity';
+ *
+ * const address = fromCallAddress('0023200140');
+ * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002320014 coast
+ * ```
+ */
+export function fromCallAddress(tenDigits: unknown): Result<CallAddress> {
+  const text = typeof tenDigits === 'string' ? tenDigits : '';
+  const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
+  const about = { at: [], received, clause: 'ITU-R M.493-15' };
+  if (!/^\d{10}$/.test(text)) {
+    return failure({
+      ...about,
+      code: 'identity-address-shape',
+      message: 'Call address has another shape, 10 digits wanted',
+      expected: '10 digits',
+    });
+  }
+  const digits = text.slice(0, 9);
+  const tenthDigit = text.slice(9);
+  const identity = classify(digits);
+  const notices: Notice[] = [];
+  if (tenthDigit !== '0') {
+    // deviation: D-identity-5
+    notices.push({
+      ...about,
+      code: 'identity-tenth-digit',
+      message: `Call address ends in ${tenthDigit}, usual is 0: several sets with one identity, or damage`,
+    });
+  }
+  if (identity === undefined) {
+    notices.push({
+      ...about,
+      code: 'identity-unassigned',
+      message: `Call address holds ${digits}, which has no assigned form`,
+      clause: 'ITU-R M.585-9',
+    });
+  }
+  return success({ digits, tenthDigit, ...(identity !== undefined && { identity }) }, notices);
+}

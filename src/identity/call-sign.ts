@@ -1,0 +1,49 @@
+import type { Notice } from '../result/index.ts';
+import { quote } from '../result/index.ts';
+import { shipCallSign } from './call-sign-shape.ts';
+
+/**
+ * Look whether a text is plausible as the call sign of a ship station, by the shapes of the Radio Regulations.
+ * Warns, never blocks: national practice adds forms for small craft, and only a licence can confirm a call sign.
+ *
+ * @param text - as typed; blanks do not count and case does not matter
+ * @returns no notice where the shape is known (also with the two digits of a ship's survival craft), else one
+ *
+ * Source: Radio Regulations 19.45, 19.50, 19.55 and 19.60; 19.55 and 19.60 from memory.
+ *
+ * @example
+ * ```ts
+ * import { checkCallSign } from 'seahail/identity';
+ *
+ * console.log(checkCallSign('3EJH2').length); // 0
+ * console.log(checkCallSign('232878000')[0]?.message); // Call sign has nine digits, as an MMSI has: it belongs in another field
+ * ```
+ */
+export function checkCallSign(text: string): readonly Notice[] {
+  // The bound keeps the cost flat; no call sign comes near it.
+  const sign = text.slice(0, 100).replace(/\s/g, '').toUpperCase();
+  if (text.length <= 100) {
+    if (/^\d{9}$/.test(sign)) {
+      return warn(
+        text,
+        'identity-call-sign-digits',
+        'Call sign has nine digits, as an MMSI has: it belongs in another field',
+      );
+    }
+    // Survival craft: two digits after the ship's, the first not 0 or 1 where it follows a letter.
+    const [, ship = '', last = ''] = /^(.*(.))\d\d$/.exec(sign) ?? [];
+    const survivalCraft = shipCallSign.test(ship) && !(/[A-Z]/.test(last) && /[01].$/.test(sign));
+    if (shipCallSign.test(sign) || survivalCraft) return [];
+  }
+  return warn(
+    text,
+    'identity-call-sign-shape',
+    `Call sign ${quote(text)} has no shape that ships are given: see the licence`,
+  );
+}
+
+function warn(text: string, code: string, message: string): readonly Notice[] {
+  return [
+    { code, message, at: [], received: quote(text), clause: 'Radio Regulations Article 19 Section III' },
+  ];
+}

@@ -1,0 +1,129 @@
+import { failure, type Issue, type Notice, type Result, success } from '../result/index.ts';
+import type { Identity, IdentityKind } from './identity.ts';
+import { usesOf } from './uses.ts';
+
+/** Where an identity is to be used. */
+export interface IdentityField {
+  /**
+   * `'own'`: programmed into a set as its own; `'individual'`, `'group'`: address of a call to one station or to a
+   * group; `'distressed'`: the vessel in distress named in an acknowledgement or relay.
+   */
+  readonly use: 'own' | 'individual' | 'group' | 'distressed';
+  /** The set the identity is for, `'fixed'` (aboard a ship) unless told otherwise. Matters for `use: 'own'`. */
+  readonly station?: 'fixed' | 'handheld' | 'coast';
+  /** Nine digits of the calling station itself, to notice calls to oneself. */
+  readonly ownMmsi?: string;
+}
+
+/**
+ * Whether an identity is sensible in a field: the third question, after well-formed ({@link parseIdentity}) and
+ * assigned (`checkAssigned` of `seahail/identity/administrations`).
+ *
+ * Many sets take an own identity only once and then need the dealer: a form that leads to programming a radio
+ * should have the person confirm it. National rules and the radio licence decide what a set may carry.
+ *
+ * @param identity - the identity as {@link parseIdentity} gave it
+ * @param field - where it is to be used
+ * @returns the identity, with notices for what a person should look at again; an issue where the form of the
+ * identity is not for this use at all
+ *
+ * Source: ITU-R M.585-9, M.493-15, from memory in parts; notices are common practice.
+ *
+ * @example
+ * ```ts
+ * import { checkIdentity, parseIdentity } from 'seahail/identity';
+ *
+ * const club = parseIdentity('023288998');
+ * const answer = club.ok ? checkIdentity(club.value, { use: 'own' }) : club;
+ * if (!answer.ok) console.log(answer.issues[0].message); // Own identity begins with 0, which marks a group: a ship's begins with 2 to 7
+ * ```
+ */
+export function checkIdentity(identity: Identity, field: IdentityField): Result<Identity> {
+  const { use, station = 'fixed' } = field;
+  const refusal =
+    use === 'own'
+      ? whyNotOwn(identity.kind, station)
+      : use === 'distressed'
+        ? whyNotDistressed(identity.kind)
+        : whyNotCalled(identity.kind, use);
+  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal));
+  if ((use === 'individual' || use === 'group') && field.ownMmsi === identity.mmsi) {
+    return failure(
+      finding(identity, 'identity-own-called', 'Address is the own identity, another station wanted'),
+    );
+  }
+  const doubt = use === 'own' ? doubtAboutOwn(identity, station) : undefined;
+  const notices: Notice[] = doubt === undefined ? [] : [finding(identity, 'identity-station', doubt)];
+  return success(identity, notices);
+}
+
+type Station = NonNullable<IdentityField['station']>;
+
+function whyNotOwn(kind: IdentityKind, station: Station): string | undefined {
+  if (station === 'coast') {
+    return kind === 'coast' ? undefined : 'Own identity is no coast station, which begins with 00 and a MID';
+  }
+  switch (kind) {
+    case 'ship-group':
+      return "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7";
+    case 'coast':
+    case 'coast-all':
+    case 'coast-all-national':
+      return "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7";
+    case 'sar-aircraft-all-national':
+      return 'Own identity is a group of aircraft, one station wanted';
+    default:
+      return usesOf({ kind }).own ? undefined : aisDevice('Own identity');
+  }
+}
+
+function whyNotDistressed(kind: IdentityKind): string | undefined {
+  if (usesOf({ kind }).own && kind !== 'coast') return undefined;
+  return 'Vessel in distress has an identity that no vessel, aircraft or person carries in calls';
+}
+
+function whyNotCalled(kind: IdentityKind, use: 'individual' | 'group'): string | undefined {
+  const uses = usesOf({ kind });
+  if (uses[use]) return undefined;
+  if (uses.group) return 'Address is a group: a group call reaches it, not a call to one station';
+  if (uses.individual) return 'Address is no group: the identity of a group of ships begins with one 0';
+  return kind === 'mob'
+    ? 'Address is a man-overboard device, which takes no ordinary call'
+    : aisDevice('Address');
+}
+
+function aisDevice(field: string): string {
+  return `${field} belongs to an AIS device, which takes no part in calls`;
+}
+
+function doubtAboutOwn(identity: Identity, station: Station): string | undefined {
+  // Ofcom guidance for UK ship radio licensing keeps a block apart for portable sets. deviation: D-identity-9
+  const ukPortable = identity.mmsi.startsWith('2359');
+  switch (identity.kind) {
+    case 'ship':
+      if (station === 'fixed') {
+        return ukPortable
+          ? 'Own identity begins with 2359, as a rule a UK portable set: see the licence'
+          : undefined;
+      }
+      return station === 'handheld' && !ukPortable
+        ? 'Own identity is a ship: whether a hand-held set may carry it differs between countries, see the licence'
+        : undefined;
+    case 'handheld':
+      return station === 'fixed' ? 'Own identity is for a hand-held set, this set is fixed' : undefined;
+    case 'craft':
+      return station === 'fixed'
+        ? "Own identity is for a tender or survival craft, not for the ship's set"
+        : undefined;
+    case 'mob':
+      return 'Own identity is for a man-overboard device, this set is another';
+    case 'sar-aircraft':
+      return 'Own identity is for an aircraft, this set is aboard a vessel';
+    default:
+      return undefined;
+  }
+}
+
+function finding(identity: Identity, code: string, message: string): Issue {
+  return { code, message, at: [], received: `'${identity.mmsi}'`, clause: 'ITU-R M.585-9' };
+}

@@ -1,0 +1,56 @@
+import type { AircraftCategory, AtonCategory, CoastCategory, Identity, Mmsi } from './identity.ts';
+
+/**
+ * The form that nine digits have, or `undefined` where ITU-R M.585 assigns none.
+ *
+ * A MID begins with 2 to 7, so the prefixes 0, 00, 111, 8, 97x, 98 and 99 cannot collide with one and the order
+ * of the tests is free, but for 009990000, whose 999 is no MID.
+ */
+export function classify(digits: string): Identity | undefined {
+  if (!/^\d{9}$/.test(digits)) return undefined;
+  const mmsi = digits as Mmsi;
+  if (digits === '009990000') return { kind: 'coast-all', mmsi }; // deviation: D-identity-3
+  const [, device] = /^97([0249])/.exec(digits) ?? [];
+  if (device === '9') return { kind: 'amrd-b', mmsi, serial: digits.slice(3) }; // deviation: D-identity-2
+  if (device !== undefined) {
+    const kind = device === '0' ? 'ais-sart' : device === '2' ? 'mob' : 'epirb-ais';
+    return { kind, mmsi, manufacturer: digits.slice(3, 5), serial: digits.slice(5) };
+  }
+  const [, prefix, mid = ''] = /^(0|00|111|8|98|99|)([2-7]\d\d)/.exec(digits) ?? [];
+  switch (prefix) {
+    case '':
+      return { kind: 'ship', mmsi, mid };
+    case '0':
+      return { kind: 'ship-group', mmsi, mid };
+    case '00':
+      if (digits.endsWith('0000')) return { kind: 'coast-all-national', mmsi, mid };
+      return { kind: 'coast', mmsi, mid, ...hint(coastCategories[Number(digits[5])]) };
+    case '111':
+      if (digits.endsWith('000')) return { kind: 'sar-aircraft-all-national', mmsi, mid };
+      return { kind: 'sar-aircraft', mmsi, mid, ...hint(aircraftCategories[Number(digits[6])]) };
+    case '8':
+      return { kind: 'handheld', mmsi, mid };
+    case '98':
+      return { kind: 'craft', mmsi, mid };
+    case '99':
+      return { kind: 'aton', mmsi, mid, ...hint(atonCategories[Number(digits[5])]) };
+    default:
+      return undefined;
+  }
+}
+
+// ITU-R M.585-9 Annex 1, from memory; coast 4 from the scope of M.585-7, aids 1 and 6 from the ITU notification form
+// of 9 January 2008. deviation: D-identity-1
+const coastCategories: Readonly<Record<number, CoastCategory>> = {
+  1: 'coast-radio',
+  2: 'harbour',
+  3: 'pilot',
+  4: 'ais-repeater',
+  5: 'ais-base',
+};
+const aircraftCategories: Readonly<Record<number, AircraftCategory>> = { 1: 'fixed-wing', 5: 'helicopter' };
+const atonCategories: Readonly<Record<number, AtonCategory>> = { 1: 'physical', 6: 'virtual', 8: 'mobile' };
+
+function hint<T extends string>(categoryHint: T | undefined): { readonly categoryHint?: T } {
+  return categoryHint === undefined ? {} : { categoryHint };
+}

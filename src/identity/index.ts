@@ -1,0 +1,1 @@
+export { parseIdentity } from './parse.ts';

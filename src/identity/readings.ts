@@ -1,0 +1,41 @@
+import { classify } from './classify.ts';
+import { isImoNumber } from './imo-number.ts';
+
+/** A code, what to tell a person (following the word "Identity"), and the nine digits that may have been meant. */
+export type Finding = readonly [code: string, message: string, suggestion?: string | undefined];
+
+/** What digits may have been meant as, where they are not an identity as they stand; best reading first. */
+export function readingsOf(digits: string): readonly Finding[] {
+  const readings: Finding[] = [];
+  if (/^([2-7]\d{6,7}|9990000)$/.test(digits)) {
+    readings.push([
+      'identity-leading-zeros',
+      'lacks digits: spreadsheets drop leading zeros',
+      digits.padStart(9, '0'),
+    ]);
+  }
+  if (isImoNumber(digits)) readings.push(imoNumber);
+  // ITU-R M.493-15, from memory: on the air an identity is its nine digits and a 0.
+  if (/^\d{9}0$/.test(digits) && classify(digits.slice(0, 9)) !== undefined) {
+    readings.push(['identity-call-address', 'has the ten digits used on the air', digits.slice(0, 9)]);
+  }
+  // Regional arrangement on the inland waterway service, from memory: 9 and the ship's own identity.
+  if (/^9[2-7]\d{8}$/.test(digits)) {
+    readings.push(['identity-atis', 'looks like an inland waterway ATIS code', digits.slice(1)]);
+  }
+  return readings;
+}
+
+/** Seven digits with that check digit, or the label in front. */
+export const imoNumber: Finding = ['identity-imo-number', 'looks like an IMO number, which is no MMSI'];
+
+/** The same doubt once for each reading of the given digits, or once without one. */
+export function doubt(code: string, message: string, ...digits: readonly string[]): readonly Finding[] {
+  const readings = digits.flatMap((each): readonly Finding[] =>
+    classify(each) === undefined ? readingsOf(each) : [[code, message, each]],
+  );
+  const doubts = readings.map(
+    (reading): Finding => (reading === imoNumber ? reading : [code, message, reading[2]]),
+  );
+  return doubts.some(([own]) => own === code) ? doubts : [[code, message], ...doubts];
+}

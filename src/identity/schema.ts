@@ -1,0 +1,126 @@
+import type { Issue } from '../result/index.ts';
+import { checkIdentity, type IdentityField } from './check.ts';
+import type { IdentityKind, Mmsi } from './identity.ts';
+import { parseIdentity } from './parse.ts';
+import type {
+  StandardJsonSchemaConverter,
+  StandardJsonSchemaOptions,
+  StandardSchema,
+  StandardSchemaProps,
+} from './standard-schema.ts';
+
+/** What an {@link identitySchema} lets through. */
+export interface IdentitySchemaOptions {
+  /** The wanted kinds; all kinds where left out. */
+  readonly accept?: readonly IdentityKind[];
+  /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
+  readonly field?: IdentityField;
+}
+
+/** A Standard Schema from text to {@link Mmsi} that also gives JSON Schema. */
+export interface IdentitySchema extends StandardSchema<string, Mmsi> {
+  readonly '~standard': IdentitySchemaProps;
+}
+
+/** The one property of an {@link IdentitySchema}. Validation is synchronous; its issues carry all fields of {@link Issue}. */
+export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
+  readonly vendor: 'seahail';
+  readonly validate: (
+    value: unknown,
+  ) => { readonly value: Mmsi; readonly issues?: undefined } | { readonly issues: readonly Issue[] };
+  readonly jsonSchema: StandardJsonSchemaConverter;
+}
+
+/**
+ * A schema for one identity, for libraries that take Standard Schema v1: forms, routers, procedures, environment.
+ *
+ * The schema is for one value, so its issues have no path. Form libraries that drop issues without a path need it
+ * inside the schema of an object: with your schema library, let a string field refine through {@link parseIdentity}.
+ *
+ * @param options - wanted kinds and field
+ * @returns the schema; its output is nine digits, whatever way the person wrote them
+ * @throws RangeError when `accept` is an empty list
+ *
+ * Source: Standard Schema v1.
+ *
+ * @example
+ * ```ts
+ * import { identitySchema } from 'seahail/identity';
+ *
+ * const shipField = identitySchema({ accept: ['ship'] });
+ * console.log(shipField['~standard'].validate('232-878-000')); // { value: '232878000' }
+ * ```
+ */
+export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySchema {
+  const { accept, field } = options;
+  if (accept?.length === 0) throw new RangeError('identitySchema: at least one kind to accept is needed');
+  return {
+    '~standard': {
+      version: 1,
+      vendor: 'seahail',
+      validate: (value) => {
+        const parsed = parseIdentity(value);
+        if (!parsed.ok) return { issues: parsed.issues };
+        const identity = parsed.value;
+        if (accept !== undefined && !accept.includes(identity.kind)) {
+          return { issues: [unwanted(identity.mmsi, identity.kind, accept)] };
+        }
+        const checked = field === undefined ? parsed : checkIdentity(identity, field);
+        return checked.ok ? { value: identity.mmsi } : { issues: checked.issues };
+      },
+      jsonSchema: {
+        input: (wanted) => jsonSchema(wanted, { type: 'string' }),
+        output: (wanted) => jsonSchema(wanted, { type: 'string', pattern: patternOf(accept) }),
+      },
+    },
+  };
+}
+
+function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[]): Issue {
+  const expected = accept.join(', ');
+  return {
+    code: 'identity-kind',
+    message: `Identity is of kind ${kind}, wanted is ${expected}`,
+    at: [],
+    expected,
+    received: `'${mmsi}'`,
+    clause: 'ITU-R M.585-9',
+  };
+}
+
+function jsonSchema(
+  options: StandardJsonSchemaOptions,
+  schema: Record<string, unknown>,
+): Record<string, unknown> {
+  switch (options.target) {
+    case 'draft-2020-12':
+      return { $schema: 'https://json-schema.org/draft/2020-12/schema', ...schema };
+    case 'draft-07':
+      return { $schema: 'http://json-schema.org/draft-07/schema#', ...schema };
+    case 'openapi-3.0':
+      return schema;
+    default:
+      throw new RangeError('identitySchema: JSON Schema draft-2020-12, draft-07 or openapi-3.0 wanted');
+  }
+}
+
+const shapes: Readonly<Record<IdentityKind, string>> = {
+  ship: '[2-7][0-9]{8}',
+  'ship-group': '0[2-7][0-9]{7}',
+  coast: '00[2-7][0-9]{2}(?!0000)[0-9]{4}',
+  'coast-all-national': '00[2-7][0-9]{2}0000',
+  'coast-all': '009990000',
+  'sar-aircraft': '111[2-7][0-9]{2}(?!000)[0-9]{3}',
+  'sar-aircraft-all-national': '111[2-7][0-9]{2}000',
+  craft: '98[2-7][0-9]{6}',
+  aton: '99[2-7][0-9]{6}',
+  handheld: '8[2-7][0-9]{7}',
+  'ais-sart': '970[0-9]{6}',
+  mob: '972[0-9]{6}',
+  'epirb-ais': '974[0-9]{6}',
+  'amrd-b': '979[0-9]{6}',
+};
+
+function patternOf(accept: readonly IdentityKind[] = Object.keys(shapes) as IdentityKind[]): string {
+  return `^(?:${accept.map((kind) => shapes[kind]).join('|')})$`;
+}
