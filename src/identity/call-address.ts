@@ -3,7 +3,7 @@ import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 
 /** The ten digits in which a call carries an identity, taken apart. */
-export interface CallAddress {
+export interface AddressDigits {
   /** The first nine digits, as received. */
   readonly digits: string;
   /** The tenth digit: `'0'`, unless several sets share one identity or the call was damaged. */
@@ -52,7 +52,7 @@ export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
  * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002320014 coast
  * ```
  */
-export function fromCallAddress(tenDigits: unknown): Result<CallAddress> {
+export function fromCallAddress(tenDigits: unknown): Result<AddressDigits> {
   const text = typeof tenDigits === 'string' ? tenDigits : '';
   const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
   const about = { at: [], received, clause: 'ITU-R M.493-15' };

@@ -1,1 +1,66 @@
+/**
+ * Who is it? Nine-digit identities of the maritime mobile service, and what stands around them.
+ *
+ * - {@link parseIdentity}: well-formed? Text as people write it to an {@link Identity} with its parts.
+ * - {@link checkIdentity}, {@link usesOf}: sensible here? Own identity, address of a call, address of a group.
+ * - `seahail/identity/administrations`: assigned? The table of MIDs, apart because of its size.
+ * - {@link formatIdentity}: for people and for machines.
+ * - {@link toCallAddress}, {@link fromCallAddress}: the ten digits used on the air.
+ * - {@link checkCallSign}: is a call sign plausible?
+ * - {@link identitySchema}: a Standard Schema for forms.
+ * - {@link identityForms}: the table of forms, for help pages.
+ * - `seahail/identity/directory`: known stations.
+ *
+ * @packageDocumentation
+ */
+export type { AddressDigits } from './call-address.ts';
+export { fromCallAddress, toCallAddress } from './call-address.ts';
+export { checkCallSign } from './call-sign.ts';
+export type { IdentityField } from './check.ts';
+export { checkIdentity } from './check.ts';
+export type { IdentityStyle } from './format.ts';
+export { formatIdentity } from './format.ts';
+export type { IdentityForm } from './forms.ts';
+export { identityForms } from './forms.ts';
+export type {
+  AircraftCategory,
+  AisSartIdentity,
+  AllCoastIdentity,
+  AmrdBIdentity,
+  AtonCategory,
+  AtonIdentity,
+  CoastCategory,
+  CoastIdentity,
+  CraftIdentity,
+  EpirbAisIdentity,
+  HandheldIdentity,
+  Identity,
+  IdentityKind,
+  Mmsi,
+  MobIdentity,
+  NationalCoastIdentity,
+  NationalSarAircraftIdentity,
+  SarAircraftIdentity,
+  ShipGroupIdentity,
+  ShipIdentity,
+} from './identity.ts';
+export { IDENTITY_ISSUE_CODES } from './issue-code.ts';
+export { isMmsi, mmsi } from './mmsi.ts';
 export { parseIdentity } from './parse.ts';
+export type { IdentitySchema, IdentitySchemaOptions, IdentitySchemaProps } from './schema.ts';
+export { identitySchema } from './schema.ts';
+export type {
+  StandardJsonSchemaConverter,
+  StandardJsonSchemaOptions,
+  StandardSchema,
+  StandardSchemaFailure,
+  StandardSchemaIssue,
+  StandardSchemaOptions,
+  StandardSchemaPathSegment,
+  StandardSchemaProps,
+  StandardSchemaResult,
+  StandardSchemaSuccess,
+  StandardSchemaTypes,
+} from './standard-schema.ts';
+export type { IdentityUses } from './uses.ts';
+export { usesOf } from './uses.ts';

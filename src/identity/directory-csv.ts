@@ -1,0 +1,210 @@
+import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { type CsvRecord, readRecords, writeRecords } from './csv.ts';
+import { formatIdentity, type IdentityStyle } from './format.ts';
+import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
+import { parseIdentity } from './parse.ts';
+import { usesOf } from './uses.ts';
+
+/**
+ * Write a directory as CSV for spreadsheets and other programs (RFC 4180, header in the first line, instants as
+ * ISO 8601 UTC). Origins are not written: what is read back counts as imported.
+ *
+ * A text that a spreadsheet would take for a formula gets an apostrophe in front, which {@link readDirectoryCsv}
+ * takes away again.
+ *
+ * @param directory - what to write
+ * @param style - `'people'` writes identities in groups, which keeps a spreadsheet from eating their leading zeros
+ * @returns the CSV text, each line ended by CR LF
+ *
+ * @example
+ * ```ts
+ * import { createDirectory, writeDirectoryCsv } from 'seahail/identity/directory';
+ *
+ * const directory = createDirectory({ mmsi: '002329990', origin: 'typed', name: 'Skerra Coastguard' });
+ * console.log(writeDirectoryCsv(directory).split('\r\n')[1]); // 002329990,Skerra Coastguard,,,,,
+ * ```
+ */
+export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = 'machine'): string {
+  const labels = [
+    ...new Set(directory.stations.flatMap(({ extra = [] }) => extra.map(({ label }) => label))),
+  ].sort();
+  const rows = directory.stations.map((station) => [
+    formatIdentity(station.mmsi, style),
+    guarded(station.name ?? ''),
+    guarded(station.callSign ?? ''),
+    guarded(station.notes ?? ''),
+    station.groups.map((group) => formatIdentity(group, style)).join('; '),
+    instant(station.heardAt),
+    instant(station.calledAt),
+    ...labels.map((wanted) => guarded(station.extra?.find(({ label }) => label === wanted)?.text ?? '')),
+  ]);
+  const header = ['mmsi', 'name', 'call sign', 'notes', 'groups', 'heard', 'called', ...labels.map(guarded)];
+  return writeRecords([header, ...rows]);
+}
+
+/**
+ * Read stations from a CSV list: header in any order, quoted fields, comma, semicolon or tab. Columns without a place
+ * of their own become extra fields. A row that cannot be used gives a notice with its line, and where zeros were lost
+ * a `suggestion`; all other rows are read.
+ *
+ * @param text - the list, with a header line that names at least the identity (`mmsi` or `identity`)
+ * @returns updates of origin `'imported'` for `remember`, in order of the list; an issue where no column holds
+ * identities
+ *
+ * Source: RFC 4180.
+ *
+ * @example
+ * ```ts
+ * import { createDirectory, readDirectoryCsv } from 'seahail/identity/directory';
+ *
+ * const list = readDirectoryCsv('Name,MMSI\nTern of Ardle,232 999 142\nSkerra Coastguard,2329990\n');
+ * if (list.ok) {
+ *   console.log(createDirectory(...list.value).stations.length); // 1
+ *   console.log(list.notices[0]?.at, list.notices[0]?.suggestion); // [ 'line 3', 'mmsi' ] 002329990
+ * }
+ * ```
+ */
+export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]> {
+  const [header, ...rows] = typeof text === 'string' ? readRecords(text) : [];
+  const columns = columnsOf(header?.fields ?? []);
+  if (!columns.some(({ field }) => field === 'mmsi')) {
+    return failure({
+      code: 'identity-csv-header',
+      message: 'List has no column for identities in its first line',
+      at: ['line 1'],
+      expected: 'a column named mmsi',
+      received:
+        typeof text === 'string' ? quote(header?.broken ?? header?.fields.join(',') ?? '') : typeof text,
+      clause: 'RFC 4180 §2',
+    });
+  }
+  const notices: Notice[] = [];
+  const updates: StationUpdate[] = [];
+  for (const row of rows) {
+    const update = updateOf(row, columns, notices);
+    if (update !== undefined) updates.push(update);
+  }
+  return success(updates, notices);
+}
+
+type Field = 'mmsi' | 'name' | 'callSign' | 'notes' | 'groups' | 'heardAt' | 'calledAt';
+
+interface Column {
+  readonly label: string;
+  readonly field?: Field;
+}
+
+/** What header cells may say, blanks, case and signs aside. */
+const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>([
+  ['mmsi', 'mmsi'],
+  ['identity', 'mmsi'],
+  ['name', 'name'],
+  ['vesselname', 'name'],
+  ['shipname', 'name'],
+  ['boatname', 'name'],
+  ['stationname', 'name'],
+  ['vessel', 'name'],
+  ['station', 'name'],
+  ['callsign', 'callSign'],
+  ['notes', 'notes'],
+  ['note', 'notes'],
+  ['remarks', 'notes'],
+  ['groups', 'groups'],
+  ['group', 'groups'],
+  ['heard', 'heardAt'],
+  ['lastheard', 'heardAt'],
+  ['called', 'calledAt'],
+  ['lastcalled', 'calledAt'],
+]);
+
+function columnsOf(header: readonly string[]): readonly Column[] {
+  const taken = new Set<string>();
+  return header.map((cell, place): Column => {
+    const bare = unguarded(cell).trim();
+    const field = names.get(bare.toLowerCase().replace(/[^a-z]/g, ''));
+    if (field !== undefined && !taken.has(field)) {
+      taken.add(field);
+      return { label: bare, field };
+    }
+    const label = bare === '' || taken.has(`extra ${bare}`) ? `${bare} column ${place + 1}`.trim() : bare;
+    taken.add(`extra ${label}`);
+    return { label };
+  });
+}
+
+function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[]): StationUpdate | undefined {
+  const where = `line ${row.line}`;
+  const notice = (code: string, field: string, message: string, received: string): void => {
+    notices.push({ code, message, at: [where, field], received: quote(received), clause: 'RFC 4180 §2' });
+  };
+  if (row.broken !== undefined) {
+    notice(
+      'identity-csv-quotes',
+      'quotes',
+      'Row has quotes that do not close, the line is left out',
+      row.broken,
+    );
+    return undefined;
+  }
+  let mmsi: string | undefined;
+  let groups: readonly string[] = [];
+  const texts: { name?: string; callSign?: string; notes?: string } = {};
+  const times: { heardAt?: number; calledAt?: number } = {};
+  const extra: ExtraField[] = [];
+  for (const [place, cell] of row.fields.entries()) {
+    const { label, field } = columns[place] ?? { label: `column ${place + 1}` };
+    const text = unguarded(cell);
+    if (field !== 'mmsi' && text.trim() === '') continue;
+    if (field === 'mmsi') {
+      const parsed = parseIdentity(cell);
+      if (parsed.ok) mmsi = parsed.value.mmsi;
+      else notices.push(...parsed.issues.map((issue) => ({ ...issue, at: [where, field] })));
+    } else if (field === 'groups') {
+      groups = groupsOf(text, (group) =>
+        notice('identity-csv-group', field, 'Group is no group identity', group),
+      );
+    } else if (field === 'heardAt' || field === 'calledAt') {
+      const at = Date.parse(text);
+      if (Number.isNaN(at)) notice('identity-csv-time', field, 'Time is no ISO 8601 instant', text);
+      else times[field] = at;
+    } else if (field !== undefined) texts[field] = text;
+    else extra.push({ label, text });
+  }
+  if (mmsi === undefined) {
+    if (row.fields.length <= columns.findIndex(({ field }) => field === 'mmsi')) {
+      notice('identity-csv-short', 'mmsi', 'Row ends before the identity', row.fields.join(','));
+    }
+    return undefined;
+  }
+  return { mmsi, origin: 'imported', ...texts, groups, ...times, ...(extra.length > 0 && { extra }) };
+}
+
+/** Group identities put apart by semicolons or commas, or, without any, by blanks. */
+export function groupsOf(text: string, refuse: (group: string) => void): readonly string[] {
+  const whole = parseIdentity(text);
+  const parts = whole.ok
+    ? [text]
+    : text.split(/[;,|/\n]/).flatMap((part) => (parseIdentity(part).ok ? [part] : part.split(/\s+/)));
+  return parts
+    .filter((part) => part.trim() !== '')
+    .flatMap((part) => {
+      const parsed = parseIdentity(part);
+      if (parsed.ok && usesOf(parsed.value).group) return [parsed.value.mmsi];
+      refuse(part);
+      return [];
+    });
+}
+
+function instant(time: number | undefined): string {
+  // Beyond the range of dates there is no ISO form; the number itself is no less true.
+  if (time === undefined) return '';
+  return Math.abs(time) <= 8.64e15 ? new Date(time).toISOString() : '';
+}
+
+function guarded(text: string): string {
+  return /^'*[=+\-@\t]/.test(text) ? `'${text}` : text;
+}
+
+function unguarded(cell: string): string {
+  return /^'+[=+\-@\t]/.test(cell) ? cell.slice(1) : cell;
+}

@@ -1,0 +1,26 @@
+/**
+ * Known stations: a plain-data address book by identity, that learns from calls and AIS without losing what a person
+ * typed, and travels as CSV and vCard.
+ *
+ * @packageDocumentation
+ */
+export { forget, leaveGroup, mergeDirectories, trimDirectory } from './directory-change.ts';
+export { readDirectoryCsv, writeDirectoryCsv } from './directory-csv.ts';
+export {
+  findStations,
+  membersOf,
+  nameOf,
+  recentlyCalled,
+  recentlyHeard,
+  stationOf,
+} from './directory-find.ts';
+export { createDirectory, remember } from './directory-remember.ts';
+export { readVcards, writeVcards } from './directory-vcard.ts';
+export type {
+  Directory,
+  ExtraField,
+  KnownStation,
+  StationOrigin,
+  StationOrigins,
+  StationUpdate,
+} from './known-station.ts';

@@ -1,0 +1,67 @@
+/**
+ * Every code that an issue or notice of this room can carry, with what it means.
+ * A test fails when this list and the code differ.
+ */
+export const IDENTITY_ISSUE_CODES = [
+  // parseIdentity: what was taken away
+  { code: 'identity-invisible', meaning: 'invisible characters were taken away' },
+  { code: 'identity-digits', meaning: 'digits of another script were read' },
+  { code: 'identity-blanks', meaning: 'blanks around or between the digits were taken away' },
+  { code: 'identity-apostrophe', meaning: "a spreadsheet's leading apostrophe was taken away" },
+  { code: 'identity-label', meaning: 'the label "MMSI" was taken away' },
+  { code: 'identity-thousands', meaning: 'commas that part the digits in threes were taken away' },
+  { code: 'identity-separators', meaning: 'hyphens or dots between digits were taken away' },
+  {
+    code: 'identity-repeated-digit',
+    meaning: 'all nine digits are alike: assigned form, but look at the licence',
+  },
+  // parseIdentity: what could mean something else
+  { code: 'identity-empty', meaning: 'nothing was entered' },
+  { code: 'identity-not-text', meaning: 'the value is neither text nor a number' },
+  {
+    code: 'identity-number',
+    meaning: 'the value is a number, which loses leading zeros; each reading is suggested',
+  },
+  { code: 'identity-too-long', meaning: 'the text is too long for one identity' },
+  { code: 'identity-two-numbers', meaning: 'the text holds two numbers; each is suggested' },
+  { code: 'identity-sign', meaning: 'a plus or minus stands in front' },
+  {
+    code: 'identity-scientific',
+    meaning: 'the number was rounded to scientific notation, its digits may be lost',
+  },
+  { code: 'identity-decimal', meaning: 'the number has a decimal part; each reading is suggested' },
+  { code: 'identity-imo-number', meaning: 'an IMO ship number, by its label or its check digit' },
+  { code: 'identity-call-sign', meaning: 'a call sign in the field for an identity' },
+  { code: 'identity-letter', meaning: 'letters that look like digits; the reading is suggested' },
+  { code: 'identity-character', meaning: 'a character that belongs in no identity' },
+  { code: 'identity-placeholder', meaning: 'a placeholder such as 123456789' },
+  { code: 'identity-unassigned', meaning: 'nine digits of no assigned form' },
+  { code: 'identity-leading-zeros', meaning: 'seven or eight digits, as when leading zeros were dropped' },
+  { code: 'identity-call-address', meaning: 'ten digits ending in 0, the form used on the air' },
+  { code: 'identity-atis', meaning: 'ten digits beginning with 9, an inland waterway ATIS code' },
+  { code: 'identity-digit-count', meaning: 'a wrong number of digits, without a plausible reading' },
+  // fromCallAddress
+  { code: 'identity-address-shape', meaning: 'an address of a call is not ten digits' },
+  { code: 'identity-tenth-digit', meaning: 'the tenth digit of an address is not 0' },
+  // checkIdentity, checkAssigned, identitySchema
+  { code: 'identity-use', meaning: 'this form of identity is not for this field' },
+  { code: 'identity-own-called', meaning: 'the address of a call is the own identity' },
+  { code: 'identity-station', meaning: 'this form of identity is unusual for this set, see the licence' },
+  { code: 'identity-mid-unallocated', meaning: 'the MID is not in this edition of the table' },
+  { code: 'identity-kind', meaning: 'the identity is well-formed but of a kind that is not wanted' },
+  // checkCallSign
+  { code: 'identity-call-sign-digits', meaning: 'nine digits in the field for a call sign' },
+  { code: 'identity-call-sign-shape', meaning: 'a call sign of no shape that ships are given' },
+  // directory
+  { code: 'identity-csv-header', meaning: 'no column of a list holds identities' },
+  { code: 'identity-csv-quotes', meaning: 'quotes of a row do not close' },
+  { code: 'identity-csv-short', meaning: 'a row ends before the identity' },
+  { code: 'identity-csv-group', meaning: 'a group of a row is not the identity of a group' },
+  { code: 'identity-csv-time', meaning: 'a time of a row is no ISO 8601 instant' },
+  { code: 'identity-vcard-none', meaning: 'a text holds no vCard' },
+  { code: 'identity-vcard-end', meaning: 'a card has no end' },
+  { code: 'identity-vcard-line', meaning: 'a line is no property of a card' },
+  { code: 'identity-vcard-version', meaning: 'a card has another version than 4.0' },
+  { code: 'identity-vcard-identity', meaning: 'a card has no identity' },
+  { code: 'identity-vcard-group', meaning: 'a group of a card is not the identity of a group' },
+] as const satisfies readonly { readonly code: string; readonly meaning: string }[];
