@@ -11,6 +11,8 @@ import type { ReportedPosition } from './reported-position.ts';
  */
 export type RoundingAssumption = 'truncated' | 'rounded' | 'unknown';
 
+// Cut minutes follow from the decimals of M.821, which are added to them; M.493 itself was not at hand.
+// deviation: D-position-2
 /** In steps of the last digit: how far the true magnitude may lie below and above the printed one. */
 const SPREAD = {
   truncated: [0, 1],

@@ -47,7 +47,7 @@ export interface PositionDigits {
   readonly fraction?: string;
 }
 
-// Quadrant digit of the position: ITU-R M.493, message 2 of a distress call, from memory.
+// Quadrant digit of the position: ITU-R M.493, position coordinates, from memory. deviation: D-position-3
 const QUADRANTS = [
   ['N', 'E'],
   ['N', 'W'],

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaBox, areaContains, geographicArea, geographicAreaDigits } from '../../src/position/index.ts';
-import { valueOf } from '../../src/result/index.ts';
+import { valueOf as taken } from '../../src/result/index.ts';
 
-const area = (digits: string) => valueOf(geographicArea(digits));
+const area = (digits: string) => taken(geographicArea(digits));
 
 describe('geographicArea', () => {
   // ITU-R M.493, geographic area address, from memory: corner 51 N 007 W, 3 degrees south, 5 degrees east.

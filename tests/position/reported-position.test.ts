@@ -12,7 +12,7 @@ import {
   reportedPositionDigits,
   reportPosition,
 } from '../../src/position/index.ts';
-import { valueOf } from '../../src/result/index.ts';
+import { valueOf as taken } from '../../src/result/index.ts';
 
 const two = (most: number) =>
   fc.integer({ min: 0, max: most }).map((value) => String(value).padStart(2, '0'));
@@ -30,7 +30,7 @@ const digits = fc
 const fraction = fc.tuple(two(99), two(99), two(99), two(99)).map((parts) => parts.join(''));
 
 const read = (ten: string, eight?: string): ReportedPosition => {
-  const value = valueOf(reportedPosition(ten, eight));
+  const value = taken(reportedPosition(ten, eight));
   if (value.kind === 'no-position') throw new Error('no position');
   return value;
 };
