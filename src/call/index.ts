@@ -5,6 +5,41 @@
  */
 export type * from './call.ts';
 export {
+  composeAllShipsCall,
+  composeAreaCall,
+  composeGroupCall,
+  composeIndividualCall,
+  type TrafficCategory,
+  type TrafficOptions,
+} from './compose/announcement.ts';
+export {
+  type AnswerOptions,
+  composeIndividualAcknowledgement,
+  composePollingAcknowledgement,
+  composePositionReply,
+  composeTestAcknowledgement,
+  composeUnableToComply,
+  type PositionOptions,
+} from './compose/answer.ts';
+export { composeAutomaticServiceCall } from './compose/automatic-service.ts';
+export type { WithExpansion } from './compose/composed.ts';
+export {
+  type AboutDistress,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressRelayAcknowledgement,
+  composeDistressSelfCancel,
+  type DistressOptions,
+  type RelayTarget,
+} from './compose/distress.ts';
+export {
+  composePollingCall,
+  composePositionRequest,
+  composeTestCall,
+  type EnquiryOptions,
+} from './compose/enquiry.ts';
+export {
   type ComposedKind,
   type Composition,
   compositionOf,
@@ -13,6 +48,7 @@ export {
   type EquipmentClass,
   fieldLengths,
 } from './composition.ts';
+export type { DistressCall } from './distress.ts';
 export {
   type CallFields,
   digitsOf,

@@ -158,6 +158,7 @@ export function symbolOfName<Name extends string>(
 ): number {
   for (const row of table.rows) if (row[1] === name) return row[0];
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
-  if (symbol === undefined || Number(symbol) > 127) throw new RangeError(`no symbol is named '${name}'`);
+  if (symbol === undefined || Number(symbol) > 127)
+    throw new RangeError(`symbol: the table has no row named '${name}'`);
   return Number(symbol);
 }

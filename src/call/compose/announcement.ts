@@ -1,0 +1,178 @@
+import type { GeographicArea } from '../../position/area.ts';
+import type { AllShipsCall, AreaCall, GroupCall, IndividualCall } from '../call.ts';
+import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
+import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { composed, type WithExpansion } from './composed.ts';
+
+/** Categories that calls to announce traffic may have. */
+export type TrafficCategory = 'routine' | 'safety' | 'urgency';
+
+/** How the traffic that a call announces will be sent. */
+export interface TrafficOptions extends WithExpansion {
+  /** Own identity. */
+  readonly from: string;
+  /** `'telephony-simplex'` unless stated. */
+  readonly communication?: FirstTelecommand | undefined;
+  /** `'medical-transport'` or `'neutral-craft'`, where it applies. */
+  readonly remark?: SecondTelecommand | null | undefined;
+}
+
+/**
+ * Urgency or safety traffic announced to all ships.
+ *
+ * @param options - `from`: own identity; `category`; `channel`: where the voice message follows, 16 unless stated
+ * @returns the call
+ * @throws TypeError, RangeError when a value has no symbols or is not for such a call
+ *
+ * Source: ITU-R M.493-15 table 4.5, from memory; urgency agrees with Japan, Radio Station Operation Regulations.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeAllShipsCall } from 'seahail/call';
+ *
+ * const call = composeAllShipsCall({ from: '232999871', category: 'safety' });
+ * console.log(callToFields(call).receive); // [ 90, 0, 16 ]
+ * ```
+ */
+export function composeAllShipsCall(
+  options: TrafficOptions & {
+    readonly category: 'urgency' | 'safety';
+    readonly channel?: string | undefined;
+  },
+): AllShipsCall {
+  return composed(
+    {
+      kind: 'all-ships-call',
+      to: { kind: 'all-ships' },
+      from: ownIdentity(options.from),
+      category: oneOf('category', options.category, ['urgency', 'safety']),
+      ...traffic(options, options.channel ?? '16'),
+    },
+    options,
+  );
+}
+
+/**
+ * Urgency or safety traffic announced to the ships in a rectangle. A call of MF and HF; few VHF sets have it.
+ *
+ * @param options - `from`: own identity; `area`; `category`; `channel`: 16 unless stated
+ * @returns the call
+ * @throws TypeError, RangeError when a value has no symbols or is not for such a call
+ *
+ * Source: ITU-R M.493-15 table 4.6, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeAreaCall } from 'seahail/call';
+ * import { geographicArea } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const area = valueOf(geographicArea('1570070203'));
+ * const call = composeAreaCall({ from: '002329990', area, category: 'safety' });
+ * console.log(callToFields(call).address); // [ 15, 70, 7, 2, 3 ]
+ * ```
+ */
+export function composeAreaCall(
+  options: TrafficOptions & {
+    readonly area: GeographicArea;
+    readonly category: 'urgency' | 'safety';
+    readonly channel?: string | undefined;
+  },
+): AreaCall {
+  return composed(
+    {
+      kind: 'area-call',
+      to: { kind: 'area', area: options.area },
+      from: ownIdentity(options.from),
+      category: oneOf('category', options.category, ['urgency', 'safety']),
+      ...traffic(options, options.channel ?? '16'),
+    },
+    options,
+  );
+}
+
+/**
+ * A call to the members of a group, which nobody answers by calling back: they come to the channel named.
+ *
+ * @param options - `from`: own identity; `to`: identity of the group; `channel`: where to talk; `category`: routine
+ * unless stated
+ * @returns the call
+ * @throws TypeError, RangeError when a value has no symbols or `to` is no group
+ *
+ * Source: ITU-R M.493-15 table 4.8, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeGroupCall } from 'seahail/call';
+ *
+ * const call = composeGroupCall({ from: '232999871', to: '023299905', channel: '77' });
+ * console.log(callToFields(call).end); // 127
+ * ```
+ */
+export function composeGroupCall(
+  options: TrafficOptions & {
+    readonly to: string;
+    readonly channel: string;
+    readonly category?: TrafficCategory | undefined;
+  },
+): GroupCall {
+  return composed(
+    {
+      kind: 'group-call',
+      to: groupAddress(options.to),
+      from: ownIdentity(options.from),
+      category: trafficCategory(options.category),
+      ...traffic(options, options.channel),
+    },
+    options,
+  );
+}
+
+/**
+ * A call to one station. Between ships the caller proposes the channel; to a coast station none need be named.
+ *
+ * @param options - `from`: own identity; `to`: the station; `channel`: where to talk, none unless stated;
+ * `category`: routine unless stated
+ * @returns the call
+ * @throws TypeError, RangeError when a value has no symbols or `to` is not one station
+ *
+ * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeIndividualCall } from 'seahail/call';
+ *
+ * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+ * console.log(callToFields(call).receive); // [ 90, 0, 72 ]
+ * ```
+ */
+export function composeIndividualCall(
+  options: TrafficOptions & {
+    readonly to: string;
+    readonly channel?: string | null | undefined;
+    readonly category?: TrafficCategory | undefined;
+  },
+): IndividualCall {
+  return composed(
+    {
+      kind: 'individual-call',
+      to: stationAddress(options.to),
+      from: ownIdentity(options.from),
+      category: trafficCategory(options.category),
+      ...traffic(options, options.channel ?? null),
+    },
+    options,
+  );
+}
+
+function trafficCategory(category: TrafficCategory = 'routine'): TrafficCategory {
+  return oneOf('category', category, ['routine', 'safety', 'urgency']);
+}
+
+function traffic(options: TrafficOptions, channel: string | null) {
+  return {
+    communication: options.communication ?? 'telephony-simplex',
+    remark: options.remark ?? null,
+    channel: channelDigits(channel),
+  } as const;
+}

@@ -1,0 +1,207 @@
+import type { ReportedPosition } from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import type {
+  Call,
+  IndividualAcknowledgement,
+  IndividualCall,
+  PollingAcknowledgement,
+  PollingCall,
+  PositionReply,
+  PositionRequest,
+  StationAddress,
+  TestAcknowledgement,
+  TestCall,
+  UnableToComply,
+} from '../call.ts';
+import { type Reason, reasons } from '../symbol.ts';
+import { channelDigits, oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { composed, type WithExpansion } from './composed.ts';
+
+/** How to answer a call. */
+export interface AnswerOptions<Asked extends Call> extends WithExpansion {
+  /** The call that is answered: its sender becomes the address, its category is kept. */
+  readonly call: Asked;
+  /** Own identity; the address of the call unless stated. */
+  readonly from?: string | undefined;
+}
+
+/**
+ * The answer "able to comply", on the channel of the call or another.
+ *
+ * @param options - `call`: the call answered; `channel`: another channel than the one proposed
+ * @returns the answer
+ * @throws TypeError, RangeError when the call names no sender or a value has no symbols
+ *
+ * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composeIndividualAcknowledgement, composeIndividualCall } from 'seahail/call';
+ *
+ * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+ * const answer = composeIndividualAcknowledgement({ call, channel: '77' });
+ * console.log(answer.from, answer.channel); // 232999142 77
+ * ```
+ */
+export function composeIndividualAcknowledgement(
+  options: AnswerOptions<IndividualCall> & { readonly channel?: string | undefined },
+): IndividualAcknowledgement {
+  const { call, channel } = options;
+  const elements =
+    channel === undefined
+      ? { channel: call.channel, ...(call.frequencies && { frequencies: call.frequencies }) }
+      : { channel: channelDigits(channel) };
+  return composed(
+    {
+      kind: 'individual-acknowledgement',
+      ...parties(options),
+      category: call.category,
+      communication: call.communication,
+      remark: call.remark,
+      ...elements,
+    },
+    options,
+  );
+}
+
+/**
+ * The answer "unable to comply", with its reason.
+ *
+ * @param options - `call`: the call answered; `reason`: `'no-reason'` unless stated
+ * @returns the answer, which names no channel
+ * @throws TypeError, RangeError when the call names no sender or the reason is none of the ten
+ *
+ * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory; reasons with first telecommand 104 only: Japan, MPT
+ * Notification 567 of 1990.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeIndividualCall, composeUnableToComply } from 'seahail/call';
+ *
+ * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+ * const fields = callToFields(composeUnableToComply({ call, reason: 'busy' }));
+ * console.log(fields.telecommand1, fields.telecommand2); // 104 102
+ * ```
+ */
+export function composeUnableToComply(
+  options: AnswerOptions<IndividualCall | PositionRequest> & { readonly reason?: Reason | undefined },
+): UnableToComply {
+  return composed(
+    {
+      kind: 'unable-to-comply',
+      ...parties(options),
+      category: options.call.category,
+      reason: oneOf(
+        'reason',
+        options.reason ?? 'no-reason',
+        reasons.rows.map(([, name]) => name),
+      ),
+      channel: null,
+    },
+    options,
+  );
+}
+
+/** Where a station is. */
+export interface PositionOptions {
+  /** `null`, ten 9s on the air, unless stated. */
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position; `null`, 8888 on the air, unless stated. */
+  readonly time?: TimeOfDay | null | undefined;
+}
+
+/**
+ * Own position: in answer to a request, or sent unasked with `from` and `to`.
+ *
+ * @param options - `call`: the request answered, or `from` and `to`; `position` and `time`
+ * @returns the report; in the category of the request, safety when unasked
+ * @throws TypeError, RangeError when a station is missing or a value has no symbols
+ *
+ * Source: ITU-R M.493-15 table 4.7, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composePositionReply, composePositionRequest } from 'seahail/call';
+ * import { reportPosition } from 'seahail/position';
+ *
+ * const call = composePositionRequest({ from: '232999871', to: '232999142' });
+ * const position = reportPosition({ latitude: 56.338833, longitude: -6.502 });
+ * const reply = composePositionReply({ call, position, time: { hour: 9, minute: 15 } });
+ * console.log(reply.to.mmsi, reply.unasked); // 232999871 false
+ * ```
+ */
+export function composePositionReply(
+  options: PositionOptions &
+    (AnswerOptions<PositionRequest> | (WithExpansion & { readonly from: string; readonly to: string })),
+): PositionReply {
+  const asked = 'call' in options;
+  const stations = asked
+    ? parties(options)
+    : { to: stationAddress(options.to), from: ownIdentity(options.from) };
+  return composed(
+    {
+      kind: 'position-reply',
+      ...stations,
+      category: asked ? options.call.category : 'safety',
+      position: options.position ?? null,
+      time: options.time ?? null,
+      unasked: !asked,
+    },
+    options,
+  );
+}
+
+/**
+ * The answer to a test call.
+ *
+ * @param options - `call`: the test call answered
+ * @returns the answer
+ * @throws TypeError, RangeError when the call names no sender
+ *
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-15 table 4.7, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeTestAcknowledgement, composeTestCall } from 'seahail/call';
+ *
+ * const call = composeTestCall({ from: '232999871', to: '002329990' });
+ * console.log(callToFields(composeTestAcknowledgement({ call })).end); // 122
+ * ```
+ */
+export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): TestAcknowledgement {
+  return composed(
+    { kind: 'test-acknowledgement', ...parties(options), category: options.call.category },
+    options,
+  );
+}
+
+/**
+ * The answer to polling.
+ *
+ * @param options - `call`: the polling call answered
+ * @returns the answer
+ * @throws TypeError, RangeError when the call names no sender
+ *
+ * Source: ITU-R M.493-15 table 4.9, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composePollingAcknowledgement, composePollingCall } from 'seahail/call';
+ *
+ * const call = composePollingCall({ from: '232999871', to: '232999142' });
+ * console.log(composePollingAcknowledgement({ call }).from); // 232999142
+ * ```
+ */
+export function composePollingAcknowledgement(options: AnswerOptions<PollingCall>): PollingAcknowledgement {
+  return composed(
+    { kind: 'polling-acknowledgement', ...parties(options), category: options.call.category },
+    options,
+  );
+}
+
+function parties(options: AnswerOptions<Call & { readonly to: StationAddress }>) {
+  return {
+    to: stationAddress(options.call.from),
+    from: ownIdentity(options.from ?? options.call.to.mmsi),
+  };
+}

@@ -1,0 +1,75 @@
+import { parseDesignator } from '../../channel/designator.ts';
+import { classify } from '../../identity/classify.ts';
+import { usesOf } from '../../identity/uses.ts';
+import type { GroupAddress, StationAddress } from '../call.ts';
+
+/** An identity that may stand as a station's own. Throws for any other. */
+export function ownIdentity(mmsi: string | null | undefined): string {
+  const { digits, identity } = nineDigits('from', mmsi);
+  if (!usesOf(identity).own) throw new RangeError(`from: ${digits} cannot be a station's own identity`);
+  return digits;
+}
+
+/** The address of a call to one station. Throws for the identity of a group or of an AIS device. */
+export function stationAddress(mmsi: string | null | undefined): StationAddress {
+  const { digits, identity } = nineDigits('to', mmsi);
+  // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493, from memory).
+  if (!usesOf(identity).individual && identity.kind !== 'mob') {
+    throw new RangeError(`to: ${digits} is not the identity of one station`);
+  }
+  return { kind: 'station', mmsi: digits };
+}
+
+/** The address of a group call. Throws for an identity that is no group's. */
+export function groupAddress(mmsi: string): GroupAddress {
+  const { digits, identity } = nineDigits('to', mmsi);
+  if (!usesOf(identity).group) throw new RangeError(`to: ${digits} is not the identity of a group`);
+  return { kind: 'group', mmsi: digits };
+}
+
+/** The address of a call to one station or to a group, whichever the identity is. */
+export function stationOrGroup(mmsi: string): StationAddress | GroupAddress {
+  return usesOf(nineDigits('to', mmsi).identity).group ? groupAddress(mmsi) : stationAddress(mmsi);
+}
+
+/** The identity of a vessel in distress. Throws for one that no vessel, aircraft or person carries. */
+export function distressedIdentity(mmsi: string | null): string | null {
+  if (mmsi === null) return null;
+  const { digits, identity } = nineDigits('distressed', mmsi);
+  if (!usesOf(identity).own || identity.kind === 'coast') {
+    throw new RangeError(`distressed: ${digits} is not the identity of a vessel`);
+  }
+  return digits;
+}
+
+/**
+ * The digits by which a call names a channel: `'06'` stays, `'6'` becomes `'06'`, `'22A'` becomes `'1022'`
+ * (ITU-R M.1084 Annex 4). Throws for a name without digits, such as `'WX3'`.
+ */
+export function channelDigits(channel: string | null): string | null {
+  if (channel === null) return null;
+  if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 22A is needed');
+  const read = parseDesignator(channel);
+  const digits = read.ok ? read.value.m1084 : null;
+  if (digits === null) throw new RangeError(`channel: no digits of a call name '${channel}'`);
+  return digits;
+}
+
+/** Throws unless the value is one of those the option allows. */
+export function oneOf<Value extends string>(
+  name: string,
+  value: Value,
+  allowed: readonly NoInfer<Value>[],
+): Value {
+  if (!allowed.includes(value))
+    throw new RangeError(`${name}: one of ${allowed.join(', ')} is needed, not '${value}'`);
+  return value;
+}
+
+function nineDigits(name: string, mmsi: string | null | undefined) {
+  if (typeof mmsi !== 'string') throw new TypeError(`${name}: an identity of nine digits is needed, as text`);
+  const identity = classify(mmsi);
+  if (identity === undefined)
+    throw new RangeError(`${name}: '${mmsi}' is no maritime identity of nine digits`);
+  return { digits: mmsi, identity };
+}

@@ -1,0 +1,216 @@
+import type { GeographicArea } from '../../position/area.ts';
+import type { ReportedPosition } from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import type {
+  AllShipsAddress,
+  DistressAcknowledgement,
+  DistressAlert,
+  DistressRelay,
+  DistressRelayAcknowledgement,
+  DistressSelfCancel,
+} from '../call.ts';
+import type { DistressCall } from '../distress.ts';
+import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
+import { distressedIdentity, ownIdentity, stationOrGroup } from './arguments.ts';
+import { composed, type WithExpansion } from './composed.ts';
+
+/** What is known of the distress. */
+export interface DistressOptions extends WithExpansion {
+  /** `'undesignated'` unless stated. */
+  readonly nature?: NatureOfDistress | UnknownSymbol | null | undefined;
+  /** `null`, ten 9s on the air, unless stated. */
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position; `null`, 8888 on the air, unless stated. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** How the traffic will be sent: `'telephony-simplex'` unless stated, the only one on VHF. */
+  readonly subsequent?: FirstTelecommand | UnknownSymbol | null | undefined;
+}
+
+/** What is known of another vessel's distress. */
+export interface AboutDistress extends DistressOptions {
+  /** Own identity. */
+  readonly from: string;
+  /** The call that told of the distress: what it says is taken over, unless another option says otherwise. */
+  readonly about?: DistressCall | undefined;
+  /** Identity of the vessel in distress, `null` when unknown; that of `about` unless stated. */
+  readonly distressed?: string | null | undefined;
+}
+
+/** Whom a relay is for: nine digits of a station or group, a rectangle, or all ships. */
+export type RelayTarget = string | GeographicArea | AllShipsAddress;
+
+/**
+ * A distress alert. **Only to be sent from a vessel or by a person in grave and imminent danger** that needs
+ * immediate assistance, by the authority of the person responsible; a false alert must be cancelled at once.
+ *
+ * @param options - `from`: own identity; the rest as far as it is known
+ * @returns the alert
+ * @throws TypeError, RangeError when a value has no symbols or the identity cannot be a vessel's own
+ *
+ * Source: ITU-R M.493-15 table 4.1 (from memory); ten 9s and 8888: ITU-R M.541-8 Annex 1 §2.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeDistressAlert } from 'seahail/call';
+ *
+ * const alert = composeDistressAlert({ from: '232999218', nature: 'flooding' });
+ * console.log(callToFields(alert).position); // [ 99, 99, 99, 99, 99 ]
+ * ```
+ */
+export function composeDistressAlert(options: DistressOptions & { readonly from: string }): DistressAlert {
+  const from = distressedIdentity(ownIdentity(options.from));
+  return composed(
+    { kind: 'distress-alert', to: { kind: 'all-stations' }, from, ...details(options) },
+    options,
+  );
+}
+
+/**
+ * A distress acknowledgement. It stops the repeats of an alert, so it is for coast stations; a ship sends one only
+ * when told to by a rescue co-ordination centre (47 CFR 80.1117(a), 80.1121(d)).
+ *
+ * @param options - `from`: own identity; `about`: the alert, or its data one by one
+ * @returns the acknowledgement, to all ships
+ * @throws TypeError, RangeError when a value has no symbols
+ *
+ * Source: ITU-R M.493-15 table 4.2, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composeDistressAcknowledgement, composeDistressAlert } from 'seahail/call';
+ *
+ * const about = composeDistressAlert({ from: '232999218', nature: 'flooding' });
+ * const acknowledgement = composeDistressAcknowledgement({ from: '002329990', about });
+ * console.log(acknowledgement.distressed, acknowledgement.nature); // 232999218 flooding
+ * ```
+ */
+export function composeDistressAcknowledgement(options: AboutDistress): DistressAcknowledgement {
+  const from = ownIdentity(options.from);
+  const distressed = subject(options);
+  if (from === distressed) throw new RangeError('distressed: own distress is taken back by a self-cancel');
+  return composed(
+    { kind: 'distress-acknowledgement', to: { kind: 'all-ships' }, from, distressed, ...details(options) },
+    options,
+  );
+}
+
+/**
+ * The cancellation of an own false alert. Where the set offers it, it is followed at once by the cancellation in
+ * speech on channel 16.
+ *
+ * @param options - `from`: own identity, also the vessel in distress; `about`: the alert that was sent
+ * @returns the self-cancel, to all ships
+ * @throws TypeError, RangeError when a value has no symbols
+ *
+ * Source: an acknowledgement of the own ship, 47 CFR 80.335, edition of 2005; layout from memory.
+ *
+ * @example
+ * ```ts
+ * import { composeDistressSelfCancel } from 'seahail/call';
+ *
+ * const cancel = composeDistressSelfCancel({ from: '232999871' });
+ * console.log(cancel.from === cancel.distressed); // true
+ * ```
+ */
+export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distressed'>): DistressSelfCancel {
+  const from = distressedIdentity(ownIdentity(options.from));
+  return composed(
+    { kind: 'distress-self-cancel', to: { kind: 'all-ships' }, from, distressed: from, ...details(options) },
+    options,
+  );
+}
+
+/**
+ * A distress relay. **Not because an alert was heard**: on VHF only when the vessel in distress cannot alert
+ * herself and the master judges that more help is needed (IMO COMSAR/Circ.25 and its successor of 2022).
+ *
+ * @param options - `from`: own identity; `to`: whom it is for, all ships unless stated; `distressed`: `null` when unknown
+ * @returns the relay
+ * @throws TypeError, RangeError when a value has no symbols
+ *
+ * Source: ITU-R M.493-15 table 4.3, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composeDistressRelay } from 'seahail/call';
+ *
+ * const relay = composeDistressRelay({ from: '232999871', to: '002329990', nature: 'sinking' });
+ * console.log(relay.to.kind, relay.distressed); // station null
+ * ```
+ */
+export function composeDistressRelay(
+  options: AboutDistress & { readonly to?: RelayTarget | undefined },
+): DistressRelay {
+  const from = ownIdentity(options.from);
+  return composed(
+    {
+      kind: 'distress-relay',
+      to: relayTarget(options.to),
+      from,
+      distressed: subject(options),
+      ...details(options),
+    },
+    options,
+  );
+}
+
+/**
+ * The acknowledgement of a relay, to the station that sent it or, from a coast station, to all ships.
+ *
+ * @param options - `from`: own identity; `about`: the relay; `to`: the sender of the relay, or all ships when the
+ * relay was for many, unless stated
+ * @returns the acknowledgement
+ * @throws TypeError, RangeError when a value has no symbols
+ *
+ * Source: ITU-R M.493-15 table 4.4, from memory.
+ *
+ * @example
+ * ```ts
+ * import { composeDistressRelay, composeDistressRelayAcknowledgement } from 'seahail/call';
+ *
+ * const about = composeDistressRelay({ from: '232999871', to: '002329990', nature: 'sinking' });
+ * const answer = composeDistressRelayAcknowledgement({ from: '002329990', about });
+ * console.log(answer.to); // { kind: 'station', mmsi: '232999871' }
+ * ```
+ */
+export function composeDistressRelayAcknowledgement(
+  options: AboutDistress & { readonly to?: RelayTarget | undefined },
+): DistressRelayAcknowledgement {
+  const from = ownIdentity(options.from);
+  const { about } = options;
+  const back = about?.to.kind === 'station' && about.from !== null ? about.from : undefined;
+  return composed(
+    {
+      kind: 'distress-relay-acknowledgement',
+      to: relayTarget(options.to ?? back),
+      from,
+      distressed: subject(options),
+      ...details(options),
+    },
+    options,
+  );
+}
+
+function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
+  const { about } = options;
+  return {
+    nature: options.nature ?? about?.nature ?? 'undesignated',
+    position: options.position === undefined ? (about?.position ?? null) : options.position,
+    time: options.time === undefined ? (about?.time ?? null) : options.time,
+    subsequent:
+      options.subsequent === undefined ? (about?.subsequent ?? 'telephony-simplex') : options.subsequent,
+  } as const;
+}
+
+function subject(options: AboutDistress): string | null {
+  const { about, distressed } = options;
+  if (distressed !== undefined) return distressedIdentity(distressed);
+  if (about === undefined) return null;
+  return distressedIdentity(about.kind === 'distress-alert' ? about.from : about.distressed);
+}
+
+function relayTarget(to: RelayTarget | undefined): DistressRelay['to'] {
+  if (to === undefined) return { kind: 'all-ships' };
+  if (typeof to === 'string') return stationOrGroup(to);
+  return to.kind === 'all-ships' ? to : { kind: 'area', area: to };
+}

@@ -1,0 +1,103 @@
+import type { PollingCall, PositionRequest, TestCall } from '../call.ts';
+import { oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { composed, type WithExpansion } from './composed.ts';
+
+/** Between whom. */
+export interface EnquiryOptions extends WithExpansion {
+  /** Own identity. */
+  readonly from: string;
+  /** The station asked. */
+  readonly to: string;
+}
+
+/**
+ * Asks a station for its position. The set of the other station may answer by itself if its owner allows it.
+ *
+ * @param options - `from`, `to`; `category`: safety unless stated, routine for sets of an older kind; `finer`: ask
+ * for decimals of the minute too
+ * @returns the request
+ * @throws TypeError, RangeError when an identity is not for its place
+ *
+ * Source: ITU-R M.493-15 table 4.7 and M.821-1, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composePositionRequest } from 'seahail/call';
+ *
+ * const fields = callToFields(composePositionRequest({ from: '232999871', to: '232999142' }));
+ * console.log(fields.category, fields.telecommand1, fields.end); // 108 121 117
+ * ```
+ */
+export function composePositionRequest(
+  options: EnquiryOptions & {
+    readonly category?: 'safety' | 'routine';
+    readonly finer?: boolean | undefined;
+  },
+): PositionRequest {
+  const expansion = options.finer === true ? { ...options.expansion, requested: [100] } : options.expansion;
+  return composed(
+    {
+      kind: 'position-request',
+      to: stationAddress(options.to),
+      from: ownIdentity(options.from),
+      category: oneOf('category', options.category ?? 'safety', ['safety', 'routine']),
+    },
+    { expansion },
+  );
+}
+
+/**
+ * A test call, which the sets of most coast stations answer by themselves. It is no call for a talk.
+ *
+ * @param options - `from`, `to`
+ * @returns the test call
+ * @throws TypeError, RangeError when an identity is not for its place
+ *
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-15 table 4.7, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeTestCall } from 'seahail/call';
+ *
+ * console.log(callToFields(composeTestCall({ from: '232999871', to: '002329990' })).telecommand1); // 118
+ * ```
+ */
+export function composeTestCall(options: EnquiryOptions): TestCall {
+  return composed(
+    {
+      kind: 'test-call',
+      to: stationAddress(options.to),
+      from: ownIdentity(options.from),
+      category: 'safety',
+    },
+    options,
+  );
+}
+
+/**
+ * Asks whether a station is in range.
+ *
+ * @param options - `from`, `to`
+ * @returns the polling call
+ * @throws TypeError, RangeError when an identity is not for its place
+ *
+ * Source: ITU-R M.493-15 table 4.9, from memory.
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composePollingCall } from 'seahail/call';
+ *
+ * console.log(callToFields(composePollingCall({ from: '232999871', to: '232999142' })).telecommand1); // 103
+ * ```
+ */
+export function composePollingCall(options: EnquiryOptions): PollingCall {
+  return composed(
+    {
+      kind: 'polling-call',
+      to: stationAddress(options.to),
+      from: ownIdentity(options.from),
+      category: 'routine',
+    },
+    options,
+  );
+}
