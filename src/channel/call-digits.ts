@@ -1,0 +1,205 @@
+import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import type { Channel, ChannelPlan } from './channel.ts';
+import { type Designator, parseDesignator } from './designator.ts';
+import { channelsNumbered, findChannel } from './find-channel.ts';
+
+/** A VHF channel as a call names it. */
+export interface VhfChannelElement {
+  readonly kind: 'vhf-channel';
+  /** The digits as received. */
+  readonly digits: string;
+  /** The channel exactly as received: `'22'` stays `'22'` wherever the call was heard. */
+  readonly designator: string;
+  /** The plan's channel of that name; `null` without a plan, or when the plan has none. */
+  readonly channel: Channel | null;
+}
+
+/** A frequency as a call names it. */
+export interface FrequencyElement {
+  readonly kind: 'frequency';
+  readonly digits: string;
+  /** Kilohertz, a decimal string: `'2182.0'` in steps of 100 Hz, `'2187.50'` in steps of 10 Hz. */
+  readonly kHz: string;
+}
+
+/** The number of an MF or HF working channel as a call names it. */
+export interface HfChannelElement {
+  readonly kind: 'hf-channel';
+  readonly digits: string;
+  /** Five digits. */
+  readonly number: string;
+}
+
+/** A channel of the automatic VHF telephone service. */
+export interface AutomaticServiceElement {
+  readonly kind: 'automatic-service';
+  readonly digits: string;
+}
+
+/** The call leaves the element open. */
+export interface NoInformationElement {
+  readonly kind: 'no-information';
+  readonly digits: '';
+}
+
+/** Digits whose first has no known meaning. */
+export interface UnknownElement {
+  readonly kind: 'unknown';
+  readonly digits: string;
+}
+
+/** One frequency or channel element of a call; `digits` are kept as received. */
+export type CallFrequency =
+  | VhfChannelElement
+  | FrequencyElement
+  | HfChannelElement
+  | AutomaticServiceElement
+  | NoInformationElement
+  | UnknownElement;
+
+/**
+ * The six digits by which a call names a VHF channel: 90 and four digits.
+ *
+ * Letters are never sent: 22A goes out as 1022. Whether a call may name the channel is another
+ * question: {@link checkWorkingChannel}.
+ *
+ * @param channel - a plan's channel, or a designator
+ * @returns six digits, e.g. `'901022'`
+ * @throws RangeError for a channel no digits name: weather channels, 0, M, M2 and private numbers
+ *
+ * Source: ITU-R M.493, frequency and channel information, from memory.
+ *
+ * @example
+ * ```ts
+ * import { channelToDigits, findChannel } from 'seahail/channel';
+ * import { unitedStatesPlan } from 'seahail/channel/united-states';
+ * import { valueOf } from 'seahail/result';
+ *
+ * console.log(channelToDigits(valueOf(findChannel(unitedStatesPlan, '22A')))); // 901022
+ * ```
+ */
+export function channelToDigits(channel: Channel | Designator): string {
+  if (channel.m1084 === null) {
+    const name = channel.kind === 'channel' ? channel.designator : channel.text;
+    throw new RangeError(
+      `channelToDigits: a channel with digits of ITU-R M.1084 wanted, ${name} given, which has none`,
+    );
+  }
+  // deviation: D-channel-6
+  return `90${channel.m1084.padStart(4, '0')}`;
+}
+
+/**
+ * Reads one frequency or channel element of a call.
+ *
+ * A channel is given as received. Some sets send 900022 and mean 22A: with a plan that has only 22A the
+ * answer is still 22, with no channel, and a notice that says what the plan has.
+ *
+ * @param digits - six digits, or eight when the first is 4; empty, or 126 three times, for an element left open
+ * @param plan - the plan of the waters, to name the channel; without one the designator stands alone
+ * @returns the element with its digits as received; an issue only for text that is no such element
+ *
+ * Source: ITU-R M.493, frequency and channel information, from memory; first digits 3, 4 and 8 with
+ * medium to low confidence.
+ *
+ * @example
+ * ```ts
+ * import { channelFromDigits } from 'seahail/channel';
+ * import { unitedStatesPlan } from 'seahail/channel/united-states';
+ *
+ * const read = channelFromDigits('900022', unitedStatesPlan);
+ * if (read.ok) console.log(read.value.kind, read.notices[0]?.suggestion); // vhf-channel 22A
+ * ```
+ */
+export function channelFromDigits(digits: string, plan?: ChannelPlan): Result<CallFrequency> {
+  if (digits === '' || digits === '126126126') return success({ kind: 'no-information', digits: '' });
+  if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
+    return failure({
+      code: 'channel-digits-malformed',
+      message: `channel digits ${typeof digits === 'string' ? quote(digits) : `of type ${typeof digits}`} are no element of a call: six digits wanted, or eight that begin with 4`,
+      at: [],
+      expected: 'six digits, or eight that begin with 4',
+      clause: M493,
+    });
+  }
+  const first = digits.charAt(0);
+  if (first === '9') return readChannel(digits, plan);
+  // deviation: D-channel-7
+  if (first === '3') return success({ kind: 'hf-channel', digits, number: digits.slice(1) });
+  if (first === '8') return success({ kind: 'automatic-service', digits });
+  if (/[012]/.test(first)) return success({ kind: 'frequency', digits, kHz: decimal(digits, 1) });
+  if (digits.length === 8) return success({ kind: 'frequency', digits, kHz: decimal(digits.slice(1), 2) });
+  return success({ kind: 'unknown', digits }, [
+    {
+      code: 'channel-digits-unknown',
+      message: `channel digits ${digits} begin with ${first}, which has no known meaning in six digits`,
+      at: [],
+      received: digits,
+      clause: M493,
+    },
+  ]);
+}
+
+const M493 = 'ITU-R M.493, frequency and channel information, from memory';
+
+/** `'021820'` with one decimal is `'2182.0'`. */
+function decimal(digits: string, places: number): string {
+  return `${Number(digits.slice(0, -places))}.${digits.slice(-places)}`;
+}
+
+function readChannel(digits: string, plan: ChannelPlan | undefined): Result<VhfChannelElement> {
+  const notices: Notice[] = [];
+  let four = digits.slice(2);
+  const second = digits.charAt(1);
+  // Older sets are said to put the leg into the second digit: 91 00 22 for 1022. deviation: D-channel-7
+  if (/[12]/.test(second) && four.startsWith('00')) {
+    notices.push(oldForm(digits, second));
+    four = `${second}0${four.slice(2)}`;
+  } else if (second !== '0') {
+    notices.push(unknownSecond(digits, second));
+  }
+  const read = parseDesignator(four);
+  const designator = read.ok ? read.value.text : four.replace(/^0{1,2}(?=[1-9])/, '');
+  const element = { kind: 'vhf-channel', digits, designator, channel: null } as const;
+  if (!read.ok) return success(element, [...notices, ...read.issues]);
+  if (plan === undefined) return success(element, [...notices, ...read.notices]);
+  const found = findChannel(plan, read.value);
+  if (found.ok) return success({ ...element, channel: found.value }, [...notices, ...read.notices]);
+  return success(element, [...notices, singleLegOnly(plan, read.value) ?? found.issues[0]]);
+}
+
+function oldForm(digits: string, second: string): Notice {
+  return {
+    code: 'channel-digits-old-form',
+    message: `channel digits ${digits} carry the leg in the second digit: read as ${second}0${digits.slice(4)}`,
+    at: [],
+    received: digits,
+    clause: M493,
+  };
+}
+
+function unknownSecond(digits: string, second: string): Notice {
+  return {
+    code: 'channel-digits-unknown',
+    message: `channel digits ${digits} have ${second} in second place, where 0 is wanted`,
+    at: [],
+    expected: '0',
+    received: digits,
+    clause: M493,
+  };
+}
+
+function singleLegOnly(plan: ChannelPlan, designator: Designator): Notice | undefined {
+  if (designator.kind !== 'numbered-channel' || designator.leg !== 'as-listed') return undefined;
+  const legs = channelsNumbered(plan, designator.number).filter((channel) => !channel.receiveOnly);
+  const [leg] = legs;
+  if (leg === undefined) return undefined;
+  return {
+    code: 'channel-digits-single-leg-only',
+    message: `channel ${designator.text} was received, and the ${plan.name} plan has ${leg.designator} in its place: the sender may mean that, or the two-frequency channel`,
+    at: [],
+    received: designator.text,
+    clause: plan.edition,
+    suggestion: leg.designator,
+  };
+}

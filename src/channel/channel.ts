@@ -1,0 +1,107 @@
+/** Whether a fact was read in the source named, or is remembered and waits for a better source. */
+export interface Evidence {
+  readonly basis: 'source' | 'memory';
+  /** Document and section; for a remembered fact, the document it is remembered from. */
+  readonly source: string;
+}
+
+/** What a channel may serve. Words of Radio Regulations Appendix 18 and of the national tables. */
+export type ChannelUse =
+  | 'ais'
+  | 'aircraft-support'
+  | 'asm'
+  | 'autonomous-devices'
+  | 'calling'
+  | 'coast-guard'
+  | 'coast-guard-liaison'
+  | 'commercial'
+  | 'distress-safety-calling'
+  | 'dsc'
+  | 'environmental-broadcast'
+  | 'fishing'
+  | 'government'
+  | 'intership'
+  | 'marina'
+  | 'navigation-safety'
+  | 'non-commercial'
+  | 'on-board'
+  | 'pilotage'
+  | 'pollution-control'
+  | 'port-operations'
+  | 'public-correspondence'
+  | 'safety'
+  | 'safety-broadcast'
+  | 'search-and-rescue'
+  | 'ship-movement'
+  | 'ship-to-coast'
+  | 'towing'
+  | 'vdes'
+  | 'vessel-traffic'
+  | 'weather-broadcast';
+
+/** How fit a channel is for a kind of talk, from first choice to not at all. */
+export type Fitness = 'preferred' | 'allowed' | 'restricted' | 'no';
+
+/**
+ * One channel as one plan has it.
+ *
+ * Frequencies are whole kilohertz, and name the side that **transmits**; the other side listens there.
+ * National rules and the licence decide what may be done on it: this is a description, not a permission.
+ */
+export interface Channel {
+  readonly kind: 'channel';
+  /** Name of the plan the channel was taken from, e.g. `'United States'`. */
+  readonly plan: string;
+  /** As the plan writes it: `'06'`, `'22A'`, `'1078'`, `'AIS 1'`, `'WX3'`. */
+  readonly designator: string;
+  /** Other ways this plan's channel is written, e.g. `'1022'` for `'22A'`. */
+  readonly aliases: readonly string[];
+  /** Digits after ITU-R M.1084 Annex 4: `'06'`, `'1022'`; `null` where no rule gives any (weather, UK 0, M, M2). */
+  readonly m1084: string | null;
+  /** Where ships transmit, kHz; `null` when they must not. */
+  readonly shipKHz: number | null;
+  /** Where coast stations transmit, kHz; `null` on channels between ships only. */
+  readonly coastKHz: number | null;
+  /** One frequency for both sides, one for each, or coast stations alone. */
+  readonly mode: 'simplex' | 'duplex' | 'coast-broadcast';
+  readonly service: 'voice' | 'distress' | 'dsc' | 'ais' | 'asm' | 'vdes' | 'data' | 'weather';
+  /** Most typical use first. */
+  readonly uses: readonly ChannelUse[];
+  /** What the plan has it for, in plain words. */
+  readonly note: string;
+  /** Where in the plan's waters this holds, in plain words; `null` for all of them. */
+  readonly region: string | null;
+  readonly transmitters: 'ships' | 'ships-and-coast' | 'coast';
+  /** True when a ship may only listen. */
+  readonly receiveOnly: boolean;
+  /** Whom the plan has in mind. `'authority'` is a coastguard, a navy or another branch of government. */
+  readonly users: 'all' | 'commercial' | 'non-commercial' | 'authority';
+  /** Lowest ship power limit that applies in normal use, watts; `null` where ships do not transmit. */
+  readonly powerLimitW: number | null;
+  /** The power rule in words, where there is more to say than the number. */
+  readonly powerRule: string | null;
+  /** Fitness for ordinary talk between two ships. */
+  readonly intership: { readonly nonCommercial: Fitness; readonly commercial: Fitness };
+  /** What to mind before using it, in plain words. */
+  readonly caution: string | null;
+  /** Whether a call may name it as the working channel for speech at all. */
+  readonly mayBeNamed: boolean;
+  /** Why not, when `mayBeNamed` is false. */
+  readonly notNamedBecause: string | null;
+  readonly evidence: { readonly frequency: Evidence; readonly use: Evidence; readonly power: Evidence };
+}
+
+/** A set of channels that one rule-maker has laid down for its waters. */
+export interface ChannelPlan {
+  readonly kind: 'channel-plan';
+  /** Short English name, e.g. `'Canada'`. */
+  readonly name: string;
+  /** Which edition of the rules the table follows. */
+  readonly edition: string;
+  /** Documents the table was taken from. */
+  readonly sources: readonly string[];
+  /** What is weak about the table, in plain words. */
+  readonly cautions: readonly string[];
+  /** In order of number; channels with names come after those with numbers. */
+  readonly channels: readonly Channel[];
+}

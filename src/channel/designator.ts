@@ -1,0 +1,216 @@
+import { failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
+import { plainText } from './plain-text.ts';
+
+/**
+ * A channel with a number.
+ *
+ * `leg` is `'ship'` for the lower leg used as a single frequency (22A, 1022), `'coast'` for the upper
+ * leg (21B, 2021), `'as-listed'` for the number as Appendix 18 lists it, with one frequency or two.
+ */
+export interface NumberedDesignator {
+  readonly kind: 'numbered-channel';
+  /** As written, made uniform: `'06'`, `'22A'`, `'1022'`. */
+  readonly text: string;
+  readonly number: number;
+  readonly leg: 'as-listed' | 'ship' | 'coast';
+  /** Digits after ITU-R M.1084 Annex 4; `null` for the private numbers 29 to 59. */
+  readonly m1084: string | null;
+}
+
+/** A channel with a name instead of a number. */
+export interface NamedDesignator {
+  readonly kind: 'named-channel';
+  /** `'AIS 1'`, `'ASM 2'`, `'WX3'`, `'M'`, `'M1'`, `'M2'`, `'P4'` or `'0'`. */
+  readonly text: string;
+  /** `'2087'` for AIS 1 and so on; `null` where no rule gives digits. */
+  readonly m1084: string | null;
+}
+
+/** What a person means by the name of a channel. Which waters have it is a question to a plan. */
+export type Designator = NumberedDesignator | NamedDesignator;
+
+/**
+ * Reads the name of a channel as people write it.
+ *
+ * Takes `'6'`, `'06'`, `'ch 6'`, `'Channel 06'`, `'VHF 72'`, `'22A'`, `'22 a'`, `'1022'`, `'AIS1'`,
+ * `'M2'`, `'WX3'`, with digits of any script. A suffix or prefix is never dropped: 22 and 22A are
+ * different channels. Numbers of the 12.5 kHz interleaved channels are refused here and read by
+ * {@link parseInterleavedChannel}.
+ *
+ * @param input - text from a person, a file or a set; anything else gives an issue
+ * @returns the designator; a notice for the private numbers 29 to 59
+ *
+ * Source: ITU-R M.1084 Annex 4 and RR Appendix 18, from memory; meaning of 10nn and 20nn as quoted from
+ * the US Coast Guard Navigation Center, 2016.
+ *
+ * @example
+ * ```ts
+ * import { parseDesignator } from 'seahail/channel';
+ * import { valueOf } from 'seahail/result';
+ *
+ * console.log(valueOf(parseDesignator('ch 6')).text); // 06
+ * console.log(valueOf(parseDesignator('22 a')).m1084); // 1022
+ * console.log(parseDesignator('1006').ok); // false
+ * ```
+ */
+export function parseDesignator(input: unknown): Result<Designator> {
+  if (typeof input !== 'string') return failure(notText(input));
+  const text = plainText(input);
+  const body = text && /^(?:VHF[ -]?)?(?:(?:CHANNEL|CHAN|CH)\.?[ -]?)?#?(.+)$/.exec(text)?.[1]?.trim();
+  if (!body) return failure(malformed(input));
+  const named = readName(body);
+  if (named) return success(named);
+  const [, digits, letter] = /^(\d{1,4})(?:[ -]?([AB]))?$/.exec(body) ?? [];
+  if (digits === undefined || (letter !== undefined && digits.length > 2)) return failure(malformed(input));
+  return readNumber(digits, letter, input);
+}
+
+/**
+ * The designator as text.
+ *
+ * @param designator - what {@link parseDesignator} gave
+ * @param style - `'as-written'`, or for one leg of a channel the letter form (`'22A'`) or the digits (`'1022'`)
+ * @returns the text; names, plain numbers and 2006 are the same in every style
+ *
+ * @example
+ * ```ts
+ * import { formatDesignator, parseDesignator } from 'seahail/channel';
+ * import { valueOf } from 'seahail/result';
+ *
+ * console.log(formatDesignator(valueOf(parseDesignator('1022')), 'letter')); // 22A
+ * ```
+ */
+export function formatDesignator(
+  designator: Designator,
+  style: 'as-written' | 'letter' | 'four-digit' = 'as-written',
+): string {
+  if (designator.kind === 'named-channel' || designator.leg === 'as-listed') return designator.text;
+  if (style === 'letter' && designator.number !== 6) {
+    return `${twoDigits(designator.number)}${designator.leg === 'ship' ? 'A' : 'B'}`;
+  }
+  return style === 'four-digit' ? (designator.m1084 ?? designator.text) : designator.text;
+}
+
+/** Names in use beside the numbers, with their four digits where the upper legs of 27, 28, 87 and 88 have them. */
+function readName(body: string): NamedDesignator | undefined {
+  const [, word, digits = ''] = /^(AIS|ASM|WX|M|P)[ -]?0?(10|\d)?$/.exec(body) ?? [];
+  if (word === undefined) return body === '0' || body === '00' ? named('0', null) : undefined;
+  if (word === 'AIS' && (digits === '1' || digits === '2'))
+    return named(`AIS ${digits}`, digits === '1' ? '2087' : '2088');
+  if (word === 'ASM' && (digits === '1' || digits === '2'))
+    return named(`ASM ${digits}`, digits === '1' ? '2027' : '2028');
+  if (word === 'WX' && Number(digits) >= 1) return named(`WX${digits}`, null);
+  if ((word === 'M' && /^[12]?$/.test(digits)) || (word === 'P' && digits === '4'))
+    return named(`${word}${digits}`, null);
+  return undefined;
+}
+
+function named(text: string, m1084: string | null): NamedDesignator {
+  return { kind: 'named-channel', text, m1084 };
+}
+
+function readNumber(digits: string, letter: string | undefined, input: string): Result<Designator> {
+  const prefix = digits.slice(0, -2).padStart(2, '0');
+  const number = Number(digits.slice(-2));
+  if (digits.length > 2 && /^[012]2$/.test(prefix)) return failure(interleaved(input));
+  if (digits.length > 2 && !/^[012]0$/.test(prefix)) return failure(fourDigit(input));
+  const leg =
+    letter === 'A' || prefix === '10' ? 'ship' : letter === 'B' || prefix === '20' ? 'coast' : 'as-listed';
+  const isPrivate = number >= 29 && number <= 59;
+  if (isPrivate ? digits.length > 2 : !inAppendix18(number)) return failure(range(number, input));
+  // 160.900 MHz is printed as 2006 although 06 has no upper leg: the one exception to the rule below.
+  // deviation: D-channel-8
+  if (leg !== 'as-listed' && !isPrivate && !hasLegs(number) && digits !== '2006')
+    return failure(noLegs(number, leg, input));
+  const m1084 = isPrivate ? null : m1084Digits(number, leg);
+  const text = letter === undefined ? (m1084 ?? twoDigits(number)) : `${twoDigits(number)}${letter}`;
+  const value: Designator = { kind: 'numbered-channel', text, number, leg, m1084 };
+  return success(value, isPrivate ? [privateNumber(text, input)] : []);
+}
+
+function twoDigits(number: number): string {
+  return String(number).padStart(2, '0');
+}
+
+const M1084 = 'ITU-R M.1084 Annex 4';
+const FORMS =
+  "a number from 01 to 28 or 60 to 88, as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
+
+function notText(input: unknown): Issue {
+  const whole = typeof input === 'number' && Number.isInteger(input) && input >= 1 && input <= 88;
+  const issue = {
+    code: 'channel-not-text',
+    message: `channel: text wanted, ${input === null ? 'null' : typeof input} given`,
+    at: [],
+    expected: FORMS,
+    clause: 'common practice',
+  };
+  return whole ? { ...issue, received: String(input), suggestion: twoDigits(input) } : issue;
+}
+
+function malformed(input: string): Issue {
+  return {
+    code: 'channel-malformed',
+    message: `channel ${quote(input)} is no channel designator: ${FORMS} wanted`,
+    at: [],
+    expected: FORMS,
+    received: quote(input),
+    clause: M1084,
+  };
+}
+
+function range(number: number, input: string): Issue {
+  return {
+    code: 'channel-number-range',
+    message: `channel number ${twoDigits(number)} is not in use: 01 to 28 or 60 to 88 wanted`,
+    at: [],
+    expected: '01 to 28 or 60 to 88',
+    received: quote(input),
+    clause: 'RR Appendix 18',
+  };
+}
+
+function privateNumber(text: string, input: string): Issue {
+  return {
+    code: 'channel-private-number',
+    message: `channel ${text} is outside Appendix 18: numbers 29 to 59 are private channels of single countries`,
+    at: [],
+    received: quote(input),
+    clause: 'common practice',
+  };
+}
+
+function fourDigit(input: string): Issue {
+  return {
+    code: 'channel-four-digit',
+    message: `channel ${quote(input)} begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted`,
+    at: [],
+    expected: 'two digits, or four that begin with 00, 10 or 20',
+    received: quote(input),
+    clause: M1084,
+  };
+}
+
+function noLegs(number: number, leg: 'ship' | 'coast', input: string): Issue {
+  return {
+    code: 'channel-no-legs',
+    message: `channel ${twoDigits(number)} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
+    at: [],
+    expected: twoDigits(number),
+    received: quote(input),
+    clause: M1084,
+    suggestion: twoDigits(number),
+  };
+}
+
+function interleaved(input: string): Issue {
+  return {
+    code: 'channel-interleaved',
+    message: `channel ${quote(input)} has the number of a 12.5 kHz interleaved channel, which no plan here holds`,
+    at: [],
+    expected: FORMS,
+    received: quote(input),
+    clause: M1084,
+  };
+}

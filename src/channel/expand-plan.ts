@@ -1,0 +1,139 @@
+import {
+  hasLegs,
+  inAppendix18,
+  isSingleFrequency,
+  LEG_DISTANCE_KHZ,
+  lowerLegKHz,
+  m1084Digits,
+} from './appendix-18.ts';
+import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
+
+/** One line of a plan's table: everything its channels have in common, defaults left out. */
+export interface PlanRow {
+  /**
+   * Designators with a comma between; `=` before an alias, `@` before a frequency in kHz that does not
+   * follow from the number: `'22A,23A'`, `'21B=WX8'`, `'WX1@162550'`.
+   */
+  readonly channels: string;
+  readonly uses: readonly ChannelUse[];
+  readonly note: string;
+  readonly region?: string;
+  readonly users?: Channel['users'];
+  readonly service?: Channel['service'];
+  /** Who transmits; without it ships and coast stations do. */
+  readonly by?: Channel['transmitters'];
+  readonly mode?: Channel['mode'];
+  readonly powerW?: number;
+  readonly powerRule?: string;
+  /** Fitness between ships: one word for everyone, or two, for pleasure craft and for commercial vessels. */
+  readonly intership?: Fitness | readonly [Fitness, Fitness];
+  readonly caution?: string;
+  /** Why a call must not name it. Services other than speech need no such line. */
+  readonly never?: string;
+  readonly evidence?: Partial<Channel['evidence']>;
+}
+
+/** A plan's heading, its rows, and the evidence that stands behind a row that names none of its own. */
+export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels'> {
+  readonly evidence: Channel['evidence'];
+  readonly rows: readonly PlanRow[];
+}
+
+/** A plan from its table. A channel in a later row replaces the same channel of an earlier one. */
+export function expandPlan({ evidence, rows, ...heading }: PlanTable): ChannelPlan {
+  const channels = new Map<string, Channel>();
+  for (const row of rows) {
+    for (const entry of row.channels.split(',')) {
+      const channel = expandRow(heading.name, row, entry, evidence);
+      channels.set(channel.designator, channel);
+    }
+  }
+  const inOrder = [...channels.values()].sort((a, b) => rank(a.designator) - rank(b.designator));
+  return { kind: 'channel-plan', ...heading, channels: inOrder };
+}
+
+function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel['evidence']): Channel {
+  const [names = '', frequency] = entry.split('@');
+  const [designator = '', ...given] = names.split('=');
+  const numbered = readNumber(designator);
+  const twin = numbered && legName(designator, numbered);
+  const aliases = twin === undefined || given.includes(twin) ? given : [twin, ...given];
+  const transmitters = row.by ?? 'ships-and-coast';
+  const base = numbered ? lowerLegKHz(numbered.number) : 0;
+  const own = frequency ? Number(frequency) : numbered?.leg === 'coast' ? base + LEG_DISTANCE_KHZ : base;
+  const duplex = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
+  const service = row.service ?? 'voice';
+  const notNamedBecause =
+    row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? 'ships do not transmit on it' : null);
+  const fitness = row.intership ?? 'no';
+  return {
+    kind: 'channel',
+    plan,
+    designator,
+    aliases,
+    m1084: m1084Of([designator, ...aliases]),
+    shipKHz: transmitters === 'coast' ? null : own,
+    coastKHz: transmitters === 'ships' ? null : duplex ? base + LEG_DISTANCE_KHZ : own,
+    mode: row.mode ?? (duplex ? 'duplex' : 'simplex'),
+    service,
+    uses: row.uses,
+    note: row.note,
+    region: row.region ?? null,
+    transmitters,
+    receiveOnly: transmitters === 'coast',
+    users: row.users ?? 'all',
+    powerLimitW: transmitters === 'coast' ? null : (row.powerW ?? 25),
+    powerRule: row.powerRule ?? null,
+    intership:
+      typeof fitness === 'string'
+        ? { nonCommercial: fitness, commercial: fitness }
+        : { nonCommercial: fitness[0], commercial: fitness[1] },
+    caution: row.caution ?? null,
+    mayBeNamed: notNamedBecause === null,
+    notNamedBecause,
+    evidence: { ...evidence, ...row.evidence },
+  };
+}
+
+const NOT_SPEECH: { readonly [service in Channel['service']]?: string } = {
+  dsc: 'it carries digital selective calls only, never speech',
+  ais: 'it carries automatic identification data only, never speech',
+  asm: 'it carries application-specific data messages only, never speech',
+  vdes: 'it carries data exchange only, never speech',
+  data: 'it carries data of autonomous devices only, never speech',
+};
+
+interface Numbered {
+  readonly number: number;
+  readonly leg: 'as-listed' | 'ship' | 'coast';
+}
+
+/** Number and leg of `'22'`, `'22A'`, `'1022'`; undefined for names and for numbers outside Appendix 18. */
+function readNumber(designator: string): Numbered | undefined {
+  const [, prefix, digits, letter] = /^([12]0)?(\d\d)([AB])?$/.exec(designator) ?? [];
+  if (digits === undefined || !inAppendix18(Number(digits))) return undefined;
+  const leg =
+    prefix === '10' || letter === 'A' ? 'ship' : prefix === '20' || letter === 'B' ? 'coast' : 'as-listed';
+  return { number: Number(digits), leg };
+}
+
+/**
+ * The other spelling of one leg: `'1022'` for `'22A'` and back. 2006 has no letter form.
+ * deviation: D-channel-11
+ */
+function legName(designator: string, { number, leg }: Numbered): string | undefined {
+  if (leg === 'as-listed' || !hasLegs(number)) return undefined;
+  const lettered = `${String(number).padStart(2, '0')}${leg === 'ship' ? 'A' : 'B'}`;
+  return designator === lettered ? m1084Digits(number, leg) : lettered;
+}
+
+function m1084Of(names: readonly string[]): string | null {
+  return names.find((name) => /^\d+$/.test(name) && readNumber(name) !== undefined) ?? null;
+}
+
+/** 01, 1001, 01A, 2001, 02 ...; names keep the order of the table. */
+function rank(designator: string): number {
+  const numbered = readNumber(designator);
+  if (numbered === undefined) return 1000;
+  return numbered.number * 3 + (numbered.leg === 'ship' ? 1 : numbered.leg === 'coast' ? 2 : 0);
+}

@@ -1,0 +1,115 @@
+import { failure, type Issue, type Result, success } from '../result/index.ts';
+import type { Channel, ChannelPlan } from './channel.ts';
+import { type Designator, type NumberedDesignator, parseDesignator } from './designator.ts';
+import { formatMegahertz, frequenciesInWords } from './frequency.ts';
+import { frequencyOf } from './frequency-of.ts';
+
+/**
+ * The channel of a plan that goes by a name.
+ *
+ * A name the plan does not have is never bent to one it has: 22 and 22A are different channels, and a
+ * ship on the one does not hear the other. The issue says what the name would be instead, by its
+ * number, and in the plans given as `elsewhere`.
+ *
+ * @param plan - the plan of the waters you are in, whatever the flag
+ * @param designator - text as people write it, or a designator already read
+ * @param options - `elsewhere`: other plans to look the channel up in when this one lacks it
+ * @returns the channel, or what is wrong with the name
+ *
+ * @example
+ * ```ts
+ * import { findChannel } from 'seahail/channel';
+ * import { internationalPlan } from 'seahail/channel/international';
+ * import { unitedStatesPlan } from 'seahail/channel/united-states';
+ *
+ * const found = findChannel(internationalPlan, '22A', { elsewhere: [unitedStatesPlan] });
+ * console.log(found.ok || found.issues.map((issue) => issue.code).join(' ')); // channel-not-in-plan channel-elsewhere
+ * ```
+ */
+export function findChannel(
+  plan: ChannelPlan,
+  designator: string | Designator,
+  options: { readonly elsewhere?: readonly ChannelPlan[] } = {},
+): Result<Channel> {
+  const read = isDesignator(designator) ? success(designator) : parseDesignator(designator);
+  if (!read.ok) return read;
+  const channel = channelNamed(plan, read.value.text);
+  if (channel) return success(channel);
+  const elsewhere = (options.elsewhere ?? []).flatMap((other) => elsewhereIssue(other, read.value.text));
+  return failure(notInPlan(plan, read.value), ...elsewhere);
+}
+
+/** The channel that has exactly this name or alias. */
+export function channelNamed(plan: ChannelPlan, text: string): Channel | undefined {
+  return plan.channels.find((channel) => channel.designator === text || channel.aliases.includes(text));
+}
+
+/** The channels of a plan that share a number, whichever leg they use. */
+export function channelsNumbered(plan: ChannelPlan, number: number): readonly Channel[] {
+  const digits = String(number).padStart(2, '0');
+  return plan.channels.filter((channel) => channel.m1084?.slice(-2) === digits);
+}
+
+function isDesignator(value: unknown): value is Designator {
+  return typeof value === 'object' && value !== null && 'text' in value && typeof value.text === 'string';
+}
+
+function notInPlan(plan: ChannelPlan, designator: Designator): Issue {
+  const { text } = designator;
+  const siblings = designator.kind === 'numbered-channel' ? channelsNumbered(plan, designator.number) : [];
+  const issue: Issue = {
+    code: 'channel-not-in-plan',
+    message: `channel ${text} is not in the ${plan.name} plan${explanation(designator, siblings)}`,
+    at: [],
+    expected: `a channel of the ${plan.name} plan`,
+    received: text,
+    clause: plan.edition,
+  };
+  // Offered only from the pair to its leg: whoever says 22 where only 22A exists can mean nothing else.
+  // The other way round the two sides would listen on different frequencies.
+  const suggestion =
+    designator.m1084?.length === 2 ? siblings.find((channel) => !channel.receiveOnly) : undefined;
+  return suggestion ? { ...issue, suggestion: suggestion.designator } : issue;
+}
+
+/** What the arithmetic of the number and the plan's other uses of it tell. */
+function explanation(designator: Designator, siblings: readonly Channel[]): string {
+  if (designator.kind === 'named-channel') return NAMES[designator.text.charAt(0)] ?? '';
+  const there = siblings
+    .map((channel) => `${channel.designator} (${frequenciesInWords(channel)})`)
+    .join(' and ');
+  return `${byNumber(designator)}${there && `; the plan has ${there}`}`;
+}
+
+function byNumber(designator: NumberedDesignator): string {
+  const frequencies = frequencyOf(designator);
+  if (frequencies === null) return '';
+  const [ship, coast] = [formatMegahertz(frequencies.shipKHz), formatMegahertz(frequencies.coastKHz)];
+  if (frequencies.mode === 'duplex')
+    return `: by its number ships use ${ship} and coast stations ${coast} MHz`;
+  if (designator.leg === 'as-listed') return `: by its number it is ${ship} MHz`;
+  const number = String(designator.number).padStart(2, '0');
+  return `: by its number it is the ${designator.leg} leg of ${number} as a single frequency, ${ship} MHz`;
+}
+
+/** What the named channels are, by first letter. */
+const NAMES: { readonly [initial: string]: string | undefined } = {
+  W: ': weather channels are broadcasts of North America',
+  M: ': M and M2 are marina channels of the United Kingdom',
+  P: ': P4 is an old name of the United Kingdom marina channel M2',
+  0: ': 0 is the private coastguard channel of the United Kingdom',
+};
+
+function elsewhereIssue(other: ChannelPlan, text: string): Issue[] {
+  const channel = channelNamed(other, text);
+  if (!channel) return [];
+  return [
+    {
+      code: 'channel-elsewhere',
+      message: `channel ${text} in the ${other.name} plan is ${frequenciesInWords(channel)}: ${channel.note}`,
+      at: [],
+      received: text,
+      clause: other.edition,
+    },
+  ];
+}

@@ -1,0 +1,57 @@
+/**
+ * Marine VHF channels: names, frequencies, what each is for, and which one two stations can talk on.
+ *
+ * The plans are entries of their own, so that nobody loads a table unasked: `seahail/channel/international`,
+ * `seahail/channel/united-states`, `seahail/channel/canada`, `seahail/channel/united-kingdom`. Use the plan
+ * of the waters you are in. Tables describe; national rules and the licence decide.
+ *
+ * @packageDocumentation
+ */
+
+/* What a plan holds. */
+
+export type { Channel, ChannelPlan, ChannelUse, Evidence, Fitness } from './channel.ts';
+
+/* From what people write to a channel of a plan. */
+
+export type { Designator, NamedDesignator, NumberedDesignator } from './designator.ts';
+export { formatDesignator, parseDesignator } from './designator.ts';
+export { findChannel } from './find-channel.ts';
+
+/* Frequencies: by number, of a channel, and back. */
+
+export type { FrequencyMatch } from './channels-at.ts';
+export { channelsAt, channelsFor } from './channels-at.ts';
+export { formatMegahertz } from './frequency.ts';
+export type { ChannelFrequencies } from './frequency-of.ts';
+export { frequencyOf } from './frequency-of.ts';
+
+/* Which channel to name in a call. */
+
+export type { WorkingPurpose } from './working-channel.ts';
+export { checkWorkingChannel, mayPropose } from './working-channel.ts';
+export type { RuledOutChannel, WorkingChannel, WorkingChannels } from './working-channels.ts';
+export { workingChannels } from './working-channels.ts';
+
+/* Channels and frequencies in the digits of a call. */
+
+export type {
+  AutomaticServiceElement,
+  CallFrequency,
+  FrequencyElement,
+  HfChannelElement,
+  NoInformationElement,
+  UnknownElement,
+  VhfChannelElement,
+} from './call-digits.ts';
+export { channelFromDigits, channelToDigits } from './call-digits.ts';
+
+/* The 12.5 kHz channels between the others: uncertain, and kept out of every plan. */
+
+export type { InterleavedChannel } from './interleaved.ts';
+export { parseInterleavedChannel } from './interleaved.ts';
+
+/* Every code an issue or notice of this room can carry. */
+
+export type { ChannelIssueCode } from './issue-code.ts';
+export { CHANNEL_ISSUE_CODES } from './issue-code.ts';

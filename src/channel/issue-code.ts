@@ -1,0 +1,76 @@
+/**
+ * Every code that an issue or notice of this room can carry, with what it means.
+ * A test fails when this list and the code differ.
+ */
+export const CHANNEL_ISSUE_CODES = [
+  { code: 'channel-not-text', meaning: 'a channel was given as something other than text' },
+  { code: 'channel-malformed', meaning: 'the text is no channel designator of any form' },
+  { code: 'channel-number-range', meaning: 'the number is not a marine VHF channel number' },
+  { code: 'channel-private-number', meaning: 'numbers 29 to 59 are private channels of single countries' },
+  { code: 'channel-four-digit', meaning: 'a four-digit number does not begin with 00, 10 or 20' },
+  {
+    code: 'channel-no-legs',
+    meaning: 'a suffix or prefix asks for one leg of a channel that has one frequency only',
+  },
+  { code: 'channel-interleaved', meaning: 'the number belongs to the 12.5 kHz interleaved channels' },
+  {
+    code: 'channel-interleaved-malformed',
+    meaning: 'the text is no number of a 12.5 kHz interleaved channel',
+  },
+  {
+    code: 'channel-interleaved-unsure',
+    meaning: 'the number of a 12.5 kHz channel is read by a rule that is not confirmed',
+  },
+  {
+    code: 'channel-interleaved-protected',
+    meaning: 'a 12.5 kHz channel touches a channel that must be left in peace',
+  },
+  { code: 'channel-not-in-plan', meaning: 'the plan does not have the channel' },
+  { code: 'channel-elsewhere', meaning: 'another plan has the channel that this plan lacks' },
+  { code: 'channel-frequency-malformed', meaning: 'the input is no frequency in megahertz or kilohertz' },
+  { code: 'channel-frequency-number', meaning: 'a frequency given as a number is not whole kilohertz' },
+  {
+    code: 'channel-digits-malformed',
+    meaning: 'the frequency or channel digits of a call are not six or eight digits',
+  },
+  {
+    code: 'channel-digits-unknown',
+    meaning: 'the first digit of a frequency or channel element has no known meaning',
+  },
+  {
+    code: 'channel-digits-old-form',
+    meaning: 'the leg of a channel stands in the second digit, as older sets are said to send it',
+  },
+  {
+    code: 'channel-digits-single-leg-only',
+    meaning: 'a call names a two-frequency channel, and the plan has only one leg of that number',
+  },
+  { code: 'channel-calls-only', meaning: 'the channel carries digital selective calls only' },
+  { code: 'channel-data-only', meaning: 'the channel carries data, not speech' },
+  { code: 'channel-receive-only', meaning: 'ships must not transmit on the channel' },
+  { code: 'channel-reserved', meaning: 'the channel is reserved to an authority' },
+  { code: 'channel-not-to-be-named', meaning: 'a call must not name the channel for speech' },
+  { code: 'channel-two-frequency', meaning: 'two ships cannot hear each other on a two-frequency channel' },
+  {
+    code: 'channel-distress-and-calling',
+    meaning: 'the channel is for distress, safety and calling, not for working',
+  },
+  {
+    code: 'channel-not-intership',
+    meaning: 'the plan does not have the channel for this kind of talk between ships',
+  },
+  { code: 'channel-ships-only', meaning: 'no coast station works on the channel' },
+  { code: 'channel-other-use', meaning: 'the plan has the channel for another use than the one asked about' },
+  {
+    code: 'channel-meaning-differs',
+    meaning: 'the same number means something else in another of the plans',
+  },
+  { code: 'channel-restricted', meaning: 'the channel serves only with a reason' },
+  { code: 'channel-caution', meaning: 'something to mind before the channel is used' },
+  { code: 'channel-low-power', meaning: 'the channel has a power limit below that of an ordinary set' },
+  { code: 'channel-regional', meaning: 'the use holds in part of the waters only' },
+  { code: 'channel-coast-names-it', meaning: 'a coast station normally names the working channel itself' },
+] as const;
+
+/** Code of any issue or notice that the channel room gives. */
+export type ChannelIssueCode = (typeof CHANNEL_ISSUE_CODES)[number]['code'];

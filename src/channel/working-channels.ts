@@ -1,0 +1,181 @@
+import type { Notice } from '../result/index.ts';
+import type { Channel, ChannelPlan, Fitness } from './channel.ts';
+import { channelNamed, channelsNumbered } from './find-channel.ts';
+import { frequenciesInWords } from './frequency.ts';
+import { barsTo, checkWorkingChannel, fitnessFor, type WorkingPurpose } from './working-channel.ts';
+
+/** A channel that serves under every plan asked about. */
+export interface WorkingChannel {
+  readonly kind: 'working-channel';
+  /** As the first plan writes it; the others may write it otherwise. */
+  readonly designator: string;
+  /** The channel in each plan, in the order of the plans. */
+  readonly channels: readonly Channel[];
+  /** The least that any of the plans says of it. */
+  readonly fitness: Exclude<Fitness, 'no'>;
+  /** Why, in plain words, plan by plan. */
+  readonly reason: string;
+  /** What to mind, with clauses. */
+  readonly notices: readonly Notice[];
+}
+
+/** A channel that does not serve under at least one of the plans. */
+export interface RuledOutChannel {
+  readonly kind: 'ruled-out-channel';
+  readonly designator: string;
+  /** The channel in those plans that have it. */
+  readonly channels: readonly Channel[];
+  /** The first thing that rules it out, in plain words. */
+  readonly reason: string;
+  /** Everything that rules it out, with clauses. */
+  readonly notices: readonly [Notice, ...Notice[]];
+}
+
+/** Every channel of the plans asked about, sorted into those that serve and those that do not. */
+export interface WorkingChannels {
+  readonly kind: 'working-channels';
+  readonly purpose: WorkingPurpose;
+  /** Names of the plans. */
+  readonly plans: readonly string[];
+  /** Best first. */
+  readonly ranked: readonly WorkingChannel[];
+  /** In order of number, plan by plan. */
+  readonly ruledOut: readonly RuledOutChannel[];
+}
+
+/**
+ * Working channels that are good for every given plan, best first, each with its reason; and for every
+ * other channel the reason why not.
+ *
+ * Give one plan for two ships in the same waters, two where plans meet or where the other ship's set may
+ * follow another plan. A channel counts as the same in two plans when the frequencies are the same,
+ * whatever it is called. The tables describe; national rules, the licence and local assignment decide,
+ * and a channel is listened to before it is used.
+ *
+ * @param plans - one plan or several
+ * @param purpose - what the channel is wanted for
+ * @returns ranked and ruled-out channels; together they hold every channel of every plan once
+ * @throws RangeError when no plan is given
+ *
+ * @example
+ * ```ts
+ * import { workingChannels } from 'seahail/channel';
+ * import { internationalPlan } from 'seahail/channel/international';
+ * import { unitedStatesPlan } from 'seahail/channel/united-states';
+ *
+ * const { ranked, ruledOut } = workingChannels([internationalPlan, unitedStatesPlan], 'intership-non-commercial');
+ * console.log(ranked[0]?.designator); // 72
+ * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // channel 77 is not for non-commercial talk between ships in the United States plan: only to talk with pilots
+ * ```
+ */
+export function workingChannels(
+  plans: ChannelPlan | readonly ChannelPlan[],
+  purpose: WorkingPurpose,
+): WorkingChannels {
+  const given = 'kind' in plans ? [plans] : plans;
+  if (given.length === 0) throw new RangeError('workingChannels: at least one plan wanted, none given');
+  const ranked: WorkingChannel[] = [];
+  const ruledOut: RuledOutChannel[] = [];
+  for (const candidate of candidatesOf(given)) {
+    const [first, ...others] = obstacles(candidate, given, purpose);
+    const { designator } = candidate;
+    const channels = candidate.channels.filter((channel) => channel !== undefined);
+    if (first === undefined) {
+      ranked.push({
+        kind: 'working-channel',
+        designator,
+        channels,
+        fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'no'>,
+        reason: channels.map((channel) => inPlan(channel)).join('; '),
+        notices: channels.flatMap((channel) => checkWorkingChannel(channel, purpose)),
+      });
+    } else {
+      ruledOut.push({
+        kind: 'ruled-out-channel',
+        designator,
+        channels,
+        reason: first.message,
+        notices: [first, ...others],
+      });
+    }
+  }
+  ranked.sort((a, b) => standing(a, purpose) - standing(b, purpose));
+  return { kind: 'working-channels', purpose, plans: given.map(({ name }) => name), ranked, ruledOut };
+}
+
+interface Candidate {
+  readonly designator: string;
+  /** One place a plan; undefined where the plan has no channel of these frequencies. */
+  readonly channels: (Channel | undefined)[];
+}
+
+/** Channels of all plans, those of equal frequencies together. */
+function candidatesOf(plans: readonly ChannelPlan[]): Iterable<Candidate> {
+  const candidates = new Map<string, Candidate>();
+  plans.forEach((plan, place) => {
+    for (const channel of plan.channels) {
+      // A side that does not transmit listens where the other does.
+      const key = `${channel.shipKHz ?? channel.coastKHz}/${channel.coastKHz ?? channel.shipKHz}`;
+      const candidate = candidates.get(key) ?? {
+        designator: channel.designator,
+        channels: plans.map(() => undefined),
+      };
+      candidate.channels[place] = channel;
+      candidates.set(key, candidate);
+    }
+  });
+  return candidates.values();
+}
+
+function obstacles(candidate: Candidate, plans: readonly ChannelPlan[], purpose: WorkingPurpose): Notice[] {
+  const bars = candidate.channels.flatMap((channel) => (channel ? barsTo(channel, purpose) : []));
+  const missing = plans.flatMap((plan, place) =>
+    candidate.channels[place] ? [] : [absence(candidate, plan)],
+  );
+  return [...bars, ...missing];
+}
+
+/** Why a plan without these frequencies rules them out: the number may even mean something else there. */
+function absence({ designator, channels }: Candidate, plan: ChannelPlan): Notice {
+  const digits = channels.find((channel) => channel?.m1084)?.m1084?.slice(-2);
+  const namesake = channelNamed(plan, designator) ?? (digits && channelsNumbered(plan, Number(digits))[0]);
+  if (!namesake) {
+    return {
+      code: 'channel-not-in-plan',
+      message: `channel ${designator} is not in the ${plan.name} plan`,
+      at: [],
+      received: designator,
+      clause: plan.edition,
+    };
+  }
+  return {
+    code: 'channel-meaning-differs',
+    message: `channel ${designator} is not the same in the ${plan.name} plan, which has ${namesake.designator} (${frequenciesInWords(namesake)})`,
+    at: [],
+    received: designator,
+    clause: plan.edition,
+  };
+}
+
+function inPlan({ plan, note, caution }: Channel): string {
+  return `${plan}: ${note}${caution === null ? '' : ` (${caution})`}`;
+}
+
+const LEVELS: readonly Fitness[] = ['preferred', 'allowed', 'restricted'];
+
+function worst(channels: readonly Channel[], purpose: WorkingPurpose): number {
+  return Math.max(...channels.map((channel) => LEVELS.indexOf(fitnessFor(channel, purpose))));
+}
+
+/**
+ * Small is good: first the least any plan says, then what the plans say together, then 72, the one
+ * ordinary intership channel that all four plans share, then channels kept for ships alone.
+ * deviation: D-channel-10
+ */
+function standing({ channels }: WorkingChannel, purpose: WorkingPurpose): number {
+  const levels = channels.map((channel) => LEVELS.indexOf(fitnessFor(channel, purpose)));
+  const together = levels.reduce((sum, level) => sum + level, 0) / levels.length;
+  const shared = channels.some((channel) => channel.designator === '72') ? 0 : 2;
+  const kept = channels.every((channel) => channel.transmitters === 'ships') ? 0 : 1;
+  return Math.max(...levels) * 1000 + together * 100 + shared + kept;
+}

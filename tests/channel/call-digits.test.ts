@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import vectors from '../../shared/channel/call-digits.json' with { type: 'json' };
+import { channelFromDigits, channelToDigits, parseDesignator } from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { internationalPlan, plans, unitedStatesPlan } from './plans.ts';
+
+describe('M.493 channel information, from memory', () => {
+  it.each(vectors.rows)('$channel is $digits', ({ channel, digits }) => {
+    const designator = valueOf(parseDesignator(channel));
+    expect(channelToDigits(designator)).toBe(digits);
+    const read = valueOf(channelFromDigits(digits));
+    expect(read).toMatchObject({ kind: 'vhf-channel', digits, channel: null });
+    expect(read.kind === 'vhf-channel' && valueOf(parseDesignator(read.designator)).m1084).toBe(
+      designator.m1084,
+    );
+  });
+
+  it.each(plans)('every channel of $name that has digits comes back from them', (plan) => {
+    for (const channel of plan.channels) {
+      if (channel.m1084 === null) {
+        expect(() => channelToDigits(channel)).toThrow(RangeError);
+        continue;
+      }
+      const digits = channelToDigits(channel);
+      expect(digits).toMatch(/^90\d{4}$/);
+      const read = valueOf(channelFromDigits(digits, plan));
+      expect(read.kind === 'vhf-channel' && read.channel).toBe(channel);
+    }
+  });
+
+  it('reports 900022 as 22, and what the plan has in its place', () => {
+    const read = channelFromDigits('900022', unitedStatesPlan);
+    expect(read).toMatchObject({
+      ok: true,
+      value: { designator: '22', channel: null },
+      notices: [{ code: 'channel-digits-single-leg-only', suggestion: '22A' }],
+    });
+    expect(channelFromDigits('900022', internationalPlan)).toMatchObject({
+      value: { channel: { designator: '22' } },
+      notices: [],
+    });
+  });
+
+  it('keeps channels that no table has', () => {
+    expect(channelFromDigits('900099')).toMatchObject({
+      ok: true,
+      value: { designator: '99' },
+      notices: [{ code: 'channel-number-range' }],
+    });
+    expect(channelFromDigits('901006')).toMatchObject({
+      ok: true,
+      value: { designator: '1006' },
+      notices: [{ code: 'channel-no-legs' }],
+    });
+    expect(channelFromDigits('900260')).toMatchObject({
+      ok: true,
+      value: { designator: '260' },
+      notices: [{ code: 'channel-interleaved' }],
+    });
+    expect(channelFromDigits('900000')).toMatchObject({
+      ok: true,
+      value: { designator: '0000', channel: null },
+    });
+    expect(channelFromDigits('900060', unitedStatesPlan)).toMatchObject({
+      value: { designator: '60', channel: null },
+      notices: [{ code: 'channel-not-in-plan' }],
+    });
+  });
+});
+
+describe('other elements, from memory', () => {
+  it.each([
+    ['', { kind: 'no-information', digits: '' }],
+    ['126126126', { kind: 'no-information', digits: '' }],
+    ['021820', { kind: 'frequency', digits: '021820', kHz: '2182.0' }],
+    ['021875', { kind: 'frequency', digits: '021875', kHz: '2187.5' }],
+    ['299999', { kind: 'frequency', digits: '299999', kHz: '29999.9' }],
+    ['40218750', { kind: 'frequency', digits: '40218750', kHz: '2187.50' }],
+    ['300401', { kind: 'hf-channel', digits: '300401', number: '00401' }],
+    ['800012', { kind: 'automatic-service', digits: '800012' }],
+  ])('%j', (digits, element) => expect(valueOf(channelFromDigits(digits))).toEqual(element));
+
+  it('gives a notice where the meaning is not known', () => {
+    for (const digits of ['512345', '700000', '400123']) {
+      expect(channelFromDigits(digits)).toMatchObject({
+        value: { kind: 'unknown', digits },
+        notices: [{ code: 'channel-digits-unknown' }],
+      });
+    }
+    expect(channelFromDigits('930022')).toMatchObject({
+      value: { designator: '22' },
+      notices: [{ code: 'channel-digits-unknown' }],
+    });
+  });
+
+  it.each(['9', '90002', '9000222', '90002A', '90 00 22', '12345678', '９０００２２', '126'])(
+    'refuses %j',
+    (digits) =>
+      expect(channelFromDigits(digits)).toMatchObject({
+        ok: false,
+        issues: [{ code: 'channel-digits-malformed' }],
+      }),
+  );
+});
+
+describe('properties', () => {
+  it('any six digits are read, kept as they were, and never throw', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 999_999 }),
+        fc.constantFrom(undefined, ...plans),
+        (number, plan) => {
+          const digits = String(number).padStart(6, '0');
+          const read = channelFromDigits(digits, plan);
+          expect(read.ok && read.value.digits).toBe(digits);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('every channel number that is read is written back to the same digits', () => {
+    for (let number = 0; number <= 9999; number += 1) {
+      const digits = `90${String(number).padStart(4, '0')}`;
+      const read = valueOf(channelFromDigits(digits));
+      if (read.kind !== 'vhf-channel') throw new Error(digits);
+      const designator = parseDesignator(read.designator);
+      if (designator.ok && designator.value.m1084 !== null)
+        expect(channelToDigits(designator.value)).toBe(digits);
+    }
+  });
+
+  it('nothing makes it throw', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.anything(), fc.string()), (input) => {
+        expect(typeof channelFromDigits(input as string, internationalPlan).ok).toBe('boolean');
+      }),
+    );
+  });
+});

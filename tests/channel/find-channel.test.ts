@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { findChannel } from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+
+const issuesOf = (...args: Parameters<typeof findChannel>) => {
+  const found = findChannel(...args);
+  if (found.ok) throw new Error(`${found.value.designator} was found`);
+  return found.issues;
+};
+
+describe('findChannel', () => {
+  it('finds one channel under all its names', () => {
+    for (const name of ['22A', '22 a', '1022', 'ch 22A', 'VHF 1022']) {
+      expect(valueOf(findChannel(unitedStatesPlan, name)).designator).toBe('22A');
+    }
+    expect(valueOf(findChannel(unitedKingdomPlan, '37A')).designator).toBe('M');
+    expect(valueOf(findChannel(canadaPlan, 'WX8')).designator).toBe('21B');
+    expect(valueOf(findChannel(internationalPlan, '2087')).designator).toBe('AIS 1');
+  });
+
+  it('tells 22A, the leg, from 22, the pair (47 CFR 80.871(d), 80.373(f))', () => {
+    const [issue] = issuesOf(internationalPlan, '22A');
+    expect(issue).toMatchObject({ code: 'channel-not-in-plan', received: '22A' });
+    expect(issue.message).toBe(
+      'channel 22A is not in the International plan: by its number it is the ship leg of 22 as a single frequency, 157.100 MHz; the plan has 22 (ships on 157.100 and coast stations on 161.700 MHz)',
+    );
+    expect(issue.suggestion).toBeUndefined();
+  });
+
+  it('offers the leg to someone who names a pair the plan has not', () => {
+    const [issue] = issuesOf(unitedStatesPlan, '22');
+    expect(issue.suggestion).toBe('22A');
+    expect(issue.message).toContain('the plan has 22A (157.100 MHz)');
+    expect(issuesOf(canadaPlan, '21')[0].suggestion).toBe('21A');
+  });
+
+  it('names the channel in the plans it is looked up in', () => {
+    const issues = issuesOf(internationalPlan, '1022', { elsewhere: plans });
+    expect(issues.map((issue) => issue.code)).toEqual([
+      'channel-not-in-plan',
+      'channel-elsewhere',
+      'channel-elsewhere',
+    ]);
+    expect(issues[1]?.message).toMatch(
+      /^channel 1022 in the United States plan is 157\.100 MHz: talk with the Coast Guard/,
+    );
+  });
+
+  it.each([
+    [unitedStatesPlan, 'M2', 'United Kingdom'],
+    [unitedStatesPlan, 'P4', 'United Kingdom'],
+    [internationalPlan, '0', 'United Kingdom'],
+    [unitedKingdomPlan, 'WX1', 'North America'],
+    [unitedStatesPlan, '60', 'ships use 156.025 and coast stations 160.625 MHz'],
+    [unitedStatesPlan, 'ASM 1', 'is not in the United States plan'],
+    [internationalPlan, '42', 'is not in the International plan'],
+    [unitedStatesPlan, '1087', undefined],
+  ])('explains what a foreign name is', (plan, name, text) => {
+    if (text === undefined) expect(findChannel(plan, name).ok).toBe(true);
+    else expect(issuesOf(plan, name)[0].message).toContain(text);
+  });
+
+  it('passes on what is wrong with a name', () => {
+    expect(issuesOf(internationalPlan, '1016')[0].code).toBe('channel-no-legs');
+    expect(issuesOf(internationalPlan, 'toString')[0].code).toBe('channel-malformed');
+  });
+});

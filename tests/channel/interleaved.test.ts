@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import vectors from '../../shared/channel/interleaved.json' with { type: 'json' };
+import { findChannel, parseInterleavedChannel } from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { plans } from './plans.ts';
+
+const kHz = (megahertz: string) => `${megahertz.slice(0, 3)}${megahertz.slice(4, 7)}.${megahertz.slice(7)}`;
+
+describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
+  it.each(vectors.rows)('$channel: $ship / $coast', ({ channel, ship, coast }) => {
+    const read = valueOf(parseInterleavedChannel(channel));
+    if (ship !== null) expect(read.shipKHz).toBe(kHz(ship));
+    if (coast !== null) expect(read.coastKHz).toBe(kHz(coast));
+    expect(read.certainty).toBe(channel.length === 3 ? 'medium' : 'low');
+  });
+
+  it('always says that the numbering is not confirmed', () => {
+    expect(parseInterleavedChannel('260')).toMatchObject({
+      notices: [{ code: 'channel-interleaved-unsure' }],
+    });
+  });
+
+  it('warns beside 06, 13, 15, 16, 17 and 70 (RR Appendix 18 note e)', () => {
+    const warned = [...Array(88).keys()].flatMap((number) => {
+      const read = parseInterleavedChannel(`2${String(number).padStart(2, '0')}`);
+      return read.ok && read.notices.some((notice) => notice.code === 'channel-interleaved-protected')
+        ? [number]
+        : [];
+    });
+    // Below and above each: 65|06|66, 72|13|73, 74|15|75, 75|16|76, 76|17|77, 10|70|11.
+    expect(warned).toEqual([6, 10, 13, 15, 16, 17, 65, 70, 72, 74, 75, 76]);
+  });
+
+  it.each(['06', '288', '2088', '229', '200', '3260', '26', '', null, 260])('refuses %j', (input) =>
+    expect(parseInterleavedChannel(input)).toMatchObject({
+      ok: false,
+      issues: [{ code: 'channel-interleaved-malformed' }],
+    }),
+  );
+
+  it('stands in no plan', () => {
+    for (const plan of plans) {
+      for (const { channel } of vectors.rows) expect(findChannel(plan, channel).ok).toBe(false);
+    }
+  });
+
+  it('nothing makes it throw', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.anything(), fc.string()), (input) => void parseInterleavedChannel(input)),
+    );
+  });
+});

@@ -1,0 +1,19 @@
+import { canadaPlan } from '../../src/channel/canada.ts';
+import type { ChannelPlan } from '../../src/channel/index.ts';
+import { internationalPlan } from '../../src/channel/international.ts';
+import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+import { unitedStatesPlan } from '../../src/channel/united-states.ts';
+
+export { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan };
+
+export const plans: readonly ChannelPlan[] = [
+  internationalPlan,
+  unitedStatesPlan,
+  canadaPlan,
+  unitedKingdomPlan,
+];
+
+/** `'156.800'` of a published table in whole kHz. */
+export function kHzOf(megahertz: string | null): number | null {
+  return megahertz === null ? null : Number(megahertz.replace('.', ''));
+}

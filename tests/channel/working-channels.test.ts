@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type ChannelPlan,
+  checkWorkingChannel,
+  findChannel,
+  mayPropose,
+  type WorkingPurpose,
+  workingChannels,
+} from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+
+const purposes: readonly WorkingPurpose[] = [
+  'intership-non-commercial',
+  'intership-commercial',
+  'intership-navigation',
+  'ship-to-coast',
+  'safety',
+];
+const ranking = (given: ChannelPlan | readonly ChannelPlan[], purpose: WorkingPurpose) =>
+  workingChannels(given, purpose).ranked.map((entry) => entry.designator);
+const reasonAgainst = (
+  given: ChannelPlan | readonly ChannelPlan[],
+  purpose: WorkingPurpose,
+  designator: string,
+) => workingChannels(given, purpose).ruledOut.find((entry) => entry.designator === designator)?.reason;
+const codes = (plan: ChannelPlan, designator: string, purpose: WorkingPurpose) =>
+  checkWorkingChannel(valueOf(findChannel(plan, designator)), purpose).map((notice) => notice.code);
+/** Every choice of one plan or more, each with every other. */
+const choices = plans.flatMap((one, place) => [
+  [one],
+  ...plans.slice(place + 1).map((other) => [one, other]),
+]);
+
+describe('talk between two ships', () => {
+  it('72 comes first under every plan, every two plans and all four', () => {
+    for (const choice of [...choices, plans]) {
+      expect(ranking(choice, 'intership-non-commercial')[0], choice.map(({ name }) => name).join()).toBe(
+        '72',
+      );
+    }
+  });
+
+  it('international: 72, 08 and 77, then 06, then those shared with ports (Norwegian table of Appendix 18 use)', () => {
+    expect(ranking(internationalPlan, 'intership-non-commercial')).toEqual([
+      '72',
+      '08',
+      '77',
+      '06',
+      '09',
+      '10',
+      '67',
+      '69',
+      '73',
+      '15',
+      '17',
+    ]);
+  });
+
+  it('United Kingdom: 06, 08, 72 and 77 before all others (RA 264)', () => {
+    expect(ranking(unitedKingdomPlan, 'intership-non-commercial').slice(0, 4).sort()).toEqual([
+      '06',
+      '08',
+      '72',
+      '77',
+    ]);
+  });
+
+  it('United States: 68, 69, 71, 72, 78A first for pleasure craft (47 CFR 80.373(f))', () => {
+    expect(ranking(unitedStatesPlan, 'intership-non-commercial').slice(0, 5)).toEqual([
+      '72',
+      '68',
+      '69',
+      '71',
+      '78A',
+    ]);
+  });
+
+  it('all four plans leave commercial vessels 08', () => {
+    expect(ranking(plans, 'intership-commercial')[0]).toBe('08');
+  });
+
+  it('06 is acceptable and never first', () => {
+    for (const plan of [internationalPlan, unitedKingdomPlan, canadaPlan]) {
+      expect(ranking(plan, 'intership-non-commercial').indexOf('06')).toBeGreaterThan(0);
+      expect(codes(plan, '06', 'intership-non-commercial')).toContain('channel-caution');
+    }
+    expect(reasonAgainst(unitedStatesPlan, 'intership-non-commercial', '06')).toContain(
+      'safety traffic only',
+    );
+  });
+
+  it('never holds a two-frequency channel: the other ship listens on the coast side', () => {
+    for (const choice of choices) {
+      for (const purpose of purposes.filter((name) => name.startsWith('intership'))) {
+        for (const { channels } of workingChannels(choice, purpose).ranked) {
+          for (const channel of channels) expect(channel.mode).toBe('simplex');
+        }
+      }
+    }
+    expect(reasonAgainst(internationalPlan, 'intership-non-commercial', '26')).toBe(
+      'channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
+    );
+  });
+
+  it('gives a plain reason against every other channel', () => {
+    const against = (designator: string, plan = internationalPlan) =>
+      reasonAgainst(plan, 'intership-non-commercial', designator);
+    expect(against('70')).toBe('channel 70 carries digital selective calls only, never speech');
+    expect(against('16')).toContain('distress, safety and calling');
+    expect(against('75')).toContain('guards channel 16');
+    expect(against('AIS 1')).toContain('never speech');
+    expect(against('2078')).toContain('receive only');
+    expect(against('13')).toContain('safety of navigation only');
+    expect(against('17', unitedStatesPlan)).toContain('reserved to the government');
+    expect(against('WX1', unitedStatesPlan)).toContain('receive only');
+    expect(against('M', unitedKingdomPlan)).toContain('marinas and clubs');
+    expect(against('22A', unitedStatesPlan)).toContain('only to talk with the Coast Guard');
+  });
+
+  it('says where the same number means something else', () => {
+    const both = [internationalPlan, unitedStatesPlan];
+    expect(reasonAgainst(both, 'intership-commercial', '07A')).toBe(
+      'channel 07A is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+    );
+    expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('only to talk with pilots');
+    expect(reasonAgainst(both, 'intership-non-commercial', '15')).toContain('receive only');
+    expect(reasonAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '78A')).toContain(
+      'United Kingdom plan',
+    );
+  });
+});
+
+describe('other purposes', () => {
+  it('navigation: 13 first (RR Appendix 18 note k, 47 CFR 80.373(f))', () => {
+    for (const choice of choices) expect(ranking(choice, 'intership-navigation')[0]).toBe('13');
+  });
+
+  it('safety: 16 first', () => {
+    for (const choice of [...choices, plans]) expect(ranking(choice, 'safety')[0]).toBe('16');
+  });
+
+  it('ship to coast: pairs serve, channels between ships do not, and the coast station names the channel', () => {
+    const { ranked } = workingChannels(internationalPlan, 'ship-to-coast');
+    const entry = ranked.find(({ designator }) => designator === '26');
+    expect(entry?.notices.map((notice) => notice.code)).toContain('channel-coast-names-it');
+    expect(entry?.fitness).toBe('restricted');
+    expect(reasonAgainst(internationalPlan, 'ship-to-coast', '72')).toContain('between ships only');
+    expect(ranking(unitedKingdomPlan, 'ship-to-coast')).toContain('80');
+    expect(ranking(unitedStatesPlan, 'ship-to-coast')).toContain('22A');
+  });
+});
+
+describe.each(purposes)('workingChannels for %s', (purpose) => {
+  it('holds every channel of every plan exactly once, each with a reason', () => {
+    for (const choice of choices) {
+      const sorted = workingChannels(choice, purpose);
+      const entries = [...sorted.ranked, ...sorted.ruledOut];
+      const held = entries.flatMap((entry) => entry.channels);
+      expect(held).toHaveLength(choice.reduce((sum, plan) => sum + plan.channels.length, 0));
+      expect(new Set(held)).toEqual(new Set(choice.flatMap((plan) => plan.channels)));
+      for (const entry of entries) expect(entry.reason).toMatch(/^\S.*[^.\s]$/);
+      for (const entry of sorted.ranked) expect(entry.channels).toHaveLength(choice.length);
+      expect(structuredClone(sorted)).toEqual(sorted);
+    }
+  });
+
+  it('agrees with checkWorkingChannel and mayPropose under one plan', () => {
+    for (const plan of plans) {
+      const { ranked, ruledOut } = workingChannels(plan, purpose);
+      for (const { channels } of ranked)
+        expect(channels.every((channel) => mayPropose(channel, purpose))).toBe(true);
+      for (const { channels, notices } of ruledOut) {
+        for (const channel of channels) {
+          expect(mayPropose(channel, purpose)).toBe(false);
+          expect(checkWorkingChannel(channel, purpose)).toEqual(notices);
+        }
+      }
+    }
+  });
+
+  it('never ranks a channel that must not be named', () => {
+    for (const choice of choices) {
+      for (const { channels } of workingChannels(choice, purpose).ranked) {
+        for (const channel of channels)
+          expect(channel).toMatchObject({ mayBeNamed: true, receiveOnly: false });
+      }
+    }
+  });
+});
+
+describe('checkWorkingChannel', () => {
+  it('has nothing to say against 72', () => {
+    for (const plan of [internationalPlan, unitedKingdomPlan, canadaPlan])
+      expect(codes(plan, '72', 'intership-non-commercial')).toEqual([]);
+  });
+
+  it('names the clause', () => {
+    for (const plan of plans) {
+      for (const channel of plan.channels) {
+        for (const purpose of purposes) {
+          for (const notice of checkWorkingChannel(channel, purpose))
+            expect(notice.clause, notice.message).toBeTruthy();
+        }
+      }
+    }
+  });
+
+  it('cautions about power, region and local use', () => {
+    expect(codes(internationalPlan, '15', 'intership-non-commercial')).toEqual([
+      'channel-restricted',
+      'channel-low-power',
+    ]);
+    expect(codes(canadaPlan, '08', 'intership-commercial')).toEqual(['channel-regional']);
+    expect(codes(unitedStatesPlan, '67', 'intership-non-commercial')).toEqual([
+      'channel-restricted',
+      'channel-low-power',
+    ]);
+  });
+
+  it('throws where no plan is given', () => {
+    expect(() => workingChannels([], 'safety')).toThrow(RangeError);
+  });
+});
