@@ -1,0 +1,22 @@
+/**
+ * From bursts to sound and back: the waveform of any call, a receiver for weak ones, and WAV files.
+ *
+ * **Caution.** A distress call that goes on the air without distress starts a search and is an offence. Try radios with test
+ * calls; see {@link modulate}.
+ *
+ * - {@link modulate}: the sound of a burst
+ * - {@link createReceiver}: a stream of samples in, {@link HeardBurst} out
+ * - {@link readWav}, {@link writeWav}: files
+ *
+ * @packageDocumentation
+ */
+export type { AudioIssueCode } from './issue-code.ts';
+export { audioIssueCodes } from './issue-code.ts';
+export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
+export { modulate } from './modulate.ts';
+export type { HeardBurst, Receiver, ReceiverOptions } from './receiver.ts';
+export { createReceiver } from './receiver.ts';
+export type { ReadWavOptions, WavFormat, WavSound } from './wav-read.ts';
+export { readWav } from './wav-read.ts';
+export type { WriteWavOptions } from './wav-write.ts';
+export { writeWav } from './wav-write.ts';
