@@ -1,0 +1,166 @@
+import type { ExpansionSet, Symbols } from '../../call/index.ts';
+import { digitsOf } from '../../call/index.ts';
+import type { Notice } from '../../result/index.ts';
+import { fieldNotice } from '../field/field-notice.ts';
+import { escapeText, unescapeText } from '../frame/escape.ts';
+import { MOST_CHARACTERS } from '../frame/format.ts';
+import { readIdentityField, stationKey } from './identity-field.ts';
+import { codeOfSymbol, symbolOfCode, symbolsOfDigits } from './symbol-code.ts';
+
+/** What a `DSE` sentence says. */
+export interface DseReading {
+  /** How many sentences carry the expansion, 1–9. */
+  readonly total: number;
+  /** Which of them this is, from 1. */
+  readonly number: number;
+  /** `'automatic'` (A), `'query'` (Q), `'reply'` (R), or `'unknown'` for any other flag. */
+  readonly flag: 'automatic' | 'query' | 'reply' | 'unknown';
+  /** Identity of the station the data is about: nine digits, or the field as it stood when it is none. */
+  readonly station: string;
+  readonly sets: readonly ExpansionSet[];
+  readonly notices: Notice[];
+}
+
+const FLAGS = { A: 'automatic', Q: 'query', R: 'reply' } as const;
+/** Symbols that stand in place of data (ITU-R M.821, from memory): asked for, not available. */
+const REQUESTED: Symbols = [110];
+const NOT_AVAILABLE: Symbols = [126];
+/** Data set whose data is text (ITU-R M.821 set 104, from memory). */
+const STATION_NAME = 104;
+const FIELDS_BEFORE_SETS = 4;
+
+/**
+ * Reads the fields of a `DSE` sentence: counts, flag, identity, then pairs of code and data.
+ *
+ * Source: IEC 61162-1, `DSE` sentence, as restated in equipment papers; flags Q and R and the sets beside
+ * the first from memory. deviation: D-sentence-5
+ */
+export function readDse(texts: readonly string[]): DseReading {
+  const notices: Notice[] = [];
+  const [total = '', number = '', flag = '', station = ''] = texts;
+  const read = flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
+  if (read === 'unknown') {
+    notices.push(
+      fieldNotice('sentence-expansion-flag', 'DSE', 3, flag, 'is none of A, Q and R', 'A, Q or R'),
+    );
+  }
+  readIdentityField(station, 'DSE', 4, notices);
+  const [count, place] = counts(total, number, notices);
+  return {
+    total: count,
+    number: place,
+    flag: read,
+    station: stationKey(station),
+    sets: readSets(texts, read === 'query', notices),
+    notices,
+  };
+}
+
+/**
+ * The fields of the `DSE` sentences that carry the sets, at most nine. A new one begins where the length
+ * asks for it, and where sets asked for follow sets given or the reverse.
+ *
+ * @throws RangeError when nine are not enough
+ */
+export function dseFields(station: string, sets: readonly ExpansionSet[]): string[][] {
+  const groups: { query: boolean; room: number; fields: string[] }[] = [];
+  for (const set of sets) {
+    const query = isOnly(set, 110);
+    const pair = [codeOfSymbol(set.specifier), dataField(set)];
+    const length = pair.join(',').length + 1;
+    const last = groups.at(-1);
+    if (last !== undefined && last.query === query && last.room >= length) {
+      last.fields.push(...pair);
+      last.room -= length;
+    } else {
+      groups.push({ query, room: MOST_PAIR_CHARACTERS - length, fields: pair });
+    }
+  }
+  if (groups.length > 9) throw new RangeError('an expansion takes nine DSE sentences at most');
+  return groups.map(({ query, fields }, index) => [
+    String(groups.length),
+    String(index + 1),
+    query ? 'Q' : 'A',
+    station,
+    ...fields,
+  ]);
+}
+
+/** What is left of a sentence beside `$CDDSE,1,1,A,1234567890`, its checksum and its line end. */
+const MOST_PAIR_CHARACTERS: number = MOST_CHARACTERS - '$CDDSE,1,1,A,1234567890*hh\r\n'.length;
+
+function counts(total: string, number: string, notices: Notice[]): [total: number, number: number] {
+  if (/^[1-9]$/.test(total) && /^[1-9]$/.test(number) && number <= total)
+    return [Number(total), Number(number)];
+  notices.push(
+    fieldNotice(
+      'sentence-expansion-count',
+      'DSE',
+      1,
+      `${total},${number}`,
+      'is no count of sentences',
+      '1 to 9, and one of them',
+    ),
+  );
+  return [1, 1];
+}
+
+function readSets(texts: readonly string[], query: boolean, notices: Notice[]): ExpansionSet[] {
+  const sets: ExpansionSet[] = [];
+  for (let index = FIELDS_BEFORE_SETS; index < texts.length; index += 2) {
+    const codeText = texts[index] ?? '';
+    const data = texts[index + 1] ?? '';
+    if (codeText === '' && data === '') continue;
+    const specifier = symbolOfCode(codeText);
+    if (specifier === null) {
+      notices.push(
+        fieldNotice(
+          'sentence-expansion-code',
+          'DSE',
+          index + 1,
+          codeText,
+          'is no data set and is left aside',
+          'two digits',
+        ),
+      );
+      continue;
+    }
+    sets.push(readSet(specifier, data, query, index + 2, notices));
+  }
+  return sets;
+}
+
+function readSet(
+  specifier: number,
+  data: string,
+  query: boolean,
+  field: number,
+  notices: Notice[],
+): ExpansionSet {
+  if (data === '') return { specifier, symbols: query ? REQUESTED : NOT_AVAILABLE };
+  if (specifier === STATION_NAME) return { specifier, symbols: [], text: unescapeText(data) };
+  const symbols = symbolsOfDigits(data);
+  if (symbols === null || (specifier === 100 && symbols.length !== 4)) {
+    notices.push(
+      fieldNotice(
+        'sentence-expansion-data',
+        'DSE',
+        field,
+        data,
+        'does not fit its data set and is not used',
+        'as many digits as the set has',
+      ),
+    );
+    return { specifier, symbols: [], text: unescapeText(data) };
+  }
+  return { specifier, symbols };
+}
+
+function dataField(set: ExpansionSet): string {
+  if (set.text !== undefined) return escapeText(set.text);
+  return isOnly(set, 110) || isOnly(set, 126) ? '' : (digitsOf(set.symbols) ?? '');
+}
+
+function isOnly(set: ExpansionSet, symbol: number): boolean {
+  return set.symbols.length === 1 && set.symbols[0] === symbol;
+}

@@ -1,0 +1,68 @@
+import type { CallFields, Symbols } from '../../call/index.ts';
+import type { Notice } from '../../result/index.ts';
+import { fieldNotice } from '../field/field-notice.ts';
+import { symbolsOfDigits } from './symbol-code.ts';
+
+type Place = Partial<Pick<CallFields, 'position' | 'header' | 'receive' | 'transmit'>>;
+
+/** Symbol in front of a position that stands where frequencies are due (ITU-R M.493, from memory). */
+const HEADER = '55';
+/** VHF channels begin so: one number for both directions (ITU-R M.493, from memory). */
+const VHF = 90;
+
+/**
+ * Field 6 of a `DSC` sentence: a position or one or two frequencies, told apart by their length first.
+ *
+ * Ten digits are a position, twelve beginning with 55 a position behind its header; six or eight are
+ * one frequency, twelve or sixteen two. deviation: D-sentence-2
+ */
+export function readPlaceField(text: string, notices: Notice[]): Place {
+  if (text === '') return {};
+  const symbols = symbolsOfDigits(text);
+  switch (symbols?.length) {
+    case 3:
+    case 4:
+      return { receive: symbols };
+    case 5:
+      return { position: symbols };
+    case 6:
+      return text.startsWith(HEADER)
+        ? { header: true, position: symbols.slice(1) }
+        : { receive: symbols.slice(0, 3), transmit: symbols.slice(3) };
+    case 8:
+      return { receive: symbols.slice(0, 4), transmit: symbols.slice(4) };
+    default:
+      notices.push(
+        fieldNotice(
+          'sentence-place',
+          'DSC',
+          6,
+          text,
+          'is neither a position nor a frequency and is left aside',
+          '10 digits of position, or 6, 8, 12 or 16 of frequency',
+        ),
+      );
+      return {};
+  }
+}
+
+/** Field 6 for the fields of a call. A VHF channel that stands in both elements, or only in the first, is written once. */
+export function writePlaceField(fields: CallFields): string {
+  if (fields.position !== null) {
+    const digits = digitsOrNothing(fields.position);
+    const headed = fields.header && fields.telecommand1 !== 121;
+    return headed && digits !== '' ? HEADER + digits : digits;
+  }
+  const receive = digitsOrNothing(fields.receive);
+  const transmit = digitsOrNothing(fields.transmit);
+  return transmit === receive && fields.receive?.[0] === VHF ? receive : receive + transmit;
+}
+
+function digitsOrNothing(symbols: Symbols | null): string {
+  let digits = '';
+  for (const symbol of symbols ?? []) {
+    if (symbol === null || symbol > 99) return '';
+    digits += String(symbol).padStart(2, '0');
+  }
+  return digits;
+}

@@ -1,0 +1,35 @@
+import type { Symbols } from '../../call/index.ts';
+
+/**
+ * The symbol that a two-digit code stands for: its last two digits are sent, so 00–27 are 100–127
+ * (IEC 61162-1, note to the `DSC` sentence), and 28–99 can only be themselves.
+ *
+ * @returns `null` when the text is not two digits
+ */
+export function symbolOfCode(code: string): number | null {
+  if (code.length !== 2) return null;
+  const tens = code.charCodeAt(0) - 0x30;
+  const units = code.charCodeAt(1) - 0x30;
+  if (!(tens >= 0 && tens <= 9 && units >= 0 && units <= 9)) return null;
+  const value = tens * 10 + units;
+  return value <= 27 ? value + 100 : value;
+}
+
+/** The last two digits of a symbol. */
+export function codeOfSymbol(symbol: number): string {
+  return String(symbol % 100).padStart(2, '0');
+}
+
+/** Symbols 00–99 of an even count of digits, or `null` when the text is anything else. */
+export function symbolsOfDigits(text: string): Symbols | null {
+  const { length } = text;
+  if (length === 0 || length % 2 !== 0) return null;
+  const symbols: number[] = [];
+  for (let index = 0; index < length; index += 2) {
+    const tens = text.charCodeAt(index) - 0x30;
+    const units = text.charCodeAt(index + 1) - 0x30;
+    if (!(tens >= 0 && tens <= 9 && units >= 0 && units <= 9)) return null;
+    symbols.push(tens * 10 + units);
+  }
+  return symbols;
+}

@@ -1,0 +1,50 @@
+import type { CallFields } from '../../call/index.ts';
+import { digitsOf } from '../../call/index.ts';
+import { writePlaceField } from './place-field.ts';
+import type { Direction } from './read-dsc.ts';
+import { codeOfSymbol } from './symbol-code.ts';
+
+/**
+ * The eleven fields of a `DSC` sentence. What a sentence has no place for is left out: the called station
+ * of a received call, the caller of a commanded one.
+ */
+export function dscFields(fields: CallFields, direction: Direction): string[] {
+  const { format } = fields;
+  const alert = format === 112;
+  const aboutShip = fields.distressed !== null || (!alert && fields.nature !== null);
+  return [
+    code(format),
+    stationField(fields, direction),
+    alert ? '' : code(fields.category),
+    code(alert ? fields.nature : fields.telecommand1),
+    code(alert || aboutShip ? fields.subsequent : fields.telecommand2),
+    writePlaceField(fields),
+    timeOrNumber(fields),
+    aboutShip ? (digitsOf(fields.distressed) ?? '') : '',
+    aboutShip ? code(fields.nature) : '',
+    endLetter(fields.end),
+    fields.expansion.length > 0 ? 'E' : '',
+  ];
+}
+
+function stationField(fields: CallFields, direction: Direction): string {
+  const station = direction === 'commanded' || fields.format === 102 ? fields.address : fields.self;
+  return digitsOf(station) ?? '';
+}
+
+function timeOrNumber(fields: CallFields): string {
+  if (fields.telephone === null) return digitsOf(fields.time) ?? '';
+  const [parity, ...pairs] = fields.telephone;
+  const digits = digitsOf(pairs) ?? '';
+  return parity === 105 ? digits.slice(1) : digits;
+}
+
+function endLetter(end: number | null): string {
+  if (end === 117) return 'R';
+  if (end === 122) return 'B';
+  return end === 127 ? 'S' : '';
+}
+
+function code(symbol: number | null): string {
+  return symbol === null ? '' : codeOfSymbol(symbol);
+}

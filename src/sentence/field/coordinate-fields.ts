@@ -1,0 +1,65 @@
+import type { Coordinates } from '../../position/index.ts';
+
+/** Ten-thousandths of a minute in a degree: the four decimals that sentences are written with here. */
+const UNITS_PER_DEGREE = 600_000;
+
+/**
+ * Four fields (`ddmm.mm`, N/S, `dddmm.mm`, E/W) as coordinates, or `null` when they are empty or no place.
+ */
+export function readCoordinates(texts: readonly string[], from: number): Coordinates | null {
+  const latitude = readAxis(texts[from] ?? '', texts[from + 1] ?? '', 2, 'N', 'S', 90);
+  const longitude = readAxis(texts[from + 2] ?? '', texts[from + 3] ?? '', 3, 'E', 'W', 180);
+  return latitude === null || longitude === null ? null : { latitude, longitude };
+}
+
+/**
+ * Coordinates as four fields, minutes to four decimals (0.2 m of latitude), rounded.
+ *
+ * @throws RangeError when the latitude is not within 90 or the longitude not within 180 degrees
+ */
+export function coordinateFields({ latitude, longitude }: Coordinates): [string, string, string, string] {
+  if (!(Math.abs(latitude) <= 90) || !(Math.abs(longitude) <= 180)) {
+    throw new RangeError(
+      `latitude within 90 and longitude within 180 degrees are needed, not ${latitude}, ${longitude}`,
+    );
+  }
+  return [
+    axisField(latitude, 2),
+    latitude < 0 ? 'S' : 'N',
+    axisField(longitude, 3),
+    longitude < 0 ? 'W' : 'E',
+  ];
+}
+
+function readAxis(
+  text: string,
+  letter: string,
+  degreeDigits: number,
+  positive: string,
+  negative: string,
+  most: number,
+): number | null {
+  if (letter !== positive && letter !== negative) return null;
+  if (!isPacked(text, degreeDigits + 2)) return null;
+  const minutes = Number(text.slice(degreeDigits));
+  const degrees = Number(text.slice(0, degreeDigits)) + minutes / 60;
+  if (minutes >= 60 || degrees > most) return null;
+  return letter === negative ? -degrees + 0 : degrees;
+}
+
+/** So many digits, and decimals behind a point or not. */
+function isPacked(text: string, digits: number): boolean {
+  if (text.length < digits || text.length > 16) return false;
+  for (let index = 0; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    if (index === digits ? code !== 0x2e : code < 0x30 || code > 0x39) return false;
+  }
+  return true;
+}
+
+function axisField(degrees: number, degreeDigits: number): string {
+  const units = Math.round(Math.abs(degrees) * UNITS_PER_DEGREE);
+  const whole = Math.floor(units / UNITS_PER_DEGREE);
+  const minutes = ((units % UNITS_PER_DEGREE) / 10_000).toFixed(4).padStart(7, '0');
+  return String(whole).padStart(degreeDigits, '0') + minutes;
+}

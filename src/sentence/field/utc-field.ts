@@ -1,0 +1,57 @@
+/** A time of day, UTC, as positioning sentences carry it. */
+export interface UtcTime {
+  /** 0–23. */
+  readonly hour: number;
+  /** 0–59. */
+  readonly minute: number;
+  /** 0 up to but not including 61: a leap second is 60. */
+  readonly second: number;
+}
+
+const DAY = 86_400_000;
+
+/** `hhmmss` with decimals or not; `null` when it is none. */
+export function readUtc(text: string): UtcTime | null {
+  if (text.length > 16 || !/^\d{6}(?:\.\d+)?$/.test(text)) return null;
+  const hour = Number(text.slice(0, 2));
+  const minute = Number(text.slice(2, 4));
+  const second = Number(text.slice(4));
+  return hour < 24 && minute < 60 && second < 61 ? { hour, minute, second } : null;
+}
+
+/**
+ * `hhmmss.ss`.
+ *
+ * @throws RangeError when hour, minute or second are out of range
+ */
+export function utcField({ hour, minute, second }: UtcTime): string {
+  if (!(hour >= 0 && hour < 24 && minute >= 0 && minute < 60 && second >= 0 && second < 61)) {
+    throw new RangeError(`a time of day is needed, not ${hour}:${minute}:${second}`);
+  }
+  const hundredths = Math.floor(second * 100 + 1e-6);
+  const [whole, rest] = [Math.floor(hundredths / 100), hundredths % 100];
+  return `${[hour, minute, whole].map(twoDigits).join('')}.${twoDigits(rest)}`;
+}
+
+/** The instant of a date and a time of day, epoch milliseconds; `null` when there is no such date. */
+export function instantOf(year: number, month: number, day: number, time: UtcTime): number | null {
+  const midnight = Date.UTC(year, month - 1, day);
+  const date = new Date(midnight);
+  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return null;
+  return midnight + millisecondsOf(time);
+}
+
+/** The instant with this time of day that lies nearest to another instant. */
+export function instantNear(time: UtcTime, reference: number): number {
+  const today = Math.floor(reference / DAY) * DAY + millisecondsOf(time);
+  if (today - reference > DAY / 2) return today - DAY;
+  return reference - today > DAY / 2 ? today + DAY : today;
+}
+
+function millisecondsOf({ hour, minute, second }: UtcTime): number {
+  return (hour * 60 + minute) * 60_000 + Math.round(second * 1000);
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, '0');
+}

@@ -1,0 +1,53 @@
+import { checksumOf } from './checksum.ts';
+
+/** Longest sentence, its start character and line end counted (IEC 61162-1). */
+export const MOST_CHARACTERS = 82;
+
+/** What a sentence is made of, for writing. */
+export interface SentenceParts {
+  /** `'$'` unless the data is encapsulated. */
+  readonly start?: '$' | '!';
+  /** Two capitals or digits, e.g. `'CD'`. */
+  readonly talker: string;
+  /** Three capitals, e.g. `'WPL'`. */
+  readonly formatter: string;
+  /** Fields in order, already escaped where they hold text. */
+  readonly fields: readonly string[];
+}
+
+/**
+ * Writes one sentence the strict way: capitals, no blanks, checksum, at most 82 characters with its line end.
+ *
+ * @param parts - talker, formatter and fields
+ * @returns the sentence without its line end (CR LF), which the caller puts behind it on the wire
+ * @throws RangeError when talker or formatter are misshapen, a field holds a reserved character, or the
+ *   sentence would be too long
+ *
+ * @example
+ * ```ts
+ * import { formatSentence } from 'seahail/sentence';
+ *
+ * const fields = ['140412.00', '02', '01', '2026', '00', '00'];
+ * console.log(formatSentence({ talker: 'GP', formatter: 'ZDA', fields })); // $GPZDA,140412.00,02,01,2026,00,00*61
+ * ```
+ */
+export function formatSentence(parts: SentenceParts): string {
+  const { start = '$', talker, formatter, fields } = parts;
+  if (!/^[A-Z][A-Z0-9]$/.test(talker))
+    throw new RangeError(`a talker is two capitals or digits, not '${talker}'`);
+  if (!/^[A-Z]{3}$/.test(formatter))
+    throw new RangeError(`a formatter is three capitals, not '${formatter}'`);
+  for (const field of fields) {
+    if (!/^[ -~]*$/.test(field) || /[!$*,\\~]/.test(field)) {
+      throw new RangeError(`a field holds printable characters and none of !$*,\\~, unlike '${field}'`);
+    }
+  }
+  const body = [talker + formatter, ...fields].join(',');
+  const sentence = `${start}${body}*${checksumOf(body)}`;
+  if (sentence.length + 2 > MOST_CHARACTERS) {
+    throw new RangeError(
+      `a sentence has at most ${MOST_CHARACTERS} characters with its line end, not ${sentence.length + 2}`,
+    );
+  }
+  return sentence;
+}

@@ -1,0 +1,137 @@
+/** One piece of a stream that was ended by CR, LF or both, or cut for being endless. */
+export interface Line {
+  readonly text: string;
+  /** Counted from 1, empty lines included. */
+  readonly number: number;
+  /** Characters (bytes, when bytes are pushed) before the line. */
+  readonly offset: number;
+  /** Characters thrown away because no line end and no start of a sentence came in time. */
+  readonly dropped: number;
+}
+
+/** Cuts a stream into lines without ever holding more than one of bounded length. */
+export interface LineSplitter {
+  push(chunk: string | Uint8Array, onLine: (line: Line) => void): void;
+  flush(onLine: (line: Line) => void): void;
+}
+
+/** Longest line held: a dozen sentences, or one of 82 characters behind a TAG block and a time stamp many times over. */
+export const MOST_LINE_CHARACTERS = 1024;
+const BYTES_AT_ONCE = 4096;
+
+/**
+ * A splitter at its beginning. Where the chunks were cut makes no difference to the lines.
+ *
+ * A line that grows past the limit is cut before the last start of a sentence in it; without one it
+ * is dropped up to the next start or line end, and counted.
+ */
+export function createLineSplitter(): LineSplitter {
+  let held = '';
+  let dropped = 0;
+  let discarding = false;
+  let afterCarriageReturn = false;
+  let number = 1;
+  /** Of the first character in `held`. */
+  let offset = 0;
+
+  function feed(piece: string, onLine: (line: Line) => void): void {
+    let rest = piece;
+    while (rest !== '') {
+      if (discarding) {
+        const opening = rest.search(/[$!\\]/);
+        const skipped = opening < 0 ? rest.length : opening;
+        dropped += skipped;
+        offset += skipped;
+        rest = rest.slice(skipped);
+        if (opening < 0) return;
+        endDiscarding(onLine);
+      }
+      const room = MOST_LINE_CHARACTERS - held.length;
+      held += rest.slice(0, room);
+      rest = rest.slice(room);
+      if (rest !== '') overflow(onLine);
+    }
+  }
+
+  function overflow(onLine: (line: Line) => void): void {
+    const cut = lastOpening(held);
+    if (cut > 0) {
+      onLine({ text: held.slice(0, cut), number, offset, dropped: 0 });
+      held = held.slice(cut);
+      offset += cut;
+    } else {
+      discarding = true;
+      dropped = held.length;
+      offset += held.length;
+      held = '';
+    }
+  }
+
+  function endDiscarding(onLine: (line: Line) => void): void {
+    if (dropped > 0) onLine({ text: '', number, offset: offset - dropped, dropped });
+    discarding = false;
+    dropped = 0;
+  }
+
+  function endLine(onLine: (line: Line) => void): void {
+    if (discarding) endDiscarding(onLine);
+    else if (held !== '') onLine({ text: held, number, offset, dropped: 0 });
+    offset += held.length;
+    held = '';
+  }
+
+  function pushText(text: string, onLine: (line: Line) => void): void {
+    let from = 0;
+    let lineFeed = text.indexOf('\n');
+    let carriageReturn = text.indexOf('\r');
+    while (from < text.length) {
+      if (lineFeed >= 0 && lineFeed < from) lineFeed = text.indexOf('\n', from);
+      if (carriageReturn >= 0 && carriageReturn < from) carriageReturn = text.indexOf('\r', from);
+      if (afterCarriageReturn) {
+        afterCarriageReturn = false;
+        if (lineFeed === from) {
+          offset += 1;
+          from += 1;
+          continue;
+        }
+      }
+      const end = firstOf(lineFeed, carriageReturn);
+      if (end < 0) {
+        feed(text.slice(from), onLine);
+        return;
+      }
+      if (end > from) feed(text.slice(from, end), onLine);
+      endLine(onLine);
+      number += 1;
+      offset += 1;
+      afterCarriageReturn = end === carriageReturn;
+      from = end + 1;
+    }
+  }
+
+  return {
+    push(chunk, onLine) {
+      if (typeof chunk === 'string') pushText(chunk, onLine);
+      else {
+        for (let from = 0; from < chunk.length; from += BYTES_AT_ONCE) {
+          pushText(String.fromCharCode(...chunk.subarray(from, from + BYTES_AT_ONCE)), onLine);
+        }
+      }
+    },
+    flush: endLine,
+  };
+}
+
+function firstOf(one: number, other: number): number {
+  if (one < 0) return other;
+  return other < 0 ? one : Math.min(one, other);
+}
+
+/** Where the last sentence in the text begins, its TAG block included; 0 or less when none begins behind the first character. */
+function lastOpening(text: string): number {
+  const start = Math.max(text.lastIndexOf('$'), text.lastIndexOf('!'));
+  if (start < 0) return text.lastIndexOf('\\');
+  const tail = text.indexOf('\\', start);
+  if (tail >= 0) return tail;
+  return text[start - 1] === '\\' ? text.lastIndexOf('\\', start - 2) : start;
+}

@@ -1,0 +1,213 @@
+import type { Notice, Result } from '../../result/index.ts';
+import { failure, success } from '../../result/index.ts';
+import { checksumBetween, hexValue } from './checksum.ts';
+import { MOST_CHARACTERS } from './format.ts';
+import {
+  addressMisshapen,
+  blankDamage,
+  blankSent,
+  checksumLowerCase,
+  checksumMissing,
+  checksumWrong,
+  leadingCharacters,
+  noStart,
+  overLong,
+  tagUnclosed,
+  trailingCharacters,
+} from './framing-issue.ts';
+import type { Sentence } from './sentence.ts';
+import type { TagBlock } from './tag-block.ts';
+import { readTagBlock } from './tag-block.ts';
+
+/** How forgiving {@link parseSentence} is. */
+export interface ParseSentenceOptions {
+  /** Whether a sentence without a checksum is taken, marked `'unchecked'`. Default `false`. */
+  readonly unchecked?: boolean;
+}
+
+/** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
+export interface Taken {
+  readonly result: Result<Sentence>;
+  readonly next: number;
+}
+
+const DOLLAR = 0x24;
+const EXCLAMATION = 0x21;
+const BACKSLASH = 0x5c;
+/** TAG blocks in front of one sentence that are looked at, so that a run of backslashes costs nothing. */
+const MOST_TAG_BLOCKS = 4;
+
+/**
+ * Reads one line as a sentence, forgiving what is safe to forgive and saying so in a notice each time.
+ *
+ * Taken with a notice: characters before the start, blanks or characters after the checksum, lower-case
+ * checksum digits, blanks inside (sent so, or got in later), more than 82 characters, a TAG block whose
+ * own checksum is wrong. Taken only when asked for: a missing checksum. Everything else is an issue.
+ *
+ * @param line - one line, with or without its line end
+ * @param options - how forgiving to be
+ * @returns the sentence with its notices, or what is wrong with the line
+ *
+ * @example
+ * ```ts
+ * import { parseSentence } from 'seahail/sentence';
+ *
+ * const result = parseSentence('$GPZDA,140412.00,02,01,2026,00,00*61');
+ * console.log(result.ok && result.value.fields[3]); // 2026
+ * ```
+ */
+export function parseSentence(line: string, options: ParseSentenceOptions = {}): Result<Sentence> {
+  const { result, next } = takeSentence(line, 0, options.unchecked ?? false);
+  if (!result.ok || next >= line.length) return result;
+  return success(result.value, [...result.notices, trailingCharacters(line.slice(next))]);
+}
+
+/** Takes the first sentence at or behind `from`. One line can hold several when a line end was lost. */
+export function takeSentence(line: string, from: number, unchecked: boolean): Taken {
+  const notices: Notice[] = [];
+  let tag: TagBlock | null = null;
+  let start = skipToOpening(line, from, notices);
+  for (let blocks = 0; line.charCodeAt(start) === BACKSLASH; blocks += 1) {
+    if (blocks === MOST_TAG_BLOCKS) return { result: failure(noStart(line.slice(from, start))), next: start };
+    const close = findOpening(line, start + 1);
+    if (line.charCodeAt(close) === BACKSLASH) {
+      const { block, notice } = readTagBlock(line.slice(start + 1, close));
+      if (notice !== null) notices.push(notice);
+      tag = block ?? tag;
+      start = skipToOpening(line, close + 1, notices);
+    } else {
+      notices.push(tagUnclosed(line.slice(start, close)));
+      start = close;
+    }
+  }
+  if (start === line.length) return { result: failure(noStart(line.slice(from))), next: start };
+
+  const limit = findOpening(line, start + 1);
+  const star = line.indexOf('*', start + 1);
+  if (star < 0 || (star > limit && !checksumHolds(line, start, star))) {
+    return withoutChecksum(line, start, limit, tag, notices, unchecked);
+  }
+  if (checksumHolds(line, start, star)) return complete(line, start, star, tag, notices);
+  return withoutBlanks(line, start, limit, tag, notices) ?? wrong(line, start, star, limit);
+}
+
+function complete(line: string, start: number, star: number, tag: TagBlock | null, notices: Notice[]): Taken {
+  const end = star + 3;
+  const raw = line.slice(start, end);
+  if (line.charCodeAt(end - 1) > 0x60 || line.charCodeAt(end - 2) > 0x60) {
+    notices.push(checksumLowerCase(line.slice(star, end)));
+  }
+  if (raw.length + 2 > MOST_CHARACTERS) notices.push(overLong(raw.length + 2));
+  const next = findOpening(line, end);
+  if (end < next) {
+    const rest = line.slice(end, next).replace(/[\r\n]+$/, '');
+    if (rest !== '') notices.push(trailingCharacters(rest));
+  }
+  return { result: dissect(line.slice(start + 1, star), 'right', tag, raw, notices), next };
+}
+
+/** Takes all blanks out and tries again: text that was wrapped or copied after it left the talker. */
+function withoutBlanks(
+  line: string,
+  start: number,
+  limit: number,
+  tag: TagBlock | null,
+  notices: Notice[],
+): Taken | null {
+  const segment = line.slice(start, limit);
+  const cleaned = segment.replace(/[ \t\u00a0]+/g, '');
+  const star = cleaned.indexOf('*');
+  if (cleaned.length === segment.length || !checksumHolds(cleaned, 0, star)) return null;
+  notices.push(blankDamage(segment));
+  return { result: complete(cleaned, 0, star, tag, notices).result, next: limit };
+}
+
+function withoutChecksum(
+  line: string,
+  start: number,
+  limit: number,
+  tag: TagBlock | null,
+  notices: Notice[],
+  unchecked: boolean,
+): Taken {
+  const raw = line.slice(start, limit).trimEnd();
+  const missing = checksumMissing(raw);
+  if (!unchecked) return { result: failure(missing), next: limit };
+  notices.push(missing);
+  return { result: dissect(raw.slice(1), 'unchecked', tag, raw, notices), next: limit };
+}
+
+function wrong(line: string, start: number, star: number, limit: number): Taken {
+  const given = line.slice(star, Math.min(star + 3, limit));
+  return { result: failure(checksumWrong(given, checksumBetween(line, start + 1, star))), next: limit };
+}
+
+function dissect(
+  body: string,
+  checksum: Sentence['checksum'],
+  tag: TagBlock | null,
+  raw: string,
+  notices: Notice[],
+): Result<Sentence> {
+  const [first = '', ...fields] = body.split(',');
+  const address = first.trim();
+  const form = formOf(address);
+  if (form === null) return failure(addressMisshapen(address));
+  if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
+  const cut = form === 'proprietary' ? 1 : 2;
+  return success(
+    {
+      kind: 'sentence',
+      start: raw.charCodeAt(0) === DOLLAR ? '$' : '!',
+      form,
+      talker: address.slice(0, cut),
+      formatter: address.slice(cut),
+      fields,
+      checksum,
+      tag,
+      raw,
+    },
+    notices,
+  );
+}
+
+function trimFields(fields: string[], notices: Notice[]): void {
+  for (const [index, field] of fields.entries()) {
+    const trimmed = field.trim();
+    if (trimmed.length === field.length) continue;
+    fields[index] = trimmed;
+    notices.push(blankSent(field, index + 1));
+  }
+}
+
+/** Capitals and digits: five of them, or `P` and three or more. */
+function formOf(address: string): Sentence['form'] | null {
+  for (let index = 0; index < address.length; index += 1) {
+    const code = address.charCodeAt(index);
+    if (!((code >= 0x41 && code <= 0x5a) || (code >= 0x30 && code <= 0x39))) return null;
+  }
+  if (address.charCodeAt(0) === 0x50 && address.length >= 4) return 'proprietary';
+  if (address.length !== 5) return null;
+  return address.charCodeAt(4) === 0x51 ? 'query' : 'standard';
+}
+
+function checksumHolds(text: string, start: number, star: number): boolean {
+  const high = hexValue(text.charCodeAt(star + 1));
+  const low = hexValue(text.charCodeAt(star + 2));
+  return star > start && high >= 0 && low >= 0 && checksumBetween(text, start + 1, star) === high * 16 + low;
+}
+
+/** The next `$`, `!` or backslash at or behind `from`, or the end of the text. */
+function findOpening(text: string, from: number): number {
+  for (let index = from; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    if (code === DOLLAR || code === EXCLAMATION || code === BACKSLASH) return index;
+  }
+  return text.length;
+}
+
+function skipToOpening(line: string, from: number, notices: Notice[]): number {
+  const opening = findOpening(line, from);
+  if (opening > from && opening < line.length) notices.push(leadingCharacters(line.slice(from, opening)));
+  return opening;
+}

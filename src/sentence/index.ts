@@ -1,0 +1,27 @@
+/**
+ * The wire between radio and plotter: sentences of IEC 61162-1 in and out.
+ *
+ * @packageDocumentation
+ */
+
+// What the readings are made of.
+export type { Direction } from './dsc/read-dsc.ts';
+export type { UtcTime } from './field/utc-field.ts';
+// One line at a time.
+export { checksumOf } from './frame/checksum.ts';
+export { formatSentence, type SentenceParts } from './frame/format.ts';
+export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
+export type { Sentence } from './frame/sentence.ts';
+export type { TagBlock } from './frame/tag-block.ts';
+// Every finding of this room.
+export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';
+export type { FixQuality, OwnFix } from './own/own-fix.ts';
+export { type TargetFields, writeTarget } from './point/target.ts';
+export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';
+// Reading a stream or a log.
+export type { ReaderOptions } from './reader/options.ts';
+export { readSentences } from './reader/read-sentences.ts';
+export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
+export type * from './reader/reading.ts';
+// Writing calls, waypoints and targets.
+export { type WriteOptions, writeSentences } from './write-sentences.ts';

@@ -1,0 +1,165 @@
+import type { Coordinates } from '../../position/index.ts';
+import type { Notice } from '../../result/index.ts';
+import { readCoordinates } from '../field/coordinate-fields.ts';
+import { fieldNotice } from '../field/field-notice.ts';
+import { instantOf, readUtc, type UtcTime } from '../field/utc-field.ts';
+
+/** How a receiver came to its position; `'unstated'` in sentences of older editions. */
+export type FixQuality =
+  | 'none'
+  | 'autonomous'
+  | 'differential'
+  | 'precise'
+  | 'real-time-kinematic'
+  | 'float-real-time-kinematic'
+  | 'estimated'
+  | 'manual'
+  | 'simulated'
+  | 'unstated';
+
+/** Own position, course and speed as one sentence tells them. */
+export interface OwnFix {
+  readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS';
+  /** `null` when the receiver marks it as not to be used, or when it could not be read. */
+  readonly position: Coordinates | null;
+  readonly quality: FixQuality;
+  readonly time: UtcTime | null;
+  /** Epoch milliseconds when the sentence carries a date too (`RMC`), else `null`. */
+  readonly instant: number | null;
+  /** Speed over ground, knots (`RMC` only). */
+  readonly speed: number | null;
+  /** Course over ground, degrees true (`RMC` only). */
+  readonly course: number | null;
+}
+
+/** A fix read, and what should be said about it. */
+export interface ReadFix {
+  readonly fix: OwnFix;
+  readonly notices: Notice[];
+}
+
+// Mode indicator of IEC 61162-1 (A, D, E, M, S, N seen in equipment papers; P, R, F from memory).
+const MODES: ReadonlyMap<string, FixQuality> = /* @__PURE__ */ new Map<string, FixQuality>([
+  ['A', 'autonomous'],
+  ['D', 'differential'],
+  ['P', 'precise'],
+  ['R', 'real-time-kinematic'],
+  ['F', 'float-real-time-kinematic'],
+  ['E', 'estimated'],
+  ['M', 'manual'],
+  ['S', 'simulated'],
+  ['N', 'none'],
+]);
+// Quality indicator of `GGA`, 0 to 8 (0–2 seen in equipment papers, the rest from memory).
+const QUALITIES: readonly FixQuality[] = [
+  'none',
+  'autonomous',
+  'differential',
+  'precise',
+  'real-time-kinematic',
+  'float-real-time-kinematic',
+  'estimated',
+  'manual',
+  'simulated',
+];
+
+/** Reads `RMC`, `GLL`, `GGA` or `GNS`; `null` for any other formatter. */
+export function readOwnFix(formatter: string, texts: readonly string[]): ReadFix | null {
+  switch (formatter) {
+    case 'RMC':
+      return readRmc(texts);
+    case 'GLL':
+      return judge('GLL', texts, 0, readUtc(texts[4] ?? ''), statusQuality(texts[5] ?? '', texts[6] ?? ''));
+    case 'GGA':
+      return judge('GGA', texts, 1, readUtc(texts[0] ?? ''), QUALITIES[Number(texts[5] || 'x')] ?? 'none');
+    case 'GNS':
+      return judge('GNS', texts, 1, readUtc(texts[0] ?? ''), bestMode(texts[5] ?? ''));
+    default:
+      return null;
+  }
+}
+
+function readRmc(texts: readonly string[]): ReadFix {
+  const time = readUtc(texts[0] ?? '');
+  const reading = judge('RMC', texts, 2, time, statusQuality(texts[1] ?? '', texts[11] ?? ''));
+  const usable = reading.fix.position !== null;
+  return {
+    fix: {
+      ...reading.fix,
+      instant: time === null ? null : instantOfDate(texts[8] ?? '', time),
+      speed: usable ? readNumber(texts[6] ?? '') : null,
+      course: usable ? readNumber(texts[7] ?? '') : null,
+    },
+    notices: reading.notices,
+  };
+}
+
+/** A position is used only when neither the receiver nor its fields speak against it. */
+function judge(
+  formatter: OwnFix['formatter'],
+  texts: readonly string[],
+  from: number,
+  time: UtcTime | null,
+  quality: FixQuality,
+): ReadFix {
+  const notices: Notice[] = [];
+  const read = readCoordinates(texts, from);
+  const received = texts.slice(from, from + 4).join(',');
+  const usable = quality !== 'none' && quality !== 'simulated';
+  if (!usable) {
+    const says =
+      quality === 'none' ? 'is marked as not valid and is not used' : 'is simulated and is not used';
+    notices.push(fieldNotice('sentence-fix-unusable', formatter, from + 1, received, says, 'a valid fix'));
+  } else if (read === null) {
+    notices.push(
+      fieldNotice(
+        'sentence-fix-unreadable',
+        formatter,
+        from + 1,
+        received,
+        'is no position',
+        'ddmm.mm,N,dddmm.mm,E',
+      ),
+    );
+  } else if (quality === 'estimated' || quality === 'manual') {
+    const says = quality === 'manual' ? 'was keyed in by hand' : 'is dead reckoning, not a fix';
+    notices.push(fieldNotice('sentence-fix-estimated', formatter, from + 1, received, says, 'a fix'));
+  }
+  const position = usable ? read : null;
+  return { fix: { formatter, position, quality, time, instant: null, speed: null, course: null }, notices };
+}
+
+function statusQuality(status: string, mode: string): FixQuality {
+  if (status !== 'A') return mode === 'S' ? 'simulated' : 'none';
+  return mode === '' ? 'unstated' : (MODES.get(mode) ?? 'none');
+}
+
+/** `GNS` has one mode letter for each satellite system: the best of them holds. */
+function bestMode(letters: string): FixQuality {
+  let best: FixQuality = 'none';
+  let rank = Number.POSITIVE_INFINITY;
+  for (const letter of letters) {
+    const place = 'RFPDAMES'.indexOf(letter);
+    if (place >= 0 && place < rank) {
+      rank = place;
+      best = MODES.get(letter) ?? 'none';
+    }
+  }
+  return best;
+}
+
+/** `ddmmyy`: years 80–99 lie in the last century. deviation: D-sentence-6 */
+function instantOfDate(text: string, time: UtcTime): number | null {
+  if (!/^\d{6}$/.test(text)) return null;
+  const year = Number(text.slice(4));
+  return instantOf(
+    year < 80 ? 2000 + year : 1900 + year,
+    Number(text.slice(2, 4)),
+    Number(text.slice(0, 2)),
+    time,
+  );
+}
+
+function readNumber(text: string): number | null {
+  return text.length <= 16 && /^\d+(?:\.\d*)?$/.test(text) ? Number(text) : null;
+}

@@ -1,0 +1,79 @@
+import type { Coordinates } from '../../position/index.ts';
+import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
+import { readUtc, type UtcTime, utcField } from '../field/utc-field.ts';
+import { escapeText, unescapeText } from '../frame/escape.ts';
+import { formatSentence } from '../frame/format.ts';
+import type { TalkerOption } from './waypoint.ts';
+
+/** A tracked target, as a `TLL` sentence carries it. */
+export interface TargetFields {
+  /** 0–99. */
+  readonly number: number;
+  readonly position: Coordinates;
+  /** Plain text, short. */
+  readonly name: string;
+  /** UTC of the position, `null` when unknown. */
+  readonly time: UtcTime | null;
+  /** What the tracker says; `null` when it said something else. */
+  readonly status: 'lost' | 'acquiring' | 'tracking' | null;
+  /** Whether it is the reference target. */
+  readonly reference: boolean;
+}
+
+const STATUS = { L: 'lost', Q: 'acquiring', T: 'tracking' } as const;
+const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
+
+/**
+ * Writes a target as a `TLL` sentence, for a display that knows no `DSC` and draws targets.
+ *
+ * A position from a call is a single report, not a track: the display will draw it like one all the same.
+ *
+ * @param target - number, place, name and status
+ * @param options - the talker
+ * @returns the sentence without its line end
+ * @throws RangeError when the number is not 0–99, the position is none, or the sentence would be too long
+ *
+ * Source: IEC 61162-1, `TLL` sentence, as restated in equipment papers.
+ *
+ * @example
+ * ```ts
+ * import { writeTarget } from 'seahail/sentence';
+ *
+ * const target = { number: 1, position: { latitude: 56.5, longitude: -6.25 }, name: 'TERN' };
+ * console.log(writeTarget(target)); // $CDTLL,01,5630.0000,N,00615.0000,W,TERN,,T,*4C
+ * ```
+ */
+export function writeTarget(
+  target: Pick<TargetFields, 'number' | 'position' | 'name'> & Partial<TargetFields>,
+  { talker = 'CD' }: TalkerOption = {},
+): string {
+  const { number, position, name, time = null, status = 'tracking', reference = false } = target;
+  if (!Number.isInteger(number) || number < 0 || number > 99) {
+    throw new RangeError(`a target number is 0 to 99, not ${number}`);
+  }
+  const fields = [
+    String(number).padStart(2, '0'),
+    ...coordinateFields(position),
+    escapeText(name),
+    time === null ? '' : utcField(time),
+    status === null ? '' : LETTER[status],
+    reference ? 'R' : '',
+  ];
+  return formatSentence({ talker, formatter: 'TLL', fields });
+}
+
+/** The fields of a `TLL` sentence, or `null` when they hold no place or no number. */
+export function readTarget(texts: readonly string[]): TargetFields | null {
+  const position = readCoordinates(texts, 1);
+  const number = texts[0] ?? '';
+  if (position === null || !/^\d{1,2}$/.test(number)) return null;
+  const letter = texts[7] ?? '';
+  return {
+    number: Number(number),
+    position,
+    name: unescapeText(texts[5] ?? ''),
+    time: readUtc(texts[6] ?? ''),
+    status: letter === 'L' || letter === 'Q' || letter === 'T' ? STATUS[letter] : null,
+    reference: texts[8] === 'R',
+  };
+}

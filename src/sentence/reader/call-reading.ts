@@ -1,0 +1,34 @@
+import { callFromFields } from '../../call/index.ts';
+import { type ResolvedTime, resolveTime, type TimeOfDay } from '../../position/index.ts';
+import type { ReaderSettings } from './options.ts';
+import type { CallState } from './pairing.ts';
+import type { CallReading } from './reading.ts';
+
+/** What a call says as it stands, with the finer position and the data of its expansion. */
+export function callReading(
+  { open, stage, sets, notices }: CallState,
+  settings: ReaderSettings,
+): CallReading {
+  const { dsc, receipt } = open;
+  const at = receipt.at ?? settings.now;
+  const read = callFromFields(sets.length === 0 ? dsc.fields : { ...dsc.fields, expansion: sets });
+  return {
+    kind: 'call',
+    line: open.line,
+    offset: open.offset,
+    at,
+    notices: [...open.notices, ...dsc.notices, ...read.notices, ...notices],
+    event: open.event,
+    repeat: open.repeat,
+    stage,
+    call: read.call,
+    direction: settings.direction,
+    talker: open.sentences[0]?.talker ?? '',
+    positionTime: 'time' in read.call ? dated(read.call.time, at) : null,
+    sentences: [...open.sentences],
+  };
+}
+
+function dated(time: TimeOfDay | null, at: number | null): ResolvedTime | null {
+  return time === null || at === null ? null : resolveTime(time, at);
+}

@@ -1,0 +1,57 @@
+import type { Notice } from '../../result/index.ts';
+import { instantNear } from '../field/utc-field.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { readClock } from '../own/clock.ts';
+import { type ReadFix, readOwnFix } from '../own/own-fix.ts';
+import { readTarget } from '../point/target.ts';
+import { readWaypoint } from '../point/waypoint.ts';
+import type { Reading } from './reading.ts';
+
+/** Where and when a sentence was read. */
+export interface Place {
+  readonly line: number;
+  readonly offset: number;
+  readonly at: number | null;
+}
+
+/** What a positioning sentence tells of place and time: the reader needs both before anything else. */
+export interface OwnWord {
+  readonly fix: ReadFix | null;
+  /** Epoch milliseconds, from a sentence that carries a date and is to be believed. */
+  readonly instant: number | null;
+}
+
+/** Reads own position and clock sentences; nothing of any other. */
+export function ownWord(formatter: string, sentence: Sentence): OwnWord {
+  if (formatter === 'ZDA') return { fix: null, instant: readClock(sentence.fields) };
+  const fix = readOwnFix(formatter, sentence.fields);
+  return { fix, instant: fix === null || fix.fix.position === null ? null : fix.fix.instant };
+}
+
+/** What a sentence says that stands by itself; a sound one without a known meaning is kept as `'other'`. */
+export function plainReading(
+  formatter: string,
+  sentence: Sentence,
+  word: OwnWord,
+  place: Place,
+  notices: readonly Notice[],
+): Reading {
+  if (word.fix !== null) {
+    const { fix, notices: said } = word.fix;
+    const reference = fix.instant ?? place.at;
+    const instant = fix.time === null || reference === null ? null : instantNear(fix.time, reference);
+    return { kind: 'own-fix', ...place, notices: [...notices, ...said], fix: { ...fix, instant }, sentence };
+  }
+  if (formatter === 'ZDA' && word.instant !== null) {
+    return { kind: 'clock', ...place, notices, instant: word.instant, sentence };
+  }
+  if (formatter === 'WPL') {
+    const waypoint = readWaypoint(sentence.fields);
+    if (waypoint !== null) return { kind: 'waypoint', ...place, notices, waypoint, sentence };
+  }
+  if (formatter === 'TLL') {
+    const target = readTarget(sentence.fields);
+    if (target !== null) return { kind: 'target', ...place, notices, target, sentence };
+  }
+  return { kind: 'other', ...place, notices, sentence };
+}

@@ -1,0 +1,41 @@
+import type { ReaderOptions } from './options.ts';
+import { createSentenceReader } from './reader.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Reads a whole text: a saved log, a pasted sentence.
+ *
+ * Of a call that is read in two steps, whole minutes first, only the last reading is given, in the place
+ * of the first.
+ *
+ * @param text - sentences, one a line, or the bytes of such a file
+ * @param options - direction, own identity, instant of receipt
+ * @returns what each line says, damaged lines included; never throws on any text
+ * @throws RangeError when an option is out of range
+ *
+ * @example
+ * ```ts
+ * import { readSentences } from 'seahail/sentence';
+ *
+ * const log = '$CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E*4C\r\n$CDDSE,1,1,A,2329991420,00,33001200*18\r\n';
+ * for (const reading of readSentences(log)) {
+ *   if (reading.kind === 'call') console.log(reading.stage, reading.call.kind); // final position-reply
+ * }
+ * ```
+ */
+export function readSentences(text: string | Uint8Array, options: ReaderOptions = {}): Reading[] {
+  const reader = createSentenceReader(options);
+  const readings: Reading[] = [];
+  const places = new Map<string, number>();
+  for (const reading of [...reader.push(text), ...reader.flush()]) {
+    const key = reading.kind === 'call' ? `${reading.event} ${reading.repeat}` : null;
+    const place = key === null ? undefined : places.get(key);
+    if (place === undefined) {
+      if (key !== null) places.set(key, readings.length);
+      readings.push(reading);
+    } else {
+      readings[place] = reading;
+    }
+  }
+  return readings;
+}

@@ -1,0 +1,166 @@
+import type { Issue, Notice } from '../../result/index.ts';
+import { type DseReading, readDse } from '../dsc/dse.ts';
+import { readDsc } from '../dsc/read-dsc.ts';
+import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
+import { takeSentence } from '../frame/parse.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { callReading } from './call-reading.ts';
+import { type ReaderOptions, settingsOf } from './options.ts';
+import { type CallState, createPairing, type Receipt } from './pairing.ts';
+import { ownWord, type Place, plainReading } from './plain-reading.ts';
+import type { Reading } from './reading.ts';
+
+/** Reads a serial stream piece by piece. */
+export interface SentenceReader {
+  /**
+   * Takes the next piece of the stream.
+   *
+   * @param chunk - text, or bytes as they came from the port
+   * @param at - instant of receipt, epoch milliseconds; an empty chunk with an instant only lets time pass
+   * @returns what the lines completed by this piece say, in order
+   */
+  push(chunk: string | Uint8Array, at?: number): Reading[];
+  /** Ends the stream: reads a last line without an end and settles every call that still waits. */
+  flush(): Reading[];
+}
+
+/**
+ * A reader for the stream of a serial port. Chunks may be cut anywhere; memory is bounded; nothing that
+ * arrives makes it throw.
+ *
+ * A call is given out at once, marked provisional while its expansion is awaited; distress alerts too are
+ * never held back.
+ *
+ * @param options - direction, own identity, waiting time
+ * @returns the reader
+ * @throws RangeError when an option is out of range
+ *
+ * @example
+ * ```ts
+ * import { createSentenceReader } from 'seahail/sentence';
+ *
+ * const reader = createSentenceReader({ own: '232999871' });
+ * console.log(reader.push('$CDDSC,20,2329991420,08,21,26,156200').length); // 0
+ * for (const reading of reader.push('0630,1404,,,B,*39\r\n', Date.UTC(2026, 5, 1, 14, 10))) {
+ *   if (reading.kind === 'call') console.log(reading.call.kind, reading.call.from); // position-reply 232999142
+ * }
+ * ```
+ */
+export function createSentenceReader(options: ReaderOptions = {}): SentenceReader {
+  const settings = settingsOf(options);
+  const splitter = createLineSplitter();
+  const pairing = createPairing(settings);
+  let streamClock: number | null = null;
+  let readings: Reading[] = [];
+
+  function takeLine(line: Line, at: number | undefined): void {
+    if (line.dropped > 0) readings.push(droppedReading(line, at));
+    for (let from = 0; from < line.text.length; ) {
+      const { result, next } = takeSentence(line.text, from, settings.unchecked);
+      if (result.ok) takeSound(result.value, result.notices, line, at);
+      else {
+        readings.push({
+          kind: 'damaged',
+          line: line.number,
+          offset: line.offset,
+          at: at ?? null,
+          notices: [],
+          text: line.text.slice(from, next),
+          dropped: 0,
+          issues: result.issues,
+        });
+      }
+      from = next;
+    }
+  }
+
+  function takeSound(
+    sentence: Sentence,
+    notices: readonly Notice[],
+    line: Line,
+    at: number | undefined,
+  ): void {
+    const formatter = sentence.form === 'standard' ? sentence.formatter : '';
+    const word = ownWord(formatter, sentence);
+    streamClock = word.instant ?? streamClock;
+    const receipt = receiptOf(sentence, at);
+    readings.push(...pairing.pass(receipt).map(reading));
+
+    const { number, offset } = line;
+    const place = { line: number, offset, at: receipt.at ?? settings.now };
+    if (formatter === 'DSC') {
+      const dsc = readDsc(sentence.fields, settings);
+      readings.push(reading(pairing.addCall({ line: number, offset, receipt, dsc, notices }, sentence)));
+    } else if (formatter === 'DSE') {
+      const dse = readDse(sentence.fields);
+      const joined = pairing.addExpansion(dse, sentence);
+      if (joined === 'waiting') return;
+      if ('open' in joined) readings.push(reading(joined));
+      else readings.push(expansionReading(dse, sentence, place, [...notices, ...dse.notices, ...joined]));
+    } else {
+      readings.push(plainReading(formatter, sentence, word, place, notices));
+    }
+  }
+
+  function reading(state: CallState): Reading {
+    return callReading(state, settings);
+  }
+
+  function receiptOf(sentence: Sentence, at: number | undefined): Receipt {
+    if (at !== undefined) return { at, clock: 'caller' };
+    const time = sentence.tag?.time;
+    if (time !== undefined) return { at: time, clock: 'tag' };
+    return streamClock === null ? { at: null, clock: 'none' } : { at: streamClock, clock: 'stream' };
+  }
+
+  function given(): Reading[] {
+    const out = readings;
+    readings = [];
+    return out;
+  }
+
+  return {
+    push(chunk, at) {
+      if (at !== undefined && !Number.isFinite(at))
+        throw new RangeError(`at: an instant is needed, not ${at}`);
+      splitter.push(chunk, (line) => takeLine(line, at));
+      if (at !== undefined) readings.push(...pairing.wait({ at, clock: 'caller' }).map(reading));
+      return given();
+    },
+    flush() {
+      splitter.flush((line) => takeLine(line, undefined));
+      readings.push(...pairing.end().map(reading));
+      return given();
+    },
+  };
+}
+
+function expansionReading(
+  { station, flag, sets }: DseReading,
+  sentence: Sentence,
+  place: Place,
+  notices: readonly Notice[],
+): Reading {
+  return { kind: 'expansion', ...place, notices, station, flag, sets, sentence };
+}
+
+function droppedReading(line: Line, at: number | undefined): Reading {
+  const issue: Issue = {
+    code: 'sentence-line-endless',
+    message: `${line.dropped} characters without a line end or a start of a sentence are left out`,
+    at: [0],
+    expected: `a line end within ${MOST_LINE_CHARACTERS} characters`,
+    received: `${line.dropped} characters`,
+    clause: 'IEC 61162-1, sentence structure',
+  };
+  return {
+    kind: 'damaged',
+    line: line.number,
+    offset: line.offset,
+    at: at ?? null,
+    notices: [],
+    text: '',
+    dropped: line.dropped,
+    issues: [issue],
+  };
+}

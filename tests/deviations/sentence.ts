@@ -1,0 +1,93 @@
+import { expect } from 'vitest';
+import {
+  type CallReading,
+  checksumOf,
+  parseSentence,
+  type Reading,
+  readSentences,
+} from '../../src/sentence/index.ts';
+
+const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;
+const calls = (...bodies: string[]): CallReading[] =>
+  readSentences(bodies.map(line).join('')).filter((reading) => reading.kind === 'call');
+const first = (...bodies: string[]): CallReading => calls(...bodies)[0] as CallReading;
+
+/** What `docs/deviations.md` says of the sentence room. */
+export const deviations: Record<string, () => void> = {
+  'D-sentence-1': () => {
+    for (const time of ['1767225600', '1767225600000']) {
+      const read = parseSentence(`\\c:${time}*${checksumOf(`c:${time}`)}\\${line('GPZDA,,,,,,').trim()}`);
+      expect(read.ok && read.value.tag?.time).toBe(1_767_225_600_000);
+    }
+  },
+  'D-sentence-2': () => {
+    expect(first('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,').call).toMatchObject({
+      position: { latitude: { degrees: 56, minutes: 20 } },
+    });
+    expect(first('CDDSC,20,2329991420,00,00,26,900072,,,,R,').call).toMatchObject({ channel: '72' });
+    expect(first('CDDSC,20,2329991420,08,09,26,550573001015,,,,R,').call.asReceived).toMatchObject({
+      header: true,
+      position: [5, 73, 0, 10, 15],
+    });
+  },
+  'D-sentence-3': () => {
+    const area = first('CTDSC,02,1510080405,12,12,09,1494000631,0911,3169999040,01,S,').call;
+    expect([area.from, area.to?.kind]).toEqual([null, 'area']);
+    const doubtful = first('CTDSC,02,2350123450,10,09,26,,,,,S,');
+    expect(doubtful.notices.map((notice) => notice.code)).toContain('sentence-area-or-identity');
+    expect(first('CTDSC,02,2329991420,10,09,26,,,,,S,').call.from).toBe('232999142');
+  },
+  'D-sentence-4': () => {
+    expect(first('CDDSC,2329999010,12,12,05,,,S').call).toMatchObject({
+      kind: 'distress-alert',
+      nature: 'sinking',
+    });
+  },
+  'D-sentence-5': () => {
+    const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';
+    expect(first(call, 'CDDSE,1,1,A,2329991420,02,0125,04,TERN').call.expansion).toEqual({
+      speed: 12.5,
+      stationName: 'TERN',
+    });
+    expect(first(call, 'CDDSE,1,1,A,2329991420,00,123').call).not.toHaveProperty('position.fraction');
+    const query = readSentences(line('CDDSE,1,1,Q,2329991420,00,'))[0] as Reading;
+    expect(query).toMatchObject({ kind: 'expansion', flag: 'query' });
+  },
+  'D-sentence-6': () => {
+    for (const [year, read] of [
+      ['79', 2079],
+      ['80', 1980],
+    ]) {
+      const fix = readSentences(line(`GPRMC,000000.00,A,5620.0,N,00630.0,W,,,0101${year},,,A`))[0];
+      expect(fix?.kind === 'own-fix' && new Date(fix.fix.instant ?? 0).getUTCFullYear()).toBe(read);
+    }
+  },
+  'D-sentence-7': () => {
+    const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';
+    const gap = Array<string>(24).fill('GPGLL,,,,,,V,N');
+    expect(first(call, ...gap.slice(1), 'CDDSE,1,1,A,2329991420,00,33001200').call).toHaveProperty(
+      'position.fraction',
+    );
+    expect(first(call, ...gap, 'CDDSE,1,1,A,2329991420,00,33001200').call).not.toHaveProperty(
+      'position.fraction',
+    );
+  },
+  'D-sentence-8': () => {
+    const alert = 'CDDSC,12,2329992180,,05,00,1562000630,1042,,,S,';
+    expect(calls(alert, alert).map(({ event, repeat }) => [event, repeat])).toEqual([
+      [1, 0],
+      [1, 1],
+    ]);
+    const ordinary = 'CDDSC,20,2329991420,00,00,26,900072,,,,R,';
+    expect(calls(ordinary, ordinary).map(({ event }) => event)).toEqual([1, 2]);
+  },
+  'D-sentence-9': () => {
+    for (const body of [
+      'CDDSC,12,2329992180,12,05,00,,,,,S,',
+      'CDDSC,20,2329991420,00,00,26,900072,,,,R,',
+      'CDDSC,20,2329991420,08,21,26,,,,,R,',
+    ]) {
+      expect(first(body).call).not.toHaveProperty('asReceived');
+    }
+  },
+};
