@@ -7,11 +7,16 @@
 // The area of a geographic-area call.
 export type { GeographicArea } from './area.ts';
 export { areaBox, areaContains, geographicArea, geographicAreaDigits } from './area.ts';
+// How sure: least and greatest range, bearing sector, area.
+export type { Bounds, BoundsOptions } from './bounds.ts';
+export { boundsFrom } from './bounds.ts';
 // The position of a call: digits, decimals, the places it may stand for, its time.
 export type { RoundingAssumption } from './box.ts';
 export { boxOf, centreOf, cornerOf } from './box.ts';
+export type { Sector } from './box-sector.ts';
 // Coordinates and text.
 export type { Coordinates } from './coordinates.ts';
+export { describeBounds } from './describe-bounds.ts';
 export type { PositionFormat, PositionStyle } from './format-position.ts';
 export { formatPosition } from './format-position.ts';
 export type { GeoBox } from './geo-box.ts';
@@ -45,4 +50,5 @@ export {
 } from './reported-position.ts';
 export type { ResolvedTime, TimeOfDay } from './time.ts';
 export { resolveTime } from './time.ts';
+export { uncertaintyOf } from './uncertainty.ts';
 export type { Waypoint } from './waypoint.ts';

@@ -1,0 +1,103 @@
+import { boxOf, type RoundingAssumption } from './box.ts';
+import { rangeToBox } from './box-range.ts';
+import { type Sector, sectorToBox } from './box-sector.ts';
+import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import type { GeoBox } from './geo-box.ts';
+import type { ReportedPosition } from './reported-position.ts';
+import { metresRun } from './units.ts';
+import { widenedBox } from './widened-box.ts';
+
+/** What a reported position says about where she is, seen from own position. */
+export interface Bounds {
+  readonly kind: 'bounds';
+  /** Least range in metres; zero when she may be alongside. */
+  readonly least: number;
+  /** Greatest range in metres. */
+  readonly greatest: number;
+  /** Every bearing she may have; `null` where a bearing means nothing, as when own ship may lie within the area. */
+  readonly sector: Sector | null;
+  /** Where the fix was, from the resolution of the digits. */
+  readonly box: GeoBox;
+  /** Metres she may have run since, counted in range and bearing; `null` when her speed or the time is not known. */
+  readonly movement: number | null;
+  /** Holds every place she may be: the box and the movement around it. */
+  readonly area: GeoBox;
+  /** Seconds since the fix; `null` when its time is not known. */
+  readonly age: number | null;
+  /** How the digits were taken to be made. */
+  readonly assumption: RoundingAssumption;
+}
+
+/** What {@link boundsFrom} has to know beside the two positions. */
+export interface BoundsOptions {
+  /** Instant of the fix, epoch milliseconds, as {@link resolveTime} gives it; `null` when the call had no time. */
+  readonly at: number | null;
+  /** Instant for which the bounds are wanted, epoch milliseconds. */
+  readonly now: number;
+  /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
+  readonly speed?: number;
+  /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
+  readonly clockDoubt?: number;
+  /** Metres by which own position may be wrong; 0 unless stated. */
+  readonly ownDoubt?: number;
+  /** `'unknown'` unless stated, so that the bounds hold for sets that cut and for sets that round. */
+  readonly assumption?: RoundingAssumption;
+}
+
+/** Half a meridian: no two places on WGS 84 are farther apart. */
+const HALF_ROUND = 20_003_931.459;
+
+/**
+ * How far and which way she may be, at the least and at the most: from the steps of the reported digits, the age of the
+ * fix, the doubt of the clock, the speed she may have made and the doubt of own position.
+ *
+ * Nothing is left out to look exact: a position of whole minutes is a box of a mile and more, and close by no bearing
+ * can be taken from it. The bounds are aids to judgement, not a fix: keep a look-out.
+ *
+ * @param own - own position
+ * @param reported - the position a call carried
+ * @param options - instants, speed and doubts
+ * @returns least and greatest range, bearing sector, area
+ * @throws RangeError when coordinates are out of range or a number is negative or not finite
+ *
+ * @example
+ * ```ts
+ * import { boundsFrom, describeBounds, reportedPosition } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const merrow = { latitude: 56.3667, longitude: -6.4 };
+ * const tern = valueOf(reportedPosition('1561800632'));
+ * const now = Date.UTC(2026, 5, 1, 14, 4);
+ * if (tern.kind === 'reported-position') {
+ *   const bounds = boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 });
+ *   console.log(describeBounds(bounds)); // between 4.0 and 8.0 M, bearing 209 to 252 degrees true, fix 14 minutes old
+ * }
+ * ```
+ */
+export function boundsFrom(own: Coordinates, reported: ReportedPosition, options: BoundsOptions): Bounds {
+  requireCoordinates(own);
+  const { at, now, speed, clockDoubt = 60, ownDoubt = 0, assumption = 'unknown' } = options;
+  for (const [name, value] of Object.entries({ clockDoubt, ownDoubt, speed: speed ?? 0 })) {
+    if (!(value >= 0 && value < Infinity))
+      throw new RangeError(`${name}: zero or more is needed, got ${value}`);
+  }
+  if (!Number.isFinite(now) || (at !== null && !Number.isFinite(at)))
+    throw new RangeError('at, now: instants are needed');
+  const apart = at === null ? null : Math.abs(now - at) / 1000;
+  const movement = apart === null || speed === undefined ? null : metresRun(speed, apart + clockDoubt);
+  const margin = movement ?? 0;
+  const box = boxOf(reported, assumption);
+  const range = rangeToBox(own, box);
+  const reach = margin + ownDoubt;
+  return {
+    kind: 'bounds',
+    least: Math.max(0, range.least - reach),
+    greatest: Math.min(HALF_ROUND, range.greatest + reach),
+    sector: sectorToBox(own, box, { margin, doubt: ownDoubt, range }),
+    box,
+    movement,
+    area: widenedBox(box, margin),
+    age: at === null ? null : Math.max(0, (now - at) / 1000),
+    assumption,
+  };
+}

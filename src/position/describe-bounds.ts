@@ -1,0 +1,40 @@
+import type { Bounds } from './bounds.ts';
+import { MILE } from './units.ts';
+
+/**
+ * Bounds in words, for people. Ranges in miles and bearings in whole degrees are rounded outward, never inward.
+ *
+ * @param bounds - what {@link boundsFrom} found
+ * @returns range, bearing and age, in one phrase without a full stop
+ */
+export function describeBounds(bounds: Bounds): string {
+  const parts = [rangeText(bounds), bearingText(bounds), ageText(bounds)];
+  if (bounds.movement === null) parts.push('her movement since then not counted');
+  return parts.join(', ');
+}
+
+function rangeText({ least, greatest }: Bounds): string {
+  const digits = greatest < MILE / 2 ? 2 : 1;
+  const scale = 10 ** digits;
+  const near = (Math.floor((least / MILE) * scale) / scale).toFixed(digits);
+  const far = (Math.ceil((greatest / MILE) * scale) / scale).toFixed(digits);
+  if (Number(near) === 0) return `within ${far} M`;
+  return near === far ? `at ${far} M` : `between ${near} and ${far} M`;
+}
+
+function bearingText({ sector }: Bounds): string {
+  if (sector === null) return 'no bearing can be given';
+  const from = Math.floor(sector.from) % 360;
+  const to = Math.ceil(sector.to) % 360;
+  const written = (degrees: number) => String(degrees).padStart(3, '0');
+  const text = from === to ? written(from) : `${written(from)} to ${written(to)}`;
+  return `bearing ${text} degrees true`;
+}
+
+function ageText({ age }: Bounds): string {
+  if (age === null) return 'time of the fix not known';
+  const minutes = Math.floor(age / 60);
+  if (minutes === 0) return 'fix less than a minute old';
+  if (minutes < 120) return `fix ${minutes} ${minutes === 1 ? 'minute' : 'minutes'} old`;
+  return `fix ${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min old`;
+}
