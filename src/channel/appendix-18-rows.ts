@@ -8,6 +8,7 @@ const NORWEGIAN_TABLE: Evidence = {
 const WRC_15: Evidence = { basis: 'source', source: 'WRC-15 Final Acts, RR Appendix 18 notes z) and zz)' };
 const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edition, notes 3 and 4' };
 const NOTE_G: Evidence = { basis: 'source', source: 'RR Appendix 18 note g), as printed in IEC 62238:2003' };
+const NOTE_N: Evidence = { basis: 'memory', source: 'RR Appendix 18 note n)' };
 const FROM_MEMORY: Evidence = { basis: 'memory', source: 'RR Appendix 18' };
 const ARITHMETIC: Evidence = {
   basis: 'memory',
@@ -120,7 +121,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     powerW: 1,
     powerRule: '1 W, to protect channel 16',
     never: 'it guards channel 16 and carries navigation-related port traffic only',
-    evidence: { use: FROM_MEMORY },
+    evidence: { use: NOTE_N, power: NOTE_N },
   },
   {
     channels: '1019,1020,1078,1079',
@@ -185,5 +186,5 @@ export const APPENDIX_18_EVIDENCE: {
 } = {
   frequency: { basis: 'source', source: '47 CFR 80.871(d), 2015 edition' },
   use: NORWEGIAN_TABLE,
-  power: FROM_MEMORY,
+  power: { basis: 'memory', source: 'common practice: an ordinary ship set gives at most 25 W' },
 };

@@ -21,7 +21,7 @@ const RAMN: Evidence = {
 };
 const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edition' };
 const NWS: Evidence = { basis: 'source', source: 'US National Weather Service, marine radio page' };
-const GOVERNMENT = 'it is reserved to the government, or to fishing in places';
+const GOVERNMENT = 'it is reserved to the government';
 
 /**
  * Canada: the weakest of the tables. The national schedule was not seen as a whole; most uses by coast
@@ -68,7 +68,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       channels: '04A,61A,62A',
       uses: ['coast-guard', 'fishing'],
       note: 'Coast Guard on the Pacific, commercial fishing on the Atlantic',
-      never: GOVERNMENT,
+      never: 'it is reserved to the Coast Guard or to fishing, by coast',
     },
     {
       channels: '05A',
@@ -200,7 +200,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     {
       channels: '22A',
       uses: ['coast-guard-liaison'],
-      note: 'talk with the Coast Guard',
+      note: 'Coast Guard liaison',
       caution: 'only to talk with the Coast Guard',
       evidence: { use: BOATING },
     },

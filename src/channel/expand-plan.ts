@@ -97,10 +97,10 @@ function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel[
 
 const NOT_SPEECH: { readonly [service in Channel['service']]?: string } = {
   dsc: 'it carries digital selective calls only, never speech',
-  ais: 'it carries automatic identification data only, never speech',
-  asm: 'it carries application-specific data messages only, never speech',
-  vdes: 'it carries data exchange only, never speech',
-  data: 'it carries data of autonomous devices only, never speech',
+  ais: 'it carries automatic identification data only',
+  asm: 'it carries application-specific data messages only',
+  vdes: 'it carries data exchange only',
+  data: 'it carries data of autonomous devices only',
 };
 
 interface Numbered {

@@ -31,7 +31,7 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] } = {},
 ): Result<Channel> {
-  const read = isDesignator(designator) ? success(designator) : parseDesignator(designator);
+  const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
   if (!read.ok) return read;
   const channel = channelNamed(plan, read.value.text);
   if (channel) return success(channel);
@@ -50,8 +50,8 @@ export function channelsNumbered(plan: ChannelPlan, number: number): readonly Ch
   return plan.channels.filter((channel) => channel.m1084?.slice(-2) === digits);
 }
 
-function isDesignator(value: unknown): value is Designator {
-  return typeof value === 'object' && value !== null && 'text' in value && typeof value.text === 'string';
+function isWrapped(value: unknown): value is { readonly text: unknown } {
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'text');
 }
 
 function notInPlan(plan: ChannelPlan, designator: Designator): Issue {

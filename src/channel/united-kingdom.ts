@@ -38,7 +38,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     'the national table was not seen in full: most port uses are from memory',
     'frequencies of 0, M and M2 are from memory',
   ],
-  evidence: { ...APPENDIX_18_EVIDENCE, use: MEMORY, power: MEMORY },
+  evidence: { ...APPENDIX_18_EVIDENCE, use: MEMORY },
   rows: [
     ...APPENDIX_18_ROWS,
     {
@@ -63,6 +63,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       channels: '62,63,64',
       uses: ['safety-broadcast', 'coast-guard-liaison'],
       note: 'coastguard safety broadcasts and radio medical advice',
+      caution: 'only to talk with the coastguard',
       evidence: { use: MCA_2017 },
     },
     {

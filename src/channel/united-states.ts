@@ -162,7 +162,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     {
       channels: '22A',
       uses: ['coast-guard-liaison', 'safety-broadcast'],
-      note: 'talk with the Coast Guard, and its safety broadcasts after an announcement on 16',
+      note: 'Coast Guard liaison, and its safety broadcasts after an announcement on 16',
       caution: 'only to talk with the Coast Guard',
     },
     {
@@ -193,7 +193,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       powerRule: OVERRIDE,
       intership: 'restricted',
       caution:
-        'the bridge-to-bridge channel on the lower Mississippi; pleasure craft only in Puget Sound and Juan de Fuca',
+        'the bridge-to-bridge channel on the lower Mississippi; pleasure craft may use it in Puget Sound and Juan de Fuca only',
     },
     {
       channels: '68,69,78A',
@@ -219,7 +219,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       users: 'non-commercial',
       by: 'ships',
       intership: ['preferred', 'restricted'],
-      caution: 'for commercial vessels in Puget Sound and Juan de Fuca only',
+      caution: 'commercial vessels may use it in Puget Sound and Juan de Fuca only',
     },
     {
       channels: '75,76',
@@ -237,7 +237,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       powerW: 1,
       powerRule: 'normal output not above 1 W',
       intership: ['no', 'restricted'],
-      caution: 'only to talk with pilots',
+      caution: 'with pilots only',
       evidence: { power: CFR_373 },
     },
     {
@@ -245,7 +245,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['commercial', 'intership', 'non-commercial'],
       note: 'commercial working; non-commercial on the Great Lakes',
       intership: ['restricted', 'preferred'],
-      caution: 'for pleasure craft on the Great Lakes only',
+      caution: 'pleasure craft may use it on the Great Lakes only',
     },
     {
       channels: '81A,82A',

@@ -1,22 +1,7 @@
 import type { Issue, Notice } from '../result/index.ts';
-import type { Channel, ChannelUse, Fitness } from './channel.ts';
+import type { Channel, Evidence } from './channel.ts';
 import { formatMegahertz } from './frequency.ts';
-
-/**
- * What a working channel is wanted for.
- *
- * - `'intership-non-commercial'`: two ships, ordinary talk, at least one of them a pleasure craft
- * - `'intership-commercial'`: two ships, ordinary talk in the course of business
- * - `'intership-navigation'`: two ships, about passing each other safely
- * - `'ship-to-coast'`: a ship and a coast station, port or marina
- * - `'safety'`: distress, urgency and safety traffic
- */
-export type WorkingPurpose =
-  | 'intership-non-commercial'
-  | 'intership-commercial'
-  | 'intership-navigation'
-  | 'ship-to-coast'
-  | 'safety';
+import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
 
 /**
  * What speaks against naming a channel as the working channel of a call, and what to mind if it is named.
@@ -25,7 +10,7 @@ export type WorkingPurpose =
  *
  * @param channel - a plan's channel
  * @param purpose - what it is wanted for
- * @returns notices with their clauses, those that rule the channel out first; empty when nothing is to be said
+ * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
  *
  * @example
  * ```ts
@@ -38,7 +23,8 @@ export type WorkingPurpose =
  * ```
  */
 export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): readonly Notice[] {
-  return [...barsTo(channel, purpose), ...cautionsOn(channel, purpose)];
+  const bar = barTo(channel, purpose);
+  return bar ? [bar] : cautionsOn(channel, purpose);
 }
 
 /**
@@ -59,196 +45,88 @@ export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): 
  * ```
  */
 export function mayPropose(channel: Channel, purpose: WorkingPurpose): boolean {
-  return barsTo(channel, purpose).length === 0;
+  return barTo(channel, purpose) === undefined;
 }
 
-/** How the plan ranks a channel for a purpose, by its uses alone. */
-export function fitnessFor(channel: Channel, purpose: WorkingPurpose): Fitness {
-  if (purpose === 'intership-non-commercial') return channel.intership.nonCommercial;
-  if (purpose === 'intership-commercial') return channel.intership.commercial;
-  const { first, also } = USES[purpose];
-  if (channel.uses.some((use) => first.includes(use)))
-    return channel.caution === null || purpose !== 'ship-to-coast' ? 'preferred' : 'restricted';
-  return channel.uses.some((use) => also.includes(use)) ? 'allowed' : 'no';
-}
-
-/** What rules a channel out, worst first. */
-export function barsTo(channel: Channel, purpose: WorkingPurpose): Issue[] {
-  const { designator, plan } = channel;
-  if (channel.service === 'dsc') {
-    return [
-      notice(
-        channel,
-        'channel-calls-only',
-        `channel ${designator} carries digital selective calls only, never speech`,
-        'RR Appendix 18 note j)',
-      ),
-    ];
+/** What rules a channel out, or undefined when nothing does. */
+export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefined {
+  const { service, plan, notNamedBecause } = channel;
+  if (service === 'dsc') {
+    const text = 'carries digital selective calls only, never speech';
+    return notice(channel, 'channel-calls-only', text, 'RR Appendix 18 note j)');
   }
-  if (channel.receiveOnly) {
-    return [
-      notice(
-        channel,
-        'channel-receive-only',
-        `channel ${designator} is receive only: ${channel.notNamedBecause}`,
-        clauseOf(channel),
-      ),
-    ];
-  }
-  if (channel.service !== 'voice' && channel.service !== 'distress') {
-    return [
-      notice(
-        channel,
-        'channel-data-only',
-        `channel ${designator} is not for speech: ${channel.notNamedBecause}`,
-        clauseOf(channel),
-      ),
-    ];
+  if (channel.receiveOnly)
+    return notice(channel, 'channel-receive-only', `is receive only: ${notNamedBecause}`);
+  if (service !== 'voice' && service !== 'distress') {
+    return notice(channel, 'channel-data-only', `is not for speech: ${notNamedBecause}`);
   }
   if (!channel.mayBeNamed) {
     const code = channel.users === 'authority' ? 'channel-reserved' : 'channel-not-to-be-named';
-    return [
-      notice(
-        channel,
-        code,
-        `channel ${designator} is not to be named in a call: ${channel.notNamedBecause}`,
-        clauseOf(channel),
-      ),
-    ];
+    return notice(channel, code, `is not to be named in a call: ${notNamedBecause}`);
   }
-  if (channel.service === 'distress') {
-    if (purpose === 'safety') return [];
-    return [
-      notice(
-        channel,
-        'channel-distress-and-calling',
-        `channel ${designator} is for distress, safety and calling: a working channel is another one`,
-        clauseOf(channel),
-      ),
-    ];
+  if (service === 'distress') {
+    if (purpose === 'safety') return undefined;
+    const text = 'is for distress, safety and calling: working talk goes to another channel';
+    return notice(channel, 'channel-distress-and-calling', text);
   }
-  const bars: Issue[] = [];
-  if (channel.mode === 'duplex' && purpose.startsWith('intership')) bars.push(twoFrequency(channel));
+  if (channel.mode === 'duplex' && purpose.startsWith('intership')) return twoFrequency(channel);
   if (channel.coastKHz === null && purpose === 'ship-to-coast') {
-    bars.push(
-      notice(
-        channel,
-        'channel-ships-only',
-        `channel ${designator} is between ships only: no coast station works on it in the ${plan} plan`,
-        clauseOf(channel),
-      ),
-    );
+    const text = `is between ships only: no coast station works on it in the ${plan} plan`;
+    return notice(channel, 'channel-ships-only', text);
   }
-  if (bars.length === 0 && fitnessFor(channel, purpose) === 'no') bars.push(otherUse(channel, purpose));
-  return bars;
+  return fitnessFor(channel, purpose) === 'no' ? otherUse(channel, purpose) : undefined;
 }
-
-/** Uses that make a channel right for a purpose, and uses that merely admit it. */
-const USES: {
-  readonly [purpose in Exclude<WorkingPurpose, 'intership-non-commercial' | 'intership-commercial'>]: {
-    readonly first: readonly ChannelUse[];
-    readonly also: readonly ChannelUse[];
-  };
-} = {
-  'intership-navigation': { first: ['navigation-safety'], also: ['safety'] },
-  'ship-to-coast': {
-    first: ['ship-to-coast', 'public-correspondence', 'marina', 'coast-guard-liaison'],
-    also: ['port-operations', 'ship-movement', 'vessel-traffic'],
-  },
-  safety: {
-    first: ['distress-safety-calling'],
-    also: ['safety', 'search-and-rescue', 'navigation-safety', 'coast-guard-liaison', 'pollution-control'],
-  },
-};
 
 function twoFrequency(channel: Channel): Issue {
   const [ship, coast] = [formatMegahertz(channel.shipKHz ?? 0), formatMegahertz(channel.coastKHz ?? 0)];
   return notice(
     channel,
     'channel-two-frequency',
-    `channel ${channel.designator} has two frequencies: the other ship listens on the coast side, ${coast} MHz, and does not hear a ship on ${ship} MHz`,
+    `has two frequencies: the other ship listens on the coast side, ${coast} MHz, and does not hear a ship on ${ship} MHz`,
     'RR Appendix 18',
   );
 }
 
 function otherUse(channel: Channel, purpose: WorkingPurpose): Issue {
-  const intership = purpose === 'intership-non-commercial' || purpose === 'intership-commercial';
-  const reason = intership && channel.caution !== null ? channel.caution : channel.note;
-  const [code, wanted] = intership
-    ? ([
-        'channel-not-intership',
-        `${purpose === 'intership-commercial' ? 'commercial' : 'non-commercial'} talk between ships`,
-      ] as const)
-    : (['channel-other-use', WANTED[purpose]] as const);
-  return notice(
-    channel,
-    code,
-    `channel ${channel.designator} is not for ${wanted} in the ${channel.plan} plan: ${reason}`,
-    clauseOf(channel),
-  );
+  const { plan, note, caution } = channel;
+  const ordinary = purpose === 'intership-non-commercial' || purpose === 'intership-commercial';
+  const code = ordinary ? 'channel-not-intership' : 'channel-other-use';
+  const instead = caution === null ? note : `${note} (${caution})`;
+  return notice(channel, code, `is not for ${PURPOSE_WORDS[purpose]} in the ${plan} plan: ${instead}`);
 }
-
-const WANTED: { readonly [purpose in WorkingPurpose]?: string } = {
-  'intership-navigation': 'the safety of navigation between ships',
-  'ship-to-coast': 'talk between ship and coast',
-  safety: 'distress, urgency and safety traffic',
-};
 
 /** What to mind on a channel that is not ruled out. */
 function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
-  if (!mayPropose(channel, purpose)) return [];
-  const { designator } = channel;
+  const { plan, caution, region, powerLimitW, powerRule } = channel;
   const cautions: Issue[] = [];
-  if (channel.caution !== null) {
+  if (caution !== null) {
     const code = fitnessFor(channel, purpose) === 'restricted' ? 'channel-restricted' : 'channel-caution';
-    cautions.push(
-      notice(
-        channel,
-        code,
-        `channel ${designator} in the ${channel.plan} plan: ${channel.caution}`,
-        clauseOf(channel),
-      ),
-    );
+    cautions.push(notice(channel, code, `in the ${plan} plan: ${caution}`));
   }
-  if (channel.region !== null) {
-    cautions.push(
-      notice(
-        channel,
-        'channel-regional',
-        `channel ${designator} has this use in part of the waters: ${channel.region}`,
-        clauseOf(channel),
-      ),
-    );
+  if (region !== null) {
+    cautions.push(notice(channel, 'channel-regional', `has this use in part of the waters: ${region}`));
   }
-  if (channel.powerLimitW !== null && channel.powerLimitW < 25) {
-    const rule = channel.powerRule ?? `${channel.powerLimitW} W`;
-    cautions.push(
-      notice(
-        channel,
-        'channel-low-power',
-        `channel ${designator} has a power limit: ${rule}`,
-        channel.evidence.power.source,
-      ),
-    );
+  if (powerLimitW !== null && powerLimitW < 25) {
+    const text = `has a power limit: ${powerRule ?? `${powerLimitW} W`}`;
+    cautions.push(notice(channel, 'channel-low-power', text, clauseOf(channel.evidence.power)));
   }
   if (purpose === 'ship-to-coast') {
-    cautions.push(
-      notice(
-        channel,
-        'channel-coast-names-it',
-        'a coast station normally names the working channel itself: a proposal is optional',
-        'ITU-R M.541, from memory',
-      ),
-    );
+    const text = 'is optional to propose: a coast station normally names the working channel itself';
+    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541, from memory'));
   }
   return cautions;
 }
 
-function clauseOf(channel: Channel): string {
-  const { basis, source } = channel.evidence.use;
-  return basis === 'memory' ? `${source}, from memory` : source;
+function notice(
+  channel: Channel,
+  code: string,
+  text: string,
+  clause = clauseOf(channel.evidence.use),
+): Issue {
+  const { designator } = channel;
+  return { code, message: `channel ${designator} ${text}`, at: [], received: designator, clause };
 }
 
-function notice(channel: Channel, code: string, message: string, clause: string): Issue {
-  return { code, message, at: [], received: channel.designator, clause };
+function clauseOf({ basis, source }: Evidence): string {
+  return basis === 'memory' ? `${source}, from memory` : source;
 }

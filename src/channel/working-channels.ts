@@ -2,7 +2,8 @@ import type { Notice } from '../result/index.ts';
 import type { Channel, ChannelPlan, Fitness } from './channel.ts';
 import { channelNamed, channelsNumbered } from './find-channel.ts';
 import { frequenciesInWords } from './frequency.ts';
-import { barsTo, checkWorkingChannel, fitnessFor, type WorkingPurpose } from './working-channel.ts';
+import { fitnessFor, type WorkingPurpose } from './purpose.ts';
+import { barTo, checkWorkingChannel } from './working-channel.ts';
 
 /** A channel that serves under every plan asked about. */
 export interface WorkingChannel {
@@ -65,7 +66,7 @@ export interface WorkingChannels {
  *
  * const { ranked, ruledOut } = workingChannels([internationalPlan, unitedStatesPlan], 'intership-non-commercial');
  * console.log(ranked[0]?.designator); // 72
- * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // channel 77 is not for non-commercial talk between ships in the United States plan: only to talk with pilots
+ * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // channel 77 is not for non-commercial talk between ships in the United States plan: talk with pilots about movement and docking (with pilots only)
  * ```
  */
 export function workingChannels(
@@ -128,7 +129,7 @@ function candidatesOf(plans: readonly ChannelPlan[]): Iterable<Candidate> {
 }
 
 function obstacles(candidate: Candidate, plans: readonly ChannelPlan[], purpose: WorkingPurpose): Notice[] {
-  const bars = candidate.channels.flatMap((channel) => (channel ? barsTo(channel, purpose) : []));
+  const bars = candidate.channels.flatMap((channel) => (channel && barTo(channel, purpose)) ?? []);
   const missing = plans.flatMap((plan, place) =>
     candidate.channels[place] ? [] : [absence(candidate, plan)],
   );

@@ -106,11 +106,14 @@ describe('properties', () => {
   it('nothing makes it throw, prototype names included', () => {
     const names = fc.constantFrom('__proto__', 'constructor', 'toString', 'hasOwnProperty', 'valueOf');
     fc.assert(
-      fc.property(fc.oneof(fc.anything(), fc.string({ unit: 'binary' }), names), (input) => {
-        const parsed = parseDesignator(input);
-        expect(structuredClone(parsed)).toEqual(parsed);
-        for (const plan of plans) expect(typeof findChannel(plan, input as string).ok).toBe('boolean');
-      }),
+      fc.property(
+        fc.oneof(fc.anything(), fc.string({ unit: 'binary' }), names, fc.record({ text: fc.anything() })),
+        (input) => {
+          const parsed = parseDesignator(input);
+          expect(structuredClone(parsed)).toEqual(parsed);
+          for (const plan of plans) expect(typeof findChannel(plan, input as string).ok).toBe('boolean');
+        },
+      ),
     );
   });
 

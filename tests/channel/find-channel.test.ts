@@ -43,7 +43,7 @@ describe('findChannel', () => {
       'channel-elsewhere',
     ]);
     expect(issues[1]?.message).toMatch(
-      /^channel 1022 in the United States plan is 157\.100 MHz: talk with the Coast Guard/,
+      /^channel 1022 in the United States plan is 157\.100 MHz: Coast Guard liaison/,
     );
   });
 

@@ -109,7 +109,7 @@ describe('talk between two ships', () => {
     expect(against('70')).toBe('channel 70 carries digital selective calls only, never speech');
     expect(against('16')).toContain('distress, safety and calling');
     expect(against('75')).toContain('guards channel 16');
-    expect(against('AIS 1')).toContain('never speech');
+    expect(against('AIS 1')).toContain('automatic identification data only');
     expect(against('2078')).toContain('receive only');
     expect(against('13')).toContain('safety of navigation only');
     expect(against('17', unitedStatesPlan)).toContain('reserved to the government');
@@ -123,7 +123,7 @@ describe('talk between two ships', () => {
     expect(reasonAgainst(both, 'intership-commercial', '07A')).toBe(
       'channel 07A is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
     );
-    expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('only to talk with pilots');
+    expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('with pilots only');
     expect(reasonAgainst(both, 'intership-non-commercial', '15')).toContain('receive only');
     expect(reasonAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '78A')).toContain(
       'United Kingdom plan',
