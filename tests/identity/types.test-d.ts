@@ -1,0 +1,68 @@
+// Compiled by tsc, never run: what the types promise.
+import type { StandardJSONSchemaV1, StandardSchemaV1 } from '@standard-schema/spec';
+import {
+  type Identity,
+  type IdentityKind,
+  type IdentitySchema,
+  identitySchema,
+  type Mmsi,
+  mmsi,
+  parseIdentity,
+  type StandardSchema,
+} from '../../src/identity/index.ts';
+
+type Equal<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
+const holds = <_ extends true>(): void => {};
+
+// Our copy of the interface and the published one take each other's place, also with types filled in.
+declare const published: StandardSchemaV1<string, Mmsi>;
+declare const copied: StandardSchema<string, Mmsi>;
+export const toPublished: StandardSchemaV1<string, Mmsi> = copied;
+export const toCopied: StandardSchema<string, Mmsi> = published;
+export const schemaIsPublished: StandardSchemaV1<string, Mmsi> = identitySchema({ accept: ['ship'] });
+export const schemaIsJson: StandardJSONSchemaV1<string, Mmsi> = identitySchema();
+holds<Equal<StandardSchemaV1.InferInput<IdentitySchema>, string>>();
+holds<Equal<StandardSchemaV1.InferOutput<IdentitySchema>, Mmsi>>();
+
+// Validation is known to be synchronous, no await needed.
+const outcome = identitySchema()['~standard'].validate('232878000');
+export const value: Mmsi | undefined = outcome.issues === undefined ? outcome.value : undefined;
+
+// An identity reads as text, but text is no identity without being read.
+export const text: string = mmsi('232878000');
+// @ts-expect-error a plain string was not read
+export const unread: Mmsi = '232878000';
+// @ts-expect-error a number loses leading zeros
+mmsi(232878000);
+// @ts-expect-error no such kind
+identitySchema({ accept: ['yacht'] });
+
+// A switch over the kinds is complete.
+export function holder(identity: Identity): string {
+  switch (identity.kind) {
+    case 'ship':
+    case 'ship-group':
+    case 'coast':
+    case 'coast-all-national':
+    case 'sar-aircraft':
+    case 'sar-aircraft-all-national':
+    case 'craft':
+    case 'aton':
+    case 'handheld':
+      return identity.mid;
+    case 'coast-all':
+      return 'all';
+    case 'ais-sart':
+    case 'mob':
+    case 'epirb-ais':
+      return identity.manufacturer;
+    case 'amrd-b':
+      return identity.serial;
+  }
+}
+
+const result = parseIdentity('232878000');
+if (result.ok && result.value.kind === 'aton') {
+  holds<Equal<typeof result.value.categoryHint, 'physical' | 'virtual' | 'mobile' | undefined>>();
+}
+holds<Equal<Identity['kind'], IdentityKind>>();
