@@ -1,0 +1,77 @@
+import type { CharacterKind } from './field-prior.ts';
+
+/** One way a call may be put together: the kind of each character, and how usual that is. */
+export interface CallShape {
+  /** Kinds in order: format specifier once, up to and with the end of sequence. */
+  readonly kinds: readonly CharacterKind[];
+  /** Share of all calls that have this shape, an estimate (common practice, no source). */
+  readonly share: number;
+}
+
+/** Most characters before the end of sequence that the decoder looks for, the format specifier counted once. */
+export const LONGEST_CALL = 40;
+/** Share of calls that fit none of the compositions. */
+const UNUSUAL_SHARE = 0.03;
+
+const IDENTITY: readonly CharacterKind[] = ['identityFirst', 'pair', 'pair', 'pair', 'identityLast'];
+const SHIP: readonly CharacterKind[] = ['unknownFirst', 'unknownPair', 'unknownPair', 'unknownPair', 'unknownLast'];
+const POSITION: readonly CharacterKind[] = ['quadrant', 'place', 'place', 'place', 'place'];
+const TIME: readonly CharacterKind[] = ['hour', 'minute'];
+const PARTICULARS: readonly CharacterKind[] = ['nature', ...POSITION, ...TIME, 'subsequent'];
+const HEAD: readonly CharacterKind[] = ['category', ...IDENTITY, 'telecommand'];
+const DISTRESS: readonly CharacterKind[] = [
+  'distressCategory',
+  ...IDENTITY,
+  'distressTelecommand',
+  ...SHIP,
+  ...PARTICULARS,
+];
+const ELEMENT: readonly CharacterKind[] = ['elementFirst', 'elementSecond', 'elementThird'];
+const LONG_ELEMENT: readonly CharacterKind[] = ['longElementFirst', 'pair', 'pair', 'pair'];
+const REPLY: readonly CharacterKind[] = [...IDENTITY, 'category', ...IDENTITY, 'positionTelecommand', 'second'];
+
+/**
+ * Every shape the decoder weighs against the others: the compositions of ITU-R M.493, what older sets send,
+ * and, with a small share, every length without any composition at all.
+ */
+export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() => [
+  shape(0.12, ['distressFormat', ...IDENTITY, ...PARTICULARS, 'plainEnd']),
+  shape(0.12, ['allShipsFormat', ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'plainEnd']),
+  shape(0.12, ['allShipsFormat', ...DISTRESS, 'plainEnd']),
+  shape(0.4, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'anyEnd']),
+  shape(0.09, ['addressedFormat', ...REPLY, 'header', ...POSITION, ...TIME, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, ...TIME, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, 'header', ...POSITION, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, 'anyEnd']),
+  shape(0.05, ['addressedFormat', ...IDENTITY, ...DISTRESS, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...LONG_ELEMENT, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...ELEMENT, 'anyEnd']),
+  ...numbered(0, 8, (digits) => {
+    const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
+    return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'anyEnd']);
+  }),
+  ...unusual(['distressFormat', ...IDENTITY]),
+  ...unusual(['allShipsFormat', ...HEAD]),
+  ...unusual(['addressedFormat', ...IDENTITY, ...HEAD]),
+  ...unusual(['anyFormat']),
+])();
+
+function shape(share: number, kinds: readonly CharacterKind[]): CallShape {
+  return { kinds, share };
+}
+
+/** A head, and after it anything at all, of every length. */
+function unusual(head: readonly CharacterKind[]): CallShape[] {
+  const most = LONGEST_CALL - head.length;
+  return numbered(0, most, (count) =>
+    shape(UNUSUAL_SHARE / 4 / (most + 1), [...head, ...repeat('free', count), 'anyEnd']),
+  );
+}
+
+function numbered(first: number, last: number, make: (number: number) => CallShape): CallShape[] {
+  return Array.from({ length: last - first + 1 }, (_, index) => make(first + index));
+}
+
+function repeat(kind: CharacterKind, count: number): CharacterKind[] {
+  return Array.from({ length: count }, () => kind);
+}

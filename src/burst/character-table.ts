@@ -1,0 +1,101 @@
+import { LONGEST_CALL } from './call-shape.ts';
+import { LONGEST_EXPANSION } from './expansion.ts';
+import { type CharacterKind, characterKinds, fieldPriors } from './field-prior.ts';
+import { characterPositions, DX_PHASING, DX_PHASING_SLOTS, endPositions, RX_PHASING, streamLength } from './sequence.ts';
+
+/** Share of words that some click or burst of noise has made worthless, whatever they seem to say. */
+const RUINED = 1e-3;
+/** Share of calls whose end of sequence does not stand twice more behind the error check. */
+const SHORT_END = 0.01;
+const SYMBOLS = 128;
+/** Rows of a table: the longest call and the longest expansion behind it, each with its end and error check. */
+const ROWS: number = /* @__PURE__ */ (() => LONGEST_CALL + LONGEST_EXPANSION + 8)();
+/** Stream positions that matter. */
+export const LONGEST_STREAM: number = /* @__PURE__ */ streamLength(ROWS);
+
+/**
+ * What all copies of a character say together. Every value is the natural log of a likelihood against that of
+ * random bits, at `128 * index + symbol`, index 0 being the format specifier.
+ */
+export interface CharacterTables {
+  /** Character `index`, or the error check. */
+  readonly character: Float64Array;
+  /** The end of sequence, if it is character `index`: with its two further copies. */
+  readonly end: Float64Array;
+  /** The fourteen phasing words. */
+  readonly phasing: number;
+  /** Each word by itself, at `128 * position + symbol`. */
+  readonly heard: Float64Array;
+  /** The greatest that a character can weigh as one of a kind; as the end of sequence when `last`. */
+  greatest(kind: CharacterKind | null, index: number, last: boolean): number;
+}
+
+/**
+ * Soften what each word says by the chance that it was ruined, and fill up to {@link LONGEST_STREAM} with
+ * words that were not heard.
+ *
+ * @param metrics - per stream position and symbol, natural log of the likelihood against that of random bits
+ */
+export function soften(metrics: ArrayLike<number>): Float64Array {
+  const heard = new Float64Array(LONGEST_STREAM * SYMBOLS);
+  const length = Math.min(metrics.length, heard.length);
+  for (let at = 0; at < length; at++) heard[at] = Math.log((1 - RUINED) * Math.exp(metrics[at] as number) + RUINED);
+  return heard;
+}
+
+/**
+ * Add the copies of every character up.
+ *
+ * @param heard - from {@link soften}
+ */
+export function combineCopies(heard: Float64Array): CharacterTables {
+  const character = new Float64Array(ROWS * SYMBOLS);
+  const end = new Float64Array(ROWS * SYMBOLS);
+  for (let row = 0; row < ROWS; row++) {
+    for (const position of characterPositions(row)) addRow(character, row, heard, position);
+    for (const position of endPositions(row)) addRow(end, row, heard, position);
+  }
+  for (let at = 0; at < ROWS * SYMBOLS; at++)
+    end[at] = (character[at] as number) + Math.log((1 - SHORT_END) * Math.exp(end[at] as number) + SHORT_END);
+  const known = new Float64Array(ROWS * 2 * (characterKinds.length + 1)).fill(Number.NaN);
+  const greatest = (kind: CharacterKind | null, index: number, last: boolean): number => {
+    const column = 2 * (kind === null ? characterKinds.length : characterKinds.indexOf(kind)) + (last ? 1 : 0);
+    const at = ROWS * column + index;
+    if (Number.isNaN(known[at])) known[at] = greatestIn(last ? end : character, index, kind);
+    return known[at] as number;
+  };
+  const phasing = phasingPlaces.reduce((sum, at) => sum + (heard[at] as number), 0);
+  return { character, end, phasing, heard, greatest };
+}
+
+/** One row, with what is expected of its kind added. */
+export function rowOf(table: Float64Array, index: number, kind: CharacterKind | null): Float64Array {
+  const row = table.slice(SYMBOLS * index, SYMBOLS * (index + 1));
+  if (kind === null) return row;
+  const prior = fieldPriors[kind];
+  for (let symbol = 0; symbol < SYMBOLS; symbol++) row[symbol] = (row[symbol] as number) + (prior[symbol] as number);
+  return row;
+}
+
+function greatestIn(table: Float64Array, index: number, kind: CharacterKind | null): number {
+  const prior = kind === null ? null : fieldPriors[kind];
+  let high = Number.NEGATIVE_INFINITY;
+  for (let symbol = 0; symbol < SYMBOLS; symbol++) {
+    const weight = (table[SYMBOLS * index + symbol] as number) + (prior === null ? 0 : (prior[symbol] as number));
+    if (weight > high) high = weight;
+  }
+  return high;
+}
+
+/** Where the fourteen right phasing words stand in a table of stream positions. */
+const phasingPlaces: readonly number[] = /* @__PURE__ */ (() => [
+  ...Array.from({ length: DX_PHASING_SLOTS }, (_, slot) => SYMBOLS * 2 * slot + DX_PHASING),
+  ...RX_PHASING.map((symbol, slot) => SYMBOLS * (2 * slot + 1) + symbol),
+])();
+
+function addRow(table: Float64Array, row: number, heard: Float64Array, position: number): void {
+  for (let symbol = 0; symbol < SYMBOLS; symbol++) {
+    const at = SYMBOLS * row + symbol;
+    table[at] = (table[at] as number) + (heard[SYMBOLS * position + symbol] as number);
+  }
+}

@@ -1,0 +1,51 @@
+import type { Symbols } from '../call/index.ts';
+import { failure, type Result } from '../result/index.ts';
+import { decodeHard } from './decode-bits.ts';
+import { report } from './decode-soft.ts';
+import type { Reception } from './reception.ts';
+import { encodeSymbol } from './symbol-code.ts';
+
+/**
+ * Decode the first call in a row of ten-bit symbols, DX and RX taking turns, with gaps.
+ *
+ * @param symbols - 0 to 127, `null` where ten bits made no valid symbol; phasing may stand anywhere in it
+ * @returns the call and how sure it is, as {@link decodeSoft}, but `start` and `end` count symbols
+ *
+ * @example
+ * ```ts
+ * import { decodeStream, encodeCall } from 'seahail/burst';
+ * import { composeTestCall } from 'seahail/call';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const { stream } = encodeCall(composeTestCall({ from: '232999871', to: '002329990' }));
+ * const hit = stream.map((symbol, position) => (position >= 20 && position < 25 ? null : symbol));
+ * const { call, quality } = valueOf(decodeStream(hit));
+ * console.log(call.kind, quality.words.differing); // test-call 5
+ * ```
+ */
+export function decodeStream(symbols: Symbols): Result<Reception> {
+  if (!Array.isArray(symbols)) return failure(wrongInput('symbols'));
+  const bits = new Float64Array(10 * symbols.length);
+  for (const [position, symbol] of (symbols as readonly unknown[]).entries()) {
+    if (symbol === null) continue;
+    if (typeof symbol !== 'number' || !Number.isInteger(symbol) || symbol < 0 || symbol > 127)
+      return failure(wrongInput(`symbol ${position}`));
+    [...encodeSymbol(symbol)].forEach((bit, index) => {
+      bits[10 * position + index] = bit === '1' ? 1 : -1;
+    });
+  }
+  const result = report(decodeHard(bits, {}));
+  if (!result.ok) return result;
+  const { quality } = result.value;
+  const counted = { ...quality, start: Math.floor(quality.start / 10), end: Math.ceil(quality.end / 10) };
+  return { ...result, value: { ...result.value, quality: counted } };
+}
+
+function wrongInput(what: string) {
+  return {
+    code: 'burst-input',
+    message: `${what}: an integer from 0 to 127, or null for a gap, is wanted`,
+    at: [],
+    expected: 'an array of integers from 0 to 127 and null',
+  };
+}

@@ -1,0 +1,55 @@
+import { failure, type Result } from '../result/index.ts';
+import { report, softBits } from './decode-soft.ts';
+import type { Rescore } from './judgement.ts';
+import { receive } from './receive.ts';
+import type { Reception } from './reception.ts';
+
+/** What else a receiver knows. */
+export interface SymbolMetricOptions {
+  /**
+   * Likelihood of all that was heard, given each of some whole streams (symbols from the first phasing symbol to
+   * the last of the call): natural log, against random bits throughout. Called once, with at most 16 streams.
+   */
+  readonly rescore?: Rescore;
+  /** Natural log of what was heard of the dot pattern, against random bits; 0 by default. */
+  readonly lead?: number;
+}
+
+/**
+ * Decode a call from what a receiver heard of each ten-bit word, phasing and polarity being known.
+ *
+ * A receiver that knows how neighbouring bits hang together says more with this than with single bits.
+ *
+ * @param metrics - `metrics[128 * position + symbol]`: natural log of the likelihood of the word at a stream
+ *   position given the symbol, against the mean over all 1024 words of ten bits; position 0 is the first phasing
+ *   symbol; a word that was not heard has 128 zeros
+ * @param options - a second, better look at the likeliest readings
+ * @returns as {@link decodeSoft}; `start` is 0 and `end` ten times the count of symbols used
+ *
+ * @example
+ * ```ts
+ * import { decodeSymbolMetrics, encodeCall } from 'seahail/burst';
+ * import { composeTestCall } from 'seahail/call';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const { stream } = encodeCall(composeTestCall({ from: '232999871', to: '002329990' }));
+ * const metrics = new Float32Array(128 * stream.length).fill(-10);
+ * stream.forEach((symbol, position) => {
+ *   metrics[128 * position + symbol] = 6.9;
+ * });
+ * console.log(valueOf(decodeSymbolMetrics(metrics)).quality.verdict); // clean
+ * ```
+ */
+export function decodeSymbolMetrics(
+  metrics: ArrayLike<number>,
+  options: SymbolMetricOptions = {},
+): Result<Reception> {
+  const values = softBits(metrics);
+  if (!(values instanceof Float64Array)) return failure(values);
+  return report(
+    receive(
+      { metrics: values, lead: options.lead ?? 0, polarity: 'normal', start: 0, given: 10 * Math.floor(values.length / 128) },
+      options.rescore,
+    ),
+  );
+}

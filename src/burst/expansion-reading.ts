@@ -1,0 +1,153 @@
+import type { ExpansionSet } from '../call/index.ts';
+import { type CharacterTables, rowOf } from './character-table.ts';
+import { mostLikely } from './copies.ts';
+import { type ExpansionLayout, LONGEST_EXPANSION, plausibleLayouts, setsFromCharacters } from './expansion.ts';
+import type { CharacterKind } from './field-prior.ts';
+import { logSum } from './log-sum.ts';
+import { characterPositions, streamLength } from './sequence.ts';
+import { solveTrellis } from './trellis.ts';
+
+const SYMBOLS = 128;
+/** Natural log of the share of calls that carry an expansion of one given length and layout. */
+const SHARE = /* @__PURE__ */ Math.log(0.3 / LONGEST_EXPANSION);
+/** An expansion is read when it is at least this sure. */
+const SURE = 0.999;
+/** Something unreadable is called a broken expansion when it is this sure to be one. */
+const BROKEN = 0.99;
+/** Share of expansions in whose front the closing pair of the call is not copied in RX. */
+const UNCOPIED = 0.1;
+/** Lengths whose bound lies this far (natural log) below the best are not worth a trellis. */
+const WORTHLESS = 14;
+
+/** What stands behind the basic call. */
+export type ExpansionReading =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'broken' }
+  | {
+      readonly kind: 'read';
+      readonly sets: readonly ExpansionSet[];
+      /** Stream positions up to and with the expansion's last. */
+      readonly end: number;
+      readonly layout: ExpansionLayout;
+    };
+
+/**
+ * Look for an expansion behind a call, in every plausible layout. One counts as read only when its own error
+ * check holds for its characters as received; whatever stands here, the basic call is not touched by it.
+ *
+ * @param tables - what all copies of each character say
+ * @param end - index of the call's end of sequence, the format specifier counted once
+ */
+export function readExpansion(tables: CharacterTables, end: number): ExpansionReading {
+  const { best, total } = weigh(tables, end);
+  if (best === null || -Math.expm1(-total) < BROKEN) return { kind: 'none' };
+  if (Math.exp(best.weight - total) < SURE || !holdsAsSent(tables, best)) return { kind: 'broken' };
+  const { layout, first, length } = best.attempt;
+  return {
+    kind: 'read',
+    sets: setsFromCharacters(best.characters.slice(0, length)),
+    end: streamLength(first + length),
+    layout,
+  };
+}
+
+/** Natural log of what was heard behind a call, with an expansion or without, against random bits. */
+export function heardBehind(tables: CharacterTables, end: number): number {
+  return weigh(tables, end).total;
+}
+
+/** The greatest that {@link heardBehind} can be. */
+export function mostBehind(tables: CharacterTables, end: number): number {
+  return attemptsBehind(tables, end).reduce((most, { bound }) => Math.max(most, bound), 0);
+}
+
+function weigh(tables: CharacterTables, end: number): { readonly best: Solved | null; readonly total: number } {
+  let total = 0;
+  let best: Solved | null = null;
+  for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.bound - one.bound)) {
+    if (attempt.bound < Math.max(best?.weight ?? 0, 0) - WORTHLESS) break;
+    const solved = solve(tables, attempt);
+    total = logSum(total, solved.total);
+    if (best === null || solved.weight > best.weight) best = solved;
+  }
+  return { best, total };
+}
+
+/** An expansion of one length in one layout, not yet decoded. */
+interface Attempt {
+  readonly layout: ExpansionLayout;
+  /** Index of its first character, on the scale of the call. */
+  readonly first: number;
+  readonly length: number;
+  /** Weight of the words before it, with how usual its length and layout are. */
+  readonly seam: number;
+  /** The greatest weight it can have, the error check left aside. */
+  readonly bound: number;
+}
+
+interface Solved {
+  readonly attempt: Attempt;
+  /** Characters, end of sequence, error check. */
+  readonly characters: readonly number[];
+  readonly weight: number;
+  readonly total: number;
+}
+
+function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
+  return plausibleLayouts.flatMap((layout) => {
+    const first = end + 1 + layout.first;
+    const seam = SHARE + seamOf(tables, end, layout);
+    let sum = seam;
+    return Array.from({ length: LONGEST_EXPANSION }, (_, index) => {
+      sum += tables.greatest(kindOf(index), first + index, false);
+      const last = first + index + 1;
+      const closing = tables.greatest('anyEnd', last, true) + tables.greatest(null, last + 1, false);
+      return { layout, first, length: index + 1, seam, bound: sum + closing };
+    });
+  });
+}
+
+/** What the words between call and expansion say for a layout, beyond what the call itself made of them. */
+function seamOf(tables: CharacterTables, end: number, layout: ExpansionLayout): number {
+  // Where the expansion takes the place of the closing pair, the call must not count that pair as its own.
+  if (!layout.closesCall) return tables.greatest('anyEnd', end, false) - tables.greatest('anyEnd', end, true);
+  const closing = mostLikely(tables.end, SYMBOLS * end);
+  const [, first = 0] = characterPositions(end + 2);
+  const [, second = 0] = characterPositions(end + 3);
+  const copies =
+    (tables.heard[SYMBOLS * first + closing] ?? 0) + (tables.heard[SYMBOLS * second + closing] ?? 0);
+  return Math.log((1 - UNCOPIED) * Math.exp(copies) + UNCOPIED);
+}
+
+function kindOf(index: number): CharacterKind {
+  return index === 0 ? 'expansionSpecifier' : 'free';
+}
+
+function solve(tables: CharacterTables, attempt: Attempt): Solved {
+  const { layout, first, length, seam } = attempt;
+  const rows = Array.from({ length }, (_, index) => rowOf(tables.character, first + index, kindOf(index)));
+  const end = rowOf(tables.end, first + length, 'anyEnd');
+  const check = rowOf(tables.character, first + length + 1, null);
+  const counted = layout.countsEnd ? [...rows, end, check] : [...rows, check];
+  const weights = new Float64Array(SYMBOLS * counted.length);
+  counted.forEach((row, index) => {
+    weights.set(row, SYMBOLS * index);
+  });
+  const answer = solveTrellis(weights, counted.length, 1);
+  const [path] = answer.paths;
+  const characters = [...(path?.characters ?? [])];
+  const weight = seam + (path?.weight ?? 0);
+  const total = seam + answer.total;
+  if (layout.countsEnd) return { attempt, characters, weight, total };
+  const last = mostLikely(end, 0);
+  characters.splice(length, 0, last);
+  return { attempt, characters, weight: weight + (end[last] ?? 0), total: total + end.reduce(logSum) };
+}
+
+/** Whether every character's own copies, added up, say what was read. */
+function holdsAsSent(tables: CharacterTables, { attempt: { first, length }, characters }: Solved): boolean {
+  return characters.every((symbol, index) => {
+    const table = index === length ? tables.end : tables.character;
+    return mostLikely(table, SYMBOLS * (first + index)) === symbol;
+  });
+}

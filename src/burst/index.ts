@@ -1,0 +1,20 @@
+/**
+ * The burst: a call as symbols and bits on the air, and back again from whatever was heard of them.
+ *
+ * {@link encodeCall} makes the bits; {@link decodeSoft}, {@link decodeBits}, {@link decodeStream} and
+ * {@link decodeSymbolMetrics} read them, each with its {@link Verdict}. The parts stand open too: the ten-bit
+ * code, the error check, and the fields of a call as symbols.
+ *
+ * @packageDocumentation
+ */
+export { decodeBits } from './decode-bits.ts';
+export { type DecodeOptions, decodeSoft } from './decode-soft.ts';
+export { decodeStream } from './decode-stream.ts';
+export { decodeSymbolMetrics, type SymbolMetricOptions } from './decode-symbol-metrics.ts';
+export { type Burst, encodeCall } from './encode.ts';
+export { errorCheckOf } from './error-check.ts';
+export { charactersFromFields, fieldsFromCharacters } from './information.ts';
+export { type BurstIssueCode, burstIssueCodes } from './issue-code.ts';
+export type { Rescore } from './judgement.ts';
+export type { CharacterQuality, CharacterSource, Reception, ReceptionQuality, Verdict } from './reception.ts';
+export { decodeSymbol, encodeSymbol } from './symbol-code.ts';

@@ -1,0 +1,108 @@
+import { callFromFields, type ExpansionSet, type Symbols } from '../call/index.ts';
+import type { Notice } from '../result/index.ts';
+import { combineCopies, LONGEST_STREAM, soften } from './character-table.ts';
+import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
+import { readExpansion } from './expansion-reading.ts';
+import { fieldsFromCharacters } from './information.ts';
+import { type Judgement, judge, type Rescore } from './judgement.ts';
+import { receptionNotices } from './notices.ts';
+import type { CharacterQuality, Reception, ReceptionQuality, Verdict } from './reception.ts';
+import { streamLength, streamOf } from './sequence.ts';
+import { weighWholeCall } from './whole-call.ts';
+
+const CLEAN = 0.9999;
+const REPAIRED = 0.99;
+/** In a doubtful call, a character less sure than this is left open. */
+const LEGIBLE = 0.9;
+/** Without an address, a wrong format specifier would raise an alarm: it must be received twice (M.493, from memory). */
+const WITHOUT_ADDRESS: readonly number[] = [112, 116];
+const SYMBOLS = 128;
+
+/** Where the words of a burst come from. */
+export interface Words {
+  /** `metrics[128 * position + symbol]`: natural log of the likelihood given the symbol, against ten random bits. */
+  readonly metrics: Float64Array;
+  /** Natural log of what was heard of the dot pattern, against random bits. */
+  readonly lead: number;
+  readonly polarity: 'normal' | 'inverted';
+  /** Index of the first phasing bit in what the caller gave. */
+  readonly start: number;
+  /** Index behind the last bit the caller gave. */
+  readonly given: number;
+}
+
+/** A reception with its notices, and how sure it is that there is a call at all. */
+export interface Received {
+  readonly reception: Reception;
+  readonly notices: readonly Notice[];
+  readonly callProbability: number;
+  /** Natural log of the odds for a call against none. */
+  readonly evidence: number;
+  /** Every symbol of the most likely call, those left open in the reception included. */
+  readonly stream: readonly number[];
+}
+
+/** Read the most likely call from the words of a burst whose phasing is known to begin at the first of them. */
+export function receive(words: Words, rescore?: Rescore): Received {
+  const tables = combineCopies(soften(words.metrics));
+  const whole = weighWholeCall(tables);
+  const judgement = judge(whole, words.lead, rescore);
+  const { characters } = judgement.reading;
+  const end = characters.length - 2;
+  const alone = aloneOf(words.metrics);
+  const report = compareCopies(tables, alone, characters);
+  const verdict = verdictOf(judgement, report);
+  const qualities = characters.map((symbol, index): CharacterQuality => {
+    const probability = judgement.characterProbabilities[index] as number;
+    if (verdict === 'doubtful' && probability < LEGIBLE) return { symbol: null, source: 'unread', probability };
+    return { symbol, source: report.sources[index] ?? 'soft', probability };
+  });
+  const read: Symbols = qualities.slice(0, -1).map(({ symbol }) => symbol);
+  const expansion = readExpansion(tables, end);
+  const sets: readonly ExpansionSet[] = expansion.kind === 'read' ? expansion.sets : [];
+  const { call, notices } = callFromFields({ ...fieldsFromCharacters(read), expansion: sets });
+  const stream = streamOf(characters.slice(0, -1));
+  const used = expansion.kind === 'read' ? expansion.end : streamLength(end);
+  const quality: ReceptionQuality = {
+    verdict,
+    probability: judgement.probability,
+    margin: judgement.margin,
+    runnerUp: judgement.runnerUp === null ? null : informationOf(judgement.runnerUp.characters.slice(0, -1)),
+    errorCheck: report.asSent ? 'as-sent' : report.checkHeard ? 'used-for-repair' : 'not-received',
+    characters: qualities,
+    words: {
+      sent: stream.length,
+      differing: stream.filter((symbol, position) => alone[position] !== symbol).length,
+    },
+    polarity: words.polarity,
+    expansion: expansion.kind,
+    start: words.start,
+    end: Math.min(words.start + 10 * used, words.given),
+  };
+  const cut = words.start + 10 * streamLength(end) > words.given;
+  return {
+    reception: { call, information: informationOf(read), quality },
+    notices: [...receptionNotices(quality, { cut, formatCopies: report.formatCopies, expansion }), ...notices],
+    callProbability: judgement.callProbability,
+    evidence: judgement.evidence,
+    stream,
+  };
+}
+
+function verdictOf({ reading, probability }: Judgement, report: CopyReport): Verdict {
+  const once = WITHOUT_ADDRESS.includes(reading.characters[0] as number) && report.formatCopies < 2;
+  if (probability >= CLEAN && report.asSent && report.checkHeard && !once) return 'clean';
+  return probability >= REPAIRED ? 'repaired' : 'doubtful';
+}
+
+/** The format specifier is sent twice. */
+function informationOf<Symbol extends number | null>(characters: readonly Symbol[]): Symbol[] {
+  return [...characters.slice(0, 1), ...characters];
+}
+
+function aloneOf(metrics: Float64Array): Int16Array {
+  const alone = new Int16Array(LONGEST_STREAM).fill(-1);
+  const count = Math.min(metrics.length / SYMBOLS, LONGEST_STREAM);
+  for (let position = 0; position < count; position++) alone[position] = mostLikely(metrics, SYMBOLS * position);
+  return alone;
+}
