@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { type Reading, readSentences } from '../../src/sentence/index.ts';
+import { line } from './arbitrary.ts';
+
+// Field layouts: IEC 61162-1 as restated in equipment papers. Status rules: V, mode N and quality 0 are not to be used.
+const read = (body: string): Reading => readSentences(line(body))[0] as Reading;
+const place = '5620.3300,N,00630.1200,W';
+
+describe('own position', () => {
+  it.each([
+    [`GPRMC,140412.00,A,${place},5.2,184.0,010626,1.5,W,A`, 'autonomous'],
+    [`GPRMC,140412.00,A,${place},5.2,184.0,010626,1.5,W`, 'unstated'],
+    [`GNRMC,140412.00,A,${place},5.2,184.0,010626,1.5,W,D,S`, 'differential'],
+    [`GPGLL,${place},140412.00,A`, 'unstated'],
+    [`GPGLL,${place},140412.00,A,D`, 'differential'],
+    [`GPGGA,140412.00,${place},2,09,0.9,3.0,M,50.1,M,,`, 'differential'],
+    [`GPGGA,140412.00,${place},4,09,0.9,3.0,M,50.1,M,,`, 'real-time-kinematic'],
+    [`GNGNS,140412.00,${place},AN,12,0.9,3.0,50.1,,`, 'autonomous'],
+    [`GNGNS,140412.00,${place},NDA,12,0.9,3.0,50.1,,`, 'differential'],
+    [`INGLL,${place},140412.00,A,E`, 'estimated'],
+    [`INGLL,${place},140412.00,A,M`, 'manual'],
+  ])('%s is used', (body, quality) => {
+    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { quality } });
+    const reading = read(body);
+    if (reading.kind !== 'own-fix') throw new TypeError('not a fix');
+    expect(reading.fix.position?.latitude).toBeCloseTo(56 + 20.33 / 60, 10);
+    expect(reading.fix.position?.longitude).toBeCloseTo(-(6 + 30.12 / 60), 10);
+    expect(reading.fix.time).toEqual({ hour: 14, minute: 4, second: 12 });
+  });
+
+  it.each([
+    [`GPRMC,140412.00,V,${place},5.2,184.0,010626,1.5,W,A`],
+    [`GPRMC,140412.00,A,${place},5.2,184.0,010626,1.5,W,N`],
+    [`GPRMC,140412.00,A,${place},5.2,184.0,010626,1.5,W,S`],
+    [`GPRMC,140412.00,,${place},5.2,184.0,010626,1.5,W,A`],
+    [`GPGLL,${place},140412.00,V,N`],
+    [`GPGLL,${place},140412.00`],
+    [`GPGGA,140412.00,${place},0,09,0.9,3.0,M,50.1,M,,`],
+    [`GPGGA,140412.00,${place},8,09,0.9,3.0,M,50.1,M,,`],
+    [`GPGGA,140412.00,${place},,09,0.9,3.0,M,50.1,M,,`],
+    [`GNGNS,140412.00,${place},NN,12,0.9,3.0,50.1,,`],
+    [`GNGNS,140412.00,${place},,12,0.9,3.0,50.1,,`],
+  ])('%s is not used', (body) => {
+    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { position: null, speed: null } });
+    expect(read(body).notices[0]?.code).toBe('sentence-fix-unusable');
+  });
+
+  it.each([
+    'GPGLL,9020.3300,N,00630.1200,W,140412.00,A,A',
+    'GPGLL,5660.0000,N,00630.1200,W,140412.00,A,A',
+    'GPGLL,5620.3300,X,00630.1200,W,140412.00,A,A',
+    'GPGLL,5620.3300,N,18000.0001,W,140412.00,A,A',
+    'GPGLL,620.3300,N,00630.1200,W,140412.00,A,A',
+    'GPGLL,56 0.3300,N,00630.1200,W,140412.00,A,A',
+    'GPGLL,,,,,140412.00,A,A',
+  ])('%s cannot be read', (body) => {
+    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { position: null } });
+    expect(read(body).notices.at(-1)?.code).toBe('sentence-fix-unreadable');
+  });
+
+  it('takes date, course and speed from RMC', () => {
+    expect(read(`GPRMC,140412.50,A,${place},5.2,184.0,010626,1.5,W,A`)).toMatchObject({
+      fix: { instant: Date.UTC(2026, 5, 1, 14, 4, 12, 500), speed: 5.2, course: 184 },
+    });
+  });
+
+  it('gives a time without a date the nearest date that is known', () => {
+    const text = line('GPZDA,235959.00,31,12,2026,00,00') + line(`GPGLL,${place},000001.00,A,A`);
+    expect(readSentences(text)[1]).toMatchObject({ fix: { instant: Date.UTC(2027, 0, 1, 0, 0, 1) } });
+    expect(read(`GPGLL,${place},000001.00,A,A`)).toMatchObject({ fix: { instant: null } });
+  });
+
+  it.each(['GPZDA,240000.00,01,06,2026,00,00', 'GPZDA,140412.00,31,06,2026,00,00', 'GPZDA,,,,,,'])(
+    '%s tells no instant',
+    (body) => {
+      expect(read(body).kind).toBe('other');
+    },
+  );
+});
