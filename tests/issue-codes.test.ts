@@ -18,7 +18,7 @@ describe.each(rooms)('issue codes of %s', (room) => {
       .filter((entry) => entry.isFile() && entry.name !== 'issue-code.ts')
       .flatMap((entry) => [
         ...readFileSync(join(entry.parentPath, entry.name), 'utf8').matchAll(
-          new RegExp(`['"](${room}-[a-z0-9-]+)['"]`, 'g'),
+          new RegExp(`(?<!kind: )['"](${room}-[a-z0-9-]+)['"]`, 'g'),
         ),
       ])
       .map((match) => match[1] as string);
