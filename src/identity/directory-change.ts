@@ -65,7 +65,7 @@ export function leaveGroup(directory: Directory, mmsi: string, group: string): D
 export function mergeDirectories(mine: Directory, theirs: Directory): Directory {
   const known = new Map<string, KnownStation>(mine.stations.map((station) => [station.mmsi, station]));
   const updates = theirs.stations.flatMap((station) => updatesFrom(known.get(station.mmsi), station));
-  return remember(mine, ...updates);
+  return remember(mine, updates);
 }
 
 const fields = [
@@ -119,10 +119,10 @@ function beside(mine: KnownStation | undefined, field: ExtraField): ExtraField {
  * ```ts
  * import { createDirectory, trimDirectory } from 'seahail/identity/directory';
  *
- * const busy = createDirectory(
+ * const busy = createDirectory([
  *   { mmsi: '232999142', origin: 'heard', heardAt: 1000 },
  *   { mmsi: '232999563', origin: 'heard', heardAt: 2000 },
- * );
+ * ]);
  * console.log(trimDirectory(busy, 1).stations.map((station) => station.mmsi)); // [ '232999563' ]
  * ```
  */

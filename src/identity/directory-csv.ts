@@ -59,7 +59,7 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
  *
  * const list = readDirectoryCsv('Name,MMSI\nTern of Ardle,232 999 142\nSkerra Coastguard,2329990\n');
  * if (list.ok) {
- *   console.log(createDirectory(...list.value).stations.length); // 1
+ *   console.log(createDirectory(list.value).stations.length); // 1
  *   console.log(list.notices[0]?.at, list.notices[0]?.suggestion); // [ 'line 3', 'mmsi' ] 002329990
  * }
  * ```

@@ -52,10 +52,10 @@ export function nameOf(directory: Directory, mmsi: string): string {
  * ```ts
  * import { createDirectory, findStations } from 'seahail/identity/directory';
  *
- * const directory = createDirectory(
+ * const directory = createDirectory([
  *   { mmsi: '232999142', origin: 'typed', name: 'Tern of Ardle' },
  *   { mmsi: '232999563', origin: 'typed', name: 'Pellinore' },
- * );
+ * ]);
  * console.log(findStations(directory, 'ardle').map((station) => station.name)); // [ 'Tern of Ardle' ]
  * console.log(findStations(directory, '999 5').map((station) => station.name)); // [ 'Pellinore' ]
  * ```
@@ -122,10 +122,10 @@ export function membersOf(directory: Directory, group: string): readonly KnownSt
  * ```ts
  * import { createDirectory, recentlyHeard } from 'seahail/identity/directory';
  *
- * const directory = createDirectory(
+ * const directory = createDirectory([
  *   { mmsi: '232999142', origin: 'heard', heardAt: 1000 },
  *   { mmsi: '232999563', origin: 'heard', heardAt: 2000 },
- * );
+ * ]);
  * console.log(recentlyHeard(directory).map((station) => station.mmsi)); // [ '232999563', '232999142' ]
  * ```
  */

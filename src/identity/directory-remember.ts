@@ -18,8 +18,8 @@ import { usesOf } from './uses.ts';
  * console.log(directory.stations[0]?.name); // Tern of Ardle
  * ```
  */
-export function createDirectory(...updates: readonly StationUpdate[]): Directory {
-  return remember({ kind: 'directory', stations: [] }, ...updates);
+export function createDirectory(updates: StationUpdate | readonly StationUpdate[] = []): Directory {
+  return remember({ kind: 'directory', stations: [] }, updates);
 }
 
 /**
@@ -27,7 +27,7 @@ export function createDirectory(...updates: readonly StationUpdate[]): Directory
  * person typed stays until a person types again.
  *
  * @param directory - stays as it is
- * @param updates - one for each station heard, typed or read from a list
+ * @param updates - one, or a list: a station heard, typed, read from a file
  * @returns the new directory; the same object where nothing is new
  * @throws RangeError when an identity has no assigned form, a group is not the identity of a group, or a time is no
  * finite number
@@ -41,12 +41,12 @@ export function createDirectory(...updates: readonly StationUpdate[]): Directory
  * console.log(later.stations[0]?.name, later.stations[0]?.callSign); // Tern 2ZZT4
  * ```
  */
-export function remember(directory: Directory, ...updates: readonly StationUpdate[]): Directory {
+export function remember(directory: Directory, updates: StationUpdate | readonly StationUpdate[]): Directory {
   const stations = new Map<string, KnownStation>(
     directory.stations.map((station) => [station.mmsi, station]),
   );
   let changed = false;
-  for (const update of updates) {
+  for (const update of [updates].flat()) {
     const before = stations.get(update.mmsi);
     const after = updated(before, update);
     if (JSON.stringify(before) === JSON.stringify(after)) continue;

@@ -5,8 +5,8 @@ import type { Directory, ExtraField, KnownStation, StationUpdate } from './known
 import { parseIdentity } from './parse.ts';
 import {
   type ContentLine,
-  components,
   escapeText,
+  firstComponent,
   readContentLines,
   unescapeText,
   writeContentLine,
@@ -140,9 +140,10 @@ function updateOf(card: readonly ContentLine[], notices: Notice[]): StationUpdat
     else if (line.name === 'NOTE') place(line, 'notes');
     else if (line.name === 'X-CALL-SIGN') place(line, 'callSign');
     else if (line.name === 'X-MMSI-GROUP') {
-      groups.push(...groupsOf(text, () => tell(line, 'identity-vcard-group', 'Group is no group identity')));
+      const told = groupsOf(text, () => tell(line, 'identity-vcard-group', 'Group is no group identity'));
+      for (const group of told) groups.push(group);
     } else if (line.name === 'X-EXTRA') {
-      const [label = '', value = ''] = components(line.value);
+      const [label, value] = firstComponent(line.value);
       extra.push({ label: unescapeText(label), text: unescapeText(value) });
     } else if (line.name === 'VERSION') {
       if (text.trim() !== '4.0') tell(line, 'identity-vcard-version', 'Card has another version, 4.0 wanted');

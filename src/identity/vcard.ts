@@ -22,10 +22,27 @@ export function readContentLines(text: string): readonly ContentLine[] {
   }
   return logical.map(({ line, parts }) => {
     const whole = parts.join('');
-    const [head = '', name = '', parameters = ''] =
-      /^(?:[A-Za-z\d-]+\.)?([A-Za-z\d-]+)((?:;(?:"[^"]*"|[^":])*)?):/.exec(whole) ?? [];
-    return { line, name: name.toUpperCase(), parameters, value: whole.slice(head.length) };
+    const colon = colonOf(whole);
+    const head = whole.slice(0, Math.max(colon, 0));
+    const [, name = ''] = /^(?:[A-Za-z\d-]+\.)?([A-Za-z\d-]+)(?:;|$)/.exec(head) ?? [];
+    const parameters = name === '' || !head.includes(';') ? '' : head.slice(head.indexOf(';'));
+    return {
+      line,
+      name: name.toUpperCase(),
+      parameters,
+      value: name === '' ? whole : whole.slice(colon + 1),
+    };
   });
+}
+
+/** Where the first colon stands outside the quotes of parameters, or -1. */
+function colonOf(text: string): number {
+  let quoted = false;
+  for (let at = 0; at < text.length; at++) {
+    if (text[at] === '"') quoted = !quoted;
+    else if (!quoted && text[at] === ':') return at;
+  }
+  return -1;
 }
 
 /** Write one content line, folded after at most 75 octets without cutting a character, RFC 6350 §3.2. */
@@ -60,7 +77,9 @@ export function unescapeText(value: string): string {
   );
 }
 
-/** The components of a value that unescaped semicolons put apart, still escaped. */
-export function components(value: string): readonly string[] {
-  return value.match(/(?:^|;)(?:\\.|[^\\;])*/gsu)?.map((part) => part.replace(/^;/, '')) ?? [];
+/** A value before and after its first unescaped semicolon, both still escaped. */
+export function firstComponent(value: string): readonly [string, string] {
+  let at = 0;
+  while (at < value.length && value[at] !== ';') at += value[at] === '\\' ? 2 : 1;
+  return [value.slice(0, at), value.slice(at + 1)];
 }

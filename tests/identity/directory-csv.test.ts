@@ -1,0 +1,217 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readRecords, writeRecords } from '../../src/identity/csv.ts';
+import {
+  createDirectory,
+  type Directory,
+  readDirectoryCsv,
+  type StationUpdate,
+  writeDirectoryCsv,
+} from '../../src/identity/directory.ts';
+import { updates } from './directory-arbitrary.ts';
+
+const read = (
+  text: unknown,
+): { updates: readonly StationUpdate[]; notices: readonly (readonly unknown[])[] } => {
+  const result = readDirectoryCsv(text);
+  if (!result.ok) throw new Error(result.issues[0].message);
+  return {
+    updates: result.value,
+    notices: result.notices.map(({ at, code, suggestion }) =>
+      suggestion === undefined ? [...at, code] : [...at, code, suggestion],
+    ),
+  };
+};
+
+const imported = (directory: Directory): Directory =>
+  createDirectory(
+    directory.stations.map(
+      ({ origins: _origins, kind: _kind, ...station }): StationUpdate => ({ ...station, origin: 'imported' }),
+    ),
+  );
+
+describe('CSV', () => {
+  // RFC 4180 §2, the examples of rules 1 to 7, with CRLF written out.
+  it.each([
+    [
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'b\r\nbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    ['"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
+  ])('reads %j as RFC 4180 says', (text, records) => {
+    expect(readRecords(text).map(({ fields }) => fields)).toEqual(records);
+  });
+
+  it('reads back what it wrote', () => {
+    fc.assert(
+      fc.property(fc.array(fc.array(fc.string({ unit: 'binary' }), { minLength: 2 })), (records) => {
+        const filled = records.map((fields, row) => [`row ${row}`, 'two', 'three', ...fields]);
+        const head = ['a', 'b', 'c'];
+        const text = writeRecords([head, ...filled]);
+        expect(readRecords(text).map(({ fields }) => fields)).toEqual([head, ...filled]);
+      }),
+    );
+  });
+});
+
+describe('a directory as CSV', () => {
+  it('is read back, identities, texts, groups, times and extra fields', () => {
+    fc.assert(
+      fc.property(updates, fc.constantFrom('people' as const, 'machine' as const), (list, style) => {
+        const directory = createDirectory(list);
+        const { updates: back, notices } = read(writeDirectoryCsv(directory, style));
+        expect(notices).toEqual([]);
+        expect(createDirectory(back)).toEqual(imported(directory));
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('takes the header in any order, case and wording, and semicolons or tabs', () => {
+    for (const separator of [',', ';', '\t']) {
+      const text = [
+        ['Call-Sign', 'Vessel name', 'harbour', 'MMSI'],
+        ['2ZZT4', 'Tern', 'Ardle', '232 999 142'],
+      ]
+        .map((row) => row.join(separator))
+        .join('\n');
+      expect(read(text)).toEqual({
+        updates: [
+          {
+            mmsi: '232999142',
+            origin: 'imported',
+            name: 'Tern',
+            callSign: '2ZZT4',
+            groups: [],
+            extra: [{ label: 'harbour', text: 'Ardle' }],
+          },
+        ],
+        notices: [],
+      });
+    }
+  });
+
+  it('loses no row but the bad ones, and tells the line and field of each', () => {
+    const text = [
+      'mmsi,name,groups,heard',
+      '232999142,Tern,023299905,2026-05-01T10:00:00Z',
+      '2329990,Skerra Coastguard,,',
+      '232999563,"Pellin"ore,,',
+      '',
+      '232999218,"Bounty',
+      'of Lorn",232999142,yesterday',
+      ',nobody,,',
+      '823299904,Kittiwake II,"023299905; 0 232 99906",,surplus',
+      '232999871,"never closed,,',
+      '232999872,Last,,',
+    ].join('\r\n');
+    const { updates: got, notices } = read(text);
+    expect(got.map(({ mmsi }) => mmsi)).toEqual(['232999142', '232999218', '823299904', '232999872']);
+    expect(got[1]?.name).toBe('Bounty\r\nof Lorn');
+    expect(got[2]).toMatchObject({
+      groups: ['023299905', '023299906'],
+      extra: [{ label: 'column 5', text: 'surplus' }],
+    });
+    expect(notices).toEqual([
+      ['line 3', 'mmsi', 'identity-leading-zeros', '002329990'],
+      ['line 4', 'quotes', 'identity-csv-quotes'],
+      ['line 6', 'groups', 'identity-csv-group'],
+      ['line 6', 'heardAt', 'identity-csv-time'],
+      ['line 8', 'mmsi', 'identity-empty'],
+      ['line 10', 'quotes', 'identity-csv-quotes'],
+    ]);
+  });
+
+  it('tells a row that ends before the identity', () => {
+    expect(read('name,mmsi\nTern\n').notices).toEqual([['line 2', 'mmsi', 'identity-csv-short']]);
+  });
+
+  it('keeps columns of the same name apart', () => {
+    expect(read('mmsi,name,Vessel,,\n232999142,Tern,Ardle,a,b\n').updates[0]?.extra).toEqual([
+      { label: 'Vessel', text: 'Ardle' },
+      { label: 'column 4', text: 'a' },
+      { label: 'column 5', text: 'b' },
+    ]);
+  });
+
+  it('hands a spreadsheet no formula', () => {
+    const text = writeDirectoryCsv(
+      createDirectory({ mmsi: '232999142', origin: 'ais', name: '=HYPERLINK("x")' }),
+    );
+    expect(text).toContain(`"'=HYPERLINK(""x"")"`);
+    expect(read(text).updates[0]?.name).toBe('=HYPERLINK("x")');
+  });
+
+  it('refuses a list without a column of identities', () => {
+    for (const value of ['', 'name,call sign\nTern,2ZZT4', '__proto__\n1', '"open', null, 7, {}]) {
+      expect(readDirectoryCsv(value)).toMatchObject({ ok: false, issues: [{ code: 'identity-csv-header' }] });
+    }
+  });
+
+  it('never throws, and loses no good row beside any other text', () => {
+    const line = fc.string({ unit: 'grapheme' }).map((text) => text.replace(/[\r\n"]/g, ' '));
+    fc.assert(
+      fc.property(
+        fc.array(fc.oneof(line, fc.constant('"'), fc.constant('x,"'), fc.constant('x"'))),
+        (lines) => {
+          const { updates: got } = read(
+            ['mmsi,name', ...lines.filter((each) => !each.startsWith('"')), '232999142,Tern'].join('\n'),
+          );
+          if (lines.every((each) => !each.includes('"')))
+            expect(got.at(-1)).toMatchObject({ mmsi: '232999142', name: 'Tern' });
+        },
+      ),
+    );
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        expect(readDirectoryCsv(`mmsi\n${text}`).ok).toBe(true);
+        expect(typeof readDirectoryCsv(text).ok).toBe('boolean');
+      }),
+    );
+  });
+
+  it('ends for ten million characters', () => {
+    for (const piece of [
+      '"',
+      '"\n',
+      '"""\n',
+      'a"\n',
+      ',',
+      '\n',
+      '"a""\n',
+      '232999142,x\n',
+      ';',
+      'x,"\n',
+      '\r',
+    ]) {
+      const text = `mmsi,name\n${piece.repeat(Math.ceil(300_000 / piece.length))}`;
+      expect(readDirectoryCsv(text).ok).toBe(true);
+    }
+    expect(readDirectoryCsv('x'.repeat(10_000_000)).ok).toBe(false);
+    expect(readDirectoryCsv(`mmsi\n"${'x'.repeat(10_000_000)}`).ok).toBe(true);
+  });
+});
