@@ -3,7 +3,16 @@
  *
  * @packageDocumentation
  */
+export {
+  type AnsweringStation,
+  type AnswerMeaning,
+  answersTo,
+  type LawfulAnswer,
+  type LawfulAnswers,
+  type NoAnswer,
+} from './answer/answers-to.ts';
 export type * from './call.ts';
+export { type CheckOptions, checkCall } from './check/check-call.ts';
 export {
   composeAllShipsCall,
   composeAreaCall,
@@ -48,6 +57,9 @@ export {
   type EquipmentClass,
   fieldLengths,
 } from './composition.ts';
+export type { Caution } from './describe/cautions.ts';
+export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
+export type { DescriptionRow } from './describe/field-rows.ts';
 export type { DistressCall } from './distress.ts';
 export {
   type CallFields,

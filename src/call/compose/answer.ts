@@ -55,7 +55,7 @@ export function composeIndividualAcknowledgement(
     {
       kind: 'individual-acknowledgement',
       ...parties(options),
-      category: call.category,
+      category: call.category ?? 'routine',
       communication: call.communication,
       remark: call.remark,
       ...elements,
@@ -90,7 +90,7 @@ export function composeUnableToComply(
     {
       kind: 'unable-to-comply',
       ...parties(options),
-      category: options.call.category,
+      category: options.call.category ?? (options.call.kind === 'position-request' ? 'safety' : 'routine'),
       reason: oneOf(
         'reason',
         options.reason ?? 'no-reason',
@@ -142,7 +142,7 @@ export function composePositionReply(
     {
       kind: 'position-reply',
       ...stations,
-      category: asked ? options.call.category : 'safety',
+      category: (asked ? options.call.category : null) ?? 'safety',
       position: options.position ?? null,
       time: options.time ?? null,
       unasked: !asked,
@@ -170,7 +170,7 @@ export function composePositionReply(
  */
 export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): TestAcknowledgement {
   return composed(
-    { kind: 'test-acknowledgement', ...parties(options), category: options.call.category },
+    { kind: 'test-acknowledgement', ...parties(options), category: options.call.category ?? 'safety' },
     options,
   );
 }
@@ -194,7 +194,7 @@ export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): Te
  */
 export function composePollingAcknowledgement(options: AnswerOptions<PollingCall>): PollingAcknowledgement {
   return composed(
-    { kind: 'polling-acknowledgement', ...parties(options), category: options.call.category },
+    { kind: 'polling-acknowledgement', ...parties(options), category: options.call.category ?? 'routine' },
     options,
   );
 }

@@ -1,4 +1,4 @@
-import { parseDesignator } from '../../channel/designator.ts';
+import { parseDesignator } from '../../channel/index.ts';
 import { classify } from '../../identity/classify.ts';
 import { usesOf } from '../../identity/uses.ts';
 import type { GroupAddress, StationAddress } from '../call.ts';

@@ -1,0 +1,87 @@
+import {
+  type ChannelPlan,
+  checkWorkingChannel,
+  findChannel,
+  frequencyOf,
+  parseDesignator,
+  type WorkingPurpose,
+} from '../../channel/index.ts';
+import { classify } from '../../identity/classify.ts';
+import type { Notice } from '../../result/index.ts';
+import type { AnnouncementCall } from '../announcement.ts';
+import type { Call } from '../call.ts';
+
+/** Whether the channel that a call names is one to talk on. */
+export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notice[] {
+  if (!announces(call)) return [];
+  const purpose = purposeOf(call);
+  if (call.channel === null) return noneNamed(call, purpose);
+  if (plan === undefined) return withoutPlan(call.channel, purpose);
+  const found = findChannel(plan, call.channel);
+  const notices = found.ok ? checkWorkingChannel(found.value, purpose) : found.issues;
+  return notices.map((notice) => ({ ...notice, at: ['channel', ...notice.at] }));
+}
+
+function announces(call: Call): call is AnnouncementCall {
+  return 'remark' in call && call.kind !== 'automatic-service-call';
+}
+
+function purposeOf(call: AnnouncementCall): WorkingPurpose {
+  if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
+    return 'safety';
+  const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
+  const ashore = stations.some((mmsi) => mmsi !== null && classify(mmsi)?.kind.startsWith('coast'));
+  return ashore ? 'ship-to-coast' : 'intership-non-commercial';
+}
+
+function noneNamed(call: AnnouncementCall, purpose: WorkingPurpose): Notice[] {
+  const spoken = call.communication === 'telephony-simplex' || call.communication === 'telephony-duplex';
+  if (!spoken || call.frequencies !== undefined) return [];
+  if (purpose === 'ship-to-coast' && call.kind === 'individual-call') return [];
+  return [
+    {
+      code: 'call-channel-none',
+      message: 'Channel: none is named, and only a coast station is called without one',
+      at: ['channel'],
+      clause: 'ITU-R M.541 Annex 3, from memory',
+    },
+  ];
+}
+
+/** What holds on every coast. */
+function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
+  if (channel === '70') {
+    return [
+      {
+        code: 'call-channel-70',
+        message: 'Channel: 70 carries digital selective calls only, never speech',
+        at: ['channel'],
+        received: channel,
+        clause: 'Radio Regulations Appendix 18 note j)',
+      },
+    ];
+  }
+  if (channel === '16' && purpose !== 'safety') {
+    return [
+      {
+        code: 'call-channel-16-routine',
+        message: 'Channel: 16 is for distress, safety and calling; a routine call names a working channel',
+        at: ['channel'],
+        received: channel,
+        clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
+      },
+    ];
+  }
+  const designator = parseDesignator(channel);
+  const sides = designator.ok ? frequencyOf(designator.value) : null;
+  if (sides?.mode !== 'duplex' || purpose !== 'intership-non-commercial') return [];
+  return [
+    {
+      code: 'call-channel-two-frequency',
+      message: `Channel: ${channel} has two frequencies, and two ships on it do not hear each other`,
+      at: ['channel'],
+      received: channel,
+      clause: 'Radio Regulations Appendix 18',
+    },
+  ];
+}

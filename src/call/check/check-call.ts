@@ -1,0 +1,57 @@
+import type { ChannelPlan } from '../../channel/index.ts';
+import type { Notice } from '../../result/index.ts';
+import type { Call } from '../call.ts';
+import type { EquipmentClass } from '../composition.ts';
+import { callFromFields } from '../from-fields.ts';
+import { callToFields } from '../to-fields.ts';
+import { channelNotices } from './channel.ts';
+import { distressNotices } from './distress.ts';
+import { equipmentNotices } from './equipment.ts';
+import { stationNotices } from './stations.ts';
+import { telecommandNotices } from './telecommands.ts';
+
+/** What a call is checked against beside the tables of compositions. */
+export interface CheckOptions {
+  /** Equipment of the sender; a coast identity counts as a coast station unless stated. */
+  readonly equipmentClass?: EquipmentClass | undefined;
+  /** The plan of the waters, to check the channel named. */
+  readonly plan?: ChannelPlan | undefined;
+}
+
+/**
+ * What speaks against a call: how it differs from the tables of ITU-R M.493, and what good practice says of its
+ * stations, channel, telecommands and sender. For a message builder before sending, and for a log after receiving;
+ * it never refuses anything, and no notice does not mean leave to send: licence and operator decide.
+ *
+ * @param call - any call
+ * @param options - equipment of the sender and channel plan, where known
+ * @returns notices, each with its clause; empty when nothing is to be said. Never throws.
+ *
+ * @example
+ * ```ts
+ * import { checkCall, composeIndividualCall } from 'seahail/call';
+ *
+ * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '16' });
+ * console.log(checkCall(call)[0]?.code); // call-channel-16-routine
+ * ```
+ */
+export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {
+  if (call.kind === 'unrecognised-call') return callFromFields(call.asReceived).notices;
+  return [
+    ...compositionNotices(call),
+    ...stationNotices(call, options.equipmentClass),
+    ...equipmentNotices(call, options.equipmentClass),
+    ...telecommandNotices(call),
+    ...channelNotices(call, options.plan),
+    ...distressNotices(call),
+  ];
+}
+
+function compositionNotices(call: Call): readonly Notice[] {
+  try {
+    return callFromFields(callToFields(call)).notices;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return [{ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-15 Annex 1' }];
+  }
+}

@@ -1,0 +1,60 @@
+import { classify } from '../../identity/classify.ts';
+import type { Notice } from '../../result/index.ts';
+import { addressFields } from '../address-symbols.ts';
+import type { Call, UnrecognisedCall } from '../call.ts';
+import { compositionOf, type EquipmentClass } from '../composition.ts';
+import { formatSpecifiers } from '../symbol.ts';
+
+const WHO: Readonly<Record<EquipmentClass, string>> = {
+  A: 'a class A set',
+  D: 'a class D set',
+  H: 'a hand-held set',
+  M: 'a man-overboard device',
+  coast: 'a coast station',
+};
+
+/** Whether the sender's equipment has such a call; deviation: D-call-4. */
+export function equipmentNotices(
+  call: Exclude<Call, UnrecognisedCall>,
+  equipment: EquipmentClass | undefined,
+): Notice[] {
+  const sender =
+    equipment ?? (call.from !== null && classify(call.from)?.kind === 'coast' ? 'coast' : undefined);
+  if (sender === undefined) return [];
+  const duty = compositionOf(call.kind, formatOf(call))?.senders[sender];
+  const clause = 'ITU-R M.493-15, equipment classes, from memory';
+  if (duty === 'none') {
+    return [
+      {
+        code: 'call-class-none',
+        message: `Sender: ${WHO[sender]} does not, as a rule, send this kind of call`,
+        at: ['kind'],
+        received: call.kind,
+        clause,
+      },
+    ];
+  }
+  if (duty !== 'guarded') return [];
+  return [
+    {
+      code: 'call-class-guarded',
+      message: `Sender: ${WHO[sender]} sends this kind of call only past a guard, on the order of the master`,
+      at: ['kind'],
+      received: call.kind,
+      clause,
+    },
+  ];
+}
+
+function formatOf(call: Exclude<Call, UnrecognisedCall>) {
+  if (call.kind === 'automatic-service-call') return 'automatic-service';
+  const { kind } = call.to;
+  const symbol = addressFields(
+    kind === 'area'
+      ? { kind, area: null }
+      : kind === 'station' || kind === 'group'
+        ? { kind, mmsi: null }
+        : { kind },
+  ).format;
+  return formatSpecifiers.rows.find((row) => row[0] === symbol)?.[1];
+}

@@ -1,0 +1,54 @@
+import { checkIdentity, type IdentityField } from '../../identity/check.ts';
+import { classify } from '../../identity/classify.ts';
+import type { Notice } from '../../result/index.ts';
+import type { Call } from '../call.ts';
+import type { EquipmentClass } from '../composition.ts';
+
+/** Whether each identity is one that may stand where it stands. */
+export function stationNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
+  const notices = ownNotices(call.from, equipment);
+  const own = call.from === null ? {} : { ownMmsi: call.from };
+  if (call.to?.kind === 'station')
+    notices.push(...identityNotices('to', call.to.mmsi, { use: 'individual', ...own }));
+  if (call.to?.kind === 'group')
+    notices.push(...identityNotices('to', call.to.mmsi, { use: 'group', ...own }));
+  if ('distressed' in call)
+    notices.push(...identityNotices('distressed', call.distressed, { use: 'distressed' }));
+  return notices;
+}
+
+function ownNotices(mmsi: string | null, equipment: EquipmentClass | undefined): Notice[] {
+  if (equipment === 'M') return identityNotices('from', mmsi, { use: 'own' }, 'refusals');
+  if (equipment !== undefined) {
+    const station = equipment === 'coast' ? 'coast' : equipment === 'H' ? 'handheld' : 'fixed';
+    return identityNotices('from', mmsi, { use: 'own', station });
+  }
+  const station = mmsi !== null && classify(mmsi)?.kind === 'coast' ? 'coast' : 'fixed';
+  return identityNotices('from', mmsi, { use: 'own', station }, 'refusals');
+}
+
+function identityNotices(
+  at: string,
+  mmsi: string | null,
+  field: IdentityField,
+  wanted: 'all' | 'refusals' = 'all',
+): Notice[] {
+  if (mmsi === null) return [];
+  const identity = classify(mmsi);
+  if (identity === undefined) {
+    return [
+      {
+        code: 'call-identity-form',
+        message: `Identity: ${mmsi} has no form that ITU-R M.585 assigns`,
+        at: [at],
+        received: mmsi,
+        clause: 'ITU-R M.585-9 Annex 1',
+      },
+    ];
+  }
+  const checked = checkIdentity(identity, field);
+  if (!checked.ok) return checked.issues.map((issue) => ({ ...issue, at: [at, ...issue.at] }));
+  return wanted === 'refusals'
+    ? []
+    : checked.notices.map((notice) => ({ ...notice, at: [at, ...notice.at] }));
+}

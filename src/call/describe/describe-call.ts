@@ -1,0 +1,51 @@
+import type { Call } from '../call.ts';
+import { type Caution, cautionsOf } from './cautions.ts';
+import { type DescriptionRow, fieldRows } from './field-rows.ts';
+import { sentenceOf } from './sentence.ts';
+
+/** Whose names and whose side a description takes. */
+export interface DescribeOptions {
+  /** The name of a station by its nine digits, `undefined` when unknown. */
+  readonly directory?: ((mmsi: string) => string | undefined) | undefined;
+  /** Own identity, shown as "this station". */
+  readonly own?: string | undefined;
+}
+
+/** A call for people. */
+export interface CallDescription {
+  /** One plain English sentence, without a full stop. */
+  readonly sentence: string;
+  /** Every field in the order on the air. */
+  readonly rows: readonly DescriptionRow[];
+  /** What to mind; never empty for a distress call or a position. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * A call for people: one sentence, every field with its symbols, and the cautions that belong to it.
+ *
+ * @param call - any call
+ * @param options - names of stations, own identity
+ * @returns the description; English, the same in every locale
+ * @throws RangeError when the call holds a value without symbols
+ *
+ * @example
+ * ```ts
+ * import { composeDistressAlert, describeCall } from 'seahail/call';
+ *
+ * const alert = composeDistressAlert({ from: '232999218', nature: 'flooding', time: { hour: 14, minute: 32 } });
+ * const names = new Map([['232999218', 'Bounty of Lorn']]);
+ * const { sentence, rows } = describeCall(alert, { directory: (mmsi) => names.get(mmsi) });
+ * console.log(sentence); // Distress alert from Bounty of Lorn (232999218): flooding, position not known, 14:32 UTC
+ * console.log(rows[1]?.label, rows[1]?.symbols); // Self-identification [ 23, 29, 99, 21, 80 ]
+ * ```
+ */
+export function describeCall(call: Call, options: DescribeOptions = {}): CallDescription {
+  const nameOf = (mmsi: string | null): string => {
+    if (mmsi === null) return 'a station not named';
+    if (mmsi === options.own) return 'this station';
+    const name = options.directory?.(mmsi);
+    return name === undefined ? mmsi : `${name} (${mmsi})`;
+  };
+  return { sentence: sentenceOf(call, nameOf), rows: fieldRows(call, nameOf), cautions: cautionsOf(call) };
+}

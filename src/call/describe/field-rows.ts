@@ -1,0 +1,161 @@
+import { addressOf } from '../address-symbols.ts';
+import type { Call } from '../call.ts';
+import { readChannel } from '../channel-symbols.ts';
+import { compositionOf } from '../composition.ts';
+import { fieldNames } from '../field-names.ts';
+import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
+import { identityOf, UNKNOWN_SHIP } from '../identity-symbols.ts';
+import { positionOf, timeOf } from '../place-symbols.ts';
+import { same } from '../same.ts';
+import {
+  categories,
+  endsOfSequence,
+  firstTelecommands,
+  formatSpecifiers,
+  NO_INFORMATION,
+  nameOfSymbol,
+  natures,
+  type SymbolTable,
+  secondTelecommands,
+} from '../symbol.ts';
+import { telephoneOf } from '../telephone-number.ts';
+import { callToFields } from '../to-fields.ts';
+import { addressWords, type NameOf, placeWords, timeWords } from './sentence.ts';
+import {
+  categoryWords,
+  communicationWords,
+  endWords,
+  formatWords,
+  inWords,
+  natureWords,
+  remarkWords,
+} from './words.ts';
+
+/** One field of a call for people. */
+export interface DescriptionRow {
+  readonly label: string;
+  readonly value: string;
+  /** The symbols of the field, `null` where one could not be read; absent when it was carried as text. */
+  readonly symbols?: Symbols;
+  readonly clause: string;
+}
+
+/** Every field of a call in the order on the air, then what does not belong to its composition. */
+export function fieldRows(call: Call, nameOf: NameOf): DescriptionRow[] {
+  const fields = callToFields(call);
+  const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
+  const row = call.kind === 'unrecognised-call' ? null : compositionOf(call.kind, format);
+  const clause = row?.clause ?? 'ITU-R M.493-15 Annex 1';
+  const order = row === null ? [] : row.order;
+  const others = (Object.keys(fieldNames) as (keyof CallFields)[]).filter((field) => !order.includes(field));
+  const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {
+    const symbols = symbolsIn(field, fields);
+    if (symbols === null) return [];
+    return [{ label: fieldNames[field], value: valueWords(field, fields, nameOf), symbols, clause }];
+  });
+  return [...rows, ...fields.expansion.map(expansionRow)];
+}
+
+function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null {
+  if (field === 'expansion') return null;
+  if (field === 'header') return fields.header ? [55] : null;
+  const value = fields[field];
+  if (value === null) return null;
+  if (typeof value === 'number') return [value];
+  return field === 'rest' && value.length === 0 ? null : value;
+}
+
+function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf): string {
+  switch (field) {
+    case 'format':
+      return named(formatSpecifiers, formatWords, fields.format);
+    case 'address': {
+      const address = addressOf(fields);
+      return address === null ? 'not understood' : addressWords(address, nameOf);
+    }
+    case 'category':
+      return named(categories, categoryWords, fields.category);
+    case 'self':
+      return nameOf(identityOf(fields.self));
+    case 'telecommand1':
+      return named(firstTelecommands, communicationWords, fields.telecommand1);
+    case 'telecommand2':
+      return named(secondTelecommands, remarkWords, fields.telecommand2);
+    case 'distressed':
+      return same(fields.distressed, UNKNOWN_SHIP) ? 'not known' : nameOf(identityOf(fields.distressed));
+    case 'nature':
+      return named(natures, natureWords, fields.nature);
+    case 'header':
+      return 'a position follows';
+    case 'position':
+      return placeWords(positionOf(fields.position, null));
+    case 'time':
+      return timeWords(timeOf(fields.time));
+    case 'subsequent':
+      return named(firstTelecommands, communicationWords, fields.subsequent);
+    case 'receive':
+    case 'transmit':
+      return elementWords(fields[field]);
+    case 'telephone':
+      return telephoneOf(fields.telephone) ?? 'not understood';
+    case 'end':
+      return named(endsOfSequence, endWords, fields.end);
+    default:
+      return 'kept as received';
+  }
+}
+
+function named<Name extends string>(
+  table: SymbolTable<Name>,
+  words: Readonly<Record<Name, string>>,
+  symbol: number | null,
+): string {
+  if (symbol === null) return 'not read';
+  const name = nameOfSymbol(table, symbol);
+  if (symbol === NO_INFORMATION && name.startsWith('symbol-')) return 'no information';
+  return inWords(words, name);
+}
+
+function elementWords(element: Symbols | null): string {
+  const { channel, frequencies } = readChannel(element, null);
+  if (channel !== null) return `channel ${channel}`;
+  return frequencies?.receive === undefined || frequencies.receive === null
+    ? 'no information'
+    : `frequency digits ${frequencies.receive}`;
+}
+
+const SETS: Readonly<Record<number, string>> = {
+  100: 'finer position',
+  101: 'source and datum of the fix',
+  102: 'speed over ground',
+  103: 'course over ground',
+  104: 'another name of the station',
+  105: 'finer area',
+  106: 'persons on board',
+};
+
+function expansionRow(set: ExpansionSet): DescriptionRow {
+  const clause = 'ITU-R M.821-1, from memory';
+  const label = `Expansion: ${SETS[set.specifier] ?? `set ${set.specifier}`}`;
+  if (set.text !== undefined && set.symbols.length === 0) return { label, value: set.text, clause };
+  return { label, value: setWords(set), symbols: set.symbols, clause };
+}
+
+function setWords({ specifier, symbols }: ExpansionSet): string {
+  if (same(symbols, [110])) return 'asked for';
+  if (same(symbols, [126])) return 'not available';
+  const digits = symbols.map((symbol) => (symbol === null ? '–' : String(symbol).padStart(2, '0'))).join('');
+  const tenths = `${Number(digits) / 10}`;
+  switch (specifier) {
+    case 100:
+      return `latitude .${digits.slice(0, 4)}′, longitude .${digits.slice(4)}′`;
+    case 102:
+      return `${tenths} knots`;
+    case 103:
+      return `${tenths}° true`;
+    case 106:
+      return `${Number(digits)}`;
+    default:
+      return digits;
+  }
+}

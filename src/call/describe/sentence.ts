@@ -1,0 +1,122 @@
+import type { GeographicArea } from '../../position/area.ts';
+import { formatReportedPosition, type ReportedPosition } from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import type { AnnouncementCall } from '../announcement.ts';
+import type { Call, CallAddress } from '../call.ts';
+import type { DistressCall } from '../distress.ts';
+import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
+
+/** How a station is named. */
+export type NameOf = (mmsi: string | null) => string;
+
+/** A call in one sentence. */
+export function sentenceOf(call: Call, nameOf: NameOf): string {
+  const from = nameOf(call.from);
+  const to = call.to === null ? 'a station not named' : addressWords(call.to, nameOf);
+  switch (call.kind) {
+    case 'distress-alert':
+      return `Distress alert from ${from}: ${distressWords(call)}`;
+    case 'distress-acknowledgement':
+      return `Distress acknowledgement from ${from} of the alert of ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
+    case 'distress-self-cancel':
+      return `Distress alert cancelled by its sender, ${from}: ${distressWords(call)}`;
+    case 'distress-relay':
+      return `Distress relay from ${from} to ${to} for ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
+    case 'distress-relay-acknowledgement':
+      return `Distress relay acknowledged by ${from} to ${to}, for ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
+    case 'all-ships-call':
+    case 'area-call':
+    case 'group-call':
+      return `${opening(call)} from ${from} to ${to}: ${invitation(call)}`;
+    case 'individual-call':
+      return `${opening(call)} from ${from} to ${to}: ${invitation(call)}`;
+    case 'individual-acknowledgement':
+      return `Answer from ${from} to ${to}: able to comply, ${invitation(call)}`;
+    case 'unable-to-comply':
+      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(remarkWords, call.reason)}`;
+    case 'position-request':
+      return `Position request from ${from} to ${to}`;
+    case 'position-reply':
+      return `Position of ${from}, ${call.unasked ? 'sent unasked' : 'in answer'} to ${to}: ${placeWords(call.position)}, ${timeWords(call.time)}`;
+    case 'test-call':
+      return `Test call from ${from} to ${to}`;
+    case 'test-acknowledgement':
+      return `Test call of ${to} answered by ${from}`;
+    case 'polling-call':
+      return `Polling call from ${from} to ${to}: are you in range`;
+    case 'polling-acknowledgement':
+      return `Polling of ${to} answered by ${from}: in range`;
+    case 'automatic-service-call':
+      return `Telephone-service ${call.end === 'request' ? 'call' : call.end === 'answer' ? 'answer' : 'end'} from ${from} to ${to}: ${call.telephone === null ? 'no number' : `number ${call.telephone}`}`;
+    case 'unrecognised-call':
+      return `A call that is not understood, from ${from} to ${to}`;
+  }
+}
+
+/** Whom a call is for. */
+export function addressWords(address: CallAddress, nameOf: NameOf): string {
+  switch (address.kind) {
+    case 'station':
+      return nameOf(address.mmsi);
+    case 'group':
+      return address.mmsi === null ? 'a group not named' : `group ${nameOf(address.mmsi)}`;
+    case 'area':
+      return `ships ${areaWords(address.area)}`;
+    case 'all-ships':
+      return 'all ships';
+    case 'all-stations':
+      return 'all stations';
+  }
+}
+
+/** A rectangle. */
+export function areaWords(area: GeographicArea | null): string {
+  if (area === null) return 'in an area not known';
+  const { north, west, southward, eastward } = area;
+  const corner = `${pad(north.degrees, 2)}° ${north.hemisphere} ${pad(west.degrees, 3)}° ${west.hemisphere}`;
+  return `in the area from ${corner}, ${southward}° southward and ${eastward}° eastward`;
+}
+
+/** A position, no finer than it came. */
+export function placeWords(position: ReportedPosition | null): string {
+  return position === null ? 'position not known' : formatReportedPosition(position);
+}
+
+/** A time of day. */
+export function timeWords(time: TimeOfDay | null): string {
+  return time === null ? 'time not known' : `${pad(time.hour, 2)}:${pad(time.minute, 2)} UTC`;
+}
+
+function vessel(mmsi: string | null, nameOf: NameOf): string {
+  return mmsi === null ? 'a vessel not known' : nameOf(mmsi);
+}
+
+function distressWords(call: DistressCall): string {
+  const nature = call.nature === null ? 'nature not known' : inWords(natureWords, call.nature);
+  return `${nature}, ${placeWords(call.position)}, ${timeWords(call.time)}`;
+}
+
+function opening(call: AnnouncementCall): string {
+  if (call.category === null) return 'Call';
+  const word = inWords(categoryWords, call.category);
+  return `${word.charAt(0).toUpperCase()}${word.slice(1)} call`;
+}
+
+function invitation(call: AnnouncementCall): string {
+  const parts = [where(call)];
+  const spoken = call.communication?.startsWith('telephony') === true;
+  if (call.communication !== null && !spoken) parts.push(inWords(communicationWords, call.communication));
+  if (call.remark !== null) parts.push(inWords(remarkWords, call.remark));
+  return parts.join(', ');
+}
+
+function where(call: AnnouncementCall): string {
+  if (call.channel !== null) return `channel ${call.channel}`;
+  if (call.frequencies === undefined) return 'no channel named';
+  const { receive, transmit } = call.frequencies;
+  return `frequency digits ${receive ?? 'none'} and ${transmit ?? 'none'}`;
+}
+
+function pad(value: number, length: number): string {
+  return String(value).padStart(length, '0');
+}

@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  answersTo,
+  type Call,
+  callFromFields,
+  callToFields,
+  checkCall,
+  composeAllShipsCall,
+  composeAutomaticServiceCall,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeGroupCall,
+  composeIndividualCall,
+  composePollingCall,
+  composePositionRequest,
+  composeTestCall,
+} from '../../src/call/index.ts';
+import { anyFields } from './arbitrary.ts';
+import { workedSequences } from './worked-sequences.ts';
+
+const own = '232999142';
+const friend = '232999871';
+const coast = '002329990';
+const hail = composeIndividualCall({ from: friend, to: own, channel: '72' });
+const place = {
+  kind: 'reported-position',
+  latitude: { hemisphere: 'N', degrees: 56, minutes: 20 },
+  longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
+} as const;
+
+// Compositions of the answers: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+describe('an individual call', () => {
+  const { answers, none } = answersTo(hail, { own, channels: ['72', '77'] });
+
+  it('is answered able, able elsewhere, or unable with each of the ten reasons', () => {
+    expect(none).toBeNull();
+    expect(answers.map((answer) => answer.label)).toEqual([
+      'Able, on channel 72',
+      'Able, on channel 77 instead',
+      'Unable: no reason given',
+      'Unable: switching centre congested',
+      'Unable: busy',
+      'Unable: waiting in a queue',
+      'Unable: station barred',
+      'Unable: no operator available',
+      'Unable: operator unavailable for the moment',
+      'Unable: equipment out of order',
+      'Unable: unable to use the channel proposed',
+      'Unable: unable to use the mode proposed',
+    ]);
+  });
+
+  it('is answered by the symbols of the worked sequences', () => {
+    const worked = (name: string) => workedSequences.find((row) => row.name === name);
+    const request = worked('individual-routine-request')?.call as Call;
+    const sent = answersTo(request, { own: '208000202' }).answers.map((answer) => callToFields(answer.call));
+    expect(sent).toContainEqual(worked('individual-able-to-comply')?.fields);
+    expect(sent).toContainEqual(worked('individual-unable-busy')?.fields);
+  });
+
+  it('is answered with nothing to object to', () => {
+    for (const answer of answers) expect(checkCall(answer.call), answer.label).toEqual([]);
+  });
+
+  it('heard on a wire that does not name the called station is for the own station', () => {
+    const heard = { ...hail, to: { kind: 'station', mmsi: null } } as const;
+    expect(answersTo(heard, { own }).answers[0]?.call.from).toBe(own);
+  });
+});
+
+describe('enquiries', () => {
+  it('a position request: the position, or a refusal', () => {
+    const call = composePositionRequest({ from: friend, to: own });
+    const { answers } = answersTo(call, { own, position: place, time: { hour: 9, minute: 15 } });
+    expect(answers).toHaveLength(11);
+    expect(answers[0]).toMatchObject({
+      meaning: 'position',
+      label: 'Position: 56°20′ N 006°30′ W',
+      call: { kind: 'position-reply', position: place, unasked: false },
+    });
+    expect(answers[1]?.call).toMatchObject({
+      kind: 'unable-to-comply',
+      category: 'safety',
+      reason: 'no-reason',
+    });
+    expect(answersTo(call, { own }).answers[0]?.label).toBe('Position: not known');
+  });
+
+  it('a test call and polling: one answer each', () => {
+    const test = answersTo(composeTestCall({ from: friend, to: own }), { own }).answers;
+    expect(test.map((answer) => answer.call.kind)).toEqual(['test-acknowledgement']);
+    const polling = answersTo(composePollingCall({ from: friend, to: own }), { own }).answers;
+    expect(polling.map((answer) => answer.call.kind)).toEqual(['polling-acknowledgement']);
+  });
+
+  it('a telephone call: able or unable, under the same format specifier', () => {
+    const call = composeAutomaticServiceCall({ from: friend, to: coast, telephone: '5550123' });
+    const { answers } = answersTo(call, { own: coast });
+    expect(answers).toHaveLength(11);
+    expect(callToFields(answers[3]?.call as Call)).toMatchObject({
+      format: 123,
+      telecommand1: 104,
+      telecommand2: 102,
+      end: 122,
+    });
+  });
+});
+
+describe('no answer by selective calling, with its reason', () => {
+  const alert = composeDistressAlert({ from: '232999218' });
+
+  it('to an alert, except from a coast station (47 CFR 80.1117(a))', () => {
+    const { answers, none } = answersTo(alert, { own });
+    expect(answers).toEqual([]);
+    expect(none?.reason).toMatch(/only coast stations/);
+    expect(none?.clause).toBe('47 CFR 80.1117(a), 80.1121(b)');
+    expect(answersTo(alert, { own: coast }).answers.map((answer) => answer.call)).toMatchObject([
+      { kind: 'distress-acknowledgement', from: coast, distressed: '232999218' },
+    ]);
+  });
+
+  it('to a relay for all ships; one to the own station has one', () => {
+    expect(answersTo(composeDistressRelay({ from: coast, about: alert }), { own }).none?.reason).toMatch(
+      /by voice/,
+    );
+    const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
+    expect(answersTo(toOne, { own }).answers.map((answer) => answer.call)).toMatchObject([
+      { kind: 'distress-relay-acknowledgement', to: { mmsi: coast } },
+    ]);
+  });
+
+  it('to calls to many', () => {
+    for (const call of [
+      composeGroupCall({ from: friend, to: '023299905', channel: '77' }),
+      composeAllShipsCall({ from: friend, category: 'safety' }),
+    ]) {
+      expect(answersTo(call, { own }).none?.reason).toMatch(/listen on the channel/);
+    }
+  });
+
+  it('to answers, to other stations, and to nobody', () => {
+    const [able] = answersTo(hail, { own }).answers;
+    expect(answersTo(able?.call as Call, { own: friend }).none?.reason).toMatch(/itself an answer/);
+    expect(answersTo(hail, { own: '232999563' }).none?.reason).toMatch(/another station/);
+    expect(answersTo({ ...hail, from: null }, { own }).none?.reason).toMatch(/which station/);
+  });
+});
+
+describe('answering whatever is received', () => {
+  it('gives answers or a reason, and every answer can be sent', () => {
+    fc.assert(
+      fc.property(anyFields, fc.constantFrom(own, coast), (fields, station) => {
+        const { call } = callFromFields(fields);
+        const target = call.to?.kind === 'station' ? { ...call, to: { kind: 'station', mmsi: null } } : call;
+        const { answers, none } = answersTo(target as Call, { own: station, position: place });
+        expect(answers.length > 0).toBe(none === null);
+        for (const answer of answers) {
+          const sent = callToFields(answer.call);
+          expect(callFromFields(sent).call.kind).toBe(answer.call.kind);
+          expect(Object.values(sent).flat()).not.toContain(undefined);
+          expect([sent.format, sent.category, sent.end]).not.toContain(null);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});

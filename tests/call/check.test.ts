@@ -1,0 +1,214 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type Call,
+  type CheckOptions,
+  callFromFields,
+  checkCall,
+  composeAllShipsCall,
+  composeAreaCall,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressSelfCancel,
+  composeGroupCall,
+  composeIndividualCall,
+  composePositionRequest,
+  composeTestCall,
+  composeUnableToComply,
+} from '../../src/call/index.ts';
+import { internationalPlan } from '../../src/channel/international.ts';
+import { anyFields } from './arbitrary.ts';
+
+const from = '232999871';
+const to = '232999142';
+const coast = '002329990';
+const codes = (call: Call, options?: CheckOptions) => checkCall(call, options).map((notice) => notice.code);
+const hail = composeIndividualCall({ from, to, channel: '72' });
+
+const place = {
+  kind: 'reported-position',
+  latitude: { hemisphere: 'N', degrees: 56, minutes: 20 },
+  longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
+} as const;
+const alert = composeDistressAlert({ from: '232999218', position: place, time: { hour: 14, minute: 32 } });
+
+describe('nothing is said of', () => {
+  it.each([
+    ['a routine call on a working channel between ships', hail],
+    ['a call to a coast station without a channel', composeIndividualCall({ from, to: coast })],
+    ['a test call', composeTestCall({ from, to: coast })],
+    ['a position request', composePositionRequest({ from, to })],
+    ['a group call', composeGroupCall({ from, to: '023299905', channel: '77' })],
+    ['an urgency call on 16', composeAllShipsCall({ from, category: 'urgency' })],
+    ['an alert with position and time', alert],
+    ['the acknowledgement of a coast station', composeDistressAcknowledgement({ from: coast, about: alert })],
+    ['an answer with a reason', composeUnableToComply({ call: hail })],
+  ])('%s', (_, call) => {
+    expect(checkCall(call)).toEqual([]);
+  });
+});
+
+describe('channels', () => {
+  const on = (channel: string | null) => ({ ...hail, channel });
+
+  it('70 carries no speech (Radio Regulations Appendix 18 note j)', () => {
+    expect(codes(on('70'))).toEqual(['call-channel-70']);
+    expect(codes(on('70'), { plan: internationalPlan })).toEqual(['channel-calls-only']);
+  });
+
+  it('16 is not for routine traffic (Radio Regulations Art. 52, from memory)', () => {
+    expect(codes(on('16'))).toEqual(['call-channel-16-routine']);
+    expect(codes(on('16'), { plan: internationalPlan })[0]).toBe('channel-distress-and-calling');
+    expect(codes(composeAllShipsCall({ from, category: 'safety' }), { plan: internationalPlan })).toEqual([]);
+  });
+
+  it('a two-frequency channel does not join two ships (Radio Regulations Appendix 18)', () => {
+    expect(codes(on('26'))).toEqual(['call-channel-two-frequency']);
+    expect(codes(on('26'), { plan: internationalPlan })[0]).toBe('channel-two-frequency');
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: coast }, channel: '26' })).toEqual([]);
+  });
+
+  it('a ship that calls a ship names one (ITU-R M.541, from memory)', () => {
+    expect(codes(on(null))).toEqual(['call-channel-none']);
+  });
+
+  it('a channel that the plan does not have', () => {
+    expect(codes(on('1022'), { plan: internationalPlan })).toEqual(['channel-not-in-plan']);
+  });
+});
+
+describe('stations (ITU-R M.585-9)', () => {
+  it('a call to oneself', () => {
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: from } })).toEqual(['identity-own-called']);
+  });
+
+  it('a group called as one station, a station called as a group', () => {
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: '023299905' } })).toEqual(['identity-use']);
+    const group = composeGroupCall({ from, to: '023299905', channel: '77' });
+    expect(codes({ ...group, to: { kind: 'group', mmsi: to } })).toEqual(['identity-use']);
+    expect(codes({ ...group, to: { kind: 'group', mmsi: coast } })).toEqual(['identity-use']);
+  });
+
+  it('an identity of no assigned form', () => {
+    expect(codes({ ...hail, from: '123456789' })).toEqual(['call-identity-form']);
+  });
+
+  it('a value that has no symbols at all', () => {
+    expect(codes({ ...hail, from: '12345678' })).toEqual(['call-value', 'call-identity-form']);
+  });
+});
+
+describe('telecommands (Japan, MPT Notification 567 of 1990, notes)', () => {
+  it('a reason stands only with "unable to comply"', () => {
+    expect(codes({ ...hail, remark: 'busy' })).toEqual(['call-reason-misplaced']);
+    expect(codes({ ...composeUnableToComply({ call: hail }), reason: null })).toEqual([
+      'call-reason-missing',
+    ]);
+    expect(codes({ ...composeUnableToComply({ call: hail }), reason: 'pay-phone' })).toEqual([
+      'call-reason-missing',
+    ]);
+  });
+
+  it('medical transport goes with telephony', () => {
+    expect(codes(composeAllShipsCall({ from, category: 'urgency', remark: 'medical-transport' }))).toEqual(
+      [],
+    );
+    expect(codes({ ...hail, communication: 'data', remark: 'medical-transport' })).toEqual([
+      'call-remark-misplaced',
+    ]);
+  });
+
+  it('a category the table does not have', () => {
+    expect(codes({ ...composePositionRequest({ from, to }), category: 'routine' })).toEqual([
+      'call-category-unusual',
+    ]);
+    expect(codes({ ...composeAllShipsCall({ from, category: 'safety' }), category: 'routine' })).toContain(
+      'call-category-unusual',
+    );
+  });
+
+  it('a telecommand the table does not have', () => {
+    expect(codes({ ...hail, communication: 'morse' })).toEqual(['call-communication-unusual']);
+  });
+});
+
+// Duties of the classes: ITU-R M.493-15, from memory; no area calls on class D: UK VHF handbook.
+describe('equipment', () => {
+  const area = {
+    kind: 'geographic-area',
+    north: { hemisphere: 'N', degrees: 57 },
+    west: { hemisphere: 'W', degrees: 7 },
+    southward: 2,
+    eastward: 3,
+  } as const;
+  it.each([
+    [
+      'an area call from class D',
+      composeAreaCall({ from, area, category: 'safety' }),
+      'D',
+      ['call-class-none'],
+    ],
+    [
+      'a relay to all ships from class A',
+      composeDistressRelay({ from, about: alert }),
+      'A',
+      ['call-class-guarded', 'call-relay-cases'],
+    ],
+    ['a group call from class D', composeGroupCall({ from, to: '023299905', channel: '77' }), 'D', []],
+    ['an alert from a hand-held set', { ...alert, from: '823299904' }, 'H', []],
+  ] as const)('%s', (_, call, equipmentClass, expected) => {
+    expect(codes(call, { equipmentClass })).toEqual(expected);
+  });
+
+  it('a coast station needs not be told to be one', () => {
+    expect(codes({ ...alert, from: coast })).toEqual(['call-class-none']);
+  });
+});
+
+describe('distress', () => {
+  it('a ship does not, as a rule, acknowledge (47 CFR 80.1117(a))', () => {
+    expect(codes(composeDistressAcknowledgement({ from, about: alert }))).toEqual([
+      'call-coast-acknowledges',
+    ]);
+  });
+
+  it('a ship relays in two cases only (IMO COMSAR/Circ.25, 47 CFR 80.1121)', () => {
+    expect(codes(composeDistressRelay({ from, about: alert }))).toEqual(['call-relay-cases']);
+    expect(codes(composeDistressRelay({ from: coast, about: alert }))).toEqual([]);
+    expect(codes({ ...composeDistressRelay({ from: coast, about: alert }), from: '232999218' })).toContain(
+      'call-relay-of-own',
+    );
+  });
+
+  it("one's own alert alone is cancelled (47 CFR 80.335, edition of 2005)", () => {
+    const cancel = composeDistressSelfCancel({ from: '232999218', about: alert });
+    expect(codes(cancel)).toEqual([]);
+    expect(codes({ ...cancel, distressed: to })).toContain('call-cancel-of-another');
+  });
+
+  it('what could be told is missed', () => {
+    expect(codes(composeDistressAlert({ from }))).toEqual(['call-position-unknown']);
+    expect(codes({ ...alert, time: null })).toEqual(['call-time-unknown']);
+  });
+});
+
+describe('checking', () => {
+  it('never throws, and every notice names its clause and place', () => {
+    fc.assert(
+      fc.property(
+        anyFields,
+        fc.constantFrom(undefined, 'A', 'D', 'H', 'M', 'coast'),
+        (fields, equipmentClass) => {
+          const { call } = callFromFields(fields);
+          const options = { equipmentClass, plan: internationalPlan } as CheckOptions;
+          for (const notice of checkCall(call, options)) {
+            expect(notice.clause).toMatch(/\w/);
+            expect(notice.message).toMatch(/^[^.].*[^.]$/s);
+          }
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+});
