@@ -1,0 +1,63 @@
+import type { Call } from '../call/index.ts';
+import { briefly } from './brief.ts';
+import type { Dialogue } from './dialogue.ts';
+import type { AlarmKind, ShowTopic } from './effect.ts';
+import { type Draft, emit, log, type Turn } from './turn.ts';
+
+/** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
+export const WATCH_CHANNEL = '16';
+
+/** Tells the person, and writes the same into the log. */
+export function tell(turn: Turn, dialogue: Dialogue | null, topic: ShowTopic, text: string): void {
+  emit(turn, dialogue, { kind: 'show', topic, text });
+  log(turn, dialogue, { what: 'done', text });
+}
+
+/** Puts a call on the air. */
+export function transmit(turn: Turn, dialogue: Dialogue, call: Call, times: 1 | 5 = 1): void {
+  turn.state.transmitting = dialogue.id;
+  emit(turn, dialogue, { kind: 'send', call, times });
+}
+
+/** The transmission is over. */
+export function endTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) turn.state.transmitting = null;
+}
+
+/** Breaks off the own transmission. */
+export function stopTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) emit(turn, dialogue, { kind: 'stop-sending' });
+  endTransmission(turn, dialogue);
+}
+
+/** Notes a call that went out. */
+export function logSent(turn: Turn, dialogue: Dialogue, call: Call, times = 1): void {
+  const often = times > 1 ? `, ${times} times in a row` : '';
+  log(turn, dialogue, { what: 'sent', text: `Sent: ${briefly(call)}${often}`, call });
+}
+
+/** The radio could not send. */
+export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): void {
+  endTransmission(turn, dialogue);
+  sound(turn, dialogue, 'fault');
+  tell(turn, dialogue, 'transmission-failed', text);
+}
+
+// ITU-R M.493, from memory: distress and urgency alarms last until a person silences them, the others are short.
+const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
+
+/** Starts an alarm, unless the very same one is sounding already. */
+export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): void {
+  const { state } = turn;
+  if (!lasting.includes(alarm)) {
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'short' });
+  } else if (!state.sounding.includes(alarm)) {
+    state.sounding = [...state.sounding, alarm];
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'until-silenced' });
+  }
+}
+
+/** Tunes the radio, or asks the person to where the owner wants that. */
+export function tune(turn: Turn, dialogue: Draft<Dialogue>, channel: string): void {
+  emit(turn, dialogue, { kind: 'tune', channel });
+}

@@ -1,0 +1,25 @@
+import type { Call } from '../call/index.ts';
+import { areaContains } from '../position/index.ts';
+import type { StationState } from './state.ts';
+
+/**
+ * Whether a call is meant for this station: its own identity, one of its groups, an area it is in, all ships, or
+ * nobody that can be told. A call for somebody else is not the station's business.
+ *
+ * A station that does not know where it is takes every area call for its own.
+ */
+export function addresseeOf(
+  { settings, fix }: Pick<StationState, 'settings' | 'fix'>,
+  { to }: Call,
+): boolean {
+  switch (to?.kind) {
+    case 'station':
+      return to.mmsi === null || to.mmsi === settings.mmsi;
+    case 'group':
+      return to.mmsi === null || settings.groups.includes(to.mmsi);
+    case 'area':
+      return to.area === null || fix === null || areaContains(to.area, fix.position);
+    default:
+      return true;
+  }
+}

@@ -1,0 +1,30 @@
+/** Codes of the issues that {@link step}, {@link restoreStation}, {@link checkSetup} and the log give, with their meaning. */
+export const STATION_ISSUE_CODES = [
+  {
+    code: 'station-identity-missing',
+    meaning: 'no own identity is stored: the station receives, and sends nothing',
+  },
+  { code: 'station-identity-fixed', meaning: 'an identity that is stored once is not changed by the user' },
+  { code: 'station-identity-form', meaning: 'the identity cannot be a station’s own' },
+  { code: 'station-class-cannot-send', meaning: 'this class of equipment does not send that kind of call' },
+  {
+    code: 'station-not-a-beginning',
+    meaning: 'that kind of call is not started by hand: it is an answer, or part of a procedure',
+  },
+  { code: 'station-address-missing', meaning: 'the call says for nobody that it could be sent to' },
+  { code: 'station-call-to-itself', meaning: 'the call is addressed to this very station' },
+  { code: 'station-relay-reason', meaning: 'a ship relays on VHF in two cases only, and neither was named' },
+  { code: 'station-channel-form', meaning: 'no working channel in ITU-R M.1084 digits, or channel 70' },
+  { code: 'station-alert-in-hand', meaning: 'there is an own distress already' },
+  { code: 'station-no-alert', meaning: 'there is no own distress' },
+  { code: 'station-no-such-dialogue', meaning: 'no dialogue has that number; it may have ended' },
+  { code: 'station-not-now', meaning: 'the dialogue is not in a phase in which that can be done' },
+  {
+    code: 'station-acknowledgement-not-allowed',
+    meaning: 'a DSC acknowledgement of distress is not this station’s to send now',
+  },
+  { code: 'station-fix-form', meaning: 'the position is no place on Earth' },
+] as const;
+
+/** One of {@link STATION_ISSUE_CODES}. */
+export type StationIssueCode = (typeof STATION_ISSUE_CODES)[number]['code'];

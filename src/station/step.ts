@@ -1,0 +1,170 @@
+import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './act.ts';
+import { beginCall } from './begin-call.ts';
+import { moveClock } from './clock.ts';
+import type { Effect } from './effect.ts';
+import type { SendFailedEvent, SentEvent, StationEvent } from './event.ts';
+import { fireOn } from './fire-on.ts';
+import { rankOf } from './open-dialogue.ts';
+import { agePosition, takeFix } from './own-position.ts';
+import { reject } from './reject.ts';
+import { hear } from './route.ts';
+import { makeWay, sendNext } from './send-queue.ts';
+import { nextWake, type StationState } from './state.ts';
+import { emit, log, type TakenTransition, type Turn } from './turn.ts';
+
+/** What came of an event. */
+export interface Step {
+  readonly state: StationState;
+  /** What to do, in this order. */
+  readonly effects: readonly Effect[];
+  /** Which rows of {@link transitionTable} were taken, in order. */
+  readonly transitions: readonly TakenTransition[];
+}
+
+/**
+ * What a station does about an event. Pure: the same state and event give the same step, and neither is changed.
+ *
+ * Nothing is ever thrown away or over: an event that cannot be followed gives a `reject` effect that says why.
+ * A clock that jumps back takes all waits with it; one that jumps forward ends each wait once.
+ *
+ * The machine asks for transmissions; it does not make them lawful. Sending needs a licensed station and a trained
+ * operator, and national rules come first.
+ *
+ * @param state - from {@link createStation}, {@link restoreStation} or an earlier step
+ * @param event - what happened
+ * @returns the new state, the effects to carry out and the transitions taken
+ *
+ * @example
+ * ```ts
+ * import { composeTestCall } from 'seahail/call';
+ * import { createStation, step } from 'seahail/station';
+ *
+ * const tern = createStation({ mmsi: '232999142' });
+ * const call = composeTestCall({ from: '232999871', to: '232999142' });
+ * const { effects } = step(tern, { kind: 'heard', at: Date.UTC(2026, 5, 1), call, verdict: 'clean' });
+ * const send = effects.find((effect) => effect.kind === 'send');
+ * console.log(send?.call.kind); // test-acknowledgement
+ * ```
+ */
+export function step(state: StationState, event: StationEvent): Step {
+  const turn: Turn = {
+    state: { ...state, dialogues: state.dialogues.map((dialogue) => ({ ...dialogue })) },
+    effects: [],
+    transitions: [],
+    clause: null,
+  };
+  moveClock(turn, event.at);
+  const newest = turn.state.nextDialogue;
+  follow(turn, event);
+  endWaits(turn);
+  agePosition(turn);
+  sendNext(turn);
+  chooseActive(turn, newest);
+  askToWake(turn);
+  return { state: turn.state, effects: turn.effects, transitions: turn.transitions };
+}
+
+function follow(turn: Turn, event: StationEvent): void {
+  switch (event.kind) {
+    case 'clock':
+      break;
+    case 'heard':
+      hear(turn, event);
+      break;
+    case 'channel':
+      turn.state.channelBusy = event.busy;
+      break;
+    case 'sent':
+    case 'send-failed':
+      endTransmission(turn, event);
+      break;
+    case 'fix':
+      if (!takeFix(turn, event)) reject(turn, null, 'station-fix-form', 'Position: no place on Earth');
+      break;
+    case 'settings':
+      changeSettings(turn, event);
+      break;
+    case 'call':
+      beginCall(turn, event);
+      break;
+    case 'prepare-alert':
+      prepareAlert(turn, event);
+      break;
+    case 'press-alert':
+    case 'release-alert':
+    case 'stop-alert':
+    case 'cancel-alert':
+    case 'describe-alert':
+      actOnAlert(turn, event);
+      break;
+    case 'silence':
+      silence(turn);
+      break;
+    case 'note':
+      log(turn, null, {
+        what: event.corrects === undefined ? 'note' : 'correction',
+        text: event.text,
+        ...(event.corrects !== undefined && { corrects: event.corrects }),
+      });
+      break;
+    default:
+      actOnDialogue(turn, event);
+      break;
+  }
+}
+
+function endTransmission(turn: Turn, event: SentEvent | SendFailedEvent): void {
+  const { state } = turn;
+  const dialogue = state.dialogues.find(({ id }) => id === event.dialogue && id === state.transmitting);
+  if (dialogue === undefined) {
+    reject(turn, null, 'station-not-now', `Dialogue ${event.dialogue}: nothing of it is on the air`, {
+      received: event.kind,
+    });
+    return;
+  }
+  fireOn(turn, dialogue, event.kind);
+}
+
+/** Ends every wait whose time has come, the earliest first, each once. */
+function endWaits(turn: Turn): void {
+  for (;;) {
+    const due = earliestDue(turn);
+    if (due === null) return;
+    const { dialogue, wait } = due;
+    const { [wait]: _over, ...others } = dialogue.waits;
+    dialogue.waits = others;
+    if (wait === 'alert-busy-limit') makeWay(turn, dialogue);
+    fireOn(turn, dialogue, `${wait} over`);
+  }
+}
+
+function earliestDue({ state }: Turn) {
+  let due: { dialogue: Turn['state']['dialogues'][number]; wait: string; until: number } | null = null;
+  for (const dialogue of state.dialogues) {
+    for (const wait in dialogue.waits) {
+      const until = dialogue.waits[wait] as number;
+      if (until <= state.now && (due === null || until < due.until)) due = { dialogue, wait, until };
+    }
+  }
+  return due;
+}
+
+/** A new dialogue comes before the person unless something more important is there; the others are on hold. */
+function chooseActive({ state }: Turn, newest: number): void {
+  const current = state.dialogues.find(({ id }) => id === state.active);
+  let best = current;
+  for (const dialogue of state.dialogues) {
+    const isNew = dialogue.id >= newest;
+    if (best === undefined || ((isNew || current === undefined) && rankOf(dialogue) > rankOf(best)))
+      best = dialogue;
+  }
+  state.active = best?.id ?? null;
+}
+
+/** Asks for the next clock event when it is another than the one asked for last. */
+function askToWake(turn: Turn): void {
+  const at = nextWake(turn.state);
+  if (at === turn.state.wakeAt) return;
+  turn.state.wakeAt = at;
+  emit(turn, null, { kind: 'wake', at });
+}
