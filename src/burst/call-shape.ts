@@ -14,7 +14,13 @@ export const LONGEST_CALL = 40;
 const UNUSUAL_SHARE = 0.03;
 
 const IDENTITY: readonly CharacterKind[] = ['identityFirst', 'pair', 'pair', 'pair', 'identityLast'];
-const SHIP: readonly CharacterKind[] = ['unknownFirst', 'unknownPair', 'unknownPair', 'unknownPair', 'unknownLast'];
+const SHIP: readonly CharacterKind[] = [
+  'unknownFirst',
+  'unknownPair',
+  'unknownPair',
+  'unknownPair',
+  'unknownLast',
+];
 const POSITION: readonly CharacterKind[] = ['quadrant', 'place', 'place', 'place', 'place'];
 const TIME: readonly CharacterKind[] = ['hour', 'minute'];
 const PARTICULARS: readonly CharacterKind[] = ['nature', ...POSITION, ...TIME, 'subsequent'];
@@ -28,7 +34,13 @@ const DISTRESS: readonly CharacterKind[] = [
 ];
 const ELEMENT: readonly CharacterKind[] = ['elementFirst', 'elementSecond', 'elementThird'];
 const LONG_ELEMENT: readonly CharacterKind[] = ['longElementFirst', 'pair', 'pair', 'pair'];
-const REPLY: readonly CharacterKind[] = [...IDENTITY, 'category', ...IDENTITY, 'positionTelecommand', 'second'];
+const REPLY: readonly CharacterKind[] = [
+  ...IDENTITY,
+  'category',
+  ...IDENTITY,
+  'positionTelecommand',
+  'second',
+];
 
 /**
  * Every shape the decoder weighs against the others: the compositions of ITU-R M.493, what older sets send,
@@ -44,7 +56,15 @@ export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() => [
   shape(0.01, ['addressedFormat', ...REPLY, 'header', ...POSITION, 'anyEnd']),
   shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, 'anyEnd']),
   shape(0.05, ['addressedFormat', ...IDENTITY, ...DISTRESS, 'anyEnd']),
-  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...LONG_ELEMENT, 'anyEnd']),
+  shape(0.01, [
+    'addressedFormat',
+    ...IDENTITY,
+    ...HEAD,
+    'second',
+    ...LONG_ELEMENT,
+    ...LONG_ELEMENT,
+    'anyEnd',
+  ]),
   shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...ELEMENT, 'anyEnd']),
   ...numbered(0, 8, (digits) => {
     const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];

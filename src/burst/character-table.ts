@@ -1,7 +1,14 @@
 import { LONGEST_CALL } from './call-shape.ts';
 import { LONGEST_EXPANSION } from './expansion.ts';
 import { type CharacterKind, characterKinds, fieldPriors } from './field-prior.ts';
-import { characterPositions, DX_PHASING, DX_PHASING_SLOTS, endPositions, RX_PHASING, streamLength } from './sequence.ts';
+import {
+  characterPositions,
+  DX_PHASING,
+  DX_PHASING_SLOTS,
+  endPositions,
+  RX_PHASING,
+  streamLength,
+} from './sequence.ts';
 
 /** Share of words that some click or burst of noise has made worthless, whatever they seem to say. */
 const RUINED = 1e-3;
@@ -39,7 +46,8 @@ export interface CharacterTables {
 export function soften(metrics: ArrayLike<number>): Float64Array {
   const heard = new Float64Array(LONGEST_STREAM * SYMBOLS);
   const length = Math.min(metrics.length, heard.length);
-  for (let at = 0; at < length; at++) heard[at] = Math.log((1 - RUINED) * Math.exp(metrics[at] as number) + RUINED);
+  for (let at = 0; at < length; at++)
+    heard[at] = Math.log((1 - RUINED) * Math.exp(metrics[at] as number) + RUINED);
   return heard;
 }
 
@@ -59,7 +67,8 @@ export function combineCopies(heard: Float64Array): CharacterTables {
     end[at] = (character[at] as number) + Math.log((1 - SHORT_END) * Math.exp(end[at] as number) + SHORT_END);
   const known = new Float64Array(ROWS * 2 * (characterKinds.length + 1)).fill(Number.NaN);
   const greatest = (kind: CharacterKind | null, index: number, last: boolean): number => {
-    const column = 2 * (kind === null ? characterKinds.length : characterKinds.indexOf(kind)) + (last ? 1 : 0);
+    const column =
+      2 * (kind === null ? characterKinds.length : characterKinds.indexOf(kind)) + (last ? 1 : 0);
     const at = ROWS * column + index;
     if (Number.isNaN(known[at])) known[at] = greatestIn(last ? end : character, index, kind);
     return known[at] as number;
@@ -73,7 +82,8 @@ export function rowOf(table: Float64Array, index: number, kind: CharacterKind | 
   const row = table.slice(SYMBOLS * index, SYMBOLS * (index + 1));
   if (kind === null) return row;
   const prior = fieldPriors[kind];
-  for (let symbol = 0; symbol < SYMBOLS; symbol++) row[symbol] = (row[symbol] as number) + (prior[symbol] as number);
+  for (let symbol = 0; symbol < SYMBOLS; symbol++)
+    row[symbol] = (row[symbol] as number) + (prior[symbol] as number);
   return row;
 }
 
@@ -81,7 +91,8 @@ function greatestIn(table: Float64Array, index: number, kind: CharacterKind | nu
   const prior = kind === null ? null : fieldPriors[kind];
   let high = Number.NEGATIVE_INFINITY;
   for (let symbol = 0; symbol < SYMBOLS; symbol++) {
-    const weight = (table[SYMBOLS * index + symbol] as number) + (prior === null ? 0 : (prior[symbol] as number));
+    const weight =
+      (table[SYMBOLS * index + symbol] as number) + (prior === null ? 0 : (prior[symbol] as number));
     if (weight > high) high = weight;
   }
   return high;

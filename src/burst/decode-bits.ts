@@ -56,7 +56,7 @@ function wrongShare(hard: Float64Array, { reception, stream }: Received): number
     const value = hard[start + index] ?? 0;
     if (value === 0) return;
     heard++;
-    if ((bit === '1') === (polarity === 'normal') !== value > 0) wrong++;
+    if (((bit === '1') === (polarity === 'normal')) !== value > 0) wrong++;
   });
   return Math.min((wrong + 0.5) / (heard + 1), 0.45);
 }

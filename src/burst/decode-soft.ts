@@ -50,7 +50,8 @@ export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {})
 
 /** The reception as a result. */
 export function report(received: Received | null): Result<Reception> {
-  if (received === null || received.callProbability < LIKELY) return failure(notFound(received?.callProbability ?? 0));
+  if (received === null || received.callProbability < LIKELY)
+    return failure(notFound(received?.callProbability ?? 0));
   return success(received.reception, received.notices);
 }
 
@@ -61,21 +62,16 @@ export function decodeFirst(bits: Float64Array, options: DecodeOptions): Receive
     return Number.isFinite(start) ? decodeAt(bits, phasingAt(bits, start)) : null;
   }
   let best: Received | null = null;
-  for (const places of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0) || 0))) {
-    for (const place of places) {
-      const received = decodeAt(bits, place);
-      if (best === null || isSurer(received, best)) best = received;
-    }
-    if (best !== null && best.callProbability >= LIKELY && best.reception.quality.verdict !== 'doubtful') return best;
+  for (const place of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0) || 0))) {
+    const received = decodeAt(bits, place);
+    if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
+    best = received;
+    if (best.callProbability >= LIKELY && best.reception.quality.verdict !== 'doubtful') return best;
   }
   return best;
 }
 
-function isSurer(one: Received, other: Received): boolean {
-  return one.evidence > other.evidence;
-}
-
-function decodeAt(bits: Float64Array, { start, sign, lead }: PhasingPlace): Received {
+function decodeAt(bits: Float64Array, { start, sign, lead }: PhasingPlace): Received | null {
   const words = Math.max(0, Math.min(LONGEST_STREAM, Math.ceil((bits.length - start) / 10)));
   const metrics = new Float64Array(128 * words);
   for (let word = 0; word < words; word++) wordMetric(bits, start + 10 * word, sign, metrics, 128 * word);

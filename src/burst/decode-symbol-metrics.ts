@@ -48,7 +48,13 @@ export function decodeSymbolMetrics(
   if (!(values instanceof Float64Array)) return failure(values);
   return report(
     receive(
-      { metrics: values, lead: options.lead ?? 0, polarity: 'normal', start: 0, given: 10 * Math.floor(values.length / 128) },
+      {
+        metrics: values,
+        lead: options.lead ?? 0,
+        polarity: 'normal',
+        start: 0,
+        given: 10 * Math.floor(values.length / 128),
+      },
       options.rescore,
     ),
   );

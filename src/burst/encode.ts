@@ -42,7 +42,8 @@ export interface Burst {
 export function encodeCall(call: Call): Burst {
   const fields = callToFields(call);
   const characters = charactersFromFields(fields).map((symbol, index) => {
-    if (symbol === null) throw new RangeError(`character ${index} of the call is unreadable and cannot be sent`);
+    if (symbol === null)
+      throw new RangeError(`character ${index} of the call is unreadable and cannot be sent`);
     return symbol;
   });
   const [format, ...others] = characters;

@@ -1,7 +1,12 @@
 import type { ExpansionSet } from '../call/index.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
 import { mostLikely } from './copies.ts';
-import { type ExpansionLayout, LONGEST_EXPANSION, plausibleLayouts, setsFromCharacters } from './expansion.ts';
+import {
+  type ExpansionLayout,
+  LONGEST_EXPANSION,
+  plausibleLayouts,
+  setsFromCharacters,
+} from './expansion.ts';
 import type { CharacterKind } from './field-prior.ts';
 import { logSum } from './log-sum.ts';
 import { characterPositions, streamLength } from './sequence.ts';
@@ -18,6 +23,8 @@ const BROKEN = 0.99;
 const UNCOPIED = 0.1;
 /** Lengths whose bound lies this far (natural log) below the best are not worth a trellis. */
 const WORTHLESS = 14;
+/** Nor are those whose bound lies this far below there being no expansion. */
+const UNLIKELY = 3;
 
 /** What stands behind the basic call. */
 export type ExpansionReading =
@@ -61,11 +68,14 @@ export function mostBehind(tables: CharacterTables, end: number): number {
   return attemptsBehind(tables, end).reduce((most, { bound }) => Math.max(most, bound), 0);
 }
 
-function weigh(tables: CharacterTables, end: number): { readonly best: Solved | null; readonly total: number } {
+function weigh(
+  tables: CharacterTables,
+  end: number,
+): { readonly best: Solved | null; readonly total: number } {
   let total = 0;
   let best: Solved | null = null;
   for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.bound - one.bound)) {
-    if (attempt.bound < Math.max(best?.weight ?? 0, 0) - WORTHLESS) break;
+    if (attempt.bound < Math.max((best?.weight ?? 0) - WORTHLESS, -UNLIKELY)) break;
     const solved = solve(tables, attempt);
     total = logSum(total, solved.total);
     if (best === null || solved.weight > best.weight) best = solved;

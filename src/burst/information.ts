@@ -15,7 +15,15 @@ const POSITION_HEADER = 55;
 const TELEPHONE_MARKS: Symbols = [105, 106];
 
 type SingleField = 'category' | 'telecommand1' | 'telecommand2' | 'nature' | 'subsequent';
-type LongField = 'address' | 'self' | 'distressed' | 'receive' | 'transmit' | 'telephone' | 'position' | 'time';
+type LongField =
+  | 'address'
+  | 'self'
+  | 'distressed'
+  | 'receive'
+  | 'transmit'
+  | 'telephone'
+  | 'position'
+  | 'time';
 type FieldName = SingleField | LongField | 'header';
 
 /** Every field in the one order that holds for all compositions. */
@@ -187,7 +195,10 @@ function cut(fields: CallFields, symbols: Symbols, cuts: readonly Cut[]): CallFi
     taken.pop();
     at--;
   }
-  const out: { -readonly [Name in keyof CallFields]: CallFields[Name] } = { ...fields, rest: symbols.slice(at) };
+  const out: { -readonly [Name in keyof CallFields]: CallFields[Name] } = {
+    ...fields,
+    rest: symbols.slice(at),
+  };
   for (const [name, part] of taken) {
     if (name === 'header') out.header = true;
     else if (isSingle(name)) out[name] = part[0] ?? null;

@@ -1,11 +1,10 @@
 import { logSum } from './log-sum.ts';
 import { streamOf } from './sequence.ts';
+import { TRELLIS_REACH } from './trellis.ts';
 import type { Reading, WholeCall } from './whole-call.ts';
 
 /** Natural log of the odds, before anything is heard, that a call begins at a given bit. */
-const CALL_ODDS = -16;
-/** A runner-up this far off (natural log) is not looked for. */
-const FARTHEST = 40;
+export const CALL_ODDS = -16;
 
 /**
  * Log-likelihood of everything heard, given each of some streams (symbols from the first phasing symbol to
@@ -35,21 +34,23 @@ export interface Judgement {
  * @param rescore - better likelihoods of the listed readings, from whoever has the sound
  */
 export function judge(whole: WholeCall, lead: number, rescore: Rescore | undefined): Judgement {
-  const readings = rescore === undefined ? [...whole.readings] : rescored(whole.readings, rescore);
+  const readings = rescore === undefined ? whole.readings : rescored(whole.readings, rescore);
   const offset = CALL_ODDS + lead;
   const listedBefore = sumOf(whole.readings);
   const listed = sumOf(readings);
   // Calls that are not listed gain or lose by rescoring what the listed ones do.
-  const unlisted = Math.log1p(-Math.min(Math.exp(listedBefore - whole.total), 1)) + whole.total + listed - listedBefore;
+  const unlisted =
+    Math.log1p(-Math.min(Math.exp(listedBefore - whole.total), 1)) + whole.total + listed - listedBefore;
   const calls = logSum(listed, unlisted) + offset;
   const all = logSum(calls, 0);
-  const [reading, second] = readings as [Reading, Reading | undefined];
+  const [reading, second] = readings;
   const shareOf = ({ heard, prior }: Reading): number => Math.exp(heard + prior + offset - all);
-  const margin = second === undefined ? FARTHEST : reading.heard + reading.prior - second.heard - second.prior;
+  const margin =
+    second === undefined ? TRELLIS_REACH : reading.heard + reading.prior - second.heard - second.prior;
   return {
     reading,
-    runnerUp: second === undefined || margin > FARTHEST ? null : second,
-    margin: Math.min(margin, FARTHEST),
+    runnerUp: second === undefined || margin > TRELLIS_REACH ? null : second,
+    margin: Math.min(margin, TRELLIS_REACH),
     probability: Math.min(shareOf(reading), 1),
     evidence: calls,
     callProbability: Math.exp(calls - all),
@@ -64,11 +65,11 @@ export function judge(whole: WholeCall, lead: number, rescore: Rescore | undefin
   };
 }
 
-function rescored(readings: readonly Reading[], rescore: Rescore): Reading[] {
+function rescored(readings: WholeCall['readings'], rescore: Rescore): WholeCall['readings'] {
   const heard = rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1))));
-  return readings
-    .map((reading, index) => ({ ...reading, heard: heard[index] as number }))
-    .sort((one, other) => other.heard + other.prior - one.heard - one.prior);
+  const again = readings.map((reading, index) => ({ ...reading, heard: heard[index] ?? reading.heard }));
+  const [first, ...others] = again.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
+  return first === undefined ? readings : [first, ...others];
 }
 
 function sumOf(readings: readonly Reading[]): number {

@@ -1,6 +1,6 @@
 import type { Issue, Notice } from '../result/index.ts';
-import type { ExpansionReading } from './expansion-reading.ts';
 import { sentLayout } from './expansion.ts';
+import type { ExpansionReading } from './expansion-reading.ts';
 import type { ReceptionQuality } from './reception.ts';
 
 /** What is known of a reception beside its quality. */
@@ -39,7 +39,11 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
       clause: 'ITU-R M.493 format specifier, from memory',
     });
   if (about.cut)
-    notices.push({ code: 'burst-cut-short', message: 'what was given ends before the call does', at: [quality.end] });
+    notices.push({
+      code: 'burst-cut-short',
+      message: 'what was given ends before the call does',
+      at: [quality.end],
+    });
   if (quality.polarity === 'inverted')
     notices.push({
       code: 'burst-inverted',
@@ -50,7 +54,8 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
   if (about.expansion.kind === 'broken')
     notices.push({
       code: 'burst-expansion-broken',
-      message: 'an expansion was heard behind the call and could not be read; the call itself is not touched by it',
+      message:
+        'an expansion was heard behind the call and could not be read; the call itself is not touched by it',
       at: ['expansion'],
     });
   if (about.expansion.kind === 'read' && about.expansion.layout !== sentLayout)

@@ -17,24 +17,26 @@ export interface PhasingPlace {
 const THRESHOLD = 10;
 /** Least count of phasing bits heard: the three words of the minimum phasing rule. */
 const LEAST = 30;
-/** Phasing shifted by one slot resembles itself: of places this near each other only the best few count. */
-const REACH = 140;
-const PER_PLACE = 3;
+/** Phasing shifted by a few slots resembles itself: a place counts only when it is the best this far around. */
+const AROUND = 100;
+/** Bits of phasing from its first to its last. */
+const PHASING_BITS = 160;
 
 /** The bits of phasing that are known before anything is heard, by distance from its first bit. */
-const known: { readonly ones: readonly number[]; readonly zeros: readonly number[] } = /* @__PURE__ */ (() => {
-  const ones: number[] = [];
-  const zeros: number[] = [];
-  RX_PHASING.forEach((symbol, slot) => {
-    const words: [number, number][] = [[20 * slot + 10, symbol]];
-    if (slot < 6) words.push([20 * slot, DX_PHASING]);
-    for (const [at, word] of words)
-      [...encodeSymbol(word)].forEach((bit, index) => {
-        (bit === '1' ? ones : zeros).push(at + index);
-      });
-  });
-  return { ones, zeros };
-})();
+const known: { readonly ones: readonly number[]; readonly zeros: readonly number[] } =
+  /* @__PURE__ */ (() => {
+    const ones: number[] = [];
+    const zeros: number[] = [];
+    RX_PHASING.forEach((symbol, slot) => {
+      const words: [number, number][] = [[20 * slot + 10, symbol]];
+      if (slot < 6) words.push([20 * slot, DX_PHASING]);
+      for (const [at, word] of words)
+        [...encodeSymbol(word)].forEach((bit, index) => {
+          (bit === '1' ? ones : zeros).push(at + index);
+        });
+    });
+    return { ones, zeros };
+  })();
 
 /** Sums that make the evidence of any place quick to add up. */
 interface Heard {
@@ -46,17 +48,20 @@ interface Heard {
 }
 
 /**
- * Groups of places where phasing may begin, in order; within a group the best first. There is no gate on
- * hard phasing: every word counts by what was heard of it.
+ * Places where phasing may begin, in order. There is no gate on hard phasing: every word counts by what was
+ * heard of it.
  */
-export function findPhasing(bits: Float64Array, from: number): PhasingPlace[][] {
+export function findPhasing(bits: Float64Array, from: number): PhasingPlace[] {
   const heard = prepare(bits);
-  const places: PhasingPlace[] = [];
-  for (let start = from - REACH + LEAST; start <= bits.length - LEAST; start++) {
+  const peaks: PhasingPlace[] = [];
+  for (let start = from - PHASING_BITS + LEAST; start <= bits.length - LEAST; start++) {
     const place = placeAt(heard, start);
-    if (place.evidence >= THRESHOLD) places.push(place);
+    if (place.evidence < THRESHOLD) continue;
+    const last = peaks.at(-1);
+    if (last === undefined || start - last.start >= AROUND) peaks.push(place);
+    else if (place.evidence > last.evidence) peaks[peaks.length - 1] = place;
   }
-  return group(places);
+  return peaks;
 }
 
 /** What was heard of phasing at a given place. */
@@ -98,18 +103,4 @@ function leadOf({ asOne, asZero }: Heard, start: number): number {
   }
   // Either may be missing: a receiver can open late.
   return Math.max(even, odd, -Math.LN2);
-}
-
-/** The best places of each stretch, stretches in order. */
-function group(places: readonly PhasingPlace[]): PhasingPlace[][] {
-  const groups: PhasingPlace[][] = [];
-  const open = [...places].sort((one, other) => other.evidence - one.evidence);
-  const taken = new Set<number>();
-  for (const top of open) {
-    if (taken.has(top.start)) continue;
-    const near = open.filter(({ start }) => Math.abs(start - top.start) < REACH && !taken.has(start));
-    for (const { start } of near) taken.add(start);
-    groups.push(near.slice(0, PER_PLACE));
-  }
-  return groups.sort((one, other) => (one[0]?.start ?? 0) - (other[0]?.start ?? 0));
 }

@@ -4,7 +4,7 @@ import { combineCopies, LONGEST_STREAM, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { readExpansion } from './expansion-reading.ts';
 import { fieldsFromCharacters } from './information.ts';
-import { type Judgement, judge, type Rescore } from './judgement.ts';
+import { CALL_ODDS, type Judgement, judge, type Rescore } from './judgement.ts';
 import { receptionNotices } from './notices.ts';
 import type { CharacterQuality, Reception, ReceptionQuality, Verdict } from './reception.ts';
 import { streamLength, streamOf } from './sequence.ts';
@@ -14,6 +14,8 @@ const CLEAN = 0.9999;
 const REPAIRED = 0.99;
 /** In a doubtful call, a character less sure than this is left open. */
 const LEGIBLE = 0.9;
+/** Natural log of the least odds for a call worth a closer look. */
+const LEAST = -5;
 /** Without an address, a wrong format specifier would raise an alarm: it must be received twice (M.493, from memory). */
 const WITHOUT_ADDRESS: readonly number[] = [112, 116];
 const SYMBOLS = 128;
@@ -42,10 +44,15 @@ export interface Received {
   readonly stream: readonly number[];
 }
 
-/** Read the most likely call from the words of a burst whose phasing is known to begin at the first of them. */
-export function receive(words: Words, rescore?: Rescore): Received {
+/**
+ * Read the most likely call from the words of a burst whose phasing begins at the first of them.
+ *
+ * @returns `null` when there is none
+ */
+export function receive(words: Words, rescore?: Rescore): Received | null {
   const tables = combineCopies(soften(words.metrics));
-  const whole = weighWholeCall(tables);
+  const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead);
+  if (whole === null) return null;
   const judgement = judge(whole, words.lead, rescore);
   const { characters } = judgement.reading;
   const end = characters.length - 2;
@@ -54,7 +61,8 @@ export function receive(words: Words, rescore?: Rescore): Received {
   const verdict = verdictOf(judgement, report);
   const qualities = characters.map((symbol, index): CharacterQuality => {
     const probability = judgement.characterProbabilities[index] as number;
-    if (verdict === 'doubtful' && probability < LEGIBLE) return { symbol: null, source: 'unread', probability };
+    if (verdict === 'doubtful' && probability < LEGIBLE)
+      return { symbol: null, source: 'unread', probability };
     return { symbol, source: report.sources[index] ?? 'soft', probability };
   });
   const read: Symbols = qualities.slice(0, -1).map(({ symbol }) => symbol);
@@ -82,7 +90,10 @@ export function receive(words: Words, rescore?: Rescore): Received {
   const cut = words.start + 10 * streamLength(end) > words.given;
   return {
     reception: { call, information: informationOf(read), quality },
-    notices: [...receptionNotices(quality, { cut, formatCopies: report.formatCopies, expansion }), ...notices],
+    notices: [
+      ...receptionNotices(quality, { cut, formatCopies: report.formatCopies, expansion }),
+      ...notices,
+    ],
     callProbability: judgement.callProbability,
     evidence: judgement.evidence,
     stream,
@@ -103,6 +114,7 @@ function informationOf<Symbol extends number | null>(characters: readonly Symbol
 function aloneOf(metrics: Float64Array): Int16Array {
   const alone = new Int16Array(LONGEST_STREAM).fill(-1);
   const count = Math.min(metrics.length / SYMBOLS, LONGEST_STREAM);
-  for (let position = 0; position < count; position++) alone[position] = mostLikely(metrics, SYMBOLS * position);
+  for (let position = 0; position < count; position++)
+    alone[position] = mostLikely(metrics, SYMBOLS * position);
   return alone;
 }

@@ -35,7 +35,7 @@ export interface ReceptionQuality {
   readonly verdict: Verdict;
   /** Probability that the whole call is right, 0–1. */
   readonly probability: number;
-  /** Natural log of how much more likely this reading is than the next best one; at most 40. */
+  /** Natural log of how much more likely this reading is than the next best one; at most 14. */
   readonly margin: number;
   /** Information symbols of the next best reading; `null` when none comes near. */
   readonly runnerUp: readonly number[] | null;

@@ -22,7 +22,10 @@ const FIRST_SLOT = DX_PHASING_SLOTS;
  */
 export function characterPositions(index: number): readonly number[] {
   if (index > 0) return [dx(FIRST_SLOT + 1 + index), rx(FIRST_SLOT + 1 + index + RX_LAG)];
-  return [...characterPositions(1).map((position) => position - 4), ...characterPositions(1).map((p) => p - 2)];
+  return [
+    ...characterPositions(1).map((position) => position - 4),
+    ...characterPositions(1).map((p) => p - 2),
+  ];
 }
 
 /**

@@ -1,5 +1,9 @@
-/** Weights further than this below the best of their position are left out, unless nothing else fits. */
-const REACH = 40;
+/** Symbols further than this below the heaviest of their position are left out at first. */
+const REACH = 20;
+/** How far below the sum of the heaviest symbols the best sequence may lie for that to be good enough. */
+const SLACK = 6;
+/** So far below the best sequence (natural log), every other is found. */
+export const TRELLIS_REACH = 14;
 const STATES = 128;
 
 /** One sequence of characters whose error check holds, and its weight. */
@@ -24,25 +28,20 @@ export interface TrellisAnswer {
  *
  * The error check is part of the code here: 128 states hold the parity so far. The first path is the most
  * likely whole call and the second the runner-up, both exactly, as long as the runner-up lies within
- * 40 of the best; one that lies further off may be missing.
+ * {@link TRELLIS_REACH} of the best; one that lies further off is left out.
  *
  * @param weights - `weights[128 * position + symbol]`, natural log
  * @param length - count of positions, the error-check character last
  * @param most - how many paths are wanted
  */
 export function solveTrellis(weights: Float64Array, length: number, most: number): TrellisAnswer {
-  const narrow = solve(weights, length, most, REACH);
-  if (narrow !== null) return narrow;
-  return solve(weights, length, most, Number.POSITIVE_INFINITY) as TrellisAnswer;
-}
-
-/** One pass over the trellis; `null` when leaving out light symbols may have cost the best path. */
-function solve(weights: Float64Array, length: number, most: number, reach: number): TrellisAnswer | null {
-  const kept = keep(weights, length, reach);
-  const forward = sweep(kept, length, 1);
+  let kept = keep(weights, length, REACH);
+  let forward = sweep(kept, length, 1);
+  if ((forward.heaviest[length * STATES] as number) < Math.exp(-SLACK)) {
+    kept = keep(weights, length, Number.POSITIVE_INFINITY);
+    forward = sweep(kept, length, 1);
+  }
   const best = forward.heaviest[length * STATES] as number;
-  const floor = Math.exp(-REACH);
-  if (best < floor && reach === REACH) return null;
   const backward = sweep(kept, length, -1);
   const sum = forward.sum[length * STATES] as number;
   const main = trace(forward, backward, length, length, 0);
@@ -56,7 +55,7 @@ function solve(weights: Float64Array, length: number, most: number, reach: numbe
   });
   const paths: Path[] = [{ characters: main, weight: kept.top + Math.log(best) }];
   const seen = new Set([main.join()]);
-  for (const turn of turns(kept, forward, backward, main, best * floor)) {
+  for (const turn of turns(kept, forward, backward, main, best * Math.exp(-TRELLIS_REACH))) {
     if (paths.length >= most) break;
     const characters = trace(forward, backward, length, turn.position, turn.state, turn.symbol);
     const key = characters.join();
@@ -166,7 +165,8 @@ function turns(kept: Kept, forward: Sweep, backward: Sweep, main: readonly numbe
       let through = 0;
       for (let state = 0; state < STATES; state++) {
         const here =
-          (forward.heaviest[before + state] as number) * (backward.heaviest[after + (state ^ symbol)] as number);
+          (forward.heaviest[before + state] as number) *
+          (backward.heaviest[after + (state ^ symbol)] as number);
         if (here > value) {
           value = here;
           through = state;

@@ -8,6 +8,8 @@ import { solveTrellis } from './trellis.ts';
 const SYMBOLS = 128;
 /** Shapes whose bound lies this far (natural log) below the best call are not worth a trellis. */
 const WORTHLESS = 20;
+/** Shapes that are solved, at most: in noise many look alike. */
+const MOST_SHAPES = 24;
 /** Readings kept for comparison, at most. */
 const LIST_LENGTH = 16;
 
@@ -23,8 +25,8 @@ export interface Reading {
 
 /** What the words say about the whole call. */
 export interface WholeCall {
-  /** Most likely first; never empty. */
-  readonly readings: readonly Reading[];
+  /** Most likely first. */
+  readonly readings: readonly [Reading, ...Reading[]];
   /** Natural log of what was heard and expected, summed over every call that was weighed, listed or not. */
   readonly total: number;
   /** For each character of the first reading, the share of the calls of its shape that have it; error check last. */
@@ -35,8 +37,10 @@ export interface WholeCall {
  * Weigh every call that may have been sent: all copies, the field expectations and the error check as one code.
  *
  * @param tables - what all copies of each character say
+ * @param least - natural log of the weight below which a call is not worth looking for
+ * @returns `null` when no call can weigh that much
  */
-export function weighWholeCall(tables: CharacterTables): WholeCall {
+export function weighWholeCall(tables: CharacterTables, least: number): WholeCall | null {
   const tried: CallShape[] = [];
   const found = new Map<string, readonly number[]>();
   const behind = new Map<number, number>();
@@ -44,7 +48,7 @@ export function weighWholeCall(tables: CharacterTables): WholeCall {
   let best = Number.NEGATIVE_INFINITY;
   let shares: readonly number[] = [];
   for (const { shape, bound } of byPromise(tables)) {
-    if (bound < best - WORTHLESS) break;
+    if (bound < Math.max(best - WORTHLESS, least - tables.phasing) || tried.length === MOST_SHAPES) break;
     const end = shape.kinds.length - 1;
     const after = behind.get(end) ?? heardBehind(tables, end);
     behind.set(end, after);
@@ -64,7 +68,8 @@ export function weighWholeCall(tables: CharacterTables): WholeCall {
     prior: priorOf(characters, tried) + (behind.get(characters.length - 2) ?? 0),
   }));
   readings.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
-  return { readings: readings.slice(0, LIST_LENGTH), total: tables.phasing + total, shares };
+  const [first, ...others] = readings.slice(0, LIST_LENGTH);
+  return first === undefined ? null : { readings: [first, ...others], total: tables.phasing + total, shares };
 }
 
 /** Every shape with the greatest weight that a call of it can have when the error check is left aside. */
@@ -107,7 +112,10 @@ function priorOf(characters: readonly number[], shapes: readonly CallShape[]): n
   let prior = Number.NEGATIVE_INFINITY;
   for (const { kinds, share } of shapes) {
     if (kinds.length !== characters.length - 1) continue;
-    const each = kinds.reduce((sum, kind, index) => sum + (fieldPriors[kind][characters[index] as number] as number), 0);
+    const each = kinds.reduce(
+      (sum, kind, index) => sum + (fieldPriors[kind][characters[index] as number] as number),
+      0,
+    );
     prior = logSum(prior, Math.log(share) + each);
   }
   return prior;

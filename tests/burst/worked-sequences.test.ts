@@ -25,46 +25,49 @@ const { sequences } = JSON.parse(
   readFileSync(new URL('../../shared/burst/worked-sequences.json', import.meta.url), 'utf8'),
 ) as { sequences: Worked[] };
 
-describe.each(sequences.map((worked) => [worked.name, worked] as const))('worked sequence %s', (_, worked) => {
-  const fields: CallFields = {
-    ...emptyFields,
-    ...worked.fields,
-    expansion: worked.expansion ? [{ specifier: 100, symbols: worked.expansion.information.slice(1) }] : [],
-  };
-  const { call } = callFromFields(fields);
-  const characters = worked.information.slice(1);
+describe.each(sequences.map((worked) => [worked.name, worked] as const))(
+  'worked sequence %s',
+  (_, worked) => {
+    const fields: CallFields = {
+      ...emptyFields,
+      ...worked.fields,
+      expansion: worked.expansion ? [{ specifier: 100, symbols: worked.expansion.information.slice(1) }] : [],
+    };
+    const { call } = callFromFields(fields);
+    const characters = worked.information.slice(1);
 
-  it('comes apart into its fields and together again', () => {
-    expect({ ...fieldsFromCharacters(characters), expansion: fields.expansion }).toEqual(fields);
-    expect(charactersFromFields(fields)).toEqual(characters);
-  });
-
-  it('is encoded symbol for symbol and bit for bit', () => {
-    const burst = encodeCall(call);
-    expect(burst.information).toEqual(worked.information);
-    expect(burst.errorCheck).toBe(worked.errorCheck);
-    expect(burst.expansion).toEqual(worked.expansion);
-    expect(burst.stream).toEqual(worked.stream);
-    expect(burst.bits).toBe(worked.bits);
-  });
-
-  it('is decoded from its bits', () => {
-    const reception = valueOf(decodeBits(worked.bits));
-    expect(reception.call).toEqual(call);
-    expect(reception.information).toEqual(worked.information);
-    expect(reception.quality).toMatchObject({
-      verdict: 'clean',
-      errorCheck: 'as-sent',
-      polarity: 'normal',
-      expansion: worked.expansion ? 'read' : 'none',
-      start: 20,
-      end: worked.bits.length,
+    it('comes apart into its fields and together again', () => {
+      expect({ ...fieldsFromCharacters(characters), expansion: fields.expansion }).toEqual(fields);
+      expect(charactersFromFields(fields)).toEqual(characters);
     });
-  });
 
-  it('is decoded from its symbols', () => {
-    const reception = valueOf(decodeStream(worked.stream));
-    expect(reception.call).toEqual(call);
-    expect(reception.quality).toMatchObject({ verdict: 'clean', start: 0, end: worked.stream.length });
-  });
-});
+    it('is encoded symbol for symbol and bit for bit', () => {
+      const burst = encodeCall(call);
+      expect(burst.information).toEqual(worked.information);
+      expect(burst.errorCheck).toBe(worked.errorCheck);
+      expect(burst.expansion).toEqual(worked.expansion);
+      expect(burst.stream).toEqual(worked.stream);
+      expect(burst.bits).toBe(worked.bits);
+    });
+
+    it('is decoded from its bits', () => {
+      const reception = valueOf(decodeBits(worked.bits));
+      expect(reception.call).toEqual(call);
+      expect(reception.information).toEqual(worked.information);
+      expect(reception.quality).toMatchObject({
+        verdict: 'clean',
+        errorCheck: 'as-sent',
+        polarity: 'normal',
+        expansion: worked.expansion ? 'read' : 'none',
+        start: 20,
+        end: worked.bits.length,
+      });
+    });
+
+    it('is decoded from its symbols', () => {
+      const reception = valueOf(decodeStream(worked.stream));
+      expect(reception.call).toEqual(call);
+      expect(reception.quality).toMatchObject({ verdict: 'clean', start: 0, end: worked.stream.length });
+    });
+  },
+);
