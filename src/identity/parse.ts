@@ -64,20 +64,24 @@ function readText(input: string, notices: Finding[]): Identity | readonly Findin
   let text = input;
   const tidy = (
     code: string,
-    what: string,
+    message: string,
     pattern: RegExp,
     by: string | ((digit: string) => string) = '',
   ): void => {
     const next = text.replace(pattern, by as string);
-    if (next !== text) notices.push([code, `read without ${what}`]);
+    if (next !== text) notices.push([code, message]);
     text = next;
   };
   // U+202E is not among them: it shows digits in reverse, so a person may have meant another number.
-  tidy('identity-invisible', 'invisible characters', /[\xad\u200b-\u200f\u202a-\u202d\u2060-\u2069\ufeff]/g);
-  tidy('identity-digits', 'digits of other scripts', /(?!\d)\p{Nd}/gu, asciiDigit);
-  tidy('identity-blanks', 'blanks', /^\s+|\s+$|(\d)\s+(?=\d)/g, '$1');
-  tidy('identity-apostrophe', 'apostrophe', /^['’]/);
-  tidy('identity-label', 'label', /^mmsi\s*(number|no|nr)?[\s.:：#=]*/i);
+  tidy(
+    'identity-invisible',
+    'read without invisible characters',
+    /[\xad\u200b-\u200f\u202a-\u202d\u2060-\u2069\ufeff]/g,
+  );
+  tidy('identity-digits', 'read with digits of another script', /(?!\d)\p{Nd}/gu, asciiDigit);
+  tidy('identity-blanks', 'read without blanks', /^\s+|\s+$|(\d)\s+(?=\d)/g, '$1');
+  tidy('identity-apostrophe', 'read without apostrophe', /^['’]/);
+  tidy('identity-label', 'read without label', /^mmsi\s*(number|no|nr)?[\s.:：#=]*/i);
 
   const digits = digitsOf(text);
   const nine = digits.length === 9 ? digits : '';
@@ -97,8 +101,8 @@ function readText(input: string, notices: Finding[]): Identity | readonly Findin
     return doubt('identity-decimal', 'has a decimal part', whole, nine);
   }
 
-  if (/^\d{1,3}(,\d{3})+$/.test(text)) tidy('identity-thousands', 'commas', /,/g);
-  tidy('identity-separators', 'separators', /(\d)\s*[-‐-―−.·]+\s*(?=\d)/g, '$1');
+  if (/^\d{1,3}(,\d{3})+$/.test(text)) tidy('identity-thousands', 'read without commas', /,/g);
+  tidy('identity-separators', 'read without separators', /(\d)\s*[-‐-―−.·]+\s*(?=\d)/g, '$1');
   if (text === '') return empty;
   return text === digits ? readDigits(digits, notices) : readOdd(text, digits, nine);
 }
@@ -113,7 +117,7 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
   if (digits.length === 9) {
     return alike || digits === '123456789'
       ? [['identity-placeholder', 'is a placeholder']]
-      : [['identity-unassigned', `begins with ${digits.slice(0, 5)}: no form does`]];
+      : [['identity-unassigned', `has no assigned form, beginning with ${digits.slice(0, 5)}`]];
   }
   const readings = readingsOf(digits);
   return readings.length > 0 ? readings : [['identity-digit-count', `has ${digits.length} digits`]];
