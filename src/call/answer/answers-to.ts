@@ -155,7 +155,13 @@ function position(call: PositionRequest, station: AnsweringStation): LawfulAnswe
 
 function telephone(call: AutomaticServiceCall, own: string): LawfulAnswer[] {
   const { asReceived: _, expansion: __, ...asked } = call;
-  const back = { ...asked, to: stationAddress(call.from), from: ownIdentity(own), end: 'answer' } as const;
+  const back = {
+    ...asked,
+    to: stationAddress(call.from),
+    from: ownIdentity(own),
+    category: call.category ?? 'routine',
+    end: 'answer',
+  } as const;
   return [
     answer('able', onChannel('Able', call), back),
     ...reasons.rows.map(([, reason]) =>
