@@ -70,7 +70,7 @@ const HALF_ROUND = 20_003_931.459;
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * if (tern.kind === 'reported-position') {
  *   const bounds = boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 });
- *   console.log(describeBounds(bounds)); // between 4.0 and 8.0 M, bearing 209 to 252 degrees true, fix 14 minutes old
+ *   console.log(describeBounds(bounds)); // between 3.6 and 8.3 M, bearing 208 to 254 degrees true, fix 14 minutes old
  * }
  * ```
  */

@@ -14,8 +14,13 @@ export { boundsFrom } from './bounds.ts';
 export type { RoundingAssumption } from './box.ts';
 export { boxOf, centreOf, cornerOf } from './box.ts';
 export type { Sector } from './box-sector.ts';
+export type { ClosestApproach } from './closest-approach.ts';
+export { closestApproach } from './closest-approach.ts';
 // Coordinates and text.
 export type { Coordinates } from './coordinates.ts';
+// Movement: along a held course, with a current, to a place, to a vessel, past a vessel.
+export type { Run } from './dead-reckoning.ts';
+export { deadReckoning } from './dead-reckoning.ts';
 export { describeBounds } from './describe-bounds.ts';
 export type { PositionFormat, PositionStyle } from './format-position.ts';
 export { formatPosition } from './format-position.ts';
@@ -29,10 +34,15 @@ export { toGeoUri } from './geo-uri.ts';
 export type { RangeAndBearing } from './geodesic.ts';
 export { destination, rangeAndBearing } from './geodesic.ts';
 export { toGpx } from './gpx.ts';
+export type { Interception, Interceptions, Interceptor } from './intercept.ts';
+export { intercept } from './intercept.ts';
 // Every finding of this room.
 export type { PositionIssueCode } from './issue-code.ts';
 export { POSITION_ISSUE_CODES } from './issue-code.ts';
+export type { Current, GroundTrack, Mover } from './mover.ts';
+export { overGround } from './mover.ts';
 export { parsePosition } from './parse-position.ts';
+export type { Geometry } from './plane.ts';
 export type {
   MinuteFraction,
   NoPosition,
@@ -48,7 +58,11 @@ export {
   reportedPositionDigits,
   reportPosition,
 } from './reported-position.ts';
+export type { RhumbLine } from './rhumb.ts';
+export { alongRhumb, rhumbLine } from './rhumb.ts';
 export type { ResolvedTime, TimeOfDay } from './time.ts';
 export { resolveTime } from './time.ts';
+export type { Passage } from './time-to-reach.ts';
+export { timeToReach } from './time-to-reach.ts';
 export { uncertaintyOf } from './uncertainty.ts';
 export type { Waypoint } from './waypoint.ts';

@@ -16,7 +16,7 @@ import type { ReportedPosition } from './reported-position.ts';
  *
  * const position = valueOf(reportedPosition('1562000630'));
  * if (position.kind === 'reported-position') {
- *   console.log(toGeoUri(centreOf(position), { uncertainty: uncertaintyOf(position) })); // geo:56.341667,-6.508333;u=1062.9
+ *   console.log(toGeoUri(centreOf(position), { uncertainty: uncertaintyOf(position) })); // geo:56.341667,-6.508333;u=1061.5
  * }
  * ```
  */

@@ -1,0 +1,47 @@
+import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { destination } from './geodesic.ts';
+import { type Current, overGround } from './mover.ts';
+import { alongRhumb } from './rhumb.ts';
+import { metresRun } from './units.ts';
+
+/** A run from a known place. */
+export interface Run {
+  /** Degrees true. */
+  readonly course: number;
+  /** Knots. */
+  readonly speed: number;
+  /** Seconds run; negative asks where she came from. */
+  readonly seconds: number;
+  /** Makes course and speed those through the water. */
+  readonly current?: Current;
+  /** `'rhumb'` unless stated: the course is held. `'geodesic'`: the shortest line that starts with this course. */
+  readonly line?: 'rhumb' | 'geodesic';
+}
+
+/**
+ * Where a vessel is after a run of course and speed, with a current when one is given (an estimated position then).
+ *
+ * A held course is a rhumb line. It parts from the geodesic by about D² tan L / 2R: 0.6 miles in 50 at latitude 60°.
+ *
+ * @param from - the last known place
+ * @param run - course, speed, time and current
+ * @returns the place; longitude from -180 to 180
+ * @throws RangeError when coordinates are out of range or a number is not finite
+ *
+ * @example
+ * ```ts
+ * import { deadReckoning, formatPosition } from 'seahail/position';
+ *
+ * const merrow = { latitude: 56.3333, longitude: -6.5 };
+ * console.log(formatPosition(deadReckoning(merrow, { course: 0, speed: 6, seconds: 1200 }))); // 56°22.00′ N 006°30.00′ W
+ * ```
+ */
+export function deadReckoning(from: Coordinates, run: Run): Coordinates {
+  const { seconds, line = 'rhumb' } = run;
+  if (!Number.isFinite(seconds)) throw new RangeError(`seconds: a finite number is needed, got ${seconds}`);
+  const track = overGround(run);
+  if (track.course === null || seconds === 0) return requireCoordinates(from);
+  const metres = metresRun(track.speed, Math.abs(seconds));
+  const course = seconds < 0 ? track.course + 180 : track.course;
+  return line === 'rhumb' ? alongRhumb(from, course, metres) : destination(from, course, metres);
+}

@@ -1,0 +1,105 @@
+import { type Coordinates, fullAngle, requireCoordinates, signedAngle } from './coordinates.ts';
+import { destination, rangeAndBearing } from './geodesic.ts';
+
+/** Length and course of a rhumb line. */
+export interface RhumbLine {
+  readonly metres: number;
+  /** Degrees true, the same all along, 0 up to 360; `null` when both ends are the same place. */
+  readonly course: number | null;
+}
+
+// WGS 84: a = 6 378 137 m, 1/f = 298.257 223 563.
+const EQUATORIAL_RADIUS = 6_378_137;
+const ECCENTRICITY = Math.sqrt((2 - 1 / 298.257223563) / 298.257223563);
+const DEGREE = Math.PI / 180;
+/** Nearer a pole than this a held true course is a spiral that nobody steers: the geodesic is taken. */
+const POLAR = 89;
+/** Below this difference of latitude, in degrees, the difference of meridional parts would lose its digits. */
+const LEVEL = 1e-3;
+
+/**
+ * The line of constant true course between two places: what a ship steers who holds her course. Up to about 50 miles
+ * it does not differ in practice from the shortest line.
+ *
+ * @param from - start
+ * @param to - end, the shorter way round, also across the 180th meridian
+ * @returns metres on the WGS 84 ellipsoid and the course; within one degree of a pole those of the geodesic
+ * @throws RangeError when coordinates are out of range
+ *
+ * Source: Mercator sailing with the meridional parts of the ellipsoid, American Practical Navigator, The Sailings, from memory.
+ *
+ * @example
+ * ```ts
+ * import { rhumbLine } from 'seahail/position';
+ *
+ * const line = rhumbLine({ latitude: 50, longitude: -178 }, { latitude: 50, longitude: 179 });
+ * console.log((line.metres / 1852).toFixed(1), line.course); // 116.1 270
+ * ```
+ */
+export function rhumbLine(from: Coordinates, to: Coordinates): RhumbLine {
+  requireCoordinates(from);
+  requireCoordinates(to);
+  if (isPolar(from) || isPolar(to)) {
+    const { metres, bearing } = rangeAndBearing(from, to);
+    return { metres, course: bearing };
+  }
+  const north = northing(from.latitude, to.latitude);
+  const east =
+    signedAngle(to.longitude - from.longitude) * DEGREE * parallelRadius(from.latitude, to.latitude, north);
+  if (north === 0 && east === 0) return { metres: 0, course: null };
+  return { metres: Math.hypot(north, east), course: fullAngle(Math.atan2(east, north) / DEGREE) };
+}
+
+/**
+ * The place reached by holding a true course for a distance.
+ *
+ * @param from - start
+ * @param course - degrees true, held all along
+ * @param metres - distance run, zero or more
+ * @returns where the run ends; when it would come within one degree of a pole, the end of the geodesic
+ * @throws RangeError when coordinates are out of range, the course is not finite or the distance is negative
+ *
+ * Source: as {@link rhumbLine}.
+ *
+ * @example
+ * ```ts
+ * import { alongRhumb, formatPosition } from 'seahail/position';
+ *
+ * const start = { latitude: -54.3833333, longitude: 16.3 };
+ * console.log(formatPosition(alongRhumb(start, 270, 874 * 1852), { digits: 0 })); // 54°23′ S 008°38′ W
+ * ```
+ */
+export function alongRhumb(from: Coordinates, course: number, metres: number): Coordinates {
+  const direct = destination(from, course, metres);
+  const north = metres * Math.cos(course * DEGREE);
+  const room = northing(from.latitude, north > 0 ? POLAR : -POLAR);
+  if (isPolar(from) || Math.abs(north) >= Math.abs(room)) return direct;
+  const start = { latitude: from.latitude, longitude: 0 };
+  const { latitude } = destination(start, north > 0 ? 0 : 180, Math.abs(north));
+  const radius = parallelRadius(from.latitude, latitude, north);
+  const east = (metres * Math.sin(course * DEGREE)) / radius / DEGREE;
+  return { latitude, longitude: signedAngle(from.longitude + east) };
+}
+
+function isPolar({ latitude }: Coordinates): boolean {
+  return Math.abs(latitude) >= POLAR;
+}
+
+/** Metres along the meridian between two latitudes, north positive. */
+function northing(from: number, to: number): number {
+  const { metres } = rangeAndBearing({ latitude: from, longitude: 0 }, { latitude: to, longitude: 0 });
+  return to < from ? -metres : metres;
+}
+
+/** The radius of a parallel that stands for all between two latitudes: metres of northing to a radian of meridional parts. */
+function parallelRadius(from: number, to: number, north: number): number {
+  if (Math.abs(to - from) >= LEVEL) return north / (meridionalParts(to) - meridionalParts(from));
+  const middle = ((from + to) / 2) * DEGREE;
+  return (EQUATORIAL_RADIUS * Math.cos(middle)) / Math.sqrt(1 - (ECCENTRICITY * Math.sin(middle)) ** 2);
+}
+
+/** In radians: artanh(sin L) - e artanh(e sin L), which is the handbook's logarithm of a tangent. */
+function meridionalParts(latitude: number): number {
+  const sine = Math.sin(latitude * DEGREE);
+  return Math.asinh(Math.tan(latitude * DEGREE)) - ECCENTRICITY * Math.atanh(ECCENTRICITY * sine);
+}
