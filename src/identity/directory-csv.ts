@@ -1,9 +1,9 @@
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
 import { type CsvRecord, readRecords, writeRecords } from './csv.ts';
 import { formatIdentity, type IdentityStyle } from './format.ts';
+import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
 import { parseIdentity } from './parse.ts';
-import { usesOf } from './uses.ts';
 
 /**
  * Write a directory as CSV for spreadsheets and other programs (RFC 4180, header in the first line, instants as
@@ -164,8 +164,9 @@ function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[])
         notice('identity-csv-group', field, 'Group is no group identity', group),
       );
     } else if (field === 'heardAt' || field === 'calledAt') {
-      const at = Date.parse(text);
-      if (Number.isNaN(at)) notice('identity-csv-time', field, 'Time is no ISO 8601 instant', text);
+      const at = instantOf(text);
+      if (at === undefined)
+        notice('identity-csv-time', field, 'Time is no ISO 8601 instant with its zone', text);
       else times[field] = at;
     } else if (field !== undefined) texts[field] = text;
     else extra.push({ label, text });
@@ -179,26 +180,16 @@ function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[])
   return { mmsi, origin: 'imported', ...texts, groups, ...times, ...(extra.length > 0 && { extra }) };
 }
 
-/** Group identities put apart by semicolons or commas, or, without any, by blanks. */
-export function groupsOf(text: string, refuse: (group: string) => void): readonly string[] {
-  const whole = parseIdentity(text);
-  const parts = whole.ok
-    ? [text]
-    : text.split(/[;,|/\n]/).flatMap((part) => (parseIdentity(part).ok ? [part] : part.split(/\s+/)));
-  return parts
-    .filter((part) => part.trim() !== '')
-    .flatMap((part) => {
-      const parsed = parseIdentity(part);
-      if (parsed.ok && usesOf(parsed.value).group) return [parsed.value.mmsi];
-      refuse(part);
-      return [];
-    });
+function instant(time: number | undefined): string {
+  return time === undefined ? '' : new Date(time).toISOString();
 }
 
-function instant(time: number | undefined): string {
-  // Beyond the range of dates there is no ISO form; the number itself is no less true.
-  if (time === undefined) return '';
-  return Math.abs(time) <= 8.64e15 ? new Date(time).toISOString() : '';
+/** Only with a zone: other forms mean different instants in different places. */
+const isoInstant = /^(?:[+-]\d\d)?\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(?:Z|[+-]\d\d:\d\d)$/;
+
+function instantOf(text: string): number | undefined {
+  const time = isoInstant.test(text.trim()) ? Date.parse(text.trim()) : Number.NaN;
+  return Number.isNaN(time) ? undefined : time;
 }
 
 function guarded(text: string): string {

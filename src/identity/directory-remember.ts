@@ -1,6 +1,13 @@
 import { classify } from './classify.ts';
 import type { Mmsi } from './identity.ts';
-import type { Directory, ExtraField, KnownStation, StationOrigin, StationUpdate } from './known-station.ts';
+import type {
+  Directory,
+  ExtraField,
+  KnownStation,
+  StationOrigin,
+  StationOrigins,
+  StationUpdate,
+} from './known-station.ts';
 import { usesOf } from './uses.ts';
 
 /**
@@ -30,7 +37,7 @@ export function createDirectory(updates: StationUpdate | readonly StationUpdate[
  * @param updates - one, or a list: a station heard, typed, read from a file
  * @returns the new directory; the same object where nothing is new
  * @throws RangeError when an identity has no assigned form, a group is not the identity of a group, or a time is no
- * finite number
+ * whole number of epoch milliseconds
  *
  * @example
  * ```ts
@@ -61,7 +68,7 @@ export function remember(directory: Directory, updates: StationUpdate | readonly
 const trust: readonly StationOrigin[] = ['typed', 'imported', 'ais', 'heard'];
 
 /** Whether knowledge of one origin may stand in the place of knowledge of another. */
-export function mayReplace(origin: StationOrigin, present: StationOrigin | undefined): boolean {
+function mayReplace(origin: StationOrigin, present: StationOrigin | undefined): boolean {
   return present === undefined || trust.indexOf(origin) <= trust.indexOf(present);
 }
 
@@ -71,14 +78,7 @@ function updated(before: KnownStation | undefined, update: StationUpdate): Known
   const { origin } = update;
   const entry = mayReplace(origin, before?.origins.entry) ? origin : (before?.origins.entry ?? origin);
   const texts: { name?: string; callSign?: string; notes?: string } = {};
-  const origins: {
-    entry: StationOrigin;
-    name?: StationOrigin;
-    callSign?: StationOrigin;
-    notes?: StationOrigin;
-  } = {
-    entry,
-  };
+  const origins: { -readonly [Field in keyof StationOrigins]: StationOrigins[Field] } = { entry };
   for (const field of ['name', 'callSign', 'notes'] as const) {
     const given = update[field];
     const text = given === undefined ? '' : field === 'notes' ? manyLines(given) : oneLine(given);
@@ -121,8 +121,13 @@ function groupsOf(before: readonly Mmsi[] = [], added: readonly string[] = []): 
 
 function latest(before: number | undefined, added: number | undefined): number | undefined {
   if (added === undefined) return before;
-  if (!Number.isFinite(added)) throw new RangeError('remember: epoch milliseconds wanted');
+  if (!isInstant(added)) throw new RangeError('remember: epoch milliseconds wanted');
   return before === undefined ? added : Math.max(before, added);
+}
+
+/** Whether a number is whole epoch milliseconds in the range of dates. */
+export function isInstant(time: number): boolean {
+  return Number.isInteger(time) && Math.abs(time) <= 8.64e15;
 }
 
 function extraOf(

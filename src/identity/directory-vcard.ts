@@ -1,6 +1,6 @@
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
-import { groupsOf } from './directory-csv.ts';
 import { formatIdentity } from './format.ts';
+import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, KnownStation, StationUpdate } from './known-station.ts';
 import { parseIdentity } from './parse.ts';
 import {

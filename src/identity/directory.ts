@@ -1,6 +1,6 @@
 /**
  * Known stations: a plain-data address book by identity, that learns from calls and AIS without losing what a person
- * typed, and travels as CSV and vCard.
+ * typed, is stored as JSON, and travels as CSV and vCard.
  *
  * @packageDocumentation
  */
@@ -14,6 +14,7 @@ export {
   recentlyHeard,
   stationOf,
 } from './directory-find.ts';
+export { readDirectoryJson, writeDirectoryJson } from './directory-json.ts';
 export { createDirectory, remember } from './directory-remember.ts';
 export { readVcards, writeVcards } from './directory-vcard.ts';
 export type {

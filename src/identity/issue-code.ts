@@ -58,6 +58,8 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-csv-short', meaning: 'a row ends before the identity' },
   { code: 'identity-csv-group', meaning: 'a group of a row is not the identity of a group' },
   { code: 'identity-csv-time', meaning: 'a time of a row is no ISO 8601 instant' },
+  { code: 'identity-json-shape', meaning: 'a text is no stored directory' },
+  { code: 'identity-json-field', meaning: 'a field of a stored directory is not usable' },
   { code: 'identity-vcard-none', meaning: 'a text holds no vCard' },
   { code: 'identity-vcard-end', meaning: 'a card has no end' },
   { code: 'identity-vcard-line', meaning: 'a line is no property of a card' },

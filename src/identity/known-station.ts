@@ -56,9 +56,9 @@ export interface StationUpdate {
   readonly notes?: string;
   /** Group identities to add to those known. */
   readonly groups?: readonly string[];
-  /** Epoch milliseconds; the latest stays. */
+  /** Whole epoch milliseconds; the latest stays. */
   readonly heardAt?: number;
-  /** Epoch milliseconds; the latest stays. */
+  /** Whole epoch milliseconds; the latest stays. */
   readonly calledAt?: number;
   /** A field with a known label replaces the one before. */
   readonly extra?: readonly ExtraField[];

@@ -150,6 +150,25 @@ describe('a directory as CSV', () => {
     expect(read('name,mmsi\nTern\n').notices).toEqual([['line 2', 'mmsi', 'identity-csv-short']]);
   });
 
+  it('takes a time only as ISO 8601 instant with its zone', () => {
+    const times = [
+      '2026-05-01T10:00:00Z',
+      '2026-05-01T12:00+02:00',
+      '7/5/2026',
+      '2026-05-01T10:00:00',
+      '2026',
+      '2026-99-01T00:00Z',
+    ];
+    const got = read(`mmsi,heard\n${times.map((time) => `232999142,${time}\n`).join('')}`);
+    const tenOclock = Date.UTC(2026, 4, 1, 10);
+    expect(got.updates.map(({ heardAt }) => heardAt)).toEqual([
+      tenOclock,
+      tenOclock,
+      ...Array(4).fill(undefined),
+    ]);
+    expect(got.notices.map(([line]) => line)).toEqual(['line 4', 'line 5', 'line 6', 'line 7']);
+  });
+
   it('keeps columns of the same name apart', () => {
     expect(read('mmsi,name,Vessel,,\n232999142,Tern,Ardle,a,b\n').updates[0]?.extra).toEqual([
       { label: 'Vessel', text: 'Ardle' },

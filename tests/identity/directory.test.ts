@@ -117,6 +117,8 @@ describe('a directory', () => {
       { groups: ['232999142'] },
       { heardAt: Number.NaN },
       { calledAt: Infinity },
+      { heardAt: 0.5 },
+      { heardAt: 9e15 },
     ];
     for (const update of wrong) {
       expect(() => createDirectory({ mmsi: '232999142', origin: 'typed', ...update })).toThrow(RangeError);
