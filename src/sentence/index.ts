@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 
+export type { AisReport, AisStation, NavigationalStatus } from './ais/report.ts';
 // What the readings are made of.
 export type { Direction } from './dsc/read-dsc.ts';
 export type { UtcTime } from './field/utc-field.ts';
@@ -15,7 +16,7 @@ export type { Sentence } from './frame/sentence.ts';
 export type { TagBlock } from './frame/tag-block.ts';
 // Every finding of this room.
 export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';
-export type { FixQuality, OwnFix } from './own/own-fix.ts';
+export type { FixQuality, ReceiverFix } from './own/receiver-fix.ts';
 export { type TargetFields, writeTarget } from './point/target.ts';
 export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';
 // Reading a stream or a log.

@@ -49,6 +49,12 @@ export const SENTENCE_ISSUE_CODES = [
   { code: 'sentence-fix-unusable', meaning: 'own position is marked as not to be used, or is simulated' },
   { code: 'sentence-fix-unreadable', meaning: 'own position cannot be read' },
   { code: 'sentence-fix-estimated', meaning: 'own position is dead reckoning or was keyed in by hand' },
+  { code: 'sentence-ais-payload', meaning: 'the count or payload of an AIS sentence cannot be read' },
+  { code: 'sentence-ais-incomplete', meaning: 'the rest of an AIS message did not come' },
+  { code: 'sentence-ais-unread', meaning: 'an AIS message of a number that is not read' },
+  { code: 'sentence-ais-short', meaning: 'an AIS message has too few bits' },
+  { code: 'sentence-ais-identity', meaning: 'the identity in an AIS message has more than nine digits' },
+  { code: 'sentence-ais-position', meaning: 'the position in an AIS message is no place' },
 ] as const;
 
 /** Code of any issue or notice that the sentence room gives. */

@@ -21,6 +21,8 @@ export interface OpenCall {
   readonly dsc: DscReading;
   readonly notices: readonly Notice[];
   readonly sentences: Sentence[];
+  /** What was said of its `DSE` sentences. */
+  readonly said: Notice[];
   /** Data sets by number of their `DSE` sentence. */
   readonly parts: Map<number, readonly ExpansionSet[]>;
 }
@@ -44,9 +46,16 @@ export interface PairingSettings {
 /** Joins `DSC` and `DSE` sentences. */
 export interface Pairing {
   /** Takes a call; returns how it stands before anything else came. */
-  addCall(call: Omit<OpenCall, 'event' | 'repeat' | 'parts' | 'sentences'>, sentence: Sentence): CallState;
+  addCall(
+    call: Omit<OpenCall, 'event' | 'repeat' | 'parts' | 'sentences' | 'said'>,
+    sentence: Sentence,
+  ): CallState;
   /** Takes an expansion; returns the call it completes, `'waiting'` for more of it, or notices why it belongs to none. */
-  addExpansion(dse: DseReading, sentence: Sentence): CallState | 'waiting' | readonly Notice[];
+  addExpansion(
+    dse: DseReading,
+    sentence: Sentence,
+    said: readonly Notice[],
+  ): CallState | 'waiting' | readonly Notice[];
   /** Counts a sentence and returns the calls that have waited long enough. */
   pass(receipt: Receipt): CallState[];
   /** The same when no sentence came, only time went by. */
@@ -122,13 +131,19 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
 
   return {
     addCall(call, sentence) {
-      const open: OpenCall = { ...call, ...number(sentence.fields), parts: new Map(), sentences: [sentence] };
+      const open: OpenCall = {
+        ...call,
+        ...number(sentence.fields),
+        parts: new Map(),
+        sentences: [sentence],
+        said: [],
+      };
       entries.push({ open, key: stationOf(sentence.fields), since: seen });
       const stage = open.dsc.expansionAnnounced ? 'provisional' : 'final';
       return { open, stage, sets: [], notices: [] };
     },
 
-    addExpansion(dse, sentence) {
+    addExpansion(dse, sentence, said) {
       const entry = choose(entries, dse, sentence.talker);
       // A query of its own accord belongs to no call; one behind a call that announced it does.
       if (dse.flag === 'query' && entry?.open.dsc.expansionAnnounced !== true) return [];
@@ -136,9 +151,10 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
       const { open } = entry;
       open.parts.set(dse.number, dse.sets);
       open.sentences.push(sentence);
+      open.said.push(...said);
       if (open.parts.size < dse.total) return 'waiting';
       take(entry);
-      const notices = [...dse.notices];
+      const notices = [...open.said];
       if (!open.dsc.expansionAnnounced) notices.push(unannounced(dse));
       const between = seen - entry.since - dse.total;
       if (between > 0) notices.push(late(dse, between));
@@ -186,7 +202,7 @@ function speaks(entry: Entry, talker: string): boolean {
 /** A call whose expansion never came is final as it stands; one that announced none has been final already. */
 function giveUp({ open }: Entry): CallState[] {
   if (!open.dsc.expansionAnnounced && open.parts.size === 0) return [];
-  return [{ open, stage: 'final', sets: setsOf(open), notices: [missing(open)] }];
+  return [{ open, stage: 'final', sets: setsOf(open), notices: [...open.said, missing(open)] }];
 }
 
 function setsOf(open: OpenCall): ExpansionSet[] {

@@ -1,14 +1,19 @@
 import type { Issue, Notice } from '../../result/index.ts';
+import { createAisAssembly } from '../ais/assembly.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
 import { readDsc } from '../dsc/read-dsc.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
 import type { Sentence } from '../frame/sentence.ts';
+import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
 import { type CallState, createPairing, type Receipt } from './pairing.ts';
 import { ownWord, type Place, plainReading } from './plain-reading.ts';
 import type { Reading } from './reading.ts';
+
+/** Issues told of one damaged stretch. */
+const MOST_ISSUES = 4;
 
 /** Reads a serial stream piece by piece. */
 export interface SentenceReader {
@@ -50,25 +55,27 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
   const settings = settingsOf(options);
   const splitter = createLineSplitter();
   const pairing = createPairing(settings);
+  const assembly = createAisAssembly<AboutPart>();
   let streamClock: number | null = null;
   let readings: Reading[] = [];
 
   function takeLine(line: Line, at: number | undefined): void {
-    if (line.dropped > 0) readings.push(droppedReading(line, at));
+    if (line.dropped > 0) readings.push(damagedReading(line, at, '', [endless(line)]));
+    let issues: Issue[] = [];
+    let damagedFrom = 0;
     for (let from = 0; from < line.text.length; ) {
       const { result, next } = takeSentence(line.text, from, settings.unchecked);
-      if (result.ok) takeSound(result.value, result.notices, line, at);
-      else {
-        readings.push({
-          kind: 'damaged',
-          line: line.number,
-          offset: line.offset,
-          at: at ?? null,
-          notices: [],
-          text: line.text.slice(from, next),
-          dropped: 0,
-          issues: result.issues,
-        });
+      if (!result.ok) issues.push(...result.issues);
+      // Whatever is damaged between two sound sentences is one reading, however many pieces it fell into.
+      if (issues.length > 0 && (result.ok || next === line.text.length)) {
+        readings.push(
+          damagedReading(line, at, line.text.slice(damagedFrom, result.ok ? from : next), issues),
+        );
+        issues = [];
+      }
+      if (result.ok) {
+        takeSound(result.value, result.notices, line, at);
+        damagedFrom = next;
       }
       from = next;
     }
@@ -93,13 +100,21 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
       readings.push(reading(pairing.addCall({ line: number, offset, receipt, dsc, notices }, sentence)));
     } else if (formatter === 'DSE') {
       const dse = readDse(sentence.fields);
-      const joined = pairing.addExpansion(dse, sentence);
+      const joined = pairing.addExpansion(dse, sentence, [...notices, ...dse.notices]);
       if (joined === 'waiting') return;
       if ('open' in joined) readings.push(reading(joined));
       else readings.push(expansionReading(dse, sentence, place, [...notices, ...dse.notices, ...joined]));
+    } else if (formatter === 'VDM' || formatter === 'VDO') {
+      takeAis(sentence, place, notices);
     } else {
       readings.push(plainReading(formatter, sentence, word, place, notices));
     }
+  }
+
+  function takeAis(sentence: Sentence, place: Place, notices: readonly Notice[]): void {
+    const { whole, givenUp } = assembly.add({ sentence, about: { place, notices } });
+    readings.push(...givenUp.map(lostAis));
+    if (whole !== null) readings.push(...aisReadings(whole));
   }
 
   function reading(state: CallState): Reading {
@@ -129,7 +144,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
     },
     flush() {
       splitter.flush((line) => takeLine(line, undefined));
-      readings.push(...pairing.end().map(reading));
+      readings.push(...pairing.end().map(reading), ...assembly.end().map(lostAis));
       return given();
     },
   };
@@ -144,23 +159,26 @@ function expansionReading(
   return { kind: 'expansion', ...place, notices, station, flag, sets, sentence };
 }
 
-function droppedReading(line: Line, at: number | undefined): Reading {
-  const issue: Issue = {
-    code: 'sentence-line-endless',
-    message: `${line.dropped} characters without a line end or a start of a sentence are left out`,
-    at: [0],
-    expected: `a line end within ${MOST_LINE_CHARACTERS} characters`,
-    received: `${line.dropped} characters`,
-    clause: 'IEC 61162-1, sentence structure',
-  };
+function damagedReading(line: Line, at: number | undefined, text: string, issues: readonly Issue[]): Reading {
   return {
     kind: 'damaged',
     line: line.number,
     offset: line.offset,
     at: at ?? null,
     notices: [],
-    text: '',
+    text,
     dropped: line.dropped,
-    issues: [issue],
+    issues: issues.slice(0, MOST_ISSUES),
+  };
+}
+
+function endless({ dropped }: Line): Issue {
+  return {
+    code: 'sentence-line-endless',
+    message: `${dropped} characters without a line end or a start of a sentence are left out`,
+    at: [0],
+    expected: `a line end within ${MOST_LINE_CHARACTERS} characters`,
+    received: `${dropped} characters`,
+    clause: 'IEC 61162-1, sentence structure',
   };
 }

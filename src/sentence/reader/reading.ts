@@ -1,9 +1,10 @@
 import type { Call, ExpansionSet } from '../../call/index.ts';
 import type { ResolvedTime } from '../../position/index.ts';
 import type { Issue, Notice } from '../../result/index.ts';
+import type { AisReport } from '../ais/report.ts';
 import type { Direction } from '../dsc/read-dsc.ts';
 import type { Sentence } from '../frame/sentence.ts';
-import type { OwnFix } from '../own/own-fix.ts';
+import type { ReceiverFix } from '../own/receiver-fix.ts';
 import type { TargetFields } from '../point/target.ts';
 import type { WaypointFields } from '../point/waypoint.ts';
 
@@ -55,7 +56,7 @@ export interface ExpansionReading extends ReadingBase {
 /** Own position, from `RMC`, `GLL`, `GGA` or `GNS`. */
 export interface OwnFixReading extends ReadingBase {
   readonly kind: 'own-fix';
-  readonly fix: OwnFix;
+  readonly fix: ReceiverFix;
   readonly sentence: Sentence;
 }
 
@@ -81,6 +82,16 @@ export interface TargetReading extends ReadingBase {
   readonly sentence: Sentence;
 }
 
+/** What an AIS message says of a station, from `VDM` (others) or `VDO` (own ship). */
+export interface AisReading extends ReadingBase {
+  readonly kind: 'ais';
+  /** Whether it is what the own transponder sent. */
+  readonly own: boolean;
+  readonly channel: 'A' | 'B' | null;
+  readonly report: AisReport;
+  readonly sentences: readonly Sentence[];
+}
+
 /** A sound sentence that this library has no meaning for, or whose fields hold none. */
 export interface OtherReading extends ReadingBase {
   readonly kind: 'other';
@@ -94,7 +105,8 @@ export interface DamagedReading extends ReadingBase {
   readonly text: string;
   /** Characters thrown away unread because the line had no end. */
   readonly dropped: number;
-  readonly issues: readonly [Issue, ...Issue[]];
+  /** At least one: what is wrong with each piece it fell into, the first few of them. */
+  readonly issues: readonly Issue[];
 }
 
 /** One thing that a stream said. */
@@ -105,5 +117,6 @@ export type Reading =
   | ClockReading
   | WaypointReading
   | TargetReading
+  | AisReading
   | OtherReading
   | DamagedReading;

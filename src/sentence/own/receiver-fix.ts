@@ -18,7 +18,7 @@ export type FixQuality =
   | 'unstated';
 
 /** Own position, course and speed as one sentence tells them. */
-export interface OwnFix {
+export interface ReceiverFix {
   readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS';
   /** `null` when the receiver marks it as not to be used, or when it could not be read. */
   readonly position: Coordinates | null;
@@ -34,7 +34,7 @@ export interface OwnFix {
 
 /** A fix read, and what should be said about it. */
 export interface ReadFix {
-  readonly fix: OwnFix;
+  readonly fix: ReceiverFix;
   readonly notices: Notice[];
 }
 
@@ -96,7 +96,7 @@ function readRmc(texts: readonly string[]): ReadFix {
 
 /** A position is used only when neither the receiver nor its fields speak against it. */
 function judge(
-  formatter: OwnFix['formatter'],
+  formatter: ReceiverFix['formatter'],
   texts: readonly string[],
   from: number,
   time: UtcTime | null,

@@ -1,0 +1,142 @@
+import type { Notice } from '../../result/index.ts';
+import { quote } from '../../result/index.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { groupsOf, type Payload } from './payload.ts';
+
+/** One sentence of a message, with whatever the reader knows about it. */
+export interface AisPart<About> {
+  readonly sentence: Sentence;
+  readonly about: About;
+}
+
+/** A message put together from its sentences. */
+export interface AssembledAis<About> {
+  readonly payload: Payload;
+  readonly channel: 'A' | 'B' | null;
+  readonly parts: readonly [AisPart<About>, ...AisPart<About>[]];
+}
+
+/** A sentence that came to nothing, and why. */
+export interface GivenUp<About> extends AisPart<About> {
+  readonly notice: Notice;
+}
+
+/** What came of a sentence: the message it completes, if any, and the sentences that are given up. */
+export interface Added<About> {
+  readonly whole: AssembledAis<About> | null;
+  readonly givenUp: readonly GivenUp<About>[];
+}
+
+/** Puts the sentences of AIS messages together, holding only a few unfinished messages. */
+export interface AisAssembly<About> {
+  /** Takes one `VDM` or `VDO` sentence. */
+  add(part: AisPart<About>): Added<About>;
+  /** Gives up all that is unfinished. */
+  end(): readonly GivenUp<About>[];
+}
+
+interface Unfinished<About> {
+  readonly parts: AisPart<About>[];
+  /** Count of AIS sentences when its last part came. */
+  last: number;
+}
+
+/** Two channels with ten sequence numbers each are the most that one talker can have under way. */
+const MOST_UNFINISHED = 20;
+/** AIS sentences that may come between two parts: before ten sequence numbers are used up and begin anew. */
+const MOST_BETWEEN = 20;
+const CLAUSE = 'IEC 61162-1, VDM and VDO sentences';
+
+/** An assembly at its beginning. Parts are joined in order only: a message has no check of its own left. */
+export function createAisAssembly<About>(): AisAssembly<About> {
+  const unfinished = new Map<string, Unfinished<About>>();
+  let seen = 0;
+
+  function giveUp(key: string): GivenUp<About>[] {
+    const parts = unfinished.get(key)?.parts ?? [];
+    unfinished.delete(key);
+    return parts.map((part) => ({ ...part, notice: incomplete(part.sentence) }));
+  }
+
+  function giveUpOldest(): GivenUp<About>[] {
+    if (unfinished.size <= MOST_UNFINISHED) return [];
+    for (const key of unfinished.keys()) return giveUp(key);
+    return [];
+  }
+
+  return {
+    add(part) {
+      seen += 1;
+      const { talker, formatter, fields } = part.sentence;
+      const [total = '', number = '', sequence = '', channel = ''] = fields;
+      if (!/^[1-9]$/.test(total) || !/^[1-9]$/.test(number) || number > total) {
+        return { whole: null, givenUp: [{ ...part, notice: malformed(part.sentence, 'its count is none') }] };
+      }
+      if (total === '1') return joined([part]);
+      const key = [talker, formatter, total, sequence, channel].join();
+      const begun = unfinished.get(key);
+      const fits =
+        begun !== undefined && begun.parts.length === Number(number) - 1 && seen - begun.last <= MOST_BETWEEN;
+      if (fits) {
+        begun.parts.push(part);
+        begun.last = seen;
+        if (begun.parts.length < Number(total)) return { whole: null, givenUp: [] };
+        unfinished.delete(key);
+        const [first, ...others] = begun.parts;
+        return joined([first ?? part, ...others]);
+      }
+      const givenUp = giveUp(key);
+      if (number !== '1')
+        return { whole: null, givenUp: [...givenUp, { ...part, notice: incomplete(part.sentence) }] };
+      unfinished.set(key, { parts: [part], last: seen });
+      return { whole: null, givenUp: [...givenUp, ...giveUpOldest()] };
+    },
+
+    end() {
+      return [...unfinished.keys()].flatMap(giveUp);
+    },
+  };
+}
+
+function joined<About>(parts: AssembledAis<About>['parts']): Added<About> {
+  const groups: number[] = [];
+  let fill = 0;
+  for (const { sentence } of parts) {
+    const more = groupsOf(sentence.fields[4] ?? '');
+    const bits = sentence.fields[5] ?? '';
+    if (more === null || more.length === 0 || !/^[0-5]$/.test(bits)) {
+      const notice = malformed(sentence, 'its payload is none');
+      return { whole: null, givenUp: parts.map((part) => ({ ...part, notice })) };
+    }
+    groups.push(...more);
+    fill = Number(bits);
+  }
+  const channel = channelOf(parts[0].sentence.fields[3]);
+  return { whole: { payload: { groups, length: groups.length * 6 - fill }, channel, parts }, givenUp: [] };
+}
+
+/** Some receivers number the channels 1 and 2 (common practice, no source). */
+function channelOf(field: string | undefined): 'A' | 'B' | null {
+  if (field === 'A' || field === '1') return 'A';
+  return field === 'B' || field === '2' ? 'B' : null;
+}
+
+function incomplete({ raw }: Sentence): Notice {
+  return {
+    code: 'sentence-ais-incomplete',
+    message: `The AIS sentence ${quote(raw)} is part of a message whose rest did not come`,
+    at: ['AIS'],
+    received: quote(raw),
+    clause: CLAUSE,
+  };
+}
+
+function malformed({ raw }: Sentence, why: string): Notice {
+  return {
+    code: 'sentence-ais-payload',
+    message: `The AIS sentence ${quote(raw)} cannot be read: ${why}`,
+    at: ['AIS'],
+    received: quote(raw),
+    clause: CLAUSE,
+  };
+}
