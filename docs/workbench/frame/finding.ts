@@ -1,0 +1,91 @@
+import { byId } from './dom.ts';
+
+/** What a page was asked, by the names of its form's fields. Kept behind the `#` of the address, so that a finding can be sent on. */
+export type Question = Readonly<Record<string, string>>;
+
+/**
+ * Ties a form to the address of the page: what stands in the form stands in the address, and the other way round.
+ *
+ * Fields are left out of the address while they hold what the page began with. Nothing behind `#` is sent to a server.
+ */
+export function bindFinding(form: HTMLFormElement, answer: (question: Question) => void): { set(changes: Question): void } {
+  const begun = read(form);
+  let asked = '';
+
+  function fromAddress(): void {
+    const given = new URLSearchParams(location.hash.slice(1));
+    write(form, Object.fromEntries(Object.keys(begun).map((name) => [name, given.get(name) ?? begun[name] ?? ''])));
+    ask();
+  }
+
+  function ask(): void {
+    const question = read(form);
+    const address = new URLSearchParams(Object.entries(question).filter(([name, value]) => value !== begun[name]));
+    const hash = address.toString();
+    asked = hash;
+    if (hash !== location.hash.slice(1)) history.replaceState(null, '', hash === '' ? location.pathname : `#${hash}`);
+    answer(question);
+  }
+
+  form.addEventListener('submit', (event) => event.preventDefault());
+  form.addEventListener('input', ask);
+  window.addEventListener('hashchange', () => {
+    if (location.hash === '#answer-start') return;
+    if (location.hash.slice(1) !== asked) fromAddress();
+  });
+  fromAddress();
+  return {
+    set(changes) {
+      write(form, { ...read(form), ...changes });
+      ask();
+    },
+  };
+}
+
+function read(form: HTMLFormElement): Record<string, string> {
+  const question: Record<string, string> = {};
+  for (const field of fieldsOf(form)) {
+    if (field instanceof HTMLInputElement && field.type === 'checkbox') question[field.name] = field.checked ? 'yes' : '';
+    else question[field.name] = field.value;
+  }
+  return question;
+}
+
+function write(form: HTMLFormElement, question: Question): void {
+  for (const field of fieldsOf(form)) {
+    const value = question[field.name] ?? '';
+    if (field instanceof HTMLInputElement && field.type === 'checkbox') field.checked = value === 'yes';
+    else if (field.value !== value) field.value = value;
+  }
+}
+
+/** Every named field but those marked `data-unkept`: consents and files are never carried by a link. */
+function fieldsOf(form: HTMLFormElement): (HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement)[] {
+  return [...form.elements].filter(
+    (field): field is HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement =>
+      (field instanceof HTMLInputElement || field instanceof HTMLSelectElement || field instanceof HTMLTextAreaElement) &&
+      field.name !== '' &&
+      field.type !== 'file' &&
+      field.dataset['unkept'] === undefined,
+  );
+}
+
+/** The button that copies the address of the finding. */
+export function bindShare(): void {
+  const button = byId<HTMLButtonElement>('share');
+  button.addEventListener('click', () => {
+    const told = byId('share-told');
+    if (navigator.clipboard === undefined) {
+      told.textContent = 'Copy the address of this page: it holds the finding.';
+      return;
+    }
+    navigator.clipboard.writeText(location.href).then(
+      () => {
+        told.textContent = 'Link copied. Whoever opens it sees this finding.';
+      },
+      () => {
+        told.textContent = 'The browser did not allow copying. Copy the address of this page: it holds the finding.';
+      },
+    );
+  });
+}

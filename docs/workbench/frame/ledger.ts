@@ -1,0 +1,58 @@
+import type { Issue } from 'seahail/result';
+import { type Child, h } from './dom.ts';
+
+/** One line of a ledger: what, the answer, and the rule it stands on. */
+export interface LedgerLine {
+  readonly what: string;
+  readonly answer: Child;
+  readonly clause?: string | undefined;
+}
+
+/** Lines of answers, the rule of each in the margin. */
+export function ledger(lines: readonly (LedgerLine | null)[]): HTMLElement {
+  return h(
+    'dl',
+    { class: 'ledger' },
+    lines
+      .filter((line) => line !== null)
+      .map(({ what, answer, clause }) =>
+        h('div', {}, h('dt', {}, what), h('dd', {}, answer), clause === undefined ? null : h('dd', { class: 'margin' }, clause)),
+      ),
+  );
+}
+
+/** Issues or notices, each with what was wanted and by which rule; readings that may be meant are for a person to press. */
+export function findings(issues: readonly Issue[], choose?: (suggestion: string) => void): HTMLElement | null {
+  if (issues.length === 0) return null;
+  return h('ul', { class: 'findings' }, issues.map((issue) => finding(issue, choose)));
+}
+
+function finding(issue: Issue, choose: ((suggestion: string) => void) | undefined): HTMLElement {
+  const { suggestion } = issue;
+  return h(
+    'li',
+    {},
+    h('p', {}, sentence(issue.message)),
+    suggestion === undefined || choose === undefined
+      ? null
+      : h('p', {}, h('button', { type: 'button', class: 'reading', onclick: () => choose(suggestion) }, 'Read it as ', h('b', {}, suggestion))),
+    h('p', { class: 'margin' }, issue.clause ?? '', issue.clause === undefined ? '' : h('br'), h('code', {}, issue.code)),
+  );
+}
+
+/** A boxed caution: text and the rule it comes from. */
+export function cautionBox(cautions: readonly { readonly text: string; readonly clause: string }[]): HTMLElement | null {
+  if (cautions.length === 0) return null;
+  return h(
+    'aside',
+    { class: 'caution', 'aria-label': 'Caution' },
+    h('p', { class: 'caution-word' }, 'Caution'),
+    h('ul', {}, cautions.map(({ text, clause }) => h('li', {}, sentence(text), ' ', h('span', { class: 'clause' }, clause)))),
+  );
+}
+
+/** Begins with a capital and ends with a full stop. */
+export function sentence(text: string): string {
+  const first = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.!?]$/.test(first) ? first : `${first}.`;
+}

@@ -1,0 +1,65 @@
+import { type Identity, formatIdentity, identityForms, toCallAddress, usesOf } from 'seahail/identity';
+import { administrationName, administrationOf, administrationsEdition } from 'seahail/identity/administrations';
+import { type LedgerLine, ledger } from '../frame/ledger.ts';
+import { inventedName } from '../frame/names.ts';
+
+/** One sentence: what it is and who issued it. */
+export function inShort(identity: Identity): string {
+  const form = formOf(identity);
+  const name = inventedName(identity.mmsi);
+  const who = name === undefined ? '' : `, ${name} of the examples`;
+  if (!('mid' in identity)) return `${capital(form.name)}${who}. No country is in this number.`;
+  const entry = administrationOf(identity.mid);
+  return entry === undefined
+    ? `${capital(form.name)}${who}. Who issued it is not in the table.`
+    : `${capital(form.name)}${who}. The number was issued by ${administrationName(entry)}.`;
+}
+
+/** Everything the library derives from an identity. */
+export function linesOf(identity: Identity): HTMLElement {
+  const form = formOf(identity);
+  const uses = usesOf(identity);
+  const table = `${administrationsEdition.document}, ${administrationsEdition.entries} entries as of ${administrationsEdition.asOf}`;
+  const entry = 'mid' in identity ? administrationOf(identity.mid) : undefined;
+  const lines: (LedgerLine | null)[] = [
+    { what: 'Nine digits', answer: identity.mmsi },
+    { what: 'For people', answer: formatIdentity(identity) },
+    { what: 'Form', answer: `${form.pattern}, ${form.name}`, clause: form.clause },
+    { what: 'Held by', answer: form.holder },
+    { what: 'In use since', answer: form.since },
+    'mid' in identity ? { what: 'Country digits', answer: `${identity.mid} (MID)` } : null,
+    'mid' in identity
+      ? {
+          what: 'Issued by',
+          answer: entry === undefined ? 'not in this edition of the table' : administrationName(entry),
+          clause: table,
+        }
+      : null,
+    entry === undefined ? null : { what: 'Country code', answer: entry.iso3166, clause: 'ISO 3166-1' },
+    'categoryHint' in identity && identity.categoryHint !== undefined
+      ? { what: 'Perhaps', answer: `${identity.categoryHint.replaceAll('-', ' ')}, where the optional scheme is followed` }
+      : null,
+    'manufacturer' in identity ? { what: 'Maker', answer: `${identity.manufacturer}${identity.manufacturer === '00' ? ', for tests' : ''}` } : null,
+    'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
+    { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-9, M.493-15' },
+    { what: 'Called as one', answer: yes(uses.individual) },
+    { what: 'Called as a group', answer: yes(uses.group) },
+    { what: 'On the air', answer: `${toCallAddress(identity.mmsi)}, ten digits in five symbols`, clause: 'ITU-R M.493-15' },
+    { what: 'Genuine?', answer: 'the digits cannot tell: there is no check digit, only a registry knows' },
+  ];
+  return ledger(lines);
+}
+
+function formOf(identity: Identity): (typeof identityForms)[number] {
+  const form = identityForms.find(({ kind }) => kind === identity.kind);
+  if (form === undefined) throw new Error(`no form for ${identity.kind}`);
+  return form;
+}
+
+function yes(may: boolean): string {
+  return may ? 'yes' : 'no';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
