@@ -71,5 +71,8 @@ export {
 } from './fields.ts';
 export { callFromFields, type InterpretedCall } from './from-fields.ts';
 export { CALL_ISSUE_CODES } from './issue-code.ts';
+export type { Situation, SpokenDistress, SpokenLine, SpokenScript, SpokenStation } from './speak/script.ts';
+export { type FigureWords, spell } from './speak/spell.ts';
+export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts';
 export * from './symbol.ts';
 export { callToFields } from './to-fields.ts';

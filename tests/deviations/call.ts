@@ -8,6 +8,8 @@ import {
   firstTelecommands,
   nameOfSymbol,
   natures,
+  spell,
+  spokenScript,
 } from '../../src/call/index.ts';
 
 const individual: CallFields = {
@@ -104,5 +106,22 @@ export const deviations: Record<string, () => void> = {
     const { call, notices } = callFromFields({ ...individual, category: 100 });
     expect(call.kind).toBe('position-request');
     expect(notices.map((notice) => notice.code)).toEqual(['call-category-unusual']);
+  },
+  'D-call-12': () => {
+    expect(spell('X9')).toBe('X-ray nine');
+    expect(spell('X9', 'figure-code')).toBe('X-ray Novenine');
+  },
+  'D-call-13': () => {
+    const { lines } = spokenScript(
+      { kind: 'received-mayday-relay', from: { name: 'Skerra Coastguard' } },
+      { name: 'Merrow' },
+    );
+    expect(lines.map((line) => line.say)).toEqual([
+      'MAYDAY RELAY',
+      'Skerra Coastguard, Skerra Coastguard, Skerra Coastguard',
+      'THIS IS',
+      'Merrow, Merrow, Merrow',
+      'RECEIVED MAYDAY RELAY',
+    ]);
   },
 };

@@ -1,0 +1,95 @@
+import type { ReportedPosition } from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import type { NatureOfDistress } from '../symbol.ts';
+
+/** A station as it is spoken of. What is not known becomes a blank, in brackets. */
+export interface SpokenStation {
+  readonly name?: string | null | undefined;
+  readonly callSign?: string | null | undefined;
+  /** Nine digits. */
+  readonly mmsi?: string | null | undefined;
+}
+
+/** What is known of a distress. */
+export interface SpokenDistress {
+  readonly nature?: NatureOfDistress | null | undefined;
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** Kind of assistance wanted, e.g. `'I require a pump'`. */
+  readonly assistance?: string | null | undefined;
+  readonly personsOnBoard?: number | null | undefined;
+  /** Anything else that helps the rescue. */
+  readonly information?: string | null | undefined;
+}
+
+/** What the voice message is for. */
+export type Situation =
+  /** Own vessel is in grave and imminent danger. */
+  | ({ readonly kind: 'mayday' } & SpokenDistress)
+  /** Another vessel is, and cannot say so herself. `to`: all stations unless stated. */
+  | ({
+      readonly kind: 'mayday-relay';
+      readonly distressed: SpokenStation | null;
+      readonly to?: SpokenStation | null | undefined;
+    } & SpokenDistress)
+  /** A distress message was heard and is acknowledged. */
+  | { readonly kind: 'received-mayday'; readonly distressed: SpokenStation }
+  /** A relay was heard from a coast station and is acknowledged. */
+  | { readonly kind: 'received-mayday-relay'; readonly from: SpokenStation }
+  /** An own alert was false. `time`: UTC at which it was sent. */
+  | { readonly kind: 'cancel-alert'; readonly time: TimeOfDay | null }
+  /** A very urgent message about the safety of a vessel or a person. `to`: all stations unless stated. */
+  | {
+      readonly kind: 'pan-pan';
+      readonly to?: SpokenStation | null | undefined;
+      readonly message?: string | null | undefined;
+      readonly position?: ReportedPosition | null | undefined;
+      readonly time?: TimeOfDay | null | undefined;
+      readonly medicalTransport?: boolean | undefined;
+      readonly channel?: string | null | undefined;
+    }
+  /** A warning for navigation or of the weather. `channel`: where the message follows, when not here. */
+  | {
+      readonly kind: 'securite';
+      readonly to?: SpokenStation | null | undefined;
+      readonly message?: string | null | undefined;
+      readonly channel?: string | null | undefined;
+    }
+  /** The caller speaks first, on the channel agreed. */
+  | { readonly kind: 'routine-call'; readonly to: SpokenStation; readonly channel: string | null }
+  /** The called station answers, on the channel agreed. */
+  | { readonly kind: 'routine-answer'; readonly to: SpokenStation; readonly channel: string | null }
+  /** Is my transmission heard? */
+  | { readonly kind: 'radio-check'; readonly to: SpokenStation; readonly channel: string | null };
+
+/** One thing to say. */
+export interface SpokenLine {
+  /** The words; a missing fact stands in brackets, e.g. `[call sign]`. */
+  readonly say: string;
+  /** Who says it, when it is not the own station. */
+  readonly who?: 'other';
+  /** What to do or mind at this line. */
+  readonly note?: string;
+}
+
+/** The words of a voice message. */
+export interface SpokenScript {
+  readonly title: string;
+  /** VHF channel, `null` when none was named. */
+  readonly channel: string | null;
+  /** Empty when there is nothing to say; `caution` then says what to do. */
+  readonly lines: readonly SpokenLine[];
+  /** What is missing and stands in brackets, each once. */
+  readonly blanks: readonly string[];
+  readonly caution: string;
+  readonly clause: string;
+}
+
+/** A script with its blanks gathered from its lines. */
+export function script(parts: Omit<SpokenScript, 'blanks'>): SpokenScript {
+  const blanks = parts.lines.flatMap((line) =>
+    [...line.say.matchAll(/\[([^[\]]+)\]/g)].map((match) => match[1] as string),
+  );
+  return { ...parts, blanks: [...new Set(blanks)] };
+}

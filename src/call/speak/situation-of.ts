@@ -1,0 +1,103 @@
+import type { Call } from '../call.ts';
+import type { DistressCall } from '../distress.ts';
+import { natures } from '../symbol.ts';
+import type { Situation, SpokenDistress, SpokenStation } from './script.ts';
+
+/** No words follow a call; what to do instead. */
+export interface NothingToSay {
+  readonly kind: 'nothing-to-say';
+  readonly why: string;
+  readonly clause: string;
+}
+
+/** Finds a station's name and call sign by its nine digits. */
+export type StationOf = (mmsi: string | null) => SpokenStation;
+
+/** What a call asks a station to say, or why nothing. */
+export function situationOf(call: Call, own: string | null, stationOf: StationOf): Situation | NothingToSay {
+  const mine = own !== null && call.from === own;
+  switch (call.kind) {
+    case 'distress-alert':
+      return mine
+        ? { kind: 'mayday', ...distressOf(call) }
+        : { kind: 'received-mayday', distressed: stationOf(call.from) };
+    case 'distress-acknowledgement':
+      if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
+      return mine
+        ? nothing('the acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
+        : { kind: 'received-mayday', distressed: stationOf(call.distressed) };
+    case 'distress-self-cancel':
+      return mine
+        ? // The time in the call is that of the position, not of the alert.
+          { kind: 'cancel-alert', time: null }
+        : nothing(
+            'the alert was taken back: listen on channel 16 for the cancellation by voice',
+            '47 CFR 80.335',
+          );
+    case 'distress-relay':
+      return mine
+        ? {
+            kind: 'mayday-relay',
+            distressed: call.distressed === null ? null : stationOf(call.distressed),
+            to: call.to.kind === 'station' ? stationOf(call.to.mmsi) : null,
+            ...distressOf(call),
+          }
+        : { kind: 'received-mayday-relay', from: stationOf(call.from) };
+    case 'all-ships-call':
+    case 'area-call':
+    case 'group-call':
+    case 'individual-call':
+    case 'individual-acknowledgement':
+      return announced(call, mine, stationOf);
+    default:
+      return nothing('this call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
+  }
+}
+
+function announced(
+  call: Extract<
+    Call,
+    {
+      readonly kind:
+        | 'all-ships-call'
+        | 'area-call'
+        | 'group-call'
+        | 'individual-call'
+        | 'individual-acknowledgement';
+    }
+  >,
+  mine: boolean,
+  stationOf: StationOf,
+): Situation | NothingToSay {
+  if (call.communication !== null && !call.communication.startsWith('telephony')) {
+    return nothing('the traffic that follows is not speech', 'ITU-R M.493-15, first telecommand');
+  }
+  const answer = call.kind === 'individual-acknowledgement';
+  const speaksFirst = mine !== answer;
+  const { channel } = call;
+  const partner = stationOf(mine ? mmsiIn(call.to) : call.from);
+  if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
+    return nothing('listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
+  }
+  const to = call.to.kind === 'station' ? partner : null;
+  if (speaksFirst && call.category === 'urgency') {
+    return { kind: 'pan-pan', to, channel, medicalTransport: call.remark === 'medical-transport' };
+  }
+  if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel };
+  if (speaksFirst) return { kind: 'routine-call', to: partner, channel };
+  return { kind: 'routine-answer', to: partner, channel };
+}
+
+function mmsiIn(to: Call['to']): string | null {
+  return to !== null && 'mmsi' in to ? to.mmsi : null;
+}
+
+function distressOf(call: DistressCall): SpokenDistress {
+  const { nature, position, time, expansion } = call;
+  const named = natures.rows.find((row) => row[1] === nature)?.[1] ?? null;
+  return { nature: named, position, time, personsOnBoard: expansion?.personsOnBoard };
+}
+
+function nothing(why: string, clause: string): NothingToSay {
+  return { kind: 'nothing-to-say', why, clause };
+}

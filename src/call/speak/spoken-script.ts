@@ -1,0 +1,90 @@
+import type { Call } from '../call.ts';
+import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
+import { type Phrases, phrasesWith } from './phrases.ts';
+import { radioCheck, routineAnswer, routineCall } from './routine.ts';
+import { type Situation, type SpokenScript, type SpokenStation, script } from './script.ts';
+import { type NothingToSay, situationOf } from './situation-of.ts';
+import type { FigureWords } from './spell.ts';
+import { panPan, securite } from './urgency.ts';
+
+/** How a script is made. */
+export interface SpokenScriptOptions {
+  /** A station's name and call sign by its nine digits, `undefined` when unknown. */
+  readonly directory?: ((mmsi: string) => SpokenStation | undefined) | undefined;
+  /** `'plain'` unless stated. */
+  readonly figures?: FigureWords | undefined;
+}
+
+/**
+ * The words to say on the voice channel: in a situation, or after a call was sent or received. Call signs and
+ * figures come spelled, positions and times one figure at a time, and what is not known stands in brackets for the
+ * speaker to fill in.
+ *
+ * A prompt for a person, not a replacement for training: the operator's certificate and national rules decide.
+ *
+ * @param subject - a call, sent by the vessel when its `from` is the vessel's identity, else received; or a situation
+ * @param vessel - own vessel
+ * @param options - names of other stations, form of the figures
+ * @returns the lines in order; none where a call is followed by no speech, and the caution then says what to do
+ *
+ * Source: Radio Regulations Art. 32 and 33, ITU-R M.1171, IMO A.918(22), from memory; acknowledgement: 47 CFR
+ * 80.1117(c), ITU-R M.541 Annex 3.
+ *
+ * @example
+ * ```ts
+ * import { spokenScript } from 'seahail/call';
+ *
+ * const merrow = { name: 'Merrow', callSign: '2ZZM8', mmsi: '232999871' };
+ * const { lines, blanks } = spokenScript({ kind: 'mayday', nature: 'flooding' }, merrow);
+ * console.log(lines[2]?.say); // Merrow, Merrow, Merrow
+ * console.log(lines[3]?.say); // call sign two Zulu Zulu Mike eight
+ * console.log(blanks); // [ 'position, or bearing and distance from a known place', 'number' ]
+ * ```
+ */
+export function spokenScript(
+  subject: Call | Situation,
+  vessel: SpokenStation,
+  options: SpokenScriptOptions = {},
+): SpokenScript {
+  const say = phrasesWith(options.figures ?? 'plain');
+  if (!('from' in subject) || subject.kind === 'received-mayday-relay')
+    return scriptFor(subject, vessel, say);
+  const stationOf = (mmsi: string | null): SpokenStation => ({
+    mmsi,
+    ...(mmsi === null ? undefined : options.directory?.(mmsi)),
+  });
+  return scriptFor(situationOf(subject, vessel.mmsi ?? null, stationOf), vessel, say);
+}
+
+function scriptFor(situation: Situation | NothingToSay, vessel: SpokenStation, say: Phrases): SpokenScript {
+  switch (situation.kind) {
+    case 'mayday':
+      return mayday(situation, vessel, say);
+    case 'mayday-relay':
+      return maydayRelay(situation, vessel, say);
+    case 'received-mayday':
+      return receivedMayday(situation, vessel, say);
+    case 'received-mayday-relay':
+      return receivedMaydayRelay(situation, vessel, say);
+    case 'cancel-alert':
+      return cancelAlert(situation.time, vessel, say);
+    case 'pan-pan':
+      return panPan(situation, vessel, say);
+    case 'securite':
+      return securite(situation, vessel, say);
+    case 'routine-call':
+      return routineCall(situation, vessel, say);
+    case 'routine-answer':
+      return routineAnswer(situation, vessel, say);
+    case 'radio-check':
+      return radioCheck(situation, vessel, say);
+    case 'nothing-to-say':
+      return script({
+        title: 'Nothing to say',
+        channel: null,
+        lines: [],
+        caution: situation.why,
+        clause: situation.clause,
+      });
+  }
+}
