@@ -1,5 +1,5 @@
 import type { Call } from '../call/index.ts';
-import { centreOf, rangeAndBearing } from '../position/index.ts';
+import { centreOf, rangeAndBearing, timeToReach } from '../position/index.ts';
 import { clause } from './clause.ts';
 import type { HeardDistressDialogue, HeardDistressPhase } from './dialogue.ts';
 import { maySend } from './equipment.ts';
@@ -26,8 +26,8 @@ export interface DistanceToDistress {
   readonly metres: number;
   /** Degrees true from the own position; `null` when the two places are the same. */
   readonly bearing: number | null;
-  /** Hours at the speed of the settings, in a straight line, which may lead over land; `null` at speed zero. */
-  readonly hours: number | null;
+  /** Seconds at the speed of the settings on one course, which may lead over land; `null` without a speed. */
+  readonly seconds: number | null;
   /** Epoch milliseconds of the own position used. */
   readonly ownPositionAt: number;
 }
@@ -264,7 +264,9 @@ function relayPermission({ settings }: StationState): Permission {
 
 function distanceTo({ fix, settings }: StationState, call: Call): DistanceToDistress | null {
   if (fix === null || !('position' in call) || call.position === null) return null;
-  const { metres, bearing } = rangeAndBearing(fix.position, centreOf(call.position));
-  const hours = settings.speed > 0 ? metres / 1852 / settings.speed : null;
-  return { metres, bearing, hours, ownPositionAt: fix.at };
+  const there = centreOf(call.position);
+  const { metres, bearing } = rangeAndBearing(fix.position, there);
+  const { speed } = settings;
+  const passage = speed > 0 && speed < Infinity ? timeToReach(fix.position, there, { speed }) : null;
+  return { metres, bearing, seconds: passage?.seconds ?? null, ownPositionAt: fix.at };
 }

@@ -2,7 +2,7 @@ import type { Call } from '../call/index.ts';
 import { briefly } from './brief.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { AlarmKind, ShowTopic } from './effect.ts';
-import { type Draft, emit, log, type Turn } from './turn.ts';
+import { emit, log, type Turn } from './turn.ts';
 
 /** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
 export const WATCH_CHANNEL = '16';
@@ -57,7 +57,23 @@ export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): 
   }
 }
 
-/** Tunes the radio, or asks the person to where the owner wants that. */
-export function tune(turn: Turn, dialogue: Draft<Dialogue>, channel: string): void {
+/** Changes the voice channel. */
+export function tune(turn: Turn, dialogue: Dialogue, channel: string): void {
+  turn.state.tunedTo = channel;
   emit(turn, dialogue, { kind: 'tune', channel });
+}
+
+/** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */
+export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  log(turn, dialogue, { what: 'done', text: `Finished on channel ${channel}` });
+  if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
+}
+
+/** Put away while nobody acted: the radio is left where it is, since a talk may be going on. */
+export function leaveTuned(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  const stillThere = turn.state.tunedTo === channel && channel !== WATCH_CHANNEL;
+  const reminder = stillThere ? `: the radio is still on channel ${channel}` : '';
+  tell(turn, dialogue, 'still-on-channel', `Put away after a long time${reminder}`);
 }

@@ -31,6 +31,13 @@ export interface ChannelEvent extends At {
   readonly busy: boolean;
 }
 
+/** The voice channel was changed, by the person or in following a `tune` effect. */
+export interface TunedEvent extends At {
+  readonly kind: 'tuned';
+  /** ITU-R M.1084 digits. */
+  readonly channel: string;
+}
+
 /** The transmission that a `send` effect asked for is over. */
 export interface SentEvent extends OnDialogue {
   readonly kind: 'sent';
@@ -156,6 +163,7 @@ export type StationEvent =
   | ClockEvent
   | HeardEvent
   | ChannelEvent
+  | TunedEvent
   | SentEvent
   | SendFailedEvent
   | FixEvent

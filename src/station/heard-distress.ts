@@ -9,6 +9,7 @@ import {
   stopTransmission,
   tell,
   transmit,
+  tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import type { HeardDistressDialogue } from './dialogue.ts';
@@ -130,7 +131,7 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
     'stop-sending': stopTransmission,
     'tune-16': (turn, dialogue, cause) => {
       if (turn.state.settings.tuning === 'automatic' && (cause.verdict ?? dialogue.verdict) === 'clean') {
-        emit(turn, dialogue, { kind: 'tune', channel: WATCH_CHANNEL });
+        tune(turn, dialogue, WATCH_CHANNEL);
       } else {
         emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
       }

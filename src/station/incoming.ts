@@ -3,12 +3,15 @@ import { answerAble, answerUnable } from './answer.ts';
 import { briefly } from './brief.ts';
 import {
   endTransmission,
+  leaveTuned,
   logSent,
   reportFailure,
+  returnToWatch,
   sound,
   stopTransmission,
   tell,
   transmit,
+  tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import type { IncomingDialogue } from './dialogue.ts';
@@ -117,10 +120,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       endTransmission(turn, dialogue);
       if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
     },
-    'return-to-watch': (turn, dialogue) => {
-      if (dialogue.channel !== WATCH_CHANNEL) emit(turn, dialogue, { kind: 'tune', channel: WATCH_CHANNEL });
-      log(turn, dialogue, { what: 'done', text: `Finished on channel ${dialogue.channel}` });
-    },
+    'return-to-watch': returnToWatch,
     send: (turn, dialogue) => {
       if (dialogue.answer !== null) transmit(turn, dialogue, dialogue.answer);
     },
@@ -136,13 +136,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       reportFailure(turn, dialogue, `Answer not sent: ${briefly(dialogue.call)}`),
     'show-missed': (turn, dialogue) =>
       tell(turn, dialogue, 'missed-call', `Not answered: ${briefly(dialogue.call)}`),
-    'show-still-tuned': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'still-on-channel',
-        `Put away after a long time; the radio may still be on channel ${dialogue.channel}`,
-      ),
+    'show-still-tuned': leaveTuned,
     'show-too-late': (turn, dialogue) =>
       tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
     speak: (turn, dialogue) =>
@@ -155,7 +149,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
     'stop-sending': stopTransmission,
     tune: (turn, dialogue) => {
       dialogue.channel = channelOf(dialogue);
-      if (dialogue.channel !== null) emit(turn, dialogue, { kind: 'tune', channel: dialogue.channel });
+      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
     },
   },
 };

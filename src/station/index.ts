@@ -1,11 +1,32 @@
 /**
- * What a well-run station does: calls, key presses and the clock go in; what to send, tune, sound, show, say and log
- * comes out.
+ * What a well-run station does: calls, key presses and the clock go in; what to send, tune, sound, show, ask, say and
+ * log comes out.
+ *
+ * - {@link createStation}, {@link step}: the machine; {@link restoreStation} brings a stored one back.
+ * - {@link transitionTable}, {@link phaseTable}, {@link timers}: what it runs on, as data.
+ * - {@link adviseOnDistress}: what to do about another vessel's distress.
+ * - {@link checkSetup}: whether a station is ready for use.
+ * - {@link extendWatchLog}, {@link writeLogCsv}, {@link writeLogJson}: the watch log.
+ *
+ * None of it makes a transmission lawful or replaces a trained operator: national rules and the licence come first.
  *
  * @packageDocumentation
  */
-export { adviseOnDistress } from './advice.ts';
-export { createStation, nextWake, type StationState } from './state.ts';
+export {
+  type AdviceStep,
+  adviseOnDistress,
+  type DistanceToDistress,
+  type DistressAdvice,
+  type Permission,
+} from './advice.ts';
+export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
+export type * from './dialogue.ts';
+export type * from './effect.ts';
+export type * from './event.ts';
+export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
+export { restoreStation } from './restore.ts';
+export type { CallerPolicy, Policy, PolicySubject, SettingsInput, StationSettings } from './settings.ts';
+export { createStation, type HeardAlert, nextWake, type StationFix, type StationState } from './state.ts';
 export { type Step, step } from './step.ts';
 export { type Confidence, type TimerName, type TimerRow, timers } from './timer.ts';
 export {
@@ -14,3 +35,6 @@ export {
   type TransitionRow,
   transitionTable,
 } from './transition-table.ts';
+export type { TakenTransition } from './turn.ts';
+export { extendWatchLog, type LogEntry, type WatchLog } from './watch-log.ts';
+export { writeLogCsv, writeLogJson } from './write-log.ts';

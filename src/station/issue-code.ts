@@ -24,6 +24,12 @@ export const STATION_ISSUE_CODES = [
     meaning: 'a DSC acknowledgement of distress is not this station’s to send now',
   },
   { code: 'station-fix-form', meaning: 'the position is no place on Earth' },
+  { code: 'station-state-form', meaning: 'the stored data is no station state' },
+  { code: 'station-state-newer', meaning: 'the stored state is of a newer version of the library' },
+  {
+    code: 'station-state-mended',
+    meaning: 'a part of the stored state made no sense and was replaced or left out',
+  },
 ] as const;
 
 /** One of {@link STATION_ISSUE_CODES}. */

@@ -2,12 +2,15 @@ import type { Call } from '../call/index.ts';
 import { briefly } from './brief.ts';
 import {
   endTransmission,
+  leaveTuned,
   logSent,
   reportFailure,
+  returnToWatch,
   sound,
   stopTransmission,
   tell,
   transmit,
+  tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import type { OutgoingDialogue } from './dialogue.ts';
@@ -93,10 +96,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
       dialogue.allowed = dialogue.attempts + 1;
       dialogue.answer = null;
     },
-    'return-to-watch': (turn, dialogue) => {
-      if (dialogue.channel !== WATCH_CHANNEL) emit(turn, dialogue, { kind: 'tune', channel: WATCH_CHANNEL });
-      log(turn, dialogue, { what: 'done', text: `Finished on channel ${dialogue.channel}` });
-    },
+    'return-to-watch': returnToWatch,
     send: (turn, dialogue) => transmit(turn, dialogue, dialogue.call),
     'show-answer': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'routine');
@@ -131,13 +131,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
         'no-answer',
         `No answer to call ${dialogue.attempts} of ${dialogue.allowed}: it will be repeated`,
       ),
-    'show-still-tuned': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'still-on-channel',
-        `Put away after a long time; the radio may still be on channel ${dialogue.channel}`,
-      ),
+    'show-still-tuned': leaveTuned,
     speak: (turn, dialogue, cause) => {
       const call = cause.call ?? dialogue.call;
       const channel = dialogue.channel ?? WATCH_CHANNEL;
@@ -146,7 +140,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
     'stop-sending': stopTransmission,
     tune: (turn, dialogue, cause) => {
       dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
-      if (dialogue.channel !== null) emit(turn, dialogue, { kind: 'tune', channel: dialogue.channel });
+      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
     },
   },
 };

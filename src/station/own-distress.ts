@@ -9,6 +9,7 @@ import {
   stopTransmission,
   tell,
   transmit,
+  tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import type { OwnDistressDialogue } from './dialogue.ts';
@@ -150,7 +151,7 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
       });
     },
     'stop-sending': stopTransmission,
-    'tune-16': (turn, dialogue) => emit(turn, dialogue, { kind: 'tune', channel: WATCH_CHANNEL }),
+    'tune-16': (turn, dialogue) => tune(turn, dialogue, WATCH_CHANNEL),
     'unmark-cancel': (_, dialogue) => {
       dialogue.cancelWanted = false;
     },

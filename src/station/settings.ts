@@ -50,7 +50,8 @@ export interface StationSettings {
 export type SettingsInput = Pick<StationSettings, 'mmsi'> & Partial<StationSettings>;
 
 // deviation: D-station-5 (which subjects answer by themselves out of the box).
-const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
+/** The policies of a set as it comes. */
+export const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
   individual: 'by-hand',
   position: 'by-hand',
   test: 'automatic',

@@ -6,7 +6,7 @@ import { positionDeadline } from './own-position.ts';
 import { completeSettings, type SettingsInput, type StationSettings } from './settings.ts';
 
 /** Where the station last knew itself to be. */
-export interface OwnFix {
+export interface StationFix {
   readonly position: Coordinates;
   /** When it was there, epoch milliseconds. */
   readonly at: number;
@@ -28,11 +28,13 @@ export interface HeardAlert {
 export interface StationState {
   readonly kind: 'station-state';
   /** Layout of this object. */
-  readonly version: 1;
+  readonly version: 2;
   readonly settings: StationSettings;
   /** Instant of the last event, epoch milliseconds; 0 before the first. */
   readonly now: number;
-  readonly fix: OwnFix | null;
+  readonly fix: StationFix | null;
+  /** Voice channel of the radio as far as known, ITU-R M.1084 digits. Since version 2. */
+  readonly tunedTo: string | null;
   /** Somebody else is transmitting on channel 70. */
   readonly channelBusy: boolean;
   /** The dialogue whose call is on the air. */
@@ -93,10 +95,11 @@ export function createStation(settings: SettingsInput): StationState {
   }
   return {
     kind: 'station-state',
-    version: 1,
+    version: 2,
     settings: completeSettings(settings),
     now: 0,
     fix: null,
+    tunedTo: null,
     channelBusy: false,
     transmitting: null,
     dialogues: [],

@@ -74,6 +74,9 @@ function follow(turn: Turn, event: StationEvent): void {
     case 'channel':
       turn.state.channelBusy = event.busy;
       break;
+    case 'tuned':
+      turn.state.tunedTo = event.channel;
+      break;
     case 'sent':
     case 'send-failed':
       endTransmission(turn, event);

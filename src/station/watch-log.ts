@@ -21,3 +21,34 @@ export interface LogEntry {
   /** Number of the entry that this one corrects. */
   readonly corrects?: number;
 }
+
+/** The watch log: entries in the order of their numbers. */
+export type WatchLog = readonly LogEntry[];
+
+/**
+ * A log with more entries at its end. Nothing that stands in it is changed.
+ *
+ * @param log - the log so far; `[]` to begin one
+ * @param entries - the entries of `log` effects, in order
+ * @returns a new log
+ * @throws RangeError when an entry's number is not the next one: an entry is missing, or would be written twice
+ *
+ * @example
+ * ```ts
+ * import { createStation, extendWatchLog, step } from 'seahail/station';
+ *
+ * const { effects } = step(createStation({ mmsi: '232999871' }), { kind: 'note', at: 0, text: 'Watch begins' });
+ * const log = extendWatchLog([], effects.flatMap((effect) => (effect.kind === 'log' ? [effect.entry] : [])));
+ * console.log(log[0]?.number, log[0]?.text); // 1 Watch begins
+ * ```
+ */
+export function extendWatchLog(log: WatchLog, entries: readonly LogEntry[]): WatchLog {
+  let last = log.at(-1)?.number;
+  for (const { number } of entries) {
+    if (last !== undefined && number !== last + 1) {
+      throw new RangeError(`extendWatchLog: entry ${last + 1} is needed next, got ${number}`);
+    }
+    last = number;
+  }
+  return [...log, ...entries];
+}
