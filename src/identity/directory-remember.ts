@@ -56,7 +56,7 @@ export function remember(directory: Directory, updates: StationUpdate | readonly
   for (const update of [updates].flat()) {
     const before = stations.get(update.mmsi);
     const after = updated(before, update);
-    if (JSON.stringify(before) === JSON.stringify(after)) continue;
+    if (before !== undefined && JSON.stringify(before) === JSON.stringify(after)) continue;
     stations.set(after.mmsi, after);
     changed = true;
   }

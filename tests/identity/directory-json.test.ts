@@ -82,14 +82,14 @@ describe('a stored directory', () => {
   });
 
   it('may hold very many stations', () => {
-    const many = Array.from({ length: 150_000 }, (_, k) => ({
+    const many = Array.from({ length: 130_000 }, (_, k) => ({
       mmsi: `23${String(k).padStart(7, '0')}`,
       origin: 'heard' as const,
       heardAt: k,
     }));
     const directory = remember(createDirectory(), many);
-    expect(directory.stations).toHaveLength(150_000);
+    expect(directory.stations).toHaveLength(130_000);
     const back = readDirectoryJson(writeDirectoryJson(directory));
-    expect(back.ok && back.value.stations.length).toBe(150_000);
+    expect(back.ok && back.value.stations.length).toBe(130_000);
   });
 });

