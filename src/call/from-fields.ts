@@ -1,9 +1,9 @@
 import type { Notice } from '../result/index.ts';
 import type { Call } from './call.ts';
-import { canonicalFields } from './canonical-fields.ts';
+import { canonicalFields } from './kind/canonical-fields.ts';
 import type { CallFields } from './fields.ts';
-import { interpret } from './interpret.ts';
-import { compositionNotices, unrecognisedNotices } from './notices.ts';
+import { interpret } from './kind/interpret.ts';
+import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
 import { same } from './same.ts';
 
 /** A call with what a person should be told about how it was composed. */

@@ -60,7 +60,7 @@ export {
 export type { Caution } from './describe/cautions.ts';
 export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
 export type { DescriptionRow } from './describe/field-rows.ts';
-export type { DistressCall } from './distress.ts';
+export type { DistressCall } from './kind/distress.ts';
 export {
   type CallFields,
   digitsOf,

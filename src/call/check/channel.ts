@@ -8,7 +8,7 @@ import {
 } from '../../channel/index.ts';
 import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
-import type { AnnouncementCall } from '../announcement.ts';
+import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { Call } from '../call.ts';
 
 /** Whether the channel that a call names is one to talk on. */

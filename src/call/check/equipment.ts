@@ -1,6 +1,6 @@
 import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
-import { addressFields } from '../address-symbols.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf, type EquipmentClass } from '../composition.ts';
 import { formatSpecifiers } from '../symbol.ts';

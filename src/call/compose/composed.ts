@@ -1,5 +1,5 @@
 import type { Call, ExpansionData } from '../call.ts';
-import { canonicalFields } from '../canonical-fields.ts';
+import { canonicalFields } from '../kind/canonical-fields.ts';
 
 /** What every call can take along beside its message. */
 export interface WithExpansion {

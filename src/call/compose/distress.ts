@@ -9,7 +9,7 @@ import type {
   DistressRelayAcknowledgement,
   DistressSelfCancel,
 } from '../call.ts';
-import type { DistressCall } from '../distress.ts';
+import type { DistressCall } from '../kind/distress.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
 import { distressedIdentity, ownIdentity, stationOrGroup } from './arguments.ts';
 import { composed, type WithExpansion } from './composed.ts';

@@ -1,11 +1,11 @@
-import { addressOf } from '../address-symbols.ts';
+import { addressOf } from '../element/address-symbols.ts';
 import type { Call } from '../call.ts';
-import { readChannel } from '../channel-symbols.ts';
+import { readChannel } from '../element/channel-symbols.ts';
 import { compositionOf } from '../composition.ts';
-import { fieldNames } from '../field-names.ts';
+import { fieldNames } from '../notice/field-names.ts';
 import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
-import { identityOf, UNKNOWN_SHIP } from '../identity-symbols.ts';
-import { positionOf, timeOf } from '../place-symbols.ts';
+import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
+import { positionOf, timeOf } from '../element/place-symbols.ts';
 import { same } from '../same.ts';
 import {
   categories,
@@ -18,7 +18,7 @@ import {
   type SymbolTable,
   secondTelecommands,
 } from '../symbol.ts';
-import { telephoneOf } from '../telephone-number.ts';
+import { telephoneOf } from '../element/telephone-number.ts';
 import { callToFields } from '../to-fields.ts';
 import { addressWords, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {

@@ -1,5 +1,5 @@
 import type { Call } from '../call.ts';
-import type { DistressCall } from '../distress.ts';
+import type { DistressCall } from '../kind/distress.ts';
 import { natures } from '../symbol.ts';
 import type { Situation, SpokenDistress, SpokenStation } from './script.ts';
 

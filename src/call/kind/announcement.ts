@@ -1,12 +1,12 @@
-import { addressFields } from './address-symbols.ts';
-import type { AllShipsCall, AreaCall, GroupCall, IndividualAcknowledgement, IndividualCall } from './call.ts';
-import { channelFields, readChannel } from './channel-symbols.ts';
-import { type CallFields, emptyFields } from './fields.ts';
-import { identityOf } from './identity-symbols.ts';
-import { readName, readTelecommand, writeName, writeTelecommand } from './names.ts';
-import { areaOf } from './place-symbols.ts';
+import { addressFields } from '../element/address-symbols.ts';
+import type { AllShipsCall, AreaCall, GroupCall, IndividualAcknowledgement, IndividualCall } from '../call.ts';
+import { channelFields, readChannel } from '../element/channel-symbols.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
+import { identityOf } from '../element/identity-symbols.ts';
+import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
+import { areaOf } from '../element/place-symbols.ts';
 import { readSender, senderFields } from './sender.ts';
-import { categories, firstTelecommands, secondTelecommands } from './symbol.ts';
+import { categories, firstTelecommands, secondTelecommands } from '../symbol.ts';
 
 /** The calls that announce traffic: ITU-R M.493 tables 4.5 to 4.9. */
 export type AnnouncementCall =

@@ -4,7 +4,7 @@ import {
   type SymbolTable,
   symbolOfName,
   type UnknownSymbol,
-} from './symbol.ts';
+} from '../symbol.ts';
 
 /** The name of a symbol that was read; `null` for one that was not, or that is no symbol. */
 export function readName<Name extends string>(

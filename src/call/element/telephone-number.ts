@@ -1,4 +1,4 @@
-import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
+import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 
 /** Stands before an odd count of digits; deviation: D-call-6 (which is which is remembered only). */
 const ODD = 105;

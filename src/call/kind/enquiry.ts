@@ -1,17 +1,17 @@
-import { addressFields } from './address-symbols.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import type {
   PollingAcknowledgement,
   PollingCall,
   PositionRequest,
   TestAcknowledgement,
   TestCall,
-} from './call.ts';
-import { NO_CHANNEL } from './channel-symbols.ts';
-import { type CallFields, emptyFields } from './fields.ts';
-import { identityOf } from './identity-symbols.ts';
-import { readName, writeName } from './names.ts';
+} from '../call.ts';
+import { NO_CHANNEL } from '../element/channel-symbols.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
+import { identityOf } from '../element/identity-symbols.ts';
+import { readName, writeName } from '../element/name-symbols.ts';
 import { readSender, senderFields } from './sender.ts';
-import { categories, NO_INFORMATION } from './symbol.ts';
+import { categories, NO_INFORMATION } from '../symbol.ts';
 
 /** The calls to one station that ask the set and not the person, and their plain answers. */
 export type Enquiry = PositionRequest | TestCall | TestAcknowledgement | PollingCall | PollingAcknowledgement;

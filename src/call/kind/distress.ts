@@ -1,17 +1,17 @@
-import { addressFields, relayAddressOf } from './address-symbols.ts';
+import { addressFields, relayAddressOf } from '../element/address-symbols.ts';
 import type {
   DistressAcknowledgement,
   DistressAlert,
   DistressRelay,
   DistressRelayAcknowledgement,
   DistressSelfCancel,
-} from './call.ts';
-import { type CallFields, emptyFields } from './fields.ts';
-import { identityOf, identitySymbols, UNKNOWN_SHIP } from './identity-symbols.ts';
-import { readName, readTelecommand, writeName, writeTelecommand } from './names.ts';
-import { positionSymbols, timeOf, timeSymbols } from './place-symbols.ts';
+} from '../call.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
+import { identityOf, identitySymbols, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
+import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
+import { positionSymbols, timeOf, timeSymbols } from '../element/place-symbols.ts';
 import { readPosition, readSender, senderFields } from './sender.ts';
-import { firstTelecommands, natures } from './symbol.ts';
+import { firstTelecommands, natures } from '../symbol.ts';
 
 /** The calls of ITU-R M.493 tables 4.1 to 4.4. */
 export type DistressCall =

@@ -1,12 +1,12 @@
-import { type GeographicArea, geographicArea, geographicAreaDigits } from '../position/area.ts';
+import { type GeographicArea, geographicArea, geographicAreaDigits } from '../../position/area.ts';
 import {
   type ReportedPosition,
   refinePosition,
   reportedPosition,
   reportedPositionDigits,
-} from '../position/reported-position.ts';
-import type { TimeOfDay } from '../position/time.ts';
-import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
+} from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 
 /** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */
 export const UNKNOWN_POSITION: Symbols = [99, 99, 99, 99, 99];

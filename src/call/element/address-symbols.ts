@@ -1,5 +1,5 @@
-import type { AllShipsAddress, AreaAddress, CallAddress, GroupAddress, StationAddress } from './call.ts';
-import type { CallFields } from './fields.ts';
+import type { AllShipsAddress, AreaAddress, CallAddress, GroupAddress, StationAddress } from '../call.ts';
+import type { CallFields } from '../fields.ts';
 import { identityOf, identitySymbols } from './identity-symbols.ts';
 import { areaOf, areaSymbols } from './place-symbols.ts';
 

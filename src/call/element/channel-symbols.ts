@@ -1,5 +1,5 @@
-import { type CallFields, digitsOf, type Symbols, symbolsOf } from './fields.ts';
-import { NO_INFORMATION } from './symbol.ts';
+import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { NO_INFORMATION } from '../symbol.ts';
 
 /** What the two frequency or channel elements of a call say. */
 export interface ChannelElements {

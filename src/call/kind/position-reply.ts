@@ -1,11 +1,11 @@
-import { addressFields } from './address-symbols.ts';
-import type { PositionReply } from './call.ts';
-import { type CallFields, emptyFields } from './fields.ts';
-import { identityOf } from './identity-symbols.ts';
-import { readName, writeName } from './names.ts';
-import { positionSymbols, timeOf, timeSymbols } from './place-symbols.ts';
+import { addressFields } from '../element/address-symbols.ts';
+import type { PositionReply } from '../call.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
+import { identityOf } from '../element/identity-symbols.ts';
+import { readName, writeName } from '../element/name-symbols.ts';
+import { positionSymbols, timeOf, timeSymbols } from '../element/place-symbols.ts';
 import { readPosition, readSender, senderFields } from './sender.ts';
-import { categories, NO_INFORMATION } from './symbol.ts';
+import { categories, NO_INFORMATION } from '../symbol.ts';
 
 /** Reads a position report, with or without the header symbol, asked for or not. */
 export function readPositionReply(fields: CallFields): PositionReply {

@@ -1,9 +1,9 @@
-import type { Notice } from '../result/index.ts';
-import { NO_CHANNEL } from './channel-symbols.ts';
-import { type ComposedKind, type Composition, compositionOf } from './composition.ts';
+import type { Notice } from '../../result/index.ts';
+import { NO_CHANNEL } from '../element/channel-symbols.ts';
+import { type ComposedKind, type Composition, compositionOf } from '../composition.ts';
 import { fieldNames } from './field-names.ts';
-import type { CallFields } from './fields.ts';
-import { same } from './same.ts';
+import type { CallFields } from '../fields.ts';
+import { same } from '../same.ts';
 import {
   categories,
   endsOfSequence,
@@ -13,7 +13,7 @@ import {
   nameOfSymbol,
   natures,
   secondTelecommands,
-} from './symbol.ts';
+} from '../symbol.ts';
 
 type Field = keyof CallFields;
 

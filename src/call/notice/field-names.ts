@@ -1,4 +1,4 @@
-import type { CallFields } from './fields.ts';
+import type { CallFields } from '../fields.ts';
 
 /** What people call each field. */
 export const fieldNames: Readonly<Record<keyof CallFields, string>> = {

@@ -1,5 +1,5 @@
-import type { ExpansionData } from './call.ts';
-import { digitsOf, type ExpansionSet, symbolsOf } from './fields.ts';
+import type { ExpansionData } from '../call.ts';
+import { digitsOf, type ExpansionSet, symbolsOf } from '../fields.ts';
 
 /** What the sets of an expansion say. */
 export interface Expansion {

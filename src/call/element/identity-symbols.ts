@@ -1,5 +1,5 @@
-import { digitsOf, type Symbols, symbolsOf } from './fields.ts';
-import { NO_INFORMATION } from './symbol.ts';
+import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { NO_INFORMATION } from '../symbol.ts';
 
 /**
  * The nine digits of an identity in five symbols, or `null` when they carry none. The tenth digit,
