@@ -16,6 +16,16 @@ export { boxOf, centreOf, cornerOf } from './box.ts';
 export type { Sector } from './box-sector.ts';
 export type { ClosestApproach } from './closest-approach.ts';
 export { closestApproach } from './closest-approach.ts';
+// True, magnetic and compass.
+export type { CompassError } from './compass.ts';
+export {
+  compassToMagnetic,
+  compassToTrue,
+  magneticToCompass,
+  magneticToTrue,
+  trueToCompass,
+  trueToMagnetic,
+} from './compass.ts';
 // Coordinates and text.
 export type { Coordinates } from './coordinates.ts';
 // Movement: along a held course, with a current, to a place, to a vessel, past a vessel.
@@ -34,11 +44,15 @@ export { toGeoUri } from './geo-uri.ts';
 export type { RangeAndBearing } from './geodesic.ts';
 export { destination, rangeAndBearing } from './geodesic.ts';
 export { toGpx } from './gpx.ts';
+// Reach: horizons, and whether a set can probably be heard.
+export { radioHorizon, visibleHorizon } from './horizon.ts';
 export type { Interception, Interceptions, Interceptor } from './intercept.ts';
 export { intercept } from './intercept.ts';
 // Every finding of this room.
 export type { PositionIssueCode } from './issue-code.ts';
 export { POSITION_ISSUE_CODES } from './issue-code.ts';
+export type { Link, LinkEnd, LinkEstimate } from './link.ts';
+export { estimateLink } from './link.ts';
 export type { Current, GroundTrack, Mover } from './mover.ts';
 export { overGround } from './mover.ts';
 export { parsePosition } from './parse-position.ts';

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { areaBox, boxOf, geographicArea, reportedPosition } from '../../src/position/index.ts';
+import { areaBox, boxOf, estimateLink, geographicArea, reportedPosition } from '../../src/position/index.ts';
 
 export const deviations: Record<string, () => void> = {
   'D-position-1': () => {
@@ -10,7 +10,12 @@ export const deviations: Record<string, () => void> = {
     const position = reportedPosition('0000000000');
     if (!position.ok || position.value.kind === 'no-position') throw new Error('no position');
     expect(boxOf(position.value)).toEqual({ south: 0, west: 0, north: 1 / 60, east: 1 / 60 });
-    expect(boxOf(position.value, 'unknown')).toEqual({ south: -1 / 120, west: -1 / 120, north: 1 / 60, east: 1 / 60 });
+    expect(boxOf(position.value, 'unknown')).toEqual({
+      south: -1 / 120,
+      west: -1 / 120,
+      north: 1 / 60,
+      east: 1 / 60,
+    });
   },
   'D-position-3': () => {
     const hemispheres = ['0', '1', '2', '3'].map((quadrant) => {
@@ -21,5 +26,12 @@ export const deviations: Record<string, () => void> = {
       return latitude.hemisphere + longitude.hemisphere;
     });
     expect(hemispheres).toEqual(['NE', 'NW', 'SE', 'SW']);
+  },
+  'D-position-4': () => {
+    const end = { height: 10 };
+    const loss = (metres: number) => estimateLink({ watts: 25, from: end, to: end, metres }).loss;
+    expect(loss(20_000)).toBeCloseTo(130.76, 1);
+    // Far beyond the horizon 17.6 dB to a unit of normalised distance: half a decibel a kilometre, less ten in a decade.
+    expect((loss(200_000) - loss(150_000)) / 50).toBeCloseTo(0.5, 1);
   },
 };

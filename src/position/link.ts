@@ -1,0 +1,110 @@
+import { radioHorizon } from './horizon.ts';
+
+/** One end of a radio path over the sea. */
+export interface LinkEnd {
+  /** Height of the antenna above the sea, metres. */
+  readonly height: number;
+  /** Gain of the antenna less the loss of its cable, dB over isotropic; 0 unless stated, a dipole with some cable. */
+  readonly gain?: number;
+}
+
+/** A radio path to be estimated. */
+export interface Link {
+  /** Power of the transmitter: 25, 6 or 1 W as a rule. */
+  readonly watts: number;
+  readonly from: LinkEnd;
+  readonly to: LinkEnd;
+  /** Distance, metres. */
+  readonly metres: number;
+  /** What the receiver needs, dBm: -107 unless stated, 1 µV across 50 ohms. */
+  readonly sensitivity?: number;
+}
+
+/** What came out. */
+export interface LinkEstimate {
+  /** Loss between the antennas, dB. */
+  readonly loss: number;
+  /** Level at the receiver, dBm. */
+  readonly received: number;
+  /** By how much the level exceeds what the receiver needs, dB; negative when it falls short. */
+  readonly margin: number;
+  /** Radio horizon of the two antennas, metres. */
+  readonly horizon: number;
+  /** At least 10 dB to spare, some, or none. */
+  readonly verdict: 'probably in range' | 'doubtful' | 'probably out of range';
+}
+
+const MEGAHERTZ = 156.525;
+const WAVELENGTH = 299.792458 / MEGAHERTZ;
+/** 4/3 of the mean radius 6371 km, rounded as usual (ITU-R P.310, from memory). */
+const EFFECTIVE_RADIUS = 8_500_000;
+/** Sea water at VHF: relative permittivity and conductivity in S/m, ITU-R P.527, from memory. */
+const SEA = { permittivity: 80, conductivity: 5 } as const;
+/** Fading, noise on board and rough seas may take as much. */
+const COMFORTABLE = 10;
+
+/**
+ * Whether a set can probably be heard at a distance, before a call is placed.
+ *
+ * Two rays, direct and reflected, over a smooth spherical sea; vertical polarisation at 156.525 MHz; standard
+ * atmosphere; open water. Land, masts, hand-held sets close to the body, noise and unusual air are not in it, and may
+ * weigh more than all that is. **Never a reason not to send a distress call**: send, and keep sending.
+ *
+ * @param link - power, antennas and distance
+ * @returns loss, level, margin in dB, and a plain verdict
+ * @throws RangeError when a number is not finite, a height is negative, or power or distance is not above zero
+ *
+ * Source: ITU-R P.525 (free space) and P.526 (spherical Earth: distance and height terms), from memory.
+ *
+ * @example
+ * ```ts
+ * import { estimateLink } from 'seahail/position';
+ *
+ * const masthead = { height: 15 };
+ * const handHeld = { height: 1.5, gain: -5 };
+ * console.log(estimateLink({ watts: 25, from: masthead, to: masthead, metres: 15 * 1852 }).verdict); // probably in range
+ * console.log(estimateLink({ watts: 1, from: handHeld, to: handHeld, metres: 15 * 1852 }).verdict); // probably out of range
+ * ```
+ */
+export function estimateLink(link: Link): LinkEstimate {
+  const { watts, from, to, metres, sensitivity = -107 } = link;
+  for (const [name, value] of Object.entries({ watts, metres })) {
+    if (!(value > 0 && value < Infinity))
+      throw new RangeError(`${name}: more than zero is needed, got ${value}`);
+  }
+  const horizon = radioHorizon(from.height, to.height);
+  const loss = seaLoss(metres, from.height, to.height);
+  const received = 10 * Math.log10(watts * 1000) + (from.gain ?? 0) + (to.gain ?? 0) - loss;
+  const margin = received - sensitivity;
+  if (!Number.isFinite(margin)) throw new RangeError('gain, sensitivity: finite numbers are needed');
+  const verdict =
+    margin >= COMFORTABLE ? 'probably in range' : margin >= 0 ? 'doubtful' : 'probably out of range';
+  return { loss, received, margin, horizon, verdict };
+}
+
+/**
+ * Free-space loss, less the terms of distance and height of ITU-R P.526 §3.1.1, from memory. For short distances and
+ * low antennas they come to the plane-Earth two-ray loss 40 log d - 20 log h1 h2. deviation: D-position-4
+ */
+function seaLoss(metres: number, height: number, other: number): number {
+  const freeSpace = 20 * Math.log10((4 * Math.PI * metres) / WAVELENGTH);
+  const x = metres * Math.cbrt(Math.PI / (WAVELENGTH * EFFECTIVE_RADIUS ** 2));
+  return Math.max(freeSpace, freeSpace - distanceTerm(x) - heightTerm(height) - heightTerm(other));
+}
+
+function distanceTerm(x: number): number {
+  return x < 1.6 ? -20 * Math.log10(x) - 5.6488 * x ** 1.425 : 11 + 10 * Math.log10(x) - 17.6 * x;
+}
+
+function heightTerm(height: number): number {
+  const y = 2 * effectiveHeight(height) * Math.cbrt(Math.PI ** 2 / (WAVELENGTH ** 2 * EFFECTIVE_RADIUS));
+  return y > 2 ? 17.6 * Math.sqrt(y - 1.1) - 5 * Math.log10(y - 1.1) - 8 : 20 * Math.log10(y + 0.1 * y ** 3);
+}
+
+/** Over the sea a vertical wave clings to the surface, which is worth some 7 m to the lowest antenna (Bullington, from memory). */
+function effectiveHeight(height: number): number {
+  const { permittivity, conductivity } = SEA;
+  const surface =
+    (WAVELENGTH / (2 * Math.PI)) * Math.sqrt(Math.hypot(permittivity + 1, 60 * WAVELENGTH * conductivity));
+  return Math.hypot(height, surface);
+}
