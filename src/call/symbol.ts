@@ -77,7 +77,16 @@ const reasonTable = [
 ] as const;
 
 const secondTelecommandTable = [
-  ...reasonTable,
+  [100, 'no-reason'],
+  [101, 'switching-centre-congested'],
+  [102, 'busy'],
+  [103, 'queue'],
+  [104, 'station-barred'],
+  [105, 'no-operator'],
+  [106, 'operator-unavailable'],
+  [107, 'equipment-disabled'],
+  [108, 'channel-unusable'],
+  [109, 'mode-unusable'],
   [110, 'neutral-craft'],
   [111, 'medical-transport'],
   [112, 'pay-phone'],
