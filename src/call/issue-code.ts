@@ -39,4 +39,4 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-relay-cases', meaning: 'a ship relays: only two cases allow it' },
   { code: 'call-position-unknown', meaning: 'a distress call gives no position' },
   { code: 'call-time-unknown', meaning: 'a distress call gives a position without its time' },
-] as const; readonly meaning: string }[];
+] as const;

@@ -66,4 +66,4 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-vcard-version', meaning: 'a card has another version than 4.0' },
   { code: 'identity-vcard-identity', meaning: 'a card has no identity' },
   { code: 'identity-vcard-group', meaning: 'a group of a card is not the identity of a group' },
-] as const; readonly meaning: string }[];
+] as const;
