@@ -15,7 +15,7 @@ export function anatomy(identity: Identity): HTMLElement {
 function partNames(identity: Identity): readonly string[] {
   switch (identity.kind) {
     case 'ship':
-      return ['who issued it', 'the station,', 'six digits'];
+      return ['who issued it', 'the ship,', 'in six digits'];
     case 'ship-group':
       return ['a group', 'who issued it', 'the group'];
     case 'coast':

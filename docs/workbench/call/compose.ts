@@ -1,0 +1,180 @@
+import {
+  type Call,
+  type NatureOfDistress,
+  type Reason,
+  composeAllShipsCall,
+  composeAreaCall,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressSelfCancel,
+  composeGroupCall,
+  composeIndividualAcknowledgement,
+  composeIndividualCall,
+  composePollingAcknowledgement,
+  composePollingCall,
+  composePositionReply,
+  composePositionRequest,
+  composeTestAcknowledgement,
+  composeTestCall,
+  composeUnableToComply,
+} from 'seahail/call';
+import { parseIdentity } from 'seahail/identity';
+import {
+  type Coordinates,
+  type GeographicArea,
+  type ReportedPosition,
+  type TimeOfDay,
+  parsePosition,
+  reportPosition,
+} from 'seahail/position';
+import { type Issue, type Result, failure, success } from 'seahail/result';
+import type { Question } from '../frame/finding.ts';
+
+/** The blanks that each kind of call fills beside its sender. */
+export const blanksOf: Readonly<Record<string, readonly string[]>> = {
+  'individual-call': ['to', 'category', 'channel'],
+  'group-call': ['to', 'category', 'channel'],
+  'all-ships-call': ['category', 'channel'],
+  'area-call': ['corner', 'category', 'channel'],
+  'position-request': ['to'],
+  'test-call': ['to'],
+  'polling-call': ['to'],
+  'individual-acknowledgement': ['to', 'channel'],
+  'unable-to-comply': ['to', 'reason'],
+  'position-reply': ['to', 'position'],
+  'test-acknowledgement': ['to'],
+  'polling-acknowledgement': ['to'],
+  'distress-alert': ['nature', 'position'],
+  'distress-acknowledgement': ['distressed', 'nature', 'position'],
+  'distress-relay': ['to', 'distressed', 'nature', 'position'],
+  'distress-self-cancel': ['nature', 'position'],
+};
+
+/** The call that the filled blanks describe; each issue is `at` its blank. */
+export function composeFrom(question: Question): Result<Call> {
+  const issues: Issue[] = [];
+  const blanks = blanksOf[question['kind'] ?? ''] ?? [];
+  const taken = <T>(name: string, result: Result<T>): T | undefined => {
+    if (result.ok) return result.value;
+    issues.push(...result.issues.map((issue) => ({ ...issue, at: [name, ...issue.at] })));
+    return undefined;
+  };
+  const identity = (name: string): string =>
+    (name === 'from' || blanks.includes(name) ? taken(name, parseIdentity(question[name]))?.mmsi : undefined) ?? '';
+
+  const parties = { from: identity('from'), to: identity('to'), distressed: identity('distressed') };
+  const place = blanks.includes('position') ? taken('position', positionFrom(question)) : undefined;
+  const time = blanks.includes('position') ? taken('time', timeFrom(question['time'] ?? '')) : undefined;
+  const area = blanks.includes('corner') ? taken('corner', areaFrom(question)) : undefined;
+  const [first, ...others] = issues;
+  if (first !== undefined) return failure(first, ...others);
+  try {
+    return success(composed(question, parties, { position: place ?? null, time: time ?? null }, area));
+  } catch (error) {
+    if (!(error instanceof RangeError || error instanceof TypeError)) throw error;
+    return failure({ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-15 Annex 1' });
+  }
+}
+
+interface Where {
+  readonly position: ReportedPosition | null;
+  readonly time: TimeOfDay | null;
+}
+
+function composed(
+  question: Question,
+  { from, to, distressed }: { readonly from: string; readonly to: string; readonly distressed: string },
+  where: Where,
+  area: GeographicArea | undefined,
+): Call {
+  const channel = question['channel'] ?? '';
+  const category = question['category'] as 'routine' | 'safety' | 'urgency';
+  const loud = category === 'routine' ? 'safety' : category;
+  const nature = question['nature'] as NatureOfDistress;
+  switch (question['kind']) {
+    case 'group-call':
+      return composeGroupCall({ from, to, category, channel });
+    case 'all-ships-call':
+      return composeAllShipsCall({ from, category: loud, channel });
+    case 'area-call':
+      return composeAreaCall({ from, area: area as GeographicArea, category: loud, channel });
+    case 'position-request':
+      return composePositionRequest({ from, to });
+    case 'test-call':
+      return composeTestCall({ from, to });
+    case 'polling-call':
+      return composePollingCall({ from, to });
+    case 'individual-acknowledgement':
+      return composeIndividualAcknowledgement({ call: composeIndividualCall({ from: to, to: from, channel }) });
+    case 'unable-to-comply':
+      return composeUnableToComply({
+        call: composeIndividualCall({ from: to, to: from }),
+        reason: question['reason'] as Reason,
+      });
+    case 'position-reply':
+      return composePositionReply({ call: composePositionRequest({ from: to, to: from }), ...where });
+    case 'test-acknowledgement':
+      return composeTestAcknowledgement({ call: composeTestCall({ from: to, to: from }) });
+    case 'polling-acknowledgement':
+      return composePollingAcknowledgement({ call: composePollingCall({ from: to, to: from }) });
+    case 'distress-alert':
+      return composeDistressAlert({ from, nature, ...where });
+    case 'distress-acknowledgement':
+      return composeDistressAcknowledgement({ from, distressed, nature, ...where });
+    case 'distress-relay':
+      return composeDistressRelay({ from, to, distressed, nature, ...where });
+    case 'distress-self-cancel':
+      return composeDistressSelfCancel({ from, nature, ...where });
+    default:
+      return composeIndividualCall({ from, to, category, channel });
+  }
+}
+
+function positionFrom(question: Question): Result<ReportedPosition | null> {
+  const text = question['position'] ?? '';
+  if (text.trim() === '') return success(null);
+  const read = parsePosition(text);
+  return read.ok ? success(reportPosition(read.value, { enhanced: question['finer'] === 'yes' })) : read;
+}
+
+function timeFrom(text: string): Result<TimeOfDay | null> {
+  if (text.trim() === '') return success(null);
+  const [, hour, minute] = /^\s*(\d{1,2})[:. h]?(\d{2})\s*$/.exec(text) ?? [];
+  if (hour !== undefined && Number(hour) < 24 && Number(minute) < 60) {
+    return success({ hour: Number(hour), minute: Number(minute) });
+  }
+  return failure({
+    code: 'time-of-day',
+    message: `Time '${text.slice(0, 20)}' is no time of day, hours and minutes wanted`,
+    at: [],
+    expected: '14:32',
+  });
+}
+
+function areaFrom(question: Question): Result<GeographicArea> {
+  const corner = parsePosition(question['corner']);
+  if (!corner.ok) return corner;
+  const [southward, eastward] = [Number(question['south']), Number(question['east'])];
+  const sides = [southward, eastward].every((side) => Number.isInteger(side) && side >= 0 && side <= 99);
+  if (!sides || !wholeDegrees(corner.value)) {
+    return failure({
+      code: 'area-degrees',
+      message: 'Area is not in whole degrees: a corner of whole degrees and sides of 0 to 99 wanted',
+      at: [],
+      clause: 'ITU-R M.493, geographic area address',
+    });
+  }
+  const { latitude, longitude } = corner.value;
+  return success({
+    kind: 'geographic-area',
+    north: { hemisphere: latitude < 0 ? 'S' : 'N', degrees: Math.abs(latitude) },
+    west: { hemisphere: longitude < 0 ? 'W' : 'E', degrees: Math.abs(longitude) },
+    southward,
+    eastward,
+  });
+}
+
+function wholeDegrees({ latitude, longitude }: Coordinates): boolean {
+  return Number.isInteger(latitude) && Number.isInteger(longitude);
+}
