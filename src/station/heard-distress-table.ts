@@ -120,8 +120,16 @@ const heardIn = (from: Open): readonly Row[] => [
   },
   { from, on: 'spoken', to: from, do: ['log-spoken'], clause: clause.log },
   { from, on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.heardAlert },
-  { from, on: 'distress-memory over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
 ];
+
+/** Without a decision the distress stays before the person for two days. */
+const forgottenIn = (from: Exclude<Open, 'listening'>): Row => ({
+  from,
+  on: 'distress-memory over',
+  to: 'ended',
+  do: ['log-put-away'],
+  clause: clause.procedures,
+});
 
 /** What the master can decide as long as no decision was made. */
 const decidedIn = (from: Exclude<Open, 'assisting'>): readonly Row[] => [
@@ -329,6 +337,7 @@ export const heardDistressTransitions: readonly Row[] = [
   },
 
   ...heardIn('undecided'),
+  forgottenIn('undecided'),
   ...decidedIn('undecided'),
   {
     from: 'undecided',
@@ -348,10 +357,12 @@ export const heardDistressTransitions: readonly Row[] = [
   { from: 'undecided', on: 'no-traffic', to: 'ended', do: ['log-nothing-more'], clause: clause.heardAlert },
 
   ...heardIn('coast-answered'),
+  forgottenIn('coast-answered'),
   ...decidedIn('coast-answered'),
   { from: 'coast-answered', on: 'stand-by', to: 'ended', do: ['log-stand-by'], clause: clause.heardAlert },
 
   ...heardIn('inform-coast'),
+  forgottenIn('inform-coast'),
   ...decidedIn('inform-coast'),
   {
     from: 'inform-coast',
@@ -363,6 +374,7 @@ export const heardDistressTransitions: readonly Row[] = [
   { from: 'inform-coast', on: 'stand-by', to: 'ended', do: ['log-stand-by'], clause: clause.heardAlert },
 
   ...heardIn('assisting'),
+  forgottenIn('assisting'),
 
   ...heardWhileAcknowledging('acknowledge-asked'),
   {

@@ -49,7 +49,7 @@ export const ownDistressPhases: Readonly<Record<OwnDistressPhase, PhaseRow>> = {
   stopped: { meaning: 'repeats were stopped by hand', waits: ['distress-memory'] },
   'cancel-asked': {
     meaning: 'the person is asked whether the alert was false',
-    waits: ['inactivity'],
+    waits: ['cancel-question'],
     keeps: ['alert-repeat', 'voice-after-alert', 'distress-memory'],
   },
   'cancel-waiting': {
@@ -294,19 +294,24 @@ export const ownDistressTransitions: readonly Row[] = [
   { from: 'cancel-asked', on: 'decline', to: 'waiting-acknowledgement', clause: clause.falseAlert },
   {
     from: 'cancel-asked',
-    on: 'inactivity over',
+    on: 'cancel-question over',
     when: 'was-acknowledged',
     to: 'acknowledged',
     clause: clause.procedures,
   },
   {
     from: 'cancel-asked',
-    on: 'inactivity over',
+    on: 'cancel-question over',
     when: 'was-stopped',
     to: 'stopped',
     clause: clause.procedures,
   },
-  { from: 'cancel-asked', on: 'inactivity over', to: 'waiting-acknowledgement', clause: clause.procedures },
+  {
+    from: 'cancel-asked',
+    on: 'cancel-question over',
+    to: 'waiting-acknowledgement',
+    clause: clause.procedures,
+  },
   // Without an answer the alert stands, and goes on as if nobody had asked.
   { from: 'cancel-asked', on: 'alert-repeat over', to: 'waiting-channel', clause: clause.alert },
   {

@@ -19,6 +19,7 @@ export type TimerName =
   | 'channel-wait'
   | 'transmission-limit'
   | 'inactivity'
+  | 'cancel-question'
   | 'alert-memory'
   | 'distress-memory'
   | 'position-warning'
@@ -180,6 +181,15 @@ export const timers: readonly TimerRow[] = [
     confidence: 'medium',
     clause: clause.procedures,
     meaning: 'without an act of the person a call is put away',
+  },
+  {
+    timer: 'cancel-question',
+    least: 1,
+    most: 1,
+    unit: 'minute',
+    confidence: 'own-choice',
+    clause: clause.ownChoice,
+    meaning: 'after this an unanswered question whether the own alert was false counts as no',
   },
   {
     // deviation: D-station-4
