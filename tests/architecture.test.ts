@@ -21,8 +21,11 @@ const files = readdirSync(src, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
   .map((entry) => join(entry.parentPath, entry.name));
 
+const codeOf = (path: string): string =>
+  readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
+
 const importsOf = (path: string): string[] =>
-  [...readFileSync(path, 'utf8').matchAll(/^(?:import|export)[^'"]*?from\s+'([^']+)';?$/gms)].map(
+  [...codeOf(path).matchAll(/^(?:import|export)[^'"]*?from\s+'([^']+)';?$/gms)].map(
     (match) => match[1] as string,
   );
 
@@ -34,28 +37,30 @@ describe('the plan of the house', () => {
     expect(rooms.sort()).toEqual(Object.keys(arrows).sort());
   });
 
-  it.each(files.map((path) => [relative(src, path), path]))('%s imports only what its room may', (_, path) => {
-    const room = relative(src, path as string).split('/')[0] as string;
-    for (const specifier of importsOf(path as string)) {
-      if (specifier.startsWith('.')) {
-        const target = resolve(dirname(path as string), specifier);
-        expect(existsSync(target), `${specifier} exists`).toBe(true);
-        const targetRoom = relative(src, target).split('/')[0] as string;
-        if (!room.endsWith('.ts') && targetRoom !== room) expect(arrows[room]).toContain(targetRoom);
-      } else {
-        expect([room, relative(src, path as string), specifier]).toEqual([
-          'position',
-          'position/geodesic.ts',
-          'geographiclib-geodesic',
-        ]);
+  it.each(files.map((path) => [relative(src, path), path]))(
+    '%s imports only what its room may',
+    (_, path) => {
+      const room = relative(src, path as string).split('/')[0] as string;
+      for (const specifier of importsOf(path as string)) {
+        if (specifier.startsWith('.')) {
+          const target = resolve(dirname(path as string), specifier);
+          expect(existsSync(target), `${specifier} exists`).toBe(true);
+          const targetRoom = relative(src, target).split('/')[0] as string;
+          if (!room.endsWith('.ts') && targetRoom !== room) expect(arrows[room]).toContain(targetRoom);
+        } else {
+          expect([room, relative(src, path as string), specifier]).toEqual([
+            'position',
+            'position/geodesic.ts',
+            'geographiclib-geodesic',
+          ]);
+        }
       }
-    }
-  });
+    },
+  );
 
   it('has entry files that only re-export', () => {
     for (const path of files.filter((file) => file.endsWith('index.ts'))) {
-      const statements = readFileSync(path, 'utf8')
-        .replace(/\/\*[\s\S]*?\*\//g, '')
+      const statements = codeOf(path)
         .replace(/export (type )?(\{[^}]*\}|\*) from '[^']+';/g, '')
         .trim();
       expect(statements, relative(src, path)).toBe('');
