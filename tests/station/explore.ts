@@ -143,7 +143,8 @@ export function rowsNeverTaken(): readonly string[] {
         const called = call?.to?.kind === 'station' ? call.to.mmsi : null;
         if (call === null || called === null) return [];
         const channels = below(2) === 0 ? ['77'] : [];
-        const { answers } = answersTo(call, { own: called, channels });
+        const { answers: all } = answersTo(call, { own: called, channels });
+        const answers = all.filter(({ meaning }) => (meaning === 'unable') === (on === 'unable'));
         return answers.length === 0 ? [] : [{ kind: 'heard', call: oneOf(answers).call, verdict: 'clean' }];
       }
       case 'confirm':

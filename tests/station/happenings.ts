@@ -76,6 +76,17 @@ function traffic(
 /** Calls that a person may want to start, and some that nobody may. */
 export const callToStart: fc.Arbitrary<Call> = fc.oneof(
   traffic(fc.constant(null), fc.constantFrom(friend, coast, own, null)),
+  fc.constantFrom(friend, coast).map(
+    (mmsi): Call => ({
+      kind: 'individual-call',
+      to: toStation(mmsi),
+      from: null,
+      category: 'routine',
+      communication: 'telephony-simplex',
+      remark: null,
+      channel: null,
+    }),
+  ),
   fc.record({ nature, position, time, single: fc.boolean() }).map(
     ({ nature, position, time, single }): Call => ({
       kind: 'distress-relay',
