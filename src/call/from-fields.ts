@@ -1,7 +1,7 @@
 import type { Notice } from '../result/index.ts';
 import type { Call } from './call.ts';
-import { canonicalFields } from './kind/canonical-fields.ts';
 import type { CallFields } from './fields.ts';
+import { canonicalFields } from './kind/canonical-fields.ts';
 import { interpret } from './kind/interpret.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
 import { same } from './same.ts';

@@ -52,15 +52,14 @@ export {
   type ComposedKind,
   type Composition,
   compositionOf,
-  compositions,
   type Duty,
   type EquipmentClass,
   fieldLengths,
 } from './composition.ts';
+export { compositions } from './composition-table.ts';
 export type { Caution } from './describe/cautions.ts';
 export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
 export type { DescriptionRow } from './describe/field-rows.ts';
-export type { DistressCall } from './kind/distress.ts';
 export {
   type CallFields,
   digitsOf,
@@ -71,6 +70,7 @@ export {
 } from './fields.ts';
 export { callFromFields, type InterpretedCall } from './from-fields.ts';
 export { CALL_ISSUE_CODES } from './issue-code.ts';
+export type { DistressCall } from './kind/distress.ts';
 export type { Situation, SpokenDistress, SpokenLine, SpokenScript, SpokenStation } from './speak/script.ts';
 export { type FigureWords, spell } from './speak/spell.ts';
 export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts';

@@ -1,7 +1,7 @@
 import type { Call } from './call.ts';
-import { canonicalFields } from './kind/canonical-fields.ts';
 import type { CallFields } from './fields.ts';
 import { callFromFields } from './from-fields.ts';
+import { canonicalFields } from './kind/canonical-fields.ts';
 import { same } from './same.ts';
 
 /**

@@ -91,6 +91,9 @@ describe('what older sets send is understood', () => {
   it('four-digit channels', () => {
     const { call } = read('individual-routine-request', { receive: [90, 10, 22], transmit: [90, 10, 22] });
     expect(call).toMatchObject({ channel: '1022' });
+    const older = read('individual-routine-request', { receive: [91, 0, 22], transmit: [91, 0, 22] });
+    expect(older.call).toMatchObject({ channel: '1022' });
+    expect(older.codes).toEqual(['call-field-unread']);
   });
 
   it('frequencies instead of a channel are kept as digits', () => {
@@ -160,6 +163,13 @@ describe('what could not be read', () => {
     const { call, codes } = read('individual-routine-request', { self: [25, 20, 0, 10, 15] });
     expect(call.from).toBe('252000101');
     expect(codes).toEqual(['call-tenth-digit']);
+  });
+
+  it('keeps a category without a name, with one notice', () => {
+    expect(read('test-call', { category: 107 })).toMatchObject({
+      call: { category: 'symbol-107' },
+      codes: ['call-symbol-unknown'],
+    });
   });
 
   it('keeps symbols behind the message', () => {

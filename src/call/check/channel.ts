@@ -8,8 +8,8 @@ import {
 } from '../../channel/index.ts';
 import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
-import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { Call } from '../call.ts';
+import type { AnnouncementCall } from '../kind/announcement.ts';
 
 /** Whether the channel that a call names is one to talk on. */
 export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notice[] {

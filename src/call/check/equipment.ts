@@ -1,8 +1,8 @@
 import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
-import { addressFields } from '../element/address-symbols.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf, type EquipmentClass } from '../composition.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import { formatSpecifiers } from '../symbol.ts';
 
 const WHO: Readonly<Record<EquipmentClass, string>> = {

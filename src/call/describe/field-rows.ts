@@ -1,11 +1,12 @@
-import { addressOf } from '../element/address-symbols.ts';
 import type { Call } from '../call.ts';
-import { readChannel } from '../element/channel-symbols.ts';
 import { compositionOf } from '../composition.ts';
-import { fieldNames } from '../notice/field-names.ts';
-import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
+import { addressOf } from '../element/address-symbols.ts';
+import { readChannel } from '../element/channel-symbols.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { positionOf, timeOf } from '../element/place-symbols.ts';
+import { telephoneOf } from '../element/telephone-number.ts';
+import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
+import { allFields, fieldNames } from '../notice/field-names.ts';
 import { same } from '../same.ts';
 import {
   categories,
@@ -18,7 +19,6 @@ import {
   type SymbolTable,
   secondTelecommands,
 } from '../symbol.ts';
-import { telephoneOf } from '../element/telephone-number.ts';
 import { callToFields } from '../to-fields.ts';
 import { addressWords, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {
@@ -47,7 +47,7 @@ export function fieldRows(call: Call, nameOf: NameOf): DescriptionRow[] {
   const row = call.kind === 'unrecognised-call' ? null : compositionOf(call.kind, format);
   const clause = row?.clause ?? 'ITU-R M.493-15 Annex 1';
   const order = row === null ? [] : row.order;
-  const others = (Object.keys(fieldNames) as (keyof CallFields)[]).filter((field) => !order.includes(field));
+  const others = allFields.filter((field) => !order.includes(field));
   const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];

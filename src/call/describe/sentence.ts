@@ -1,8 +1,8 @@
 import type { GeographicArea } from '../../position/area.ts';
 import { formatReportedPosition, type ReportedPosition } from '../../position/reported-position.ts';
 import type { TimeOfDay } from '../../position/time.ts';
-import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { Call, CallAddress } from '../call.ts';
+import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { DistressCall } from '../kind/distress.ts';
 import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
 

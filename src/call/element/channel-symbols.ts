@@ -46,10 +46,16 @@ export function channelFields(
   };
 }
 
-/** `'72'` of `90 00 72`, `'1022'` of `90 10 22`; `null` when the element names no VHF channel (M.493, from memory). */
+/**
+ * `'72'` of `90 00 72`, `'1022'` of `90 10 22`, and of `91 00 22` too, the form older sets are said to send;
+ * `null` when the element names no VHF channel (M.493, from memory).
+ */
 function vhfChannelOf(element: Symbols | null): string | null {
   const digits = element?.length === 3 ? digitsOf(element) : null;
-  return digits?.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;
+  if (digits === null) return null;
+  const [, leg, older] = /^9([12])00(\d\d)$/.exec(digits) ?? [];
+  if (older !== undefined) return `${leg}0${older}`;
+  return digits.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;
 }
 
 function vhfChannelSymbols(channel: string): number[] {
@@ -72,6 +78,7 @@ function frequencySymbols(digits: string | null): Symbols {
   return symbolsOf(digits);
 }
 
-function saysNothing(element: Symbols | null): boolean {
+/** Whether an element is left open, or is not there. */
+export function saysNothing(element: Symbols | null): boolean {
   return element === null || element.every((symbol) => symbol === NO_INFORMATION);
 }

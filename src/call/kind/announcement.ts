@@ -1,12 +1,18 @@
+import type {
+  AllShipsCall,
+  AreaCall,
+  GroupCall,
+  IndividualAcknowledgement,
+  IndividualCall,
+} from '../call.ts';
 import { addressFields } from '../element/address-symbols.ts';
-import type { AllShipsCall, AreaCall, GroupCall, IndividualAcknowledgement, IndividualCall } from '../call.ts';
 import { channelFields, readChannel } from '../element/channel-symbols.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
 import { identityOf } from '../element/identity-symbols.ts';
 import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
 import { areaOf } from '../element/place-symbols.ts';
-import { readSender, senderFields } from './sender.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
 import { categories, firstTelecommands, secondTelecommands } from '../symbol.ts';
+import { readSender, senderFields } from './sender.ts';
 
 /** The calls that announce traffic: ITU-R M.493 tables 4.5 to 4.9. */
 export type AnnouncementCall =

@@ -1,11 +1,11 @@
 import type { AutomaticServiceCall } from '../call.ts';
 import { channelFields, readChannel } from '../element/channel-symbols.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
 import { identityOf, identitySymbols } from '../element/identity-symbols.ts';
 import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
-import { readSender, senderFields } from './sender.ts';
-import { categories, firstTelecommands, secondTelecommands } from '../symbol.ts';
 import { telephoneOf, telephoneSymbols } from '../element/telephone-number.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
+import { categories, firstTelecommands, secondTelecommands } from '../symbol.ts';
+import { readSender, senderFields } from './sender.ts';
 
 /** Reads a call of the semi-automatic or automatic telephone service. */
 export function readAutomaticService(fields: CallFields): AutomaticServiceCall {

@@ -1,9 +1,9 @@
+import type { Call } from '../call.ts';
+import type { CallFields } from '../fields.ts';
 import { announcementFields } from './announcement.ts';
 import { automaticServiceFields } from './automatic-service.ts';
-import type { Call } from '../call.ts';
 import { distressFields } from './distress.ts';
 import { enquiryFields } from './enquiry.ts';
-import type { CallFields } from '../fields.ts';
 import { positionReplyFields } from './position-reply.ts';
 import { unableToComplyFields } from './unable-to-comply.ts';
 

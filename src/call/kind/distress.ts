@@ -1,4 +1,3 @@
-import { addressFields, relayAddressOf } from '../element/address-symbols.ts';
 import type {
   DistressAcknowledgement,
   DistressAlert,
@@ -6,12 +5,13 @@ import type {
   DistressRelayAcknowledgement,
   DistressSelfCancel,
 } from '../call.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
+import { addressFields, relayAddressOf } from '../element/address-symbols.ts';
 import { identityOf, identitySymbols, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
 import { positionSymbols, timeOf, timeSymbols } from '../element/place-symbols.ts';
-import { readPosition, readSender, senderFields } from './sender.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
 import { firstTelecommands, natures } from '../symbol.ts';
+import { readPosition, readSender, senderFields } from './sender.ts';
 
 /** The calls of ITU-R M.493 tables 4.1 to 4.4. */
 export type DistressCall =

@@ -1,4 +1,3 @@
-import { addressFields } from '../element/address-symbols.ts';
 import type {
   PollingAcknowledgement,
   PollingCall,
@@ -6,12 +5,13 @@ import type {
   TestAcknowledgement,
   TestCall,
 } from '../call.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import { NO_CHANNEL } from '../element/channel-symbols.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
 import { identityOf } from '../element/identity-symbols.ts';
 import { readName, writeName } from '../element/name-symbols.ts';
-import { readSender, senderFields } from './sender.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
 import { categories, NO_INFORMATION } from '../symbol.ts';
+import { readSender, senderFields } from './sender.ts';
 
 /** The calls to one station that ask the set and not the person, and their plain answers. */
 export type Enquiry = PositionRequest | TestCall | TestAcknowledgement | PollingCall | PollingAcknowledgement;

@@ -1,10 +1,10 @@
+import type { Call } from '../call.ts';
 import { addressOf } from '../element/address-symbols.ts';
+import type { CallFields } from '../fields.ts';
 import { readAnnouncement } from './announcement.ts';
 import { readAutomaticService } from './automatic-service.ts';
-import type { Call } from '../call.ts';
 import { readDistress } from './distress.ts';
 import { readEnquiry } from './enquiry.ts';
-import type { CallFields } from '../fields.ts';
 import { kindOf } from './kind-of.ts';
 import { readPositionReply } from './position-reply.ts';
 import { readSender } from './sender.ts';

@@ -1,6 +1,6 @@
 import type { CallKind } from '../call.ts';
-import type { CallFields } from '../fields.ts';
 import { identityOf } from '../element/identity-symbols.ts';
+import type { CallFields } from '../fields.ts';
 
 /**
  * The kind of call that fields mean, by format specifier, first telecommand, end of sequence and

@@ -1,11 +1,11 @@
-import { addressFields } from '../element/address-symbols.ts';
 import type { PositionReply } from '../call.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import { identityOf } from '../element/identity-symbols.ts';
 import { readName, writeName } from '../element/name-symbols.ts';
 import { positionSymbols, timeOf, timeSymbols } from '../element/place-symbols.ts';
-import { readPosition, readSender, senderFields } from './sender.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
 import { categories, NO_INFORMATION } from '../symbol.ts';
+import { readPosition, readSender, senderFields } from './sender.ts';
 
 /** Reads a position report, with or without the header symbol, asked for or not. */
 export function readPositionReply(fields: CallFields): PositionReply {

@@ -1,9 +1,9 @@
 import type { ReportedPosition } from '../../position/index.ts';
 import type { Call, ExpansionData } from '../call.ts';
 import { expansionSets, readExpansion } from '../element/expansion.ts';
-import type { CallFields } from '../fields.ts';
 import { identityOf, identitySymbols } from '../element/identity-symbols.ts';
 import { fractionOf, positionOf } from '../element/place-symbols.ts';
+import type { CallFields } from '../fields.ts';
 
 /** What every call says of its sender. */
 export interface Sender {

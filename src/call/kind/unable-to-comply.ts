@@ -1,11 +1,11 @@
-import { addressFields } from '../element/address-symbols.ts';
 import type { UnableToComply } from '../call.ts';
+import { addressFields } from '../element/address-symbols.ts';
 import { channelFields, readChannel } from '../element/channel-symbols.ts';
-import { type CallFields, emptyFields } from '../fields.ts';
 import { identityOf } from '../element/identity-symbols.ts';
 import { readName, readTelecommand, writeName, writeTelecommand } from '../element/name-symbols.ts';
-import { readSender, senderFields } from './sender.ts';
+import { type CallFields, emptyFields } from '../fields.ts';
 import { categories, secondTelecommands } from '../symbol.ts';
+import { readSender, senderFields } from './sender.ts';
 
 /** Reads an answer "unable to comply"; an older set repeats the channel that was proposed. */
 export function readUnableToComply(fields: CallFields): UnableToComply {

@@ -1,12 +1,9 @@
 import type { Notice } from '../../result/index.ts';
-import { NO_CHANNEL } from '../element/channel-symbols.ts';
 import { type ComposedKind, type Composition, compositionOf } from '../composition.ts';
-import { fieldNames } from './field-names.ts';
+import { saysNothing } from '../element/channel-symbols.ts';
 import type { CallFields } from '../fields.ts';
-import { same } from '../same.ts';
 import {
   categories,
-  endsOfSequence,
   firstTelecommands,
   formatSpecifiers,
   NO_INFORMATION,
@@ -14,11 +11,10 @@ import {
   natures,
   secondTelecommands,
 } from '../symbol.ts';
-
-type Field = keyof CallFields;
+import { differenceNotice, hasGap } from './difference-notice.ts';
+import { allFields, fieldNames, shown } from './field-names.ts';
 
 const RECOMMENDATION = 'ITU-R M.493-15 Annex 1';
-const FIELDS = Object.keys(fieldNames) as readonly Field[];
 
 /** What a person should be told about fields that fit no kind of call. */
 export function unrecognisedNotices(fields: CallFields): Notice[] {
@@ -46,21 +42,20 @@ export function compositionNotices(kind: ComposedKind, fields: CallFields, canon
     ...unknownSymbols(fields, row),
     ...categoryNotices(fields, row),
     ...echoedChannel(kind, fields, row),
-    ...FIELDS.flatMap((field) => differenceNotice(field, fields, canonical, row)),
+    ...allFields.flatMap((field) => differenceNotice(field, fields, canonical, row)),
   ];
 }
 
 function missingCharacters(fields: CallFields): Notice[] {
-  return FIELDS.filter((field) => {
-    const value = fields[field];
-    return field !== 'expansion' && Array.isArray(value) && value.includes(null);
-  }).map((field) => ({
-    code: 'call-character-missing',
-    message: `${fieldNames[field]}: a character could not be read`,
-    at: [field],
-    received: shown(fields[field]),
-    clause: RECOMMENDATION,
-  }));
+  return allFields
+    .filter((field) => hasGap(field, fields[field]))
+    .map((field) => ({
+      code: 'call-character-missing',
+      message: `${fieldNames[field]}: a character could not be read`,
+      at: [field],
+      received: shown(fields[field]),
+      clause: RECOMMENDATION,
+    }));
 }
 
 function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
@@ -101,7 +96,8 @@ function categoryNotices(fields: CallFields, row: Composition): Notice[] {
       },
     ];
   }
-  if (row.categories.length === 0 || row.categories.some((usual) => usual === category)) return [];
+  const known = !category.startsWith('symbol-') && row.categories.length > 0;
+  if (!known || row.categories.some((usual) => usual === category)) return [];
   const expected = row.categories.join(' or ');
   return [
     {
@@ -127,113 +123,4 @@ function echoedChannel(kind: ComposedKind, fields: CallFields, row: Composition)
       clause: row.clause,
     },
   ];
-}
-
-function differenceNotice(
-  field: Field,
-  fields: CallFields,
-  canonical: CallFields,
-  row: Composition,
-): Notice[] {
-  const received = fields[field];
-  const expected = canonical[field];
-  const isOpen = received === null && row.order.includes(field) && !(field in OFTEN_ABSENT);
-  if (isOpen) return [notice('call-field-missing', field, 'not given', fields, row)];
-  if (same(received, expected) || (received === null && field in OFTEN_ABSENT)) return [];
-  if (Array.isArray(received) && field !== 'expansion' && received.includes(null)) return [];
-  switch (field) {
-    case 'header':
-      return received === true
-        ? [notice('call-field-unexpected', field, 'not part of this call, kept as received', fields, row)]
-        : [notice('call-header-missing', field, '55 is usual before the position of a reply', fields, row)];
-    case 'end':
-      return [endNotice(fields, canonical, row)];
-    case 'rest':
-      return [notice('call-rest', field, 'symbols that fit no field are kept as received', fields, row)];
-    case 'expansion':
-      return [
-        notice('call-expansion-unread', field, 'data sets not understood are kept as received', fields, row),
-      ];
-    case 'category':
-      // A distress alert has none of its own; a sentence may carry 112 all the same.
-      return [];
-    case 'receive':
-    case 'transmit':
-      if (expected !== null) {
-        const meansTheSame = same(received, NO_CHANNEL) || same(fields.receive, fields.transmit);
-        if (meansTheSame) return [];
-      }
-      break;
-    case 'address':
-    case 'self':
-    case 'distressed':
-      if (expected !== null && sameButLastDigit(received, expected)) {
-        return [
-          notice('call-tenth-digit', field, 'the tenth digit of an identity is 0 for a station', fields, row),
-        ];
-      }
-  }
-  return row.order.includes(field)
-    ? [notice('call-field-unread', field, 'not understood, kept as received', fields, row)]
-    : [notice('call-field-unexpected', field, 'not part of this call, kept as received', fields, row)];
-}
-
-/** Fields that a sentence on the wire leaves out without meaning anything by it. */
-const OFTEN_ABSENT: Partial<Record<Field, true>> = {
-  address: true,
-  self: true,
-  receive: true,
-  transmit: true,
-  header: true,
-};
-
-function endNotice(fields: CallFields, canonical: CallFields, row: Composition): Notice {
-  const name = (symbol: number | null) => (symbol === null ? 'none' : nameOfSymbol(endsOfSequence, symbol));
-  return {
-    code: 'call-end-unusual',
-    message: `End of sequence: ${name(canonical.end)} is usual in this call, got ${name(fields.end)}`,
-    at: ['end'],
-    expected: String(canonical.end),
-    received: String(fields.end),
-    clause: row.clause,
-  };
-}
-
-function notice(code: string, field: Field, what: string, fields: CallFields, row: Composition): Notice {
-  return {
-    code,
-    message: `${fieldNames[field]}: ${what}`,
-    at: [field],
-    received: shown(fields[field]),
-    clause: row.clause,
-  };
-}
-
-function sameButLastDigit(received: CallFields[Field], expected: CallFields[Field]): boolean {
-  if (!Array.isArray(received) || !Array.isArray(expected) || received.length !== 5) return false;
-  return (
-    same(received.slice(0, 4), expected.slice(0, 4)) &&
-    Math.floor(received[4] / 10) === Math.floor(expected[4] / 10)
-  );
-}
-
-function saysNothing(element: CallFields['receive']): boolean {
-  return element === null || element.every((symbol) => symbol === NO_INFORMATION);
-}
-
-/** Symbols as people write them down: `90 00 72`, a dash for a character that could not be read. */
-function shown(value: CallFields[Field]): string {
-  if (Array.isArray(value)) {
-    return value
-      .slice(0, 30)
-      .map((symbol) =>
-        typeof symbol === 'object'
-          ? symbol === null
-            ? '–'
-            : symbol.specifier
-          : String(symbol).padStart(2, '0'),
-      )
-      .join(' ');
-  }
-  return value === null ? 'none' : String(value);
 }

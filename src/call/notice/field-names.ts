@@ -21,3 +21,18 @@ export const fieldNames: Readonly<Record<keyof CallFields, string>> = {
   end: 'End of sequence',
   expansion: 'Expansion',
 };
+
+/** Every field, in no order of the air. */
+export const allFields: readonly (keyof CallFields)[] = /* @__PURE__ */ Object.keys(
+  fieldNames,
+) as (keyof CallFields)[];
+
+/** Symbols as people write them down: `90 00 72`, a dash for a character that could not be read. */
+export function shown(value: CallFields[keyof CallFields]): string {
+  if (!Array.isArray(value)) return value === null ? 'none' : String(value);
+  return value
+    .slice(0, 30)
+    .map((symbol) => (symbol === null ? '–' : typeof symbol === 'object' ? symbol.specifier : symbol))
+    .map((symbol) => String(symbol).padStart(2, '0'))
+    .join(' ');
+}
