@@ -29,8 +29,8 @@ export function unsigned({ groups }: Payload, from: number, count: number): numb
   for (let bit = from; bit < from + count; ) {
     const within = bit % 6;
     const taken = Math.min(6 - within, from + count - bit);
-    const group = groups[Math.floor(bit / 6)] ?? 0;
-    value = value * 2 ** taken + ((group >> (6 - within - taken)) & ((1 << taken) - 1));
+    const group = groups[(bit - within) / 6] ?? 0;
+    value = (value << taken) | ((group >> (6 - within - taken)) & ((1 << taken) - 1));
     bit += taken;
   }
   return value;

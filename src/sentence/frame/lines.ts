@@ -100,8 +100,13 @@ export function createLineSplitter(): LineSplitter {
         feed(text.slice(from), onLine);
         return;
       }
-      if (end > from) feed(text.slice(from, end), onLine);
-      endLine(onLine);
+      if (held === '' && !discarding && end - from <= MOST_LINE_CHARACTERS) {
+        if (end > from) onLine({ text: text.slice(from, end), number, offset, dropped: 0 });
+        offset += end - from;
+      } else {
+        feed(text.slice(from, end), onLine);
+        endLine(onLine);
+      }
       number += 1;
       offset += 1;
       afterCarriageReturn = end === carriageReturn;

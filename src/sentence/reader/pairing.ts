@@ -57,9 +57,9 @@ export interface Pairing {
     said: readonly Notice[],
   ): CallState | 'waiting' | readonly Notice[];
   /** Counts a sentence and returns the calls that have waited long enough. */
-  pass(receipt: Receipt): CallState[];
+  pass(receipt: Receipt): readonly CallState[];
   /** The same when no sentence came, only time went by. */
-  wait(receipt: Receipt): CallState[];
+  wait(receipt: Receipt): readonly CallState[];
   /** Returns all calls that still wait. */
   end(): CallState[];
 }
@@ -73,6 +73,7 @@ interface Entry {
 
 /** Calls that wait at one time. Thirty-two distress alerts within two seconds is more than channel 70 can carry. */
 const MOST_OPEN = 32;
+const NONE: readonly CallState[] = [];
 /** Alerts and reports remembered in order to know their repeats. */
 const MOST_REMEMBERED = 64;
 const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
@@ -118,13 +119,13 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
     entries = entries.filter((other) => other !== entry);
   }
 
-  function settle(receipt: Receipt): CallState[] {
-    if (entries.length === 0) return [];
+  function settle(receipt: Receipt): readonly CallState[] {
+    if (entries.length === 0) return NONE;
     const over = entries.filter(
       (entry, index) =>
         entries.length - index > MOST_OPEN || hasWaited(entry, receipt, seen, wait, waitSentences),
     );
-    if (over.length === 0) return [];
+    if (over.length === 0) return NONE;
     entries = entries.filter((entry) => !over.includes(entry));
     return over.flatMap(giveUp);
   }

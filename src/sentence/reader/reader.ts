@@ -91,7 +91,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
     const word = ownWord(formatter, sentence);
     streamClock = word.instant ?? streamClock;
     const receipt = receiptOf(sentence, at);
-    readings.push(...pairing.pass(receipt).map(reading));
+    for (const state of pairing.pass(receipt)) readings.push(reading(state));
 
     const { number, offset } = line;
     const place = { line: number, offset, at: receipt.at ?? settings.now };
@@ -113,7 +113,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
 
   function takeAis(sentence: Sentence, place: Place, notices: readonly Notice[]): void {
     const { whole, givenUp } = assembly.add({ sentence, about: { place, notices } });
-    readings.push(...givenUp.map(lostAis));
+    for (const lost of givenUp) readings.push(lostAis(lost));
     if (whole !== null) readings.push(...aisReadings(whole));
   }
 
