@@ -6,14 +6,22 @@ import { decodeSymbol } from '../../src/burst/index.ts';
  *
  * It is told the exact instant of the first bit, which no receiver is.
  */
-export function classicalCall(samples: Float32Array, sampleRate: number, firstBit: number, bits: number): number[] | null {
+export function classicalCall(
+  samples: Float32Array,
+  sampleRate: number,
+  firstBit: number,
+  bits: number,
+): number[] | null {
   const words: (number | null)[] = [];
   let word = '';
   for (let k = 20; k < bits; k++) {
     const from = firstBit + (k * sampleRate) / 1200;
     const start = Math.round(from);
     const end = Math.round(from + sampleRate / 1200);
-    word += goertzel(samples, start, end, 1300 / sampleRate) > goertzel(samples, start, end, 2100 / sampleRate) ? '1' : '0';
+    word +=
+      goertzel(samples, start, end, 1300 / sampleRate) > goertzel(samples, start, end, 2100 / sampleRate)
+        ? '1'
+        : '0';
     if (word.length === 10) {
       words.push(decodeSymbol(word));
       word = '';

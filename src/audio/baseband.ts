@@ -16,6 +16,8 @@ export interface Place {
   readonly offset: number;
   /** Whether the tones are the wrong way round. */
   readonly mirror: boolean;
+  /** Radians by which the phase at the start lies beyond one of the steps that the trellis knows. */
+  readonly phase: number;
 }
 
 /** The last few seconds of complex baseband, and the matched filter of a bit at any instant in them. */
@@ -43,7 +45,7 @@ export function createBaseband(): Baseband {
       count++;
     },
     count: () => count,
-    correlate({ start, perBit, offset, mirror }, bits, into): void {
+    correlate({ start, perBit, offset, mirror, phase }, bits, into): void {
       const turn = (-2 * Math.PI * offset) / BASEBAND_RATE;
       for (let k = 0; k < bits; k++) {
         const at = start + k * perBit;
@@ -72,7 +74,7 @@ export function createBaseband(): Baseband {
           tap += 2;
         }
         // The middle of the bit, where an offset of the tones turns the correlation to.
-        const angle = turn * (at - start + PER_BIT / 2);
+        const angle = turn * (at - start + PER_BIT / 2) - phase;
         const cos = angle === 0 ? 1 : Math.cos(angle);
         const sin = angle === 0 ? 0 : Math.sin(angle);
         into[4 * k] = (a - b) * cos - (d + c) * sin;

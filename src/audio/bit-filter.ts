@@ -21,7 +21,13 @@ const KAISER_BETA = 5;
  * Taps of step p, as re, im pairs, stand at p * 2 * TAPS. Correlation with 2100 Hz takes the conjugate taps. A tone
  * of amplitude 1 gives 1.
  */
+let made: Float64Array | undefined;
 export function bitFilter(): Float64Array {
+  made ??= makeBitFilter();
+  return made;
+}
+
+function makeBitFilter(): Float64Array {
   const bank = new Float64Array(STEPS * TAPS * 2);
   const fine = 16;
   for (let step = 0; step < STEPS; step++) {

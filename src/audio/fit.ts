@@ -43,6 +43,12 @@ const RHO_RE: number = /* @__PURE__ */ Math.sin((4 * Math.PI) / 3) / ((4 * Math.
 const RHO_IM: number = /* @__PURE__ */ (1 - Math.cos((4 * Math.PI) / 3)) / ((4 * Math.PI) / 3);
 const RHO_SQUARED: number = /* @__PURE__ */ RHO_RE * RHO_RE + RHO_IM * RHO_IM;
 
+/**
+ * Share of white noise that the front end lets through to the energy of a bit. What it takes away lies beyond the reach of
+ * the tones and helps nobody: the noise that counts is what there was before.
+ */
+export const KEPT = 0.876;
+
 const EARLY = 0.5;
 
 /** Clocks are expected within 100 parts per million of each other (30 by the standards, the rest for sound cards). */
@@ -71,10 +77,24 @@ export function improveFit(
       ...levels,
       start: fit.start + timing.start,
       perBit: fit.perBit + timing.perBit,
+      phase: fit.phase + phaseError(z, posteriors.turn, bits, fit),
       offset: fit.offset + offsetError(posteriors.carrier, bits, round === 0 ? 40 : 120),
     };
   }
   return fit;
+}
+
+/** Fills in how likely each phase makes each bit's sound, for a fit that is final: each bit with the noise around it. */
+export function weighBits(baseband: Baseband, fit: Fit, known: string, bits: number, space: FitSpace): void {
+  const { branches, z, posteriors } = space;
+  const model = { one: fit.one, zero: fit.zero, noise: space.noise };
+  baseband.correlate(fit, bits, z);
+  setNoise(fit, space, bits, false);
+  fillBranches(branches, z, model, 0, bits);
+  smoothBits(branches, bits, known, posteriors);
+  residualsOf(z, fit, bits, space);
+  setNoise(fit, space, bits, true);
+  fillBranches(branches, z, model, 0, bits);
 }
 
 /** Noise of each bit: the burst's, drawn towards what the bit and its neighbours showed, so that a click counts for little. */
@@ -86,7 +106,7 @@ export function setNoise(fit: Fit, space: FitSpace, bits: number, local: boolean
     let count = 0;
     if (local) {
       for (let i = Math.max(0, k - 1); i <= Math.min(bits - 1, k + 1); i++) {
-        sum += residual[i] as number;
+        sum += (residual[i] as number) / KEPT;
         count += 2;
       }
     }
@@ -101,7 +121,7 @@ function levelsOf(
   bits: number,
   space: FitSpace,
 ): { one: number; zero: number; noise: number } {
-  const { posteriors, residual } = space;
+  const { posteriors } = space;
   let one = 0;
   let zero = 0;
   let ones = 0;
@@ -113,20 +133,26 @@ function levelsOf(
   }
   one = Math.max(one / (ones + 1e-9), 1e-9);
   zero = Math.max(zero / (bits - ones + 1e-9), 1e-9);
+  return { one, zero, noise: residualsOf(z, { one, zero }, bits, space) / (2 * bits * KEPT) + 1e-12 };
+}
+
+/** Energy of each bit that the model leaves unexplained; returns the sum. */
+function residualsOf(
+  z: Correlations,
+  { one, zero }: Pick<Fit, 'one' | 'zero'>,
+  bits: number,
+  space: FitSpace,
+): number {
+  const { posteriors, residual } = space;
   let left = 0;
   for (let k = 0; k < bits; k++) {
     const at = 4 * k;
     const p = posteriors.one[k] as number;
-    const energy = energyOf(z, at);
-    const r =
-      energy -
-      2 * (one * real(posteriors.turn, z, at) + zero * real(posteriors.turn, z, at + 2)) +
-      one * one * p +
-      zero * zero * (1 - p);
-    residual[k] = Math.max(r, 0);
+    const explained = 2 * (one * real(posteriors.turn, z, at) + zero * real(posteriors.turn, z, at + 2));
+    residual[k] = Math.max(energyOf(z, at) - explained + one * one * p + zero * zero * (1 - p), 0);
     left += residual[k] as number;
   }
-  return { one, zero, noise: left / (2 * bits) + 1e-12 };
+  return left;
 }
 
 /** Re of the product of two complex numbers. */
@@ -179,6 +205,23 @@ function timingError(
   const stiffness = (curve * 2 * bits * bits) / (12 * fit.noise * EARLY * EARLY) + 1 / CLOCK_VARIANCE;
   const slope = pull / stiffness;
   return { start: mean - slope * middle, perBit: slope };
+}
+
+/** Radians between the phase and the trellis's steps, on the mean of all bits. */
+function phaseError(z: Correlations, turn: Float64Array, bits: number, { one, zero }: Fit): number {
+  let re = 0;
+  let im = 0;
+  for (let k = 0; k < bits; k++) {
+    for (let bit = 0; bit < 2; bit++) {
+      const at = 4 * k + (bit === 1 ? 0 : 2);
+      const amplitude = bit === 1 ? one : zero;
+      re += amplitude * real(turn, z, at);
+      im +=
+        amplitude *
+        ((turn[at] as number) * (z[at + 1] as number) + (turn[at + 1] as number) * (z[at] as number));
+    }
+  }
+  return Math.atan2(im, re);
 }
 
 /** Hertz left in the phase, from how far three times the phase turns over `lag` bits. */

@@ -5,7 +5,7 @@ import { PER_BIT } from './bit-filter.ts';
 import { type BurstReader, createBurstReader, WORDS_READ } from './burst-reader.ts';
 import type { Fit } from './fit.ts';
 import { BASEBAND_RATE, createFrontEnd } from './front-end.ts';
-import { PHASING_BITS } from './phasing.ts';
+import { PHASING } from './phasing.ts';
 import { createSampleGuard } from './sample-guard.ts';
 import { createSearcher } from './search.ts';
 import { BAUD } from './tone.ts';
@@ -61,8 +61,18 @@ const ENOUGH_EVIDENCE = 32;
 const WORD_SAMPLES: number = 10 * PER_BIT;
 const DOT_BITS = 20;
 
+/**
+ * Baseband samples from the start of the phasing until it is looked at closely (its later shadows have been
+ * found by then), and until it is read (a next burst that cuts it short has been looked at by then).
+ */
+const LOOK_AFTER: number = (PHASING.length + 10) * WORD_SAMPLES;
+const READ_AFTER: number = (WORDS_READ + 1) * WORD_SAMPLES + LOOK_AFTER;
+
+/** A place this much more coherent than its shadow needs no closer look to tell them apart. */
+const CLEAR_LEAD = 1.15;
+
 /** Silence that brings everything begun to an end. */
-const RUN_OUT_S = 1.2;
+const RUN_OUT_S = 1.4;
 
 /**
  * A receiver for the sound of VHF digital selective calling.
@@ -87,7 +97,7 @@ const RUN_OUT_S = 1.2;
  * import { encodeCall } from 'seahail/burst';
  * import { composeTestCall } from 'seahail/call';
  *
- * const call = composeTestCall({ address: '002329990', self: '232999871' });
+ * const call = composeTestCall({ from: '232999871', to: '002329990' });
  * const receiver = createReceiver({
  *   sampleRate: 48_000,
  *   onReception: (heard) => console.log(heard.reception.call.kind, heard.reception.quality.verdict), // test clean
@@ -103,16 +113,22 @@ export function createReceiver(options: ReceiverOptions): Receiver {
       `createReceiver: sampleRate must be from 8000 to 192000, given ${String(sampleRate)}`,
     );
   }
-  let stream = createStream(options);
+  let stream: Stream | null = null;
   return {
     push(samples): void {
+      stream ??= createStream(options);
       stream.push(samples);
     },
     flush(): void {
-      stream.end();
-      stream = createStream(options);
+      (stream ?? createStream(options)).end();
+      stream = null;
     },
   };
+}
+
+interface Stream {
+  push(samples: ArrayLike<number>): void;
+  end(): void;
 }
 
 /** A place where a burst may be: not yet looked at closely (`fit` null), or waiting for its end. */
@@ -120,21 +136,18 @@ interface Candidate {
   readonly start: number;
   readonly mirror: boolean;
   readonly fit: Fit | null;
-  readonly evidence: number;
+  /** How much speaks for it: coherence of the DX phasing at first, ln of the evidence of all phasing later. */
+  readonly strength: number;
   /** Baseband instant up to which it must be heard before anything can be done. */
   readonly due: number;
 }
 
-function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverOptions): {
-  push(samples: ArrayLike<number>): void;
-  end(): void;
-} {
+function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverOptions): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);
-  let candidates: Candidate[] = [];
-  const searcher = createSearcher(baseband, (start, mirror) => {
-    const due = start + PHASING_BITS.length * PER_BIT + WORD_SAMPLES;
-    candidates.push({ start, mirror, fit: null, evidence: 0, due });
+  let candidates: readonly Candidate[] = [];
+  const searcher = createSearcher(baseband, (start, mirror, strength) => {
+    candidates = joinedBy(candidates, { start, mirror, fit: null, strength, due: start + LOOK_AFTER });
   });
   const frontEnd = createFrontEnd(sampleRate, (re, im) => {
     baseband.push(re, im);
@@ -142,7 +155,7 @@ function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverO
     for (let next = dueOf(candidates, baseband.count()); next; next = dueOf(candidates, baseband.count())) {
       candidates = candidates.filter((candidate) => candidate !== next);
       if (next.fit === null) candidates = withChecked(candidates, next, reader);
-      else report(reader, next.fit, sampleRate, onReception, onIssue);
+      else report(reader, next.fit, wordsBefore(candidates, next.fit), sampleRate, onReception, onIssue);
     }
   });
   const guard = createSampleGuard(sampleRate, onIssue);
@@ -168,24 +181,45 @@ function dueOf(candidates: readonly Candidate[], count: number): Candidate | und
   return first;
 }
 
-/** Looks at the phasing of one candidate; what stands the test joins the others, unless it is the shadow of one of them. */
+/** Words of a burst that can be heard before the dot pattern of the next one begins. */
+function wordsBefore(candidates: readonly Candidate[], fit: Fit): number {
+  let words = WORDS_READ;
+  for (const { fit: next } of candidates) {
+    if (next === null || next.start <= fit.start) continue;
+    const free = Math.round((next.start - fit.start) / WORD_SAMPLES) - DOT_BITS / 10;
+    words = Math.min(words, Math.max(free, PHASING.length));
+  }
+  return words;
+}
+
+/** Looks at the phasing of one candidate closely. */
 function withChecked(
   candidates: readonly Candidate[],
-  candidate: Candidate,
+  { start, mirror }: Candidate,
   reader: BurstReader,
-): Candidate[] {
-  const { fit, evidence } = reader.check(candidate.start, candidate.mirror);
-  if (evidence < ENOUGH_EVIDENCE) return [...candidates];
-  const checked: Candidate = {
-    ...candidate,
+): readonly Candidate[] {
+  const { fit, evidence } = reader.check(start, mirror);
+  if (evidence < ENOUGH_EVIDENCE) return candidates;
+  return joinedBy(candidates, {
     start: fit.start,
+    mirror,
     fit,
-    evidence,
-    due: fit.start + (WORDS_READ + 1) * WORD_SAMPLES,
-  };
-  const rivals = candidates.filter((other) => other.fit !== null && isShadow(other, checked));
-  if (rivals.some((rival) => rival.evidence >= evidence)) return [...candidates];
-  return [...candidates.filter((other) => !rivals.includes(other)), checked];
+    strength: evidence,
+    due: fit.start + READ_AFTER,
+  });
+}
+
+/** The candidates with one more, less those that are the shadow of another; a lone shadow stays. */
+function joinedBy(candidates: readonly Candidate[], one: Candidate): readonly Candidate[] {
+  const rivals = candidates.filter(
+    (other) => (other.fit === null) === (one.fit === null) && isShadow(other, one),
+  );
+  const lead = one.fit === null ? CLEAR_LEAD : 1;
+  if (rivals.some(({ strength }) => strength >= lead * one.strength)) return candidates;
+  return [
+    ...candidates.filter((other) => !rivals.includes(other) || one.strength < lead * other.strength),
+    one,
+  ];
 }
 
 /** DX phasing repeats every second word, so a burst seems to begin, less surely, two or four words beside its place too. */
@@ -198,11 +232,12 @@ function isShadow(a: Candidate, b: Candidate): boolean {
 function report(
   reader: BurstReader,
   first: Fit,
+  words: number,
   sampleRate: number,
   onReception: (heard: HeardBurst) => void,
   onIssue: (issue: Issue) => void,
 ): void {
-  const { fit, reception: result } = reader.read(first);
+  const { fit, reception: result } = reader.read(first, words);
   const sampleAt = (bit: number): number => ((fit.start + bit * fit.perBit) * sampleRate) / BASEBAND_RATE;
   if (!result.ok) {
     onIssue({

@@ -27,11 +27,11 @@ export interface Searcher {
 }
 
 /**
- * @param found - is given the baseband instant of the first phasing bit, near enough for `locate`, and the polarity
+ * @param found - is given the baseband instant of the first phasing bit, near enough for `locate`, the polarity, and the sum of coherences, 0 to 6
  */
 export function createSearcher(
   baseband: Baseband,
-  found: (start: number, mirror: boolean) => void,
+  found: (start: number, mirror: boolean, strength: number) => void,
 ): Searcher {
   const z = new Float64Array(4);
   const ring = new Float32Array(4 * HELD);
@@ -43,7 +43,7 @@ export function createSearcher(
   let hop = 0;
 
   function take(): void {
-    baseband.correlate({ start: hop * HOP, perBit: PER_BIT, offset: 0, mirror: false }, 1, z);
+    baseband.correlate({ start: hop * HOP, perBit: PER_BIT, offset: 0, mirror: false, phase: 0 }, 1, z);
     const slot = hop & MASK;
     for (let i = 0; i < 4; i++) ring[4 * slot + i] = z[i] as number;
     energy[slot] = energyOf(z, 0);
@@ -86,8 +86,9 @@ export function createSearcher(
       peak[mirror] = sum;
       peakAt[mirror] = start;
     } else if (peak[mirror] !== 0 && start - (peakAt[mirror] as number) > 2 * (PER_BIT / HOP)) {
+      const strength = peak[mirror] as number;
       peak[mirror] = 0;
-      found(((peakAt[mirror] as number) - 2 * WORD_HOPS * (DX_WORDS - 1)) * HOP, mirror === 1);
+      found(((peakAt[mirror] as number) - 2 * WORD_HOPS * (DX_WORDS - 1)) * HOP, mirror === 1, strength);
     }
   }
 

@@ -1,6 +1,6 @@
 import type { Baseband, Place } from './baseband.ts';
 import { PER_BIT } from './bit-filter.ts';
-import { energyOf, type Fit, type FitSpace } from './fit.ts';
+import { energyOf, type Fit, type FitSpace, KEPT } from './fit.ts';
 import { PHASING_BITS, UNBROKEN } from './phasing.ts';
 import { BAUD } from './tone.ts';
 
@@ -21,7 +21,7 @@ const BITS: number = UNBROKEN * WORD;
  */
 export function locate(baseband: Baseband, near: number, mirror: boolean, space: FitSpace): Fit {
   const words = new Float64Array(2 * UNBROKEN);
-  let best: Place = { start: near, perBit: PER_BIT, offset: 0, mirror };
+  let best: Place = { start: near, perBit: PER_BIT, offset: 0, mirror, phase: 0 };
   let bestScore = -1;
   for (let shift = -REACH; shift <= REACH; shift += STEP) {
     const place = { ...best, start: near + shift, offset: 0 };
@@ -112,8 +112,8 @@ function levels(z: Float64Array, words: Float64Array): { one: number; zero: numb
   for (let i = 0; i < 2 * UNBROKEN; i++) inStep += (words[i] as number) ** 2 / UNBROKEN;
   let inAll = 0;
   for (let k = 0; k < BITS; k++) inAll += energyOf(z, 4 * k) / BITS;
-  // inStep = A² + N / 10, inAll = A² + 2 N.
-  const noise = Math.max((inAll - inStep) / (2 - 1 / WORD), inAll * 1e-6, 1e-12);
+  // inStep = A² + N / 10, inAll = A² + 2 N, less what the front end took.
+  const noise = Math.max((inAll - inStep) / (2 * KEPT - 1 / WORD), inAll * 1e-6, 1e-12);
   const amplitude = Math.sqrt(Math.max(inStep - noise / WORD, noise / WORD));
   return { one: amplitude, zero: amplitude, noise };
 }

@@ -1,0 +1,325 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Path, throughPath } from '../../bench/receiver/channel.ts';
+import { randomFrom } from '../../bench/receiver/random.ts';
+import { createReceiver, type HeardBurst, modulate } from '../../src/audio/index.ts';
+import type { Issue } from '../../src/result/index.ts';
+
+interface Worked {
+  readonly name: string;
+  readonly information: number[];
+  readonly expansion?: object;
+  readonly bits: string;
+}
+
+// Compositions and their sources stand beside each entry of the file.
+const { sequences } = JSON.parse(
+  readFileSync(new URL('../../shared/burst/worked-sequences.json', import.meta.url), 'utf8'),
+) as { sequences: Worked[] };
+const worked = (name: string): Worked => sequences.find((entry) => entry.name === name) as Worked;
+const testCall = worked('test-call');
+const invert = (bits: string): string => bits.replace(/[01]/g, (bit) => (bit === '1' ? '0' : '1'));
+
+function receive(
+  samples: ArrayLike<number>,
+  sampleRate = 8000,
+  cuts: readonly number[] = [],
+): { heard: HeardBurst[]; issues: Issue[] } {
+  const heard: HeardBurst[] = [];
+  const issues: Issue[] = [];
+  const receiver = createReceiver({
+    sampleRate,
+    onReception: (burst) => heard.push(burst),
+    onIssue: (issue) => issues.push(issue),
+  });
+  let from = 0;
+  for (const cut of [...[...cuts].sort((a, b) => a - b), samples.length]) {
+    receiver.push(Array.prototype.slice.call(samples, from, cut));
+    from = cut;
+  }
+  receiver.flush();
+  return { heard, issues };
+}
+
+const plain: Path = { sampleRate: 8000, ebN0Db: 12, gain: 0.1, before: 0.1, behind: 0.1 };
+const sound = (bits: string, path: Partial<Path> = {}, seed = 1): Float32Array =>
+  throughPath(bits, { ...plain, ...path }, randomFrom(seed));
+
+/** The one call heard, clean. */
+function onlyClean(heard: readonly HeardBurst[], { information }: Worked): HeardBurst {
+  expect(heard.map(({ reception }) => [reception.quality.verdict, reception.information])).toEqual([
+    ['clean', information],
+  ]);
+  return heard[0] as HeardBurst;
+}
+
+/** Adds `other` to `samples` from sample `at` on. */
+function mix(samples: Float32Array, other: ArrayLike<number>, at: number): Float32Array {
+  for (let n = 0; n < other.length && at + n < samples.length; n++) {
+    samples[at + n] = (samples[at + n] as number) + (other[n] as number);
+  }
+  return samples;
+}
+
+describe('worked sequences as sound', () => {
+  it.each([8000, 11_025, 22_050, 44_100, 48_000, 192_000])(
+    'are read at %i samples a second',
+    (sampleRate) => {
+      const gap = 0.0503;
+      const parts = sequences.map(({ bits }) =>
+        modulate(bits, { sampleRate, leadIn: gap, staysOffAir: true }),
+      );
+      const samples = new Float32Array(parts.reduce((sum, { length }) => sum + length, 0));
+      const starts: number[] = [];
+      let at = 0;
+      for (const part of parts) {
+        samples.set(part, at);
+        starts.push(at + gap * sampleRate);
+        at += part.length;
+      }
+      const { heard, issues } = receive(samples, sampleRate);
+      expect(issues).toEqual([]);
+      expect(heard.map(({ reception }) => reception.information)).toEqual(
+        sequences.map(({ information }) => information),
+      );
+      heard.forEach((burst, n) => {
+        const { bits, expansion } = sequences[n] as Worked;
+        expect(burst.reception.quality).toMatchObject({
+          verdict: 'clean',
+          expansion: expansion ? 'read' : 'none',
+        });
+        expect(burst.polarity).toBe('normal');
+        expect(Math.abs(burst.startSample - (starts[n] as number)) / sampleRate).toBeLessThan(0.03 / 1200);
+        expect(
+          Math.abs(burst.endSample - burst.startSample - (bits.length / 1200) * sampleRate) / sampleRate,
+        ).toBeLessThan(0.03 / 1200);
+        expect(burst.levelDb).toBeCloseTo(20 * Math.log10(0.5), 0);
+        expect(Math.abs(burst.toneOffsetHz)).toBeLessThan(0.2);
+        expect(Math.abs(burst.clockErrorPpm)).toBeLessThan(30);
+        expect(Math.abs(burst.toneBalanceDb)).toBeLessThan(0.2);
+        expect(burst.ebN0Db).toBeGreaterThan(25);
+        expect(burst.snrDb).toBeCloseTo(burst.ebN0Db + 10 * Math.log10(1200 / 3000), 9);
+      });
+    },
+  );
+});
+
+describe('createReceiver', () => {
+  it('gives the same whatever the way the samples are cut up', () => {
+    const samples = sound(testCall.bits + worked('group-routine').bits, { ebN0Db: 5, offsetHz: 7 });
+    const whole = receive(samples);
+    expect(whole.heard.length).toBe(2);
+    fc.assert(
+      fc.property(fc.array(fc.nat(samples.length), { maxLength: 40 }), (cuts) => {
+        expect(receive(samples, 8000, cuts)).toEqual(whole);
+      }),
+      { numRuns: 4 },
+    );
+    expect(
+      receive(
+        samples,
+        8000,
+        Array.from({ length: samples.length }, (_, n) => n),
+      ),
+    ).toEqual(whole);
+  });
+
+  it('hears the five calls of a distress attempt, which follow one another without a gap', () => {
+    const { bits, information } = worked('distress-alert-full');
+    const { heard } = receive(sound(bits.repeat(5)));
+    expect(heard.map(({ reception }) => reception.information)).toEqual(new Array(5).fill(information));
+    for (const [n, burst] of heard.entries()) {
+      expect(burst.reception.quality.verdict).toBe('clean');
+      expect(burst.startSample).toBeCloseTo(800 + n * 3600, -1);
+    }
+  });
+
+  it('knows inverted polarity by the phasing', () => {
+    const burst = onlyClean(
+      receive(sound(invert(testCall.bits), { balanceDb: 3, offsetHz: 12 })).heard,
+      testCall,
+    );
+    expect(burst.polarity).toBe('inverted');
+    expect(burst.toneOffsetHz).toBeCloseTo(12, 0);
+    expect(burst.toneBalanceDb).toBeCloseTo(3, 0);
+  });
+
+  it.each<[string, Partial<Path>]>([
+    ['tones 30 Hz too high', { offsetHz: 30 }],
+    ['tones 30 Hz too low', { offsetHz: -30 }],
+    ['a clock 200 parts per million fast', { clockPpm: 200 }],
+    ['a clock 200 parts per million slow', { clockPpm: -200 }],
+    ['2100 Hz 6 dB stronger', { balanceDb: 6 }],
+    ['1300 Hz 6 dB stronger', { balanceDb: -6 }],
+    ['a constant offset twice the signal', { dc: 2 }],
+    ['a level of -60 dB', { gain: 0.001 }],
+    ['a level of -10 dB', { gain: 0.3 }],
+  ])('takes %s, and says so', (_, path) => {
+    const burst = onlyClean(receive(sound(testCall.bits, path)).heard, testCall);
+    expect(Math.abs(burst.toneOffsetHz - (path.offsetHz ?? 0))).toBeLessThan(0.5);
+    expect(Math.abs(burst.clockErrorPpm - (path.clockPpm ?? 0))).toBeLessThan(80);
+    expect(Math.abs(burst.toneBalanceDb - (path.balanceDb ?? 0))).toBeLessThan(0.6);
+    expect(Math.abs(burst.ebN0Db - 12)).toBeLessThan(1);
+    if (path.balanceDb === undefined)
+      expect(Math.abs(burst.levelDb - 20 * Math.log10(path.gain ?? 0.1))).toBeLessThan(0.3);
+    expect(Math.abs(burst.startSample - 800)).toBeLessThan(0.5);
+  });
+
+  it('estimates signal-to-noise ratio from weak to strong', () => {
+    for (const ebN0Db of [2, 5, 8, 15]) {
+      const [burst] = receive(sound(testCall.bits, { ebN0Db }, ebN0Db)).heard;
+      expect(Math.abs((burst as HeardBurst).ebN0Db - ebN0Db)).toBeLessThan(0.9);
+    }
+  });
+
+  it('hears a burst whose first half of phasing was lost to a squelch', () => {
+    const samples = sound(testCall.bits).fill(0, 0, 800 + Math.round((80 / 1200) * 8000));
+    onlyClean(receive(samples).heard, testCall);
+  });
+
+  it('hears a stronger burst begin in the tail of a weaker one', () => {
+    const samples = sound(testCall.bits, { ebN0Db: 10, behind: 0.6 });
+    const second = worked('group-routine');
+    mix(samples, modulate(second.bits, { sampleRate: 8000, amplitude: 0.4, staysOffAir: true }), 800 + 3900);
+    const { heard } = receive(samples);
+    expect(heard.at(-1)?.reception).toMatchObject({
+      information: second.information,
+      quality: { verdict: 'clean' },
+    });
+    expect(heard[0]?.reception.information).toEqual(testCall.information);
+  });
+
+  it('hears a burst in the middle of loud noise that stops and starts with it, as an open squelch makes it', () => {
+    const random = randomFrom(3);
+    const samples = Float32Array.from({ length: 16_000 }, () => 0.3 * random.normal());
+    const burst = modulate(testCall.bits, { sampleRate: 8000, amplitude: 0.3 });
+    samples.set(burst, 6000);
+    const { heard } = receive(samples);
+    onlyClean(heard, testCall);
+  });
+
+  it('reads a burst that is clipped hard, and says that the sound is too loud', () => {
+    const samples = modulate(testCall.bits, { sampleRate: 8000, amplitude: 1, leadIn: 0.2, tail: 0.5 }).map(
+      (x) => Math.max(-1, Math.min(1, 8 * x)),
+    );
+    const { heard, issues } = receive(samples);
+    onlyClean(heard, testCall);
+    expect(issues.map(({ code }) => code)).toEqual(['audio-clipped']);
+  });
+
+  it('reads on past samples that are no numbers, and says where the first is', () => {
+    const samples = sound(testCall.bits);
+    for (const [n, value] of [
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
+      -1e30,
+      Number.NEGATIVE_INFINITY,
+    ].entries()) {
+      samples[2000 + 300 * n] = value;
+    }
+    const { heard, issues } = receive(samples);
+    onlyClean(heard, testCall);
+    expect(issues).toMatchObject([{ code: 'audio-sample-unusable', at: ['sample', 2000], received: 'NaN' }]);
+  });
+
+  it('speaks of unusable samples once a second, not once a sample', () => {
+    const { heard, issues } = receive(new Float32Array(8000 * 3).fill(Number.NaN));
+    expect(heard).toEqual([]);
+    expect(issues.map(({ code, at }) => [code, at[1]])).toEqual([
+      ['audio-sample-unusable', 0],
+      ['audio-sample-unusable', 8000],
+      ['audio-sample-unusable', 16_000],
+      ['audio-silent', undefined],
+    ]);
+  });
+
+  it('says that a stream was silent or empty', () => {
+    expect(receive(new Float32Array(9000)).issues).toMatchObject([{ code: 'audio-silent' }]);
+    expect(receive([]).issues).toMatchObject([{ code: 'audio-silent' }]);
+  });
+
+  it('is ready for a new stream after flush', () => {
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({ sampleRate: 8000, onReception: (burst) => heard.push(burst) });
+    const samples = sound(testCall.bits);
+    receiver.push(samples);
+    receiver.flush();
+    receiver.push(samples);
+    receiver.flush();
+    expect(heard.length).toBe(2);
+    expect(heard[1]).toEqual(heard[0]);
+  });
+
+  it('reports plain data', () => {
+    const [burst] = receive(sound(testCall.bits)).heard;
+    expect(structuredClone(burst)).toEqual(burst);
+    expect(JSON.parse(JSON.stringify(burst))).toEqual(burst);
+  });
+
+  it('never throws from the stream, whatever the samples', () => {
+    const anySample = fc.oneof(fc.double(), fc.double({ min: -1, max: 1 }), fc.constantFrom(0, 1, -1));
+    fc.assert(
+      fc.property(
+        fc.array(anySample, { maxLength: 3000 }),
+        fc.double({ min: 8000, max: 192_000, noNaN: true }),
+        (list, sampleRate) => {
+          expect(receive(list, sampleRate).heard).toEqual([]);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
+  it('stays quiet and sound when random stretches of a burst are overwritten', () => {
+    const whole = sound(testCall.bits, { ebN0Db: 20 });
+    fc.assert(
+      fc.property(
+        fc.nat(whole.length),
+        fc.nat(2000),
+        fc.double({ min: -5, max: 5, noNaN: true }),
+        (from, length, value) => {
+          const { heard } = receive(Float32Array.from(whole).fill(value, from, from + length));
+          for (const { reception } of heard) {
+            if (reception.quality.verdict === 'clean')
+              expect(reception.information).toEqual(testCall.information);
+          }
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
+  it('refuses sample rates it cannot work at', () => {
+    for (const sampleRate of [0, 7999, 192_001, Number.NaN]) {
+      expect(() => createReceiver({ sampleRate, onReception: () => {} })).toThrow(RangeError);
+    }
+  });
+});
+
+describe('far from any call', () => {
+  it.each<[string, (n: number, random: () => number) => number]>([
+    ['white noise', (_, normal) => 0.2 * normal()],
+    ['1300 Hz', (n) => 0.5 * Math.sin((2 * Math.PI * 1300 * n) / 8000)],
+    [
+      'both tones',
+      (n) => 0.2 * (Math.sin((2 * Math.PI * 1300 * n) / 8000) + Math.sin((2 * Math.PI * 2100 * n) / 8000)),
+    ],
+    ['a sweep', (n) => 0.5 * Math.sin(2 * Math.PI * ((300 * n) / 8000 + (150 * n * n) / 8000 ** 2))],
+    ['clicks', (n) => (n % 397 === 0 ? 1 : 0)],
+    ['mains hum', (n) => 0.5 * Math.sign(Math.sin((2 * Math.PI * 50 * n) / 8000))],
+  ])('nothing is heard in %s', (_, make) => {
+    const { normal } = randomFrom(9);
+    expect(receive(Float32Array.from({ length: 80_000 }, (__, n) => make(n, normal))).heard).toEqual([]);
+  });
+
+  it('nothing is heard in a dot pattern, random bits or phasing without a call', () => {
+    const random = randomFrom(4);
+    const bits = Array.from({ length: 6000 }, () => random.below(2)).join('');
+    expect(receive(sound('10'.repeat(3000))).heard).toEqual([]);
+    expect(receive(sound(bits)).heard).toEqual([]);
+    for (const { reception } of receive(sound(testCall.bits.slice(0, 160).repeat(4) + bits)).heard) {
+      expect(reception.quality.verdict).toBe('doubtful');
+    }
+  });
+});
