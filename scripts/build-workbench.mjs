@@ -9,7 +9,15 @@ import { build } from 'esbuild';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const source = join(root, 'docs/workbench');
 
-const options = { bundle: true, minify: true, format: 'iife', target: 'es2022', charset: 'utf8', legalComments: 'none' };
+const options = {
+  loader: { '.log': 'text' },
+  bundle: true,
+  minify: true,
+  format: 'iife',
+  target: 'es2022',
+  charset: 'utf8',
+  legalComments: 'none',
+};
 
 /** The public doors, straight from the source: the workbench imports what any user imports. */
 export const doors = {

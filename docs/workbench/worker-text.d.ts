@@ -3,3 +3,9 @@ declare module 'worker:*' {
   const text: string;
   export default text;
 }
+
+/** A log of the examples, as text. */
+declare module '*.log' {
+  const text: string;
+  export default text;
+}

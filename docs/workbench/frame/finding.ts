@@ -3,6 +3,9 @@ import { byId } from './dom.ts';
 /** What a page was asked, by the names of its form's fields. Kept behind the `#` of the address, so that a finding can be sent on. */
 export type Question = Readonly<Record<string, string>>;
 
+/** Longer texts are left out of the address: not every program that carries links takes them. */
+const MOST = 6000;
+
 /**
  * Ties a form to the address of the page: what stands in the form stands in the address, and the other way round.
  *
@@ -20,7 +23,9 @@ export function bindFinding(form: HTMLFormElement, answer: (question: Question) 
 
   function ask(): void {
     const question = read(form);
-    const address = new URLSearchParams(Object.entries(question).filter(([name, value]) => value !== begun[name]));
+    const address = new URLSearchParams(
+      Object.entries(question).filter(([name, value]) => value !== begun[name] && value.length <= MOST),
+    );
     const hash = address.toString();
     asked = hash;
     if (hash !== location.hash.slice(1)) history.replaceState(null, '', hash === '' ? location.pathname : `#${hash}`);
@@ -75,6 +80,11 @@ export function bindShare(): void {
   const button = byId<HTMLButtonElement>('share');
   button.addEventListener('click', () => {
     const told = byId('share-told');
+    const tooLong = [...document.querySelectorAll('textarea')].some(({ value }) => value.length > MOST);
+    if (tooLong) {
+      told.textContent = `A text of more than ${MOST} characters is too long for a link. Send the text itself, or a part of it.`;
+      return;
+    }
     if (navigator.clipboard === undefined) {
       told.textContent = 'Copy the address of this page: it holds the finding.';
       return;

@@ -8,16 +8,19 @@ export interface LedgerLine {
   readonly clause?: string | undefined;
 }
 
-/** Lines of answers, the rule of each in the margin. */
+/** Lines of answers, the rule of each in the margin; a rule that holds for several lines running is given once. */
 export function ledger(lines: readonly (LedgerLine | null)[]): HTMLElement {
+  let above: string | undefined;
   return h(
     'dl',
     { class: 'ledger' },
     lines
       .filter((line) => line !== null)
-      .map(({ what, answer, clause }) =>
-        h('div', {}, h('dt', {}, what), h('dd', {}, answer), clause === undefined ? null : h('dd', { class: 'margin' }, clause)),
-      ),
+      .map(({ what, answer, clause }) => {
+        const margin = clause === above ? undefined : clause;
+        above = clause;
+        return h('div', {}, h('dt', {}, what), h('dd', {}, answer), margin === undefined ? null : h('dd', { class: 'margin' }, margin));
+      }),
   );
 }
 

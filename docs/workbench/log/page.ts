@@ -1,1 +1,173 @@
-export {};
+import { parseIdentity } from 'seahail/identity';
+import type { Direction } from 'seahail/sentence';
+import { announce } from '../frame/announce.ts';
+import { byId, fill, h } from '../frame/dom.ts';
+import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
+import { ledger } from '../frame/ledger.ts';
+import { startWorker } from '../frame/worker.ts';
+import { eveningLog } from './example.ts';
+import { callItem, faultItem, mendedItem } from './lists.ts';
+import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
+import { placesLink } from './places-link.ts';
+import workerText from 'worker:./read.worker.ts';
+
+const NOTHING: Readonly<Record<ListName, string>> = {
+  calls: 'No call in it.',
+  faults: 'No fault found.',
+  mended: 'No line that could be mended in one way only.',
+};
+
+const progress = byId<HTMLProgressElement>('progress');
+let worker: Worker | null = null;
+let file: File | null = null;
+let read = '';
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
+const finding = bindFinding(byId<HTMLFormElement>('question'), answer);
+bindShare();
+byId('example').addEventListener('click', () => finding.set({ log: eveningLog }));
+byId('stop').addEventListener('click', () => {
+  finish();
+  announce('Stopped.');
+});
+byId<HTMLInputElement>('file').addEventListener('change', (event) => {
+  const [chosen] = (event.target as HTMLInputElement).files ?? [];
+  if (chosen !== undefined) takeFile(chosen);
+});
+bindDrop(byId('drop'));
+
+function bindDrop(place: HTMLElement): void {
+  const over = (event: DragEvent): void => {
+    event.preventDefault();
+    place.classList.toggle('over', event.type === 'dragover');
+  };
+  place.addEventListener('dragover', over);
+  place.addEventListener('dragleave', over);
+  place.addEventListener('drop', (event) => {
+    over(event);
+    const [dropped] = event.dataTransfer?.files ?? [];
+    if (dropped !== undefined) takeFile(dropped);
+  });
+}
+
+function takeFile(chosen: File): void {
+  file = chosen;
+  finding.set({ log: '' });
+}
+
+function answer(question: Question): void {
+  if ((question['log'] ?? '') !== '') file = null;
+  const what = JSON.stringify([question, file?.name, file?.lastModified]);
+  if (what === read) return;
+  read = what;
+  clearTimeout(waiting);
+  waiting = setTimeout(() => start(question), 200);
+}
+
+function start(question: Question): void {
+  const source = file ?? question['log'] ?? '';
+  if (source === '') {
+    byId('answer').hidden = true;
+    announce('Nothing to read yet.');
+    return;
+  }
+  const own = parseIdentity(question['own']);
+  worker?.terminate();
+  worker = startWorker(workerText);
+  worker.onmessage = ({ data }: { readonly data: FromLogReader }) => hear(data);
+  tell({
+    kind: 'read',
+    source,
+    direction: question['direction'] as Direction,
+    unchecked: question['unchecked'] === 'yes',
+    ...(own.ok && { own: own.value.mmsi }),
+  });
+  progress.value = 0;
+  byId('progress-line').hidden = false;
+  byId('in-short').textContent = file === null ? 'Reading.' : `Reading ${file.name}, ${megabytes(file.size)}.`;
+}
+
+function tell(message: ToLogReader): void {
+  worker?.postMessage(message);
+}
+
+function finish(): void {
+  worker?.terminate();
+  worker = null;
+  byId('progress-line').hidden = true;
+}
+
+function hear(message: FromLogReader): void {
+  if (message.kind === 'progress') {
+    progress.value = message.done;
+    return;
+  }
+  if (message.kind === 'piece') {
+    append(message.list, message.entries);
+    return;
+  }
+  // The worker stays: it holds the rest of the lists.
+  byId('progress-line').hidden = true;
+  byId('answer').hidden = false;
+  const { calls, faults } = message.totals;
+  announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with a fault, in ${plural(message.lines, 'line')}.`);
+  fill(byId('counts'), countsOf(message), placesLink(message.places, message.own));
+  for (const list of ['calls', 'faults', 'mended'] as const) begin(list, message.totals[list], message.first[list]);
+}
+
+function countsOf({ counts, lines }: Extract<FromLogReader, { kind: 'read' }>): HTMLElement {
+  const names = {
+    call: 'Calls',
+    expansion: 'Expansions without a call',
+    'own-fix': 'Own positions',
+    clock: 'Clock',
+    waypoint: 'Waypoints',
+    target: 'Targets',
+    ais: 'AIS reports',
+    other: 'Other sound sentences',
+    damaged: 'Damaged',
+  } as const;
+  return ledger([
+    { what: 'Lines', answer: lines.toLocaleString('en') },
+    ...Object.entries(counts).map(([kind, count]) => ({
+      what: names[kind as keyof typeof names],
+      answer: count.toLocaleString('en'),
+    })),
+  ]);
+}
+
+function begin(list: ListName, total: number, first: Entries[ListName]): void {
+  if (total === 0) {
+    fill(byId(list), h('p', {}, NOTHING[list]));
+    return;
+  }
+  const items = h('ol', { class: 'entries' });
+  const more = h('button', { type: 'button', onclick: () => tell({ kind: 'more', list, from: items.childElementCount }) });
+  fill(byId(list), items, h('p', {}, more));
+  more.dataset['total'] = String(total);
+  append(list, first);
+}
+
+function append(list: ListName, entries: Entries[ListName]): void {
+  const items = byId(list).querySelector('ol');
+  const more = byId(list).querySelector<HTMLButtonElement>(':scope > p > button');
+  if (items === null || more === null) return;
+  items.append(...itemsOf(list, entries));
+  const left = Number(more.dataset['total']) - items.childElementCount;
+  more.hidden = left === 0;
+  more.textContent = `${Math.min(PIECE, left)} more of ${left.toLocaleString('en')}`;
+}
+
+function itemsOf(list: ListName, entries: Entries[ListName]): readonly HTMLElement[] {
+  if (list === 'calls') return (entries as Entries['calls']).map(callItem);
+  if (list === 'faults') return (entries as Entries['faults']).map(faultItem);
+  return (entries as Entries['mended']).map(mendedItem);
+}
+
+function plural(count: number, word: string): string {
+  return `${count.toLocaleString('en')} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function megabytes(size: number): string {
+  return size < 100_000 ? `${Math.ceil(size / 1000)} kB` : `${(size / 1e6).toFixed(1)} MB`;
+}

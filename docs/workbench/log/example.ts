@@ -1,0 +1,4 @@
+import evening from '../../../examples/evening-watch/serial.log';
+
+/** The invented evening of the examples. */
+export const eveningLog: string = evening;

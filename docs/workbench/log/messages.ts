@@ -1,0 +1,74 @@
+import type { CallReading, DamagedReading, Direction, Reading } from 'seahail/sentence';
+import type { Notice } from 'seahail/result';
+
+/** What the reader's worker is told. */
+export type ToLogReader =
+  | {
+      readonly kind: 'read';
+      readonly source: string | Blob;
+      readonly direction: Direction;
+      readonly own?: string;
+      readonly unchecked: boolean;
+    }
+  | { readonly kind: 'more'; readonly list: ListName; readonly from: number };
+
+/** Which of the three lists. */
+export type ListName = 'calls' | 'faults' | 'mended';
+
+/** A call of the log, with how often the same was sent again. */
+export interface CallEntry {
+  readonly reading: CallReading;
+  readonly again: number;
+}
+
+/** A line that is no sound sentence, or a sound one that somebody should look at. */
+export interface FaultEntry {
+  readonly line: number;
+  readonly text: string;
+  readonly issues: readonly Notice[];
+  readonly damaged: boolean;
+}
+
+/** A damaged line and the one sound line it may have been. */
+export interface MendedEntry {
+  readonly line: number;
+  readonly was: string;
+  readonly now: string;
+  readonly how: string;
+}
+
+/** How many of each kind of reading there are. */
+export type Counts = Readonly<Partial<Record<Reading['kind'], number>>>;
+
+/** The lists, or a piece of one. */
+export interface Entries {
+  readonly calls: readonly CallEntry[];
+  readonly faults: readonly FaultEntry[];
+  readonly mended: readonly MendedEntry[];
+}
+
+/** A place in the log that can be drawn: the latest of one station. */
+export interface PlaceEntry {
+  readonly station: string;
+  readonly text: string;
+  readonly time: string;
+}
+
+/** What the worker tells. */
+export type FromLogReader =
+  | { readonly kind: 'progress'; readonly done: number; readonly lines: number }
+  | {
+      readonly kind: 'read';
+      readonly lines: number;
+      readonly counts: Counts;
+      readonly totals: Readonly<Record<ListName, number>>;
+      readonly first: Entries;
+      readonly places: readonly PlaceEntry[];
+      readonly own: string;
+    }
+  | { readonly kind: 'piece'; readonly list: ListName; readonly entries: Entries[ListName] };
+
+export type { DamagedReading };
+
+/** How many entries travel at a time. */
+export const PIECE = 50;

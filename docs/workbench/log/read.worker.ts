@@ -1,0 +1,108 @@
+import { type CallReading, type Reading, createSentenceReader } from 'seahail/sentence';
+import { formatReportedPosition } from 'seahail/position';
+import {
+  type CallEntry,
+  type Entries,
+  type FaultEntry,
+  type FromLogReader,
+  type ListName,
+  type MendedEntry,
+  PIECE,
+  type PlaceEntry,
+  type ToLogReader,
+} from './messages.ts';
+
+declare const self: {
+  onmessage: ((event: { readonly data: ToLogReader }) => void) | null;
+  postMessage(message: FromLogReader): void;
+};
+
+/** Bytes taken at a time. */
+const BITE = 256 * 1024;
+/** Stations whose places are handed on to be drawn. */
+const MOST_PLACES = 12;
+
+const calls: CallEntry[] = [];
+const faults: FaultEntry[] = [];
+const mended: MendedEntry[] = [];
+const places = new Map<string, number>();
+const latest = new Map<string, PlaceEntry>();
+const counts: Partial<Record<Reading['kind'], number>> = {};
+let lines = 0;
+let own = '';
+
+self.onmessage = ({ data }) => {
+  if (data.kind === 'read') void readAll(data);
+  else self.postMessage({ kind: 'piece', list: data.list, entries: piece(data.list, data.from) });
+};
+
+async function readAll({ source, direction, own: ownNumber, unchecked }: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
+  const blob = typeof source === 'string' ? new Blob([source]) : source;
+  const reader = createSentenceReader({ direction, unchecked, ...(ownNumber !== undefined && { own: ownNumber }) });
+  for (let at = 0; at < blob.size; at += BITE) {
+    const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
+    for (const byte of bytes) if (byte === 10) lines++;
+    for (const reading of reader.push(bytes)) take(reading);
+    self.postMessage({ kind: 'progress', done: Math.min(1, (at + BITE) / blob.size), lines });
+  }
+  for (const reading of reader.flush()) take(reading);
+  self.postMessage({
+    kind: 'read',
+    lines,
+    counts,
+    totals: { calls: calls.length, faults: faults.length, mended: mended.length },
+    first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
+    places: [...latest.values()].slice(-MOST_PLACES),
+    own,
+  });
+}
+
+function take(reading: Reading): void {
+  if (reading.kind === 'call') takeCall(reading);
+  else counts[reading.kind] = (counts[reading.kind] ?? 0) + 1;
+  if (reading.kind === 'own-fix' && reading.fix.position !== null) {
+    own = `${reading.fix.position.latitude}, ${reading.fix.position.longitude}`;
+  }
+  if (reading.kind === 'damaged') {
+    faults.push({ line: reading.line, text: reading.text.slice(0, 200), issues: reading.issues, damaged: true });
+  } else if (reading.notices.length > 0) {
+    faults.push({ line: reading.line, text: textOf(reading), issues: reading.notices, damaged: false });
+  }
+}
+
+/** A later reading of the same event takes the place of the earlier: finer, or the same again. */
+function takeCall(reading: CallReading): void {
+  const key = String(reading.event);
+  const place = places.get(key);
+  if (place === undefined) {
+    counts.call = (counts.call ?? 0) + 1;
+    places.set(key, calls.length);
+    calls.push({ reading, again: reading.repeat });
+  } else {
+    calls[place] = { reading, again: reading.repeat };
+  }
+  const { call } = reading;
+  if ('position' in call && call.position !== null) {
+    const station = ('distressed' in call ? call.distressed : call.from) ?? '';
+    latest.delete(station);
+    latest.set(station, {
+      station,
+      text: formatReportedPosition(call.position),
+      time: call.time === null ? '' : `${two(call.time.hour)}:${two(call.time.minute)}`,
+    });
+  }
+}
+
+function textOf(reading: Exclude<Reading, { kind: 'damaged' }>): string {
+  if ('sentences' in reading) return reading.sentences.map(({ raw }) => raw).join('\n');
+  return reading.sentence.raw;
+}
+
+function piece<Name extends ListName>(list: Name, from: number): Entries[Name] {
+  const lists: Entries = { calls, faults, mended };
+  return lists[list].slice(from, from + PIECE) as unknown as Entries[Name];
+}
+
+function two(value: number): string {
+  return String(value).padStart(2, '0');
+}
