@@ -1,5 +1,6 @@
 import { requireCoordinates } from './coordinates.ts';
 import { fixedText, utcText, type Waypoint } from './waypoint.ts';
+import { xmlText } from './xml-text.ts';
 
 /**
  * Writes waypoints as a GPX 1.1 document.
@@ -23,7 +24,7 @@ import { fixedText, utcText, type Waypoint } from './waypoint.ts';
  * ```
  */
 export function toGpx(waypoints: readonly Waypoint[], options: { readonly creator: string }): string {
-  const root = `<gpx version="1.1" creator="${escaped(options.creator)}" xmlns="http://www.topografix.com/GPX/1/1">`;
+  const root = `<gpx version="1.1" creator="${xmlText(options.creator)}" xmlns="http://www.topografix.com/GPX/1/1">`;
   return `${['<?xml version="1.0" encoding="UTF-8"?>', root, ...waypoints.map(wpt), '</gpx>'].join('\n')}\n`;
 }
 
@@ -46,28 +47,5 @@ function wpt(waypoint: Waypoint): string {
 }
 
 function element(name: string, content: string | undefined): string {
-  return content === undefined ? '' : `  <${name}>${escaped(content)}</${name}>`;
-}
-
-/** Fit for element content and for an attribute in double quotes. */
-function escaped(text: string): string {
-  let out = '';
-  for (const character of text) out += escapedCharacter(character);
-  return out;
-}
-
-function escapedCharacter(character: string): string {
-  const code = character.codePointAt(0) ?? 0;
-  const named = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&apos;' }[character];
-  if (named !== undefined) return named;
-  // As references, tab and line ends pass through the normalisation of attributes and of line ends.
-  if (code === 0x9 || code === 0xa || code === 0xd) return `&#${code};`;
-  // XML 1.0 §2.2, production Char; the C1 controls are allowed there but discouraged.
-  const allowed =
-    code >= 0x20 &&
-    !(code >= 0x7f && code < 0xa0) &&
-    !(code >= 0xd800 && code < 0xe000) &&
-    code !== 0xfffe &&
-    code !== 0xffff;
-  return allowed ? character : '\ufffd';
+  return content === undefined ? '' : `  <${name}>${xmlText(content)}</${name}>`;
 }

@@ -57,6 +57,9 @@ export type { Current, GroundTrack, Mover } from './mover.ts';
 export { overGround } from './mover.ts';
 export { parsePosition } from './parse-position.ts';
 export type { Geometry } from './plane.ts';
+// A picture of it.
+export type { PlotOptions, PlottedStation } from './plot.ts';
+export { plotBearings } from './plot.ts';
 export type {
   MinuteFraction,
   NoPosition,
