@@ -3,14 +3,14 @@
  *
  * @packageDocumentation
  */
-export {
-  type AnsweringStation,
-  type AnswerMeaning,
-  answersTo,
-  type LawfulAnswer,
-  type LawfulAnswers,
-  type NoAnswer,
-} from './answer/answers-to.ts';
+export { answersTo } from './answer/answers-to.ts';
+export type {
+  AnsweringStation,
+  AnswerMeaning,
+  LawfulAnswer,
+  LawfulAnswers,
+  NoAnswer,
+} from './answer/lawful-answers.ts';
 export type * from './call.ts';
 export { type CheckOptions, checkCall } from './check/check-call.ts';
 export {

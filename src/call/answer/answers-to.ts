@@ -1,16 +1,7 @@
 import { classify } from '../../identity/classify.ts';
 import { usesOf } from '../../identity/uses.ts';
-import { formatReportedPosition, type ReportedPosition } from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
-import type {
-  AutomaticServiceCall,
-  Call,
-  DistressAlert,
-  DistressRelay,
-  IndividualCall,
-  PositionRequest,
-  UnrecognisedCall,
-} from '../call.ts';
+import { formatReportedPosition } from '../../position/reported-position.ts';
+import type { AutomaticServiceCall, Call, IndividualCall, PositionRequest } from '../call.ts';
 import {
   composeIndividualAcknowledgement,
   composePollingAcknowledgement,
@@ -19,54 +10,17 @@ import {
   composeUnableToComply,
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress } from '../compose/arguments.ts';
-import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
-import { compositionOf } from '../composition.ts';
 import { reasonWords } from '../describe/words.ts';
 import { reasons } from '../symbol.ts';
-
-/** Own station, for its answers. */
-export interface AnsweringStation {
-  /** Own identity, nine digits. */
-  readonly own: string;
-  /** Own position, when a position may be given. */
-  readonly position?: ReportedPosition | null | undefined;
-  /** UTC of the position. */
-  readonly time?: TimeOfDay | null | undefined;
-  /** Other channels to offer, best first, e.g. from `workingChannels`. */
-  readonly channels?: readonly string[] | undefined;
-}
-
-/** What an answer says. */
-export type AnswerMeaning =
-  | 'able'
-  | 'able-on-another-channel'
-  | 'unable'
-  | 'position'
-  | 'test'
-  | 'polling'
-  | 'distress-acknowledgement'
-  | 'relay-acknowledgement';
-
-/** One lawful answer, ready to send. */
-export interface LawfulAnswer {
-  readonly meaning: AnswerMeaning;
-  /** For people, e.g. `'Able, on channel 72'`. */
-  readonly label: string;
-  readonly call: Call;
-  readonly clause: string;
-}
-
-/** Why a call is not answered by a selective call, and what is done instead. */
-export interface NoAnswer {
-  readonly reason: string;
-  readonly clause: string;
-}
-
-/** The answers to a call; when there are none, `none` says why. */
-export interface LawfulAnswers {
-  readonly answers: readonly LawfulAnswer[];
-  readonly none: NoAnswer | null;
-}
+import { answersToAlert, answersToRelay } from './distress-answers.ts';
+import {
+  type AnsweringStation,
+  answer,
+  type LawfulAnswer,
+  type LawfulAnswers,
+  none,
+  some,
+} from './lawful-answers.ts';
 
 /**
  * Every lawful answer to a call by selective calling, ready to send; or why there is none and what is done instead.
@@ -98,10 +52,11 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
     return none('the call is for another station', 'ITU-R M.493-15 Annex 1, address');
   }
   const ashore = classify(own)?.kind === 'coast';
-  if (call.kind === 'distress-alert') return toAlert(call, own, ashore);
   switch (call.kind) {
+    case 'distress-alert':
+      return answersToAlert(call, own, ashore);
     case 'distress-relay':
-      return toRelay(call, own, ashore);
+      return answersToRelay(call, own, ashore);
     case 'individual-call':
       return toSender(call, () => [...able(call, station), ...unable(call, own)]);
     case 'position-request':
@@ -128,7 +83,7 @@ function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAns
   if (sender === undefined || !usesOf(sender).individual) {
     return none('the call does not say which station sent it', 'ITU-R M.493-15 Annex 1, self-identification');
   }
-  return { answers: answers(), none: null };
+  return some(...answers());
 }
 
 function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
@@ -174,47 +129,6 @@ function telephone(call: AutomaticServiceCall, own: string): LawfulAnswer[] {
   ];
 }
 
-function toAlert(call: DistressAlert, own: string, ashore: boolean): LawfulAnswers {
-  if (!ashore) {
-    return none(
-      'only coast stations answer an alert by selective calling, since that stops its repeats: keep watch on channel 16, and if no coast station acknowledges within 5 minutes and you are near, acknowledge by voice and tell a coast station',
-      '47 CFR 80.1117(a), 80.1121(b)',
-    );
-  }
-  if (!canBeInDistress(call.from)) {
-    return none('the alert does not say which vessel sent it', 'ITU-R M.493-15 table 4.2, from memory');
-  }
-  const acknowledgement = composeDistressAcknowledgement({ from: own, about: call });
-  return some(answer('distress-acknowledgement', 'Acknowledge the alert', acknowledgement));
-}
-
-function toRelay(call: DistressRelay, own: string, ashore: boolean): LawfulAnswers {
-  if (!ashore && call.to.kind !== 'station') {
-    return none(
-      'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
-      'ITU-R M.541 Annex 3, from memory',
-    );
-  }
-  const sender = call.from === null ? undefined : classify(call.from);
-  if (
-    sender === undefined ||
-    !usesOf(sender).individual ||
-    !(call.distressed === null || canBeInDistress(call.distressed))
-  ) {
-    return none(
-      'the relay does not say who sent it or which vessel it is about',
-      'ITU-R M.493-15 table 4.4, from memory',
-    );
-  }
-  const acknowledgement = composeDistressRelayAcknowledgement({ from: own, about: call });
-  return some(answer('relay-acknowledgement', 'Acknowledge the relay', acknowledgement));
-}
-
-function canBeInDistress(mmsi: string | null): boolean {
-  const identity = mmsi === null ? undefined : classify(mmsi);
-  return identity !== undefined && usesOf(identity).own && identity.kind !== 'coast';
-}
-
 function unanswered(kind: Call['kind']): LawfulAnswers {
   switch (kind) {
     case 'group-call':
@@ -240,16 +154,4 @@ function unanswered(kind: Call['kind']): LawfulAnswers {
 
 function onChannel(word: string, call: { readonly channel: string | null }): string {
   return call.channel === null ? word : `${word}, on channel ${call.channel}`;
-}
-
-function answer(meaning: AnswerMeaning, label: string, call: Exclude<Call, UnrecognisedCall>): LawfulAnswer {
-  return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, from memory` };
-}
-
-function some(...answers: readonly LawfulAnswer[]): LawfulAnswers {
-  return { answers, none: null };
-}
-
-function none(reason: string, clause: string): LawfulAnswers {
-  return { answers: [], none: { reason, clause } };
 }

@@ -1,0 +1,67 @@
+import type { ReportedPosition } from '../../position/reported-position.ts';
+import type { TimeOfDay } from '../../position/time.ts';
+import type { Call, UnrecognisedCall } from '../call.ts';
+import { compositionOf } from '../composition.ts';
+
+/** Own station, for its answers. */
+export interface AnsweringStation {
+  /** Own identity, nine digits. */
+  readonly own: string;
+  /** Own position, when a position may be given. */
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** Other channels to offer, best first, e.g. from `workingChannels`. */
+  readonly channels?: readonly string[] | undefined;
+}
+
+/** What an answer says. */
+export type AnswerMeaning =
+  | 'able'
+  | 'able-on-another-channel'
+  | 'unable'
+  | 'position'
+  | 'test'
+  | 'polling'
+  | 'distress-acknowledgement'
+  | 'relay-acknowledgement';
+
+/** One lawful answer, ready to send. */
+export interface LawfulAnswer {
+  readonly meaning: AnswerMeaning;
+  /** For people, e.g. `'Able, on channel 72'`. */
+  readonly label: string;
+  readonly call: Call;
+  readonly clause: string;
+}
+
+/** Why a call is not answered by a selective call, and what is done instead. */
+export interface NoAnswer {
+  readonly reason: string;
+  readonly clause: string;
+}
+
+/** The answers to a call; when there are none, `none` says why. */
+export interface LawfulAnswers {
+  readonly answers: readonly LawfulAnswer[];
+  readonly none: NoAnswer | null;
+}
+
+/** One answer, with the table it comes from. */
+export function answer(
+  meaning: AnswerMeaning,
+  label: string,
+  call: Exclude<Call, UnrecognisedCall>,
+): LawfulAnswer {
+  return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, from memory` };
+}
+
+/** Answers to choose from. */
+export function some(...answers: readonly LawfulAnswer[]): LawfulAnswers {
+  return { answers, none: null };
+}
+
+/** No answer by selective calling, and why. */
+export function none(reason: string, clause: string): LawfulAnswers {
+  return { answers: [], none: { reason, clause } };
+}
