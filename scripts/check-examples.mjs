@@ -1,4 +1,4 @@
-// Type-checks and runs every ```ts example of README, docs and doc comments against the built package,
+// Type-checks and runs every ```ts example of the Markdown files and doc comments against the built package,
 // and compares what it prints with what it shows.
 //
 // An example shows its output as `console.log(x); // text`; further full-line comments right below
@@ -34,7 +34,9 @@ function fences(path) {
         found.push(open);
         open = null;
       } else if (open !== null) {
-        open.lines.push(line.startsWith(open.prefix) ? line.slice(open.prefix.length) : line.replace(/^\s*\* ?/, ''));
+        open.lines.push(
+          line.startsWith(open.prefix) ? line.slice(open.prefix.length) : line.replace(/^\s*\* ?/, ''),
+        );
       }
     });
   return found;
@@ -43,24 +45,19 @@ function fences(path) {
 /** What an example shows: the comments behind and right below its console.log statements. */
 function shown(lines) {
   const text = [];
-  let continuing = false;
+  let output = false;
   for (const line of lines) {
-    const behind = /^(?:.*\))?;?\s*\/\/ ?(.*)$/.exec(line);
-    const full = /^\s*\/\/ ?(.*)$/.exec(line);
-    if (full !== null) {
-      if (continuing) text.push(full[1]);
-    } else if (/console\.log\(|^\s*\)+;/.test(line) && behind !== null && /;\s*\/\//.test(line)) {
-      text.push(/;\s*\/\/ ?(.*)$/.exec(line)[1]);
-      continuing = true;
-    } else {
-      continuing = false;
-    }
+    const comment = /^\s*\/\/ ?(.*)$/.exec(line);
+    const statement = /^(?:.*\bconsole\.log\(.*\)|\s*\))[;,](?:\s*\/\/ ?(.*))?$/.exec(line);
+    if (comment !== null && output) text.push(comment[1]);
+    else if (statement?.[1] !== undefined) text.push(statement[1]);
+    output = statement !== null || (comment !== null && output);
   }
   return text.join('\n');
 }
 
 const sources = [
-  'README.md',
+  ...readdirSync(root).filter((name) => name.endsWith('.md')),
   ...filesUnder('docs', '.md').filter((path) => !path.startsWith('docs/generated/')),
   ...filesUnder('src', '.ts'),
 ];
@@ -91,7 +88,9 @@ examples.forEach((example, index) => {
 
 const problems = [];
 try {
-  execFileSync(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', out], { encoding: 'utf8' });
+  execFileSync(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', out], {
+    encoding: 'utf8',
+  });
 } catch (error) {
   for (const line of error.stdout.split('\n').filter((text) => text.includes('error TS'))) {
     const name = /example-(\d+)\.mts/.exec(line)?.[1];
@@ -104,7 +103,11 @@ const log = console.log;
 for (const example of examples) {
   const script = example.file.replace(/\.mts$/, '.mjs');
   const { outputText } = ts.transpileModule(readFileSync(example.file, 'utf8'), {
-    compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022, verbatimModuleSyntax: false },
+    compilerOptions: {
+      module: ts.ModuleKind.ESNext,
+      target: ts.ScriptTarget.ES2022,
+      verbatimModuleSyntax: false,
+    },
   });
   writeFileSync(script, outputText);
   const printed = [];
