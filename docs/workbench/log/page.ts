@@ -2,6 +2,7 @@ import { parseIdentity } from 'seahail/identity';
 import type { Direction } from 'seahail/sentence';
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
+import { bindDrop } from '../frame/drop.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { ledger } from '../frame/ledger.ts';
 import { startWorker } from '../frame/worker.ts';
@@ -30,25 +31,7 @@ byId('stop').addEventListener('click', () => {
   finish();
   announce('Stopped.');
 });
-byId<HTMLInputElement>('file').addEventListener('change', (event) => {
-  const [chosen] = (event.target as HTMLInputElement).files ?? [];
-  if (chosen !== undefined) takeFile(chosen);
-});
-bindDrop(byId('drop'));
-
-function bindDrop(place: HTMLElement): void {
-  const over = (event: DragEvent): void => {
-    event.preventDefault();
-    place.classList.toggle('over', event.type === 'dragover');
-  };
-  place.addEventListener('dragover', over);
-  place.addEventListener('dragleave', over);
-  place.addEventListener('drop', (event) => {
-    over(event);
-    const [dropped] = event.dataTransfer?.files ?? [];
-    if (dropped !== undefined) takeFile(dropped);
-  });
-}
+bindDrop(byId('drop'), byId<HTMLInputElement>('file'), takeFile);
 
 function takeFile(chosen: File): void {
   file = chosen;

@@ -1,1 +1,157 @@
-export {};
+import { type HeardBurst, readWav } from 'seahail/audio';
+import type { Issue } from 'seahail/result';
+import { announce } from '../frame/announce.ts';
+import { byId, fill } from '../frame/dom.ts';
+import { bindDrop } from '../frame/drop.ts';
+import { findings, ledger } from '../frame/ledger.ts';
+import { inventedMinute } from './example.ts';
+import { heardCard } from './heard.ts';
+import { type Listener, listen, listenThrough } from './listen.ts';
+import { type Microphone, openMicrophone } from './microphone.ts';
+
+/** Samples of one channel and what is known of them. */
+interface Sound {
+  readonly name: string;
+  readonly samples: Float32Array<ArrayBuffer>;
+  readonly sampleRate: number;
+  readonly notices: readonly Issue[];
+}
+
+const [record, stop] = [byId<HTMLButtonElement>('record'), byId<HTMLButtonElement>('stop')];
+const progress = byId<HTMLProgressElement>('progress');
+let microphone: Microphone | null = null;
+let listener: Listener | null = null;
+/** Counts the questions, so that a late answer to an old one is not shown. */
+let round = 0;
+
+bindDrop(byId('drop'), byId<HTMLInputElement>('file'), (file) => {
+  void hearFile(file);
+});
+byId('example').addEventListener('click', () => {
+  const sampleRate = 48_000;
+  void hear({ name: 'Invented minute', samples: inventedMinute(sampleRate), sampleRate, notices: [] });
+});
+record.addEventListener('click', () => {
+  void startRecording();
+});
+stop.addEventListener('click', () => {
+  void stopRecording();
+});
+
+async function hearFile(file: File): Promise<void> {
+  await stopRecording();
+  clear();
+  try {
+    const sound = await soundOf(file);
+    if (sound !== null) await hear(sound);
+  } catch {
+    announce(`${file.name} holds no sound that this browser can read.`);
+  }
+}
+
+async function soundOf(file: File): Promise<Sound | null> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const wav = readWav(bytes);
+  if (wav.ok) {
+    const { samples, sampleRate } = wav.value;
+    return { name: file.name, samples: Float32Array.from(samples), sampleRate, notices: wav.notices };
+  }
+  if (wav.issues[0].code !== 'audio-wav-not-wav') {
+    announce(`${file.name} is a WAV file that cannot be read.`);
+    fill(byId('issues'), findings(wav.issues));
+    return null;
+  }
+  const sampleRate = 48_000;
+  const decoded = await new OfflineAudioContext(1, 1, sampleRate).decodeAudioData(bytes.buffer);
+  return { name: file.name, samples: decoded.getChannelData(0), sampleRate, notices: [] };
+}
+
+async function hear({ name, samples, sampleRate, notices }: Sound): Promise<void> {
+  await stopRecording();
+  clear();
+  const mine = ++round;
+  const seconds = samples.length / sampleRate;
+  fill(byId('about'), ledger([{ what: 'Sound', answer: `${name}, ${seconds.toFixed(1)} s at ${sampleRate} samples a second` }]), findings(notices));
+  announce('Listening.');
+  progress.value = 0;
+  byId('progress-line').hidden = false;
+  const { heard, issues } = await listenThrough(samples, sampleRate, (done) => {
+    progress.value = done;
+  });
+  if (mine !== round) return;
+  byId('progress-line').hidden = true;
+  announce(heard.length === 0 ? 'No call was heard.' : `${plural(heard.length)} heard.`);
+  fill(byId('heard'), heard.map((each) => heardCard(each, sampleRate)));
+  fill(byId('issues'), findings(issues));
+}
+
+async function startRecording(): Promise<void> {
+  clear();
+  round++;
+  let count = 0;
+  let told = 0;
+  record.disabled = true;
+  try {
+    microphone = await openMicrophone((samples) => {
+      const now = performance.now();
+      if (now - told > 200) {
+        told = now;
+        showLevel(samples);
+      }
+      listener?.push(samples);
+    });
+  } catch {
+    record.disabled = false;
+    announce('The microphone was not opened: the browser or its owner did not allow it.');
+    return;
+  }
+  const { sampleRate } = microphone;
+  listener = listen(sampleRate, {
+    onHeard: (heard: HeardBurst) => {
+      count++;
+      announce(`${plural(count)} heard so far.`);
+      byId('heard').prepend(heardCard(heard, sampleRate));
+    },
+    onIssue: (issue: Issue) => byId('issues').append(findings([issue]) ?? ''),
+  });
+  stop.disabled = false;
+  stop.focus();
+  byId('level-line').hidden = false;
+  announce('Listening through the microphone.');
+  fill(byId('about'), ledger([{ what: 'Sound', answer: `the microphone, ${sampleRate} samples a second` }]));
+}
+
+async function stopRecording(): Promise<void> {
+  if (microphone === null) return;
+  microphone.close();
+  microphone = null;
+  stop.disabled = true;
+  record.disabled = false;
+  byId('level-line').hidden = true;
+  await listener?.end();
+  listener = null;
+  const count = byId('heard').childElementCount;
+  announce(count === 0 ? 'The microphone is closed. No call was heard.' : `The microphone is closed. ${plural(count)} heard.`);
+}
+
+function showLevel(samples: Float32Array): void {
+  let peak = 0;
+  for (const sample of samples) peak = Math.max(peak, Math.abs(sample));
+  const dB = peak === 0 ? -60 : Math.max(-60, 20 * Math.log10(peak));
+  byId<HTMLMeterElement>('level').value = dB;
+  byId('level-words').textContent = dB > -0.1 ? 'too loud' : dB < -45 ? 'very quiet' : 'well';
+}
+
+function clear(): void {
+  for (const id of ['about', 'heard', 'issues']) fill(byId(id));
+  byId('progress-line').hidden = true;
+}
+
+function plural(count: number): string {
+  return count === 1 ? 'One call' : `${count} calls`;
+}
+
+// The sound path may be put to sleep by the browser when the page is left.
+window.addEventListener('pagehide', () => {
+  microphone?.close();
+});
