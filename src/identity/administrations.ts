@@ -1,5 +1,5 @@
 /**
- * Which administration a MID is allocated to: the table that {@link parseIdentity} does without.
+ * Which administration a MID is allocated to: the table that `parseIdentity` does without.
  *
  * @packageDocumentation
  */

@@ -25,6 +25,7 @@ export interface IdentitySchema extends StandardSchema<string, Mmsi> {
 /** The one property of an {@link IdentitySchema}. Validation is synchronous; its issues carry all fields of {@link Issue}. */
 export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
   readonly vendor: 'seahail';
+  /** Gives the nine digits, or what is wrong with the value. */
   readonly validate: (
     value: unknown,
   ) => { readonly value: Mmsi; readonly issues?: undefined } | { readonly issues: readonly Issue[] };

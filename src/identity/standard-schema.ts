@@ -9,6 +9,7 @@ export interface StandardSchema<Input = unknown, Output = Input> {
 export interface StandardSchemaProps<Input = unknown, Output = Input> {
   readonly version: 1;
   readonly vendor: string;
+  /** Gives the value as read, or what is wrong with it. */
   readonly validate: (
     value: unknown,
     options?: StandardSchemaOptions | undefined,
@@ -55,7 +56,9 @@ export interface StandardSchemaPathSegment {
 
 /** Gives JSON Schema for either side of a schema, after the open Standard JSON Schema specification. */
 export interface StandardJsonSchemaConverter {
+  /** JSON Schema of what is taken in. */
   readonly input: (options: StandardJsonSchemaOptions) => Record<string, unknown>;
+  /** JSON Schema of what comes out. */
   readonly output: (options: StandardJsonSchemaOptions) => Record<string, unknown>;
 }
 

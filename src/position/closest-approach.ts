@@ -47,7 +47,7 @@ const STILL = 1e-6;
  * const merrow = { position: { latitude: 56.3, longitude: -6.5 }, course: 0, speed: 6 };
  * const tern = { position: { latitude: 56.4, longitude: -6.4 }, course: 270, speed: 8 };
  * const pass = closestApproach(merrow, tern);
- * console.log(Math.round((pass.seconds ?? 0) / 60), (pass.metres / 1852).toFixed(1)); // 29 3.1
+ * console.log(Math.round((pass.seconds ?? 0) / 60), (pass.metres / 1852).toFixed(1)); // 38 2.8
  * ```
  */
 export function closestApproach(own: Mover, other: Mover): ClosestApproach {

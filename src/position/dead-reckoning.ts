@@ -33,7 +33,7 @@ export interface Run {
  * import { deadReckoning, formatPosition } from 'seahail/position';
  *
  * const merrow = { latitude: 56.3333, longitude: -6.5 };
- * console.log(formatPosition(deadReckoning(merrow, { course: 0, speed: 6, seconds: 1200 }))); // 56°22.00′ N 006°30.00′ W
+ * console.log(formatPosition(deadReckoning(merrow, { course: 0, speed: 6, seconds: 1200 }))); // 56°21.99′ N 006°30.00′ W
  * ```
  */
 export function deadReckoning(from: Coordinates, run: Run): Coordinates {

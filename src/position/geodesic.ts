@@ -69,7 +69,7 @@ export function rangeAndBearing(from: Coordinates, to: Coordinates): RangeAndBea
  * import { destination, formatPosition } from 'seahail/position';
  *
  * const there = destination({ latitude: 56.3333, longitude: -6.5 }, 90, 5 * 1852);
- * console.log(formatPosition(there)); // 56°20.00′ N 006°21.02′ W
+ * console.log(formatPosition(there)); // 56°19.99′ N 006°21.02′ W
  * ```
  */
 export function destination(from: Coordinates, bearing: number, metres: number): Coordinates {

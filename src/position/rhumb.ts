@@ -66,7 +66,7 @@ export function rhumbLine(from: Coordinates, to: Coordinates): RhumbLine {
  * import { alongRhumb, formatPosition } from 'seahail/position';
  *
  * const start = { latitude: -54.3833333, longitude: 16.3 };
- * console.log(formatPosition(alongRhumb(start, 270, 874 * 1852), { digits: 0 })); // 54°23′ S 008°38′ W
+ * console.log(formatPosition(alongRhumb(start, 270, 874 * 1852), { digits: 0 })); // 54°23′ S 008°37′ W
  * ```
  */
 export function alongRhumb(from: Coordinates, course: number, metres: number): Coordinates {
