@@ -12,7 +12,8 @@ const doors = Object.keys(manifest.exports).filter((door) => door !== './package
 const specifiers = doors.map((door) => (door === '.' ? 'seahail' : `seahail${door.slice(1)}`));
 
 const folder = mkdtempSync(join(tmpdir(), 'seahail-consumers-'));
-const run = (command, args, cwd) => execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+const run = (command, args, cwd) =>
+  execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 const failures = [];
 
 function check(name, task) {
@@ -42,7 +43,12 @@ const use = `const r = parseIdentity('MMSI 232-878-000');
 if (!r.ok) throw new Error('refused');
 console.log(r.value.mmsi + ' ' + r.value.kind);`;
 const importAll = specifiers.map((name, index) => `import * as door${index} from '${name}';`).join('\n');
-const countAll = specifiers.map((_, index) => `if (Object.keys(door${index}).length === 0 && ${index} !== -1) throw new Error('${specifiers[index]} is empty');`).join('\n');
+const countAll = specifiers
+  .map(
+    (_, index) =>
+      `if (Object.keys(door${index}).length === 0 && ${index} !== -1) throw new Error('${specifiers[index]} is empty');`,
+  )
+  .join('\n');
 
 const runtime = project('runtime', [], {
   'use.mjs': `import { parseIdentity } from 'seahail/identity';\n${use}`,
@@ -58,14 +64,26 @@ const expectOutput = (command, args, cwd, wanted) => {
 };
 for (const file of ['use.mjs', 'use-root.mjs', 'use.cjs', 'require-esm.cjs'])
   check(`node ${file}`, () => expectOutput('node', [file], runtime, WANTED));
-for (const file of ['doors.mjs', 'doors.cjs']) check(`node ${file}`, () => expectOutput('node', [file], runtime, 'all'));
+for (const file of ['doors.mjs', 'doors.cjs'])
+  check(`node ${file}`, () => expectOutput('node', [file], runtime, 'all'));
 
-const bundles = project('bundles', ['esbuild@0.28.2', 'rollup@4', '@rollup/plugin-node-resolve@16', '@rollup/plugin-commonjs@28', 'webpack@5', 'vite@7'], {
-  'entry.mjs': `import { parseIdentity } from 'seahail';\n${use}`,
-  'rollup.config.mjs': `import resolve from '@rollup/plugin-node-resolve';\nimport commonjs from '@rollup/plugin-commonjs';\nexport default { input: 'entry.mjs', output: { file: 'out/rollup.mjs', format: 'es' }, plugins: [resolve(), commonjs()] };`,
-  'webpack.cjs': `require('webpack')({ mode: 'production', entry: './entry.mjs', target: 'web', output: { path: __dirname + '/out', filename: 'webpack.cjs' } }, (error, stats) => { if (error || stats.hasErrors()) { console.error(error ?? stats.toString()); process.exit(1); } });`,
-  'vite.config.mjs': `export default { logLevel: 'error', build: { outDir: 'out/vite', lib: { entry: 'entry.mjs', formats: ['es'], fileName: () => 'vite.mjs' } } };`,
-});
+const bundles = project(
+  'bundles',
+  [
+    'esbuild@0.28.2',
+    'rollup@4',
+    '@rollup/plugin-node-resolve@16',
+    '@rollup/plugin-commonjs@28',
+    'webpack@5',
+    'vite@7',
+  ],
+  {
+    'entry.mjs': `import { parseIdentity } from 'seahail';\n${use}`,
+    'rollup.config.mjs': `import resolve from '@rollup/plugin-node-resolve';\nimport commonjs from '@rollup/plugin-commonjs';\nexport default { input: 'entry.mjs', output: { file: 'out/rollup.mjs', format: 'es' }, plugins: [resolve(), commonjs()] };`,
+    'webpack.cjs': `require('webpack')({ mode: 'production', entry: './entry.mjs', target: 'web', output: { path: __dirname + '/out', filename: 'webpack.cjs' } }, (error, stats) => { if (error || stats.hasErrors()) { console.error(error ?? stats.toString()); process.exit(1); } });`,
+    'vite.config.mjs': `export default { logLevel: 'error', build: { outDir: 'out/vite', lib: { entry: 'entry.mjs', formats: ['es'], fileName: () => 'vite.mjs' } } };`,
+  },
+);
 const bin = (name) => join(bundles, 'node_modules/.bin', name);
 const size = (path) => `${readFileSync(join(bundles, path)).length} bytes`;
 const bundlers = {
@@ -82,7 +100,8 @@ for (const [output, [command, args]] of Object.entries(bundlers)) {
   check(`bundle ${output}`, () => {
     run(command, args, bundles);
     expectOutput('node', [output], bundles, WANTED);
-    if (readFileSync(join(bundles, output), 'utf8').includes('Geodesic')) throw new Error('the bundle holds the geodesic code');
+    if (readFileSync(join(bundles, output), 'utf8').includes('Geodesic'))
+      throw new Error('the bundle holds the geodesic code');
     return size(output);
   });
 }
@@ -92,7 +111,17 @@ const types = project('types', [], {
 });
 const settings = (module, resolution) =>
   JSON.stringify({
-    compilerOptions: { target: 'ES2022', lib: ['ES2022', 'DOM'], module, moduleResolution: resolution, strict: true, exactOptionalPropertyTypes: true, skipLibCheck: false, noEmit: true, types: [] },
+    compilerOptions: {
+      target: 'ES2022',
+      lib: ['ES2022', 'DOM'],
+      module,
+      moduleResolution: resolution,
+      strict: true,
+      exactOptionalPropertyTypes: true,
+      skipLibCheck: false,
+      noEmit: true,
+      types: [],
+    },
     files: ['use.mts'],
   });
 writeFileSync(join(types, 'nodenext.json'), settings('NodeNext', 'NodeNext'));
@@ -103,7 +132,9 @@ for (const version of ['5.4.5', '5.9.3', '6.0.3', '7.0.2']) {
   writeFileSync(join(compiler, 'package.json'), '{"private":true}');
   run('npm', ['install', '--no-audit', '--no-fund', `typescript@${version}`], compiler);
   for (const resolution of ['nodenext', 'bundler'])
-    check(`TypeScript ${version} ${resolution}`, () => run(join(compiler, 'node_modules/.bin/tsc'), ['-p', `${resolution}.json`], types));
+    check(`TypeScript ${version} ${resolution}`, () =>
+      run(join(compiler, 'node_modules/.bin/tsc'), ['-p', `${resolution}.json`], types),
+    );
 }
 
 for (const [name, args] of [
@@ -119,10 +150,14 @@ for (const [name, args] of [
     run(command, ['--version'], cwd);
     check(`${name} use.mjs`, () => expectOutput(command, args, runtime, WANTED));
   } catch (error) {
-    console.log(`--    ${name} cannot be had from the registry here: ${String(error.message).split('\n')[0]}`);
+    console.log(
+      `--    ${name} cannot be had from the registry here: ${String(error.message).split('\n')[0]}`,
+    );
   }
 }
 
 rmSync(folder, { recursive: true, force: true });
-console.log(failures.length === 0 ? 'every consumer is content' : `${failures.length} failed: ${failures.join(', ')}`);
+console.log(
+  failures.length === 0 ? 'every consumer is content' : `${failures.length} failed: ${failures.join(', ')}`,
+);
 process.exitCode = failures.length === 0 ? 0 : 1;

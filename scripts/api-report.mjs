@@ -1,0 +1,59 @@
+// Compares the public API of every door with its committed report in etc/; `--write` renews the reports.
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Extractor, ExtractorConfig } from '@microsoft/api-extractor';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const write = process.argv.includes('--write');
+let changed = 0;
+mkdirSync(join(root, 'etc'), { recursive: true });
+
+for (const [door, conditions] of Object.entries(manifest.exports)) {
+  if (door === './package.json' || door === '.') continue;
+  const name = door.slice(2).replaceAll('/', '.');
+  const config = ExtractorConfig.prepare({
+    configObject: {
+      projectFolder: root,
+      mainEntryPointFilePath: join(root, conditions.import.types),
+      compiler: { tsconfigFilePath: join(root, 'tsconfig.json') },
+      apiReport: {
+        enabled: true,
+        reportFileName: `${name}.api.md`,
+        reportFolder: join(root, 'etc'),
+        reportTempFolder: join(root, 'out/api'),
+      },
+      docModel: { enabled: false },
+      dtsRollup: { enabled: false },
+      tsdocMetadata: { enabled: false },
+      messages: {
+        compilerMessageReporting: { default: { logLevel: 'warning' } },
+        extractorMessageReporting: {
+          default: { logLevel: 'warning', addToApiReportFile: true },
+          'ae-missing-release-tag': { logLevel: 'none' },
+          'ae-unresolved-link': { logLevel: 'none' },
+        },
+        tsdocMessageReporting: { default: { logLevel: 'none' } },
+      },
+    },
+    configObjectFullPath: undefined,
+    packageJsonFullPath: join(root, 'package.json'),
+  });
+  const result = Extractor.invoke(config, {
+    localBuild: write,
+    showVerboseMessages: false,
+    messageCallback: (message) => {
+      message.handled = !['error'].includes(message.logLevel);
+    },
+  });
+  if (result.apiReportChanged) {
+    changed += 1;
+    console.log(
+      `${name}: ${write ? 'report renewed' : `the API differs from etc/${name}.api.md; run npm run api:write and review the change`}`,
+    );
+  }
+  if (!existsSync(join(root, 'etc', `${name}.api.md`))) changed += 1;
+}
+console.log(changed === 0 ? 'the API is as reported' : `${changed} reports differ`);
+process.exitCode = changed > 0 && !write ? 1 : 0;
