@@ -198,12 +198,15 @@ function isFromCalled(question: Call, answer: Call): boolean {
   return called === answer.from || ((called?.startsWith('00') ?? false) && answer.from.startsWith('00'));
 }
 
+/** The same caller with the same wish: another channel or category makes it another call. */
 function isSameCall(dialogue: Dialogue, call: Call): boolean {
-  return (
-    dialogue.procedure === 'incoming' &&
-    dialogue.verdict !== 'doubtful' &&
-    dialogue.call.kind === call.kind &&
-    call.from !== null &&
-    dialogue.call.from === call.from
-  );
+  if (dialogue.procedure !== 'incoming' || dialogue.verdict === 'doubtful' || call.from === null)
+    return false;
+  const wish = (of: Call) => [
+    of.kind,
+    of.from,
+    'category' in of ? of.category : null,
+    'channel' in of ? of.channel : null,
+  ];
+  return wish(dialogue.call).join() === wish(call).join();
 }

@@ -1,0 +1,256 @@
+import { describe, expect, it } from 'vitest';
+import {
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressSelfCancel,
+  type EquipmentClass,
+} from '../../src/call/index.ts';
+import { reportPosition } from '../../src/position/index.ts';
+import { adviseOnDistress, type SettingsInput } from '../../src/station/index.ts';
+import { coast, friend, own, troubled } from './happenings.ts';
+import { effectsOf, Radio } from './radio.ts';
+
+const MINUTE = 60_000;
+const place = { latitude: 56.42, longitude: -6.5 };
+const alert = composeDistressAlert({
+  from: troubled,
+  nature: 'flooding',
+  position: reportPosition(place),
+  time: { hour: 17, minute: 58 },
+});
+const fromCoast = composeDistressAcknowledgement({ from: coast, about: alert });
+
+function afterAlert(settings: Partial<SettingsInput> = {}): Radio {
+  const radio = new Radio({ mmsi: own, ...settings });
+  radio.give({ kind: 'fix', position: { latitude: 56.34, longitude: -6.5 }, source: 'instrument' });
+  radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+  return radio;
+}
+
+function adviceNow(radio: Radio) {
+  const advice = adviseOnDistress(radio.state, radio.state.dialogues[0]?.id ?? 0);
+  if (advice === null) throw new Error('no distress in hand');
+  return advice;
+}
+
+describe('an alert is received', () => {
+  it('sounds, tunes to 16 and leaves the acknowledgement to coast stations: 47 CFR 80.1117, 80.1121', () => {
+    const radio = afterAlert();
+    expect(effectsOf(radio.effects, 'sound')[0]).toMatchObject({
+      alarm: 'distress',
+      lasts: 'until-silenced',
+    });
+    expect(effectsOf(radio.effects, 'tune')[0]?.channel).toBe('16');
+    const advice = adviceNow(radio);
+    expect(advice.whoAcknowledges.clause).toContain('47 CFR 80.1117');
+    expect(advice.dscAcknowledgement.allowed).toBe(false);
+    expect(advice.relay).toMatchObject({ allowed: false, clause: expect.stringContaining('COMSAR/Circ.25') });
+    expect(advice.waitFor?.clause).toBe('47 CFR 80.1121(b)');
+    expect(advice.caution).toContain('Lives may depend on this');
+  });
+
+  it('tells whether this vessel is close enough to help', () => {
+    const { distance } = adviceNow(afterAlert({ speed: 6 }));
+    // The box of a whole-minute report reaches half a minute north of its digits: 56°25.5′ from 56°20.4′ N.
+    expect((distance?.metres ?? 0) / 1852).toBeCloseTo(5.1, 1);
+    expect(distance?.bearing).toBeGreaterThan(350);
+    expect((distance?.seconds ?? 0) / 60).toBeCloseTo(51, -1);
+    expect(adviceNow(afterAlert({ speed: 0 })).distance?.seconds).toBeNull();
+  });
+
+  it('with a coast acknowledgement asks whether the vessel can help: IMO COMSAR/Circ.25', () => {
+    const radio = afterAlert();
+    radio.pass(30_000);
+    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
+    expect(adviceNow(radio).question?.answers).toEqual(['assist', 'stand-by']);
+    const effects = radio.give({ kind: 'assist', dialogue: 1 });
+    expect(effectsOf(effects, 'speak')[0]).toMatchObject({ situation: 'distress-received', channel: '16' });
+    radio.give({ kind: 'spoken', dialogue: 1 });
+    radio.give({ kind: 'close', dialogue: 1 });
+    expect(radio.log.map(({ text }) => text)).toContain(`Acknowledged ${troubled} by voice on channel 16`);
+  });
+
+  it('with a coast acknowledgement and unable to help: log and reset, COMSAR/Circ.25', () => {
+    const radio = afterAlert();
+    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    radio.give({ kind: 'stand-by', dialogue: 1 });
+    expect(radio.phases).toEqual([]);
+    expect(radio.log.at(-1)?.text).toContain('logged, set reset');
+  });
+
+  it('without any acknowledgement listens five minutes: 47 CFR 80.1121(b)', () => {
+    const radio = afterAlert();
+    radio.pass(5 * MINUTE - 1);
+    expect(radio.phases).toEqual(['heard-distress: listening']);
+    radio.pass(1);
+    expect(radio.phases).toEqual(['heard-distress: undecided']);
+    expect(adviceNow(radio).question?.answers).toContain('no-traffic');
+    expect(adviceNow(radio).voiceAcknowledgement.allowed).toBe(true);
+  });
+
+  it('no traffic and no more alerts: log and reset, COMSAR/Circ.25', () => {
+    const radio = afterAlert();
+    radio.pass(5 * MINUTE);
+    radio.give({ kind: 'no-traffic', dialogue: 1 });
+    expect(radio.phases).toEqual([]);
+  });
+
+  it('no traffic and the alert goes on: inform a coast station, COMSAR/Circ.25', () => {
+    const radio = afterAlert();
+    radio.pass(4 * MINUTE);
+    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.pass(MINUTE);
+    radio.give({ kind: 'no-traffic', dialogue: 1 });
+    expect(radio.phases).toEqual(['heard-distress: inform-coast']);
+    expect(adviceNow(radio).now[0]?.text).toContain('Inform a coast station');
+  });
+
+  it('sounds no second alarm for a repeat, even when it was put away: ITU-R M.493, alarms', () => {
+    const radio = afterAlert();
+    radio.give({ kind: 'silence' });
+    radio.pass(4 * MINUTE);
+    expect(effectsOf(radio.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
+    radio.give({ kind: 'close', dialogue: 1 });
+    radio.pass(4 * MINUTE);
+    expect(effectsOf(radio.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
+    expect(radio.phases).toEqual(['heard-distress: listening']);
+  });
+
+  it('sounds again for another vessel, another nature, or the same much later', () => {
+    const others = [
+      { wait: 0, call: { ...alert, from: friend } },
+      { wait: 0, call: { ...alert, nature: 'sinking' as const } },
+    ];
+    for (const { wait, call } of others) {
+      const radio = afterAlert();
+      radio.give({ kind: 'silence' });
+      radio.pass(wait);
+      expect(effectsOf(radio.give({ kind: 'heard', call, verdict: 'clean' }), 'sound')).toHaveLength(1);
+    }
+    const later = afterAlert();
+    later.give({ kind: 'silence' });
+    later.give({ kind: 'close', dialogue: 1 });
+    later.pass(6 * 60 * MINUTE);
+    expect(effectsOf(later.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toHaveLength(1);
+  });
+
+  it('with errors is shown, and nothing is done: ITU-R M.493, calls received with errors', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'heard', call: { ...alert, from: null }, verdict: 'doubtful' });
+    expect(radio.phases).toEqual(['heard-distress: shown']);
+    expect(effectsOf(radio.effects, 'tune')).toEqual([]);
+    expect(effectsOf(radio.effects, 'show')[0]?.topic).toBe('damaged-call');
+  });
+
+  it('repaired alarms, but the person tunes', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'heard', call: alert, verdict: 'repaired' });
+    expect(effectsOf(radio.effects, 'sound')).toHaveLength(1);
+    expect(effectsOf(radio.effects, 'tune')).toEqual([]);
+    expect(effectsOf(radio.effects, 'show').map(({ topic }) => topic)).toContain('tune-by-hand');
+  });
+
+  it('taken back by the vessel herself ends the flow, unless that call had errors', () => {
+    const radio = afterAlert();
+    const call = composeDistressSelfCancel({ from: troubled });
+    radio.give({ kind: 'heard', call, verdict: 'doubtful' });
+    expect(radio.phases).toEqual(['heard-distress: listening']);
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: cancelled']);
+  });
+
+  it('holds routine calls back for those five minutes: 47 CFR 80.1121(a)', () => {
+    const radio = afterAlert();
+    radio.give({
+      kind: 'call',
+      call: {
+        kind: 'individual-call',
+        to: { kind: 'station', mmsi: friend },
+        from: null,
+        category: 'routine',
+        communication: 'telephony-simplex',
+        remark: null,
+        channel: '72',
+      },
+    });
+    expect(radio.onAir).toBeNull();
+    radio.pass(5 * MINUTE);
+    expect(radio.onAir).not.toBeNull();
+  });
+});
+
+describe('acknowledging by DSC', () => {
+  it.each<EquipmentClass>(['D', 'H', 'M'])(
+    'is never for class %s: ITU-R M.493, classes, from memory',
+    (equipment) => {
+      const radio = afterAlert({ equipment });
+      radio.pass(4 * MINUTE);
+      radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+      radio.pass(2 * MINUTE);
+      const effects = radio.give({ kind: 'acknowledge', dialogue: 1 });
+      expect(effectsOf(effects, 'reject')[0]?.issue.code).toBe('station-acknowledgement-not-allowed');
+    },
+  );
+
+  it('is for class A only when the alert goes on unacknowledged, and past a question: 47 CFR 80.1121(d)', () => {
+    const radio = afterAlert({ equipment: 'A' });
+    const tooEarly = radio.give({ kind: 'acknowledge', dialogue: 1 });
+    expect(effectsOf(tooEarly, 'reject')).toHaveLength(1);
+    radio.pass(4 * MINUTE);
+    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.pass(2 * MINUTE);
+    const asked = radio.give({ kind: 'acknowledge', dialogue: 1 });
+    expect(effectsOf(asked, 'ask')[0]?.question).toBe('acknowledge-distress');
+    expect(radio.onAir).toBeNull();
+    radio.give({ kind: 'confirm', dialogue: 1 });
+    expect(radio.onAir?.call).toMatchObject({
+      kind: 'distress-acknowledgement',
+      from: own,
+      distressed: troubled,
+    });
+    radio.finish();
+    expect(radio.phases).toEqual(['heard-distress: assisting']);
+  });
+
+  it('is for a coast station at once, by hand: ITU-R M.541', () => {
+    const radio = afterAlert({ mmsi: coast, equipment: 'coast' });
+    expect(adviceNow(radio).now[0]?.text).toContain('Acknowledge by DSC');
+    radio.pass(10 * MINUTE);
+    expect(radio.onAir, 'never by itself').toBeNull();
+    radio.give({ kind: 'acknowledge', dialogue: 1 });
+    radio.give({ kind: 'confirm', dialogue: 1 });
+    expect(radio.onAir?.call).toMatchObject({
+      kind: 'distress-acknowledgement',
+      from: coast,
+      nature: 'flooding',
+    });
+  });
+});
+
+describe('relaying a distress', () => {
+  const relay = {
+    ...composeDistressRelay({ from: own, to: { kind: 'all-ships' }, about: alert }),
+    from: null,
+  };
+
+  it('needs one of the two cases, and a second thought: IMO COMSAR/Circ.25', () => {
+    const radio = new Radio({ mmsi: own, equipment: 'A' });
+    const refused = radio.give({ kind: 'call', call: relay });
+    expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-relay-reason');
+    radio.give({ kind: 'call', call: relay, because: 'cannot-alert-herself' });
+    expect(radio.onAir).toBeNull();
+    radio.give({ kind: 'confirm', dialogue: 1 });
+    expect(radio.onAir?.call.kind).toBe('distress-relay');
+    radio.finish();
+    expect(effectsOf(radio.effects, 'tune').at(-1)?.channel).toBe('16');
+    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('distress-relay');
+  });
+
+  it('to all ships is not for class D: ITU-R M.493, classes, from memory', () => {
+    const radio = new Radio({ mmsi: own });
+    const refused = radio.give({ kind: 'call', call: relay, because: 'cannot-alert-herself' });
+    expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-class-cannot-send');
+  });
+});
