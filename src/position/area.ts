@@ -1,6 +1,8 @@
-import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { type Failure, failure, type Issue, type Result, success } from '../result/index.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { digitIssue } from './digit-issue.ts';
 import { boxBetween, boxContains, type GeoBox } from './geo-box.ts';
+import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
 
 /**
  * The area that a geographic-area call is addressed to: a rectangle on the Mercator chart, named by its north-west
@@ -20,12 +22,6 @@ export interface GeographicArea {
 
 // ITU-R M.493, geographic area address, from memory: quadrant of the corner, latitude (2), longitude (3),
 // extent southward (2), extent eastward (2). deviation: D-position-1
-const QUADRANTS = [
-  ['N', 'E'],
-  ['N', 'W'],
-  ['S', 'E'],
-  ['S', 'W'],
-] as const;
 const CLAUSE = 'ITU-R M.493, geographic area address';
 
 /**
@@ -47,7 +43,7 @@ const CLAUSE = 'ITU-R M.493, geographic area address';
 export function geographicArea(digits: unknown): Result<GeographicArea> {
   if (typeof digits !== 'string' || !/^\d{10}$/.test(digits))
     return wrong('position-area-digits', 'ten digits', digits, 0);
-  const quadrant = QUADRANTS[Number(digits[0])];
+  const quadrant = quadrantOf(digits.charAt(0));
   if (quadrant === undefined) return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], 0);
   const area: GeographicArea = {
     kind: 'geographic-area',
@@ -80,11 +76,7 @@ export function geographicArea(digits: unknown): Result<GeographicArea> {
  * @throws RangeError when a field is outside its range
  */
 export function geographicAreaDigits(area: GeographicArea): string {
-  const quadrant = QUADRANTS.findIndex(
-    ([ns, ew]) => ns === area.north.hemisphere && ew === area.west.hemisphere,
-  );
-  if (quadrant < 0) throw new RangeError('area: hemispheres N or S and E or W are needed');
-  const padded = (value: number, length: number) => String(value).padStart(length, '0');
+  const quadrant = quadrantDigit(area.north.hemisphere, area.west.hemisphere);
   const digits =
     `${quadrant}${padded(area.north.degrees, 2)}${padded(area.west.degrees, 3)}` +
     `${padded(area.southward, 2)}${padded(area.eastward, 2)}`;
@@ -125,13 +117,5 @@ function wrong(code: string, expected: string, received: unknown, at: number): F
 }
 
 function finding(code: string, expected: string, received: unknown, at: number): Issue {
-  const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
-  return {
-    code,
-    message: `Area: ${expected} wanted, got ${shown}`,
-    at: ['digits', at],
-    expected,
-    received: shown,
-    clause: CLAUSE,
-  };
+  return digitIssue(code, 'Area', ['digits', at], { expected, received, clause: CLAUSE });
 }

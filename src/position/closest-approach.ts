@@ -3,6 +3,7 @@ import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
 import { type Mover, type Plane, velocityOf } from './mover.ts';
 import { type Geometry, isPlane, onPlane } from './plane.ts';
+import { lowestOf } from './search.ts';
 
 /** When and how close two vessels pass, if both hold on. */
 export interface ClosestApproach {
@@ -78,7 +79,7 @@ function planeTime(p: Plane, v: Plane): number {
   return -(p.east * v.east + p.north * v.north) / (v.east ** 2 + v.north ** 2) + 0;
 }
 
-/** Least range within the horizon either way: a look at even steps, then a golden-section search about the best. */
+/** Least range within the horizon either way: a look at even steps, then a closer one about the best. */
 function searchedTime(own: Mover, other: Mover, horizon: number): number {
   const rangeAt = (seconds: number) => {
     const [here, there] = placesAt(own, other, seconds);
@@ -90,14 +91,7 @@ function searchedTime(own: Mover, other: Mover, horizon: number): number {
     const metres = rangeAt(i * step);
     if (metres < least) [best, least] = [i * step, metres];
   }
-  let [low, high] = [best - step, best + step];
-  const golden = (Math.sqrt(5) - 1) / 2;
-  while (high - low > 1e-3) {
-    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
-    if (rangeAt(left) < rangeAt(right)) high = right;
-    else low = left;
-  }
-  return (low + high) / 2;
+  return lowestOf(rangeAt, best - step, best + step, 1e-3);
 }
 
 function placesAt(own: Mover, other: Mover, seconds: number): readonly [Coordinates, Coordinates] {

@@ -60,6 +60,7 @@ export type { Geometry } from './plane.ts';
 // A picture of it.
 export type { PlotOptions, PlottedStation } from './plot.ts';
 export { plotBearings } from './plot.ts';
+export { reportPosition } from './report-position.ts';
 export type {
   MinuteFraction,
   NoPosition,
@@ -73,7 +74,6 @@ export {
   refinePosition,
   reportedPosition,
   reportedPositionDigits,
-  reportPosition,
 } from './reported-position.ts';
 export type { RhumbLine } from './rhumb.ts';
 export { alongRhumb, rhumbLine } from './rhumb.ts';

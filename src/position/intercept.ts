@@ -4,6 +4,7 @@ import { rangeAndBearing } from './geodesic.ts';
 import { type Current, directionOf, type Mover, type Plane, vectorOf, velocityOf } from './mover.ts';
 import { type Geometry, isPlane, onPlane } from './plane.ts';
 import { rhumbLine } from './rhumb.ts';
+import { crossingOf, lowestOf } from './search.ts';
 import { MILE } from './units.ts';
 
 /** One way to meet a moving vessel. */
@@ -42,6 +43,8 @@ export interface Interceptor {
 /** The search on the ellipsoid follows the faster vessel no farther than a thousand miles. */
 const FARTHEST_RUN = 1000 * MILE;
 const STEPS = 600;
+/** Seconds to which the search finds a time. */
+const NEAR = 1e-4;
 /** Relative to the square of what is under the root, and in metres: two solutions closer than this are one. */
 const TANGENT = 1e-9;
 const TOUCH = 0.01;
@@ -149,42 +152,19 @@ function searchedTimes(
     const now = short(time(i));
     const start = time(Math.max(0, i - 2));
     if (now <= 0 !== before <= 0) {
-      times.push(crossing(short, time(i - 1), time(i)));
+      times.push(crossingOf(short, time(i - 1), time(i), NEAR));
     } else if (now > 0 && before <= earlier && before < now) {
       // Between two steps the target may come within reach and leave it again.
-      const lowest = lowestOf(short, start, time(i));
+      const lowest = lowestOf(short, start, time(i), NEAR);
       const gap = short(lowest);
       if (Math.abs(gap) <= TOUCH) tangent = true;
       if (Math.abs(gap) <= TOUCH) times.push(lowest);
-      else if (gap < 0) times.push(crossing(short, start, lowest), crossing(short, lowest, time(i)));
+      else if (gap < 0)
+        times.push(crossingOf(short, start, lowest, NEAR), crossingOf(short, lowest, time(i), NEAR));
     }
     [earlier, before] = [before, now];
   }
   return { times, tangent };
-}
-
-/** Where a function changes sign, by halving. */
-function crossing(value: (x: number) => number, from: number, to: number): number {
-  let [low, high] = [from, to];
-  const start = value(from) <= 0;
-  while (high - low > 1e-4) {
-    const middle = (low + high) / 2;
-    if (value(middle) <= 0 === start) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
-
-/** Where a function with one dip is lowest, by golden section. */
-function lowestOf(value: (x: number) => number, from: number, to: number): number {
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let [low, high] = [from, to];
-  while (high - low > 1e-3) {
-    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
-    if (value(left) < value(right)) high = right;
-    else low = left;
-  }
-  return (low + high) / 2;
 }
 
 function solution(own: Interceptor, target: Mover, seconds: number): Interception {

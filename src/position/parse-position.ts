@@ -1,12 +1,9 @@
-import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { failure, quote, type Result, success } from '../result/index.ts';
 import type { Coordinates } from './coordinates.ts';
-import { plainText, type Token, textIssue, tokensOf } from './position-text.ts';
-
-type Axis = 'latitude' | 'longitude';
-type NumberToken = Extract<Token, { kind: 'number' }>;
+import { type Axis, plainText, refused, type Token, tokensOf } from './position-text.ts';
+import { notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
 
 const LONGEST = 200;
-const LIMIT = { latitude: 90, longitude: 180 } as const;
 
 /**
  * Reads a position as people and instruments write it.
@@ -35,15 +32,13 @@ const LIMIT = { latitude: 90, longitude: 180 } as const;
  */
 export function parsePosition(text: unknown): Result<Coordinates> {
   if (typeof text !== 'string')
-    return failure(textIssue('position-not-text', null, 'text', `a value of type ${typeof text}`));
+    return refused('position-not-text', null, 'text', `a value of type ${typeof text}`);
   if (text.length > LONGEST) {
-    return failure(
-      textIssue('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`),
-    );
+    return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
   }
   const plain = plainText(text);
-  const packed = /^\s*([+-]\d+(?:\.\d+)?)([+-]\d+(?:\.\d+)?)\/?\s*$/.exec(plain);
-  if (packed !== null) return parseIso6709(packed[1] as string, packed[2] as string);
+  const iso = /^\s*([+-]\d+(?:\.\d+)?)([+-]\d+(?:\.\d+)?)\/?\s*$/.exec(plain);
+  if (iso !== null) return readIso6709(iso[1] as string, iso[2] as string);
   const decimalCommas = plain.replace(/(?<=\d),(?=\d)/g, '.');
   const asBreaks = readPlain(plain);
   if (decimalCommas === plain) return asBreaks;
@@ -58,208 +53,110 @@ function readPlain(plain: string): Result<Coordinates> {
   const cut = tokensOf(plain);
   if (!cut.ok) return cut;
   const tokens = cut.value;
-  if (!tokens.some((token) => token.kind === 'number'))
-    return failure(textIssue('position-form', null, 'latitude and longitude', quote(plain)));
-  return tokens.some((token) => token.kind === 'letter') ? readLettered(tokens) : readSigned(plain, tokens);
+  if (!tokens.some(({ kind }) => kind === 'number')) return notTwoCoordinates([]);
+  const labels = tokens.flatMap((token) => (token.kind === 'label' ? [token.axis] : []));
+  if (labels.length !== 0 && (labels.length !== 2 || labels[0] === labels[1])) {
+    return refused(
+      'position-form',
+      null,
+      'one label for latitude and one for longitude, or none',
+      labels.join(' '),
+    );
+  }
+  return tokens.some(({ kind }) => kind === 'letter')
+    ? readLettered(tokens, labels[0])
+    : readSigned(plain, tokens, labels[0] ?? 'latitude');
 }
 
 /** `N 56 20.33 W 006 30.12` and `56 20.33 N 006 30.12 W`, either coordinate first. */
-function readLettered(tokens: readonly Token[]): Result<Coordinates> {
+function readLettered(all: readonly Token[], label: Axis | undefined): Result<Coordinates> {
+  const tokens = all.filter(({ kind }) => kind !== 'label');
   const letters = tokens.flatMap((token, index) =>
     token.kind === 'letter' ? [{ letter: token.letter, index }] : [],
   );
-  const [first, second] = letters;
   const axisOf = (letter: string): Axis => (letter === 'N' || letter === 'S' ? 'latitude' : 'longitude');
-  if (
-    first === undefined ||
-    second === undefined ||
-    letters.length > 2 ||
-    axisOf(first.letter) === axisOf(second.letter)
-  ) {
+  const [first, second] = letters;
+  if (!first || !second || letters.length > 2 || axisOf(first.letter) === axisOf(second.letter)) {
     const received = quote(letters.map(({ letter }) => letter).join(' '));
-    return failure(textIssue('position-hemisphere', null, 'one of N or S and one of E or W', received));
+    return refused('position-hemisphere', null, 'one of N or S and one of E or W', received);
+  }
+  if (label !== undefined && label !== axisOf(first.letter)) {
+    return refused(
+      'position-ambiguous',
+      null,
+      'labels that agree with the letters',
+      `${label} with ${first.letter}`,
+    );
   }
   const before = trimmed(tokens.slice(0, first.index));
   const between = trimmed(tokens.slice(first.index + 1, second.index));
   const after = trimmed(tokens.slice(second.index + 1));
   const [one, other, rest] = before.length === 0 ? [between, after, before] : [before, between, after];
-  if (rest.length > 0) return failure(formIssue(rest));
+  if (rest.length > 0) return notTwoCoordinates(rest);
   const value = { latitude: 0, longitude: 0 };
   for (const [{ letter }, group] of [
     [first, one],
     [second, other],
   ] as const) {
-    const sign = group.find((token) => token.kind === 'sign');
+    const sign = group.find(({ kind }) => kind === 'sign');
     if (sign !== undefined) {
-      return failure(
-        textIssue(
-          'position-sign-and-letter',
-          sign.offset,
-          'either a sign or a hemisphere letter',
-          `both a sign and ${letter}`,
-        ),
-      );
+      const expected = 'either a sign or a hemisphere letter';
+      return refused('position-sign-and-letter', sign.offset, expected, `both a sign and ${letter}`);
     }
-    const axis = axisOf(letter);
-    const magnitude = readGroup(group, axis, true);
+    const magnitude = readCoordinate(group, axisOf(letter), true);
     if (!magnitude.ok) return magnitude;
-    value[axis] = (letter === 'S' || letter === 'W' ? -magnitude.value : magnitude.value) + 0;
+    value[axisOf(letter)] = (letter === 'S' || letter === 'W' ? -magnitude.value : magnitude.value) + 0;
   }
   return success(value);
 }
 
-/** `56.3388, -6.502` and `56°20.33', -6°30.12'`: latitude first. */
-function readSigned(plain: string, all: readonly Token[]): Result<Coordinates> {
+/** `56.3388, -6.502` and `56°20.33', -6°30.12'`: latitude first, unless labels say otherwise. */
+function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Result<Coordinates> {
   const tokens = trimmed(all);
-  const dash = tokens.find((token) => token.kind === 'dash');
+  const dash = tokens.find(({ kind }) => kind === 'dash');
+  if (dash !== undefined) return ambiguousDash(plain, tokens, dash.offset);
   const start = secondStart(tokens);
-  if (dash !== undefined) {
-    const issue = textIssue(
-      'position-ambiguous',
-      dash.offset,
-      'hemisphere letters, or a blank before a minus',
-      quote(plain),
-    );
-    const numbers = tokens.filter((token) => token.kind === 'number');
-    if (numbers.length !== 2) return failure(issue);
-    return failure({
-      ...issue,
-      suggestion: `${plain.slice(0, dash.offset).trim()}, -${plain.slice(dash.offset + 1).trim()}`,
-    });
-  }
-  if (start === null) return failure(formIssue(tokens));
+  if (start === null) return notTwoCoordinates(tokens);
   const groups = [trimmed(tokens.slice(0, start)), trimmed(tokens.slice(start))] as const;
-  const latitude = readSignedGroup(groups[0], 'latitude');
-  const longitude = readSignedGroup(groups[1], 'longitude');
-  if (!latitude.ok) {
-    const swapped = readSignedGroup(groups[1], 'latitude');
-    const [issue] = latitude.issues;
-    if (
-      issue.code !== 'position-latitude-range' ||
-      !swapped.ok ||
-      !readSignedGroup(groups[0], 'longitude').ok
-    )
-      return latitude;
+  const secondAxis = firstAxis === 'latitude' ? 'longitude' : 'latitude';
+  const [one, other] = [readSignedGroup(groups[0], firstAxis), readSignedGroup(groups[1], secondAxis)];
+  if (!one.ok) {
+    const [issue] = one.issues;
+    const swapped = readSignedGroup(groups[0], secondAxis).ok && readSignedGroup(groups[1], firstAxis).ok;
+    if (issue.code !== 'position-latitude-range' || !swapped) return one;
     const cut = groups[1][0]?.offset ?? 0;
-    const bare = (text: string) => text.replace(/^[\s,;/]+|[\s,;/]+$/g, '');
     return failure({ ...issue, suggestion: `${bare(plain.slice(cut))}, ${bare(plain.slice(0, cut))}` });
   }
-  if (!longitude.ok) return longitude;
-  const parts = tokens.filter((token) => token.kind === 'number').length;
-  if (parts > 2 && !tokens.some((token) => token.kind === 'sign')) {
-    return failure(textIssue('position-hemisphere', null, 'N or S and E or W, or signs', 'neither'));
+  if (!other.ok) return other;
+  const numbers = tokens.filter(({ kind }) => kind === 'number').length;
+  if (numbers > 2 && !tokens.some(({ kind }) => kind === 'sign')) {
+    return refused('position-hemisphere', null, 'N or S and E or W, or signs', 'neither');
   }
+  const [latitude, longitude] = firstAxis === 'latitude' ? [one, other] : [other, one];
   return success({ latitude: latitude.value, longitude: longitude.value });
 }
 
-/** Where the second coordinate begins when no letter says so: at the break, the sign, the second degree mark, the middle. */
+/** Where the second coordinate begins when no letter says so: its label, the break, the sign, its degree mark, the middle. */
 function secondStart(tokens: readonly Token[]): number | null {
-  const indexesOf = (wanted: (token: Token) => boolean) =>
-    tokens.flatMap((token, index) => (wanted(token) ? [index] : []));
-  const breaks = indexesOf((token) => token.kind === 'break');
-  if (breaks.length > 1) return null;
-  if (breaks[0] !== undefined) return breaks[0];
-  const signs = indexesOf((token) => token.kind === 'sign').filter((index) => index > 0);
-  if (signs.length > 1) return null;
-  if (signs[0] !== undefined) return signs[0];
-  const degrees = indexesOf((token) => token.kind === 'mark' && token.unit === 0);
-  if (degrees.length === 2) return (degrees[1] as number) - 1;
-  const numbers = indexesOf((token) => token.kind === 'number');
+  const where = (wanted: (token: Token) => boolean) =>
+    tokens.flatMap((token, i) => (wanted(token) ? [i] : []));
+  const [, label] = where(({ kind }) => kind === 'label');
+  if (label !== undefined) return label;
+  const breaks = where(({ kind }) => kind === 'break');
+  if (breaks.length > 0) return breaks.length === 1 ? (breaks[0] ?? null) : null;
+  const signs = where(({ kind }) => kind === 'sign').filter((index) => index > 0);
+  if (signs.length > 0) return signs.length === 1 ? (signs[0] ?? null) : null;
+  const degrees = where((token) => token.kind === 'mark' && token.unit === 0);
+  if (degrees.length === 2) return (degrees[1] ?? 0) - 1;
+  const numbers = where(({ kind }) => kind === 'number');
   return numbers.length % 2 === 0 ? (numbers[numbers.length / 2] ?? null) : null;
 }
 
 function readSignedGroup(group: readonly Token[], axis: Axis): Result<number> {
-  const [first, ...rest] = group;
-  if (first?.kind !== 'sign') return readGroup(group, axis, false);
-  const magnitude = readGroup(rest, axis, false);
+  const [first, ...rest] = trimmed(group.filter(({ kind }) => kind !== 'label'));
+  if (first?.kind !== 'sign') return readCoordinate(first === undefined ? [] : [first, ...rest], axis, false);
+  const magnitude = readCoordinate(rest, axis, false);
   return magnitude.ok ? success((first.negative ? -magnitude.value : magnitude.value) + 0) : magnitude;
-}
-
-/** One to three numbers with or without their marks. Packed digits (DDMM.mm) only where `packed` allows. */
-function readGroup(group: readonly Token[], axis: Axis, packed: boolean): Result<number> {
-  const numbers: NumberToken[] = [];
-  let marked = false;
-  for (const token of group) {
-    if (token.kind === 'number') {
-      numbers.push(token);
-    } else if (token.kind === 'mark') {
-      if (token.unit !== numbers.length - 1) return failure(formIssue([token]));
-      marked = true;
-    } else if (token.kind !== 'dash' && token.kind !== 'colon') {
-      return failure(formIssue([token]));
-    }
-  }
-  const [degrees, minutes, seconds] = numbers;
-  if (degrees === undefined || numbers.length > 3) return failure(formIssue(group));
-  for (const earlier of numbers.slice(0, -1)) {
-    if (earlier.text.includes('.')) {
-      return failure(
-        textIssue('position-decimals', earlier.offset, 'decimals only in the last part', quote(earlier.text)),
-      );
-    }
-  }
-  if (packed && numbers.length === 1 && !marked) {
-    const parts = unpacked(degrees.text, axis);
-    if (parts !== null) return inRange(parts, axis, degrees.offset);
-  }
-  return inRange(
-    [Number(degrees.text), Number(minutes?.text ?? 0), Number(seconds?.text ?? 0)],
-    axis,
-    degrees.offset,
-  );
-}
-
-/** `+56.3388-006.502/`, `+5620.33-00630.12/`, `+562019.8-0063007.2/`: the count of whole digits tells which. */
-function parseIso6709(first: string, second: string): Result<Coordinates> {
-  const value = { latitude: 0, longitude: 0 };
-  for (const [axis, text] of [
-    ['latitude', first],
-    ['longitude', second],
-  ] as const) {
-    const digits = text.slice(1);
-    const whole = digits.split('.', 1)[0] as string;
-    const parts =
-      whole.length === (axis === 'latitude' ? 2 : 3)
-        ? ([Number(digits), 0, 0] as const)
-        : unpacked(digits, axis);
-    if (parts === null) {
-      const issue = textIssue(
-        'position-ambiguous',
-        0,
-        'the digits of ISO 6709, or a blank between the coordinates',
-        quote(first + second),
-      );
-      return failure({ ...issue, clause: 'ISO 6709', suggestion: `${first}, ${second}` });
-    }
-    const magnitude = inRange(parts, axis, 0);
-    if (!magnitude.ok) return magnitude;
-    value[axis] = (text.startsWith('-') ? -magnitude.value : magnitude.value) + 0;
-  }
-  return success(value);
-}
-
-/** Degrees, minutes and seconds written without a gap: DDMM, DDMMSS for latitude, one digit more for longitude. */
-function unpacked(text: string, axis: Axis): readonly [number, number, number] | null {
-  const wide = axis === 'latitude' ? 2 : 3;
-  const whole = text.split('.', 1)[0] as string;
-  if (whole.length === wide + 2) return [Number(text.slice(0, wide)), Number(text.slice(wide)), 0];
-  if (whole.length !== wide + 4) return null;
-  return [Number(text.slice(0, wide)), Number(text.slice(wide, wide + 2)), Number(text.slice(wide + 2))];
-}
-
-function inRange(
-  [degrees, minutes, seconds]: readonly [number, number, number],
-  axis: Axis,
-  offset: number,
-): Result<number> {
-  if (minutes >= 60)
-    return failure(textIssue('position-minutes', offset, 'minutes below 60', String(minutes)));
-  if (seconds >= 60)
-    return failure(textIssue('position-seconds', offset, 'seconds below 60', String(seconds)));
-  const value = degrees + minutes / 60 + seconds / 3600;
-  if (value <= LIMIT[axis]) return success(value);
-  const code = axis === 'latitude' ? 'position-latitude-range' : 'position-longitude-range';
-  return failure(textIssue(code, offset, `${axis} up to ${LIMIT[axis]} degrees`, String(value)));
 }
 
 /** The tokens without breaks, colons and dashes at either end. */
@@ -273,20 +170,22 @@ function trimmed(tokens: readonly Token[]): readonly Token[] {
   return tokens.slice(from, to);
 }
 
-function formIssue(tokens: readonly Token[]): Issue {
-  return textIssue(
-    'position-form',
-    tokens[0]?.offset ?? null,
-    'latitude and longitude, each of one to three numbers',
-  );
+function bare(text: string): string {
+  return text.replace(/^[\s,;/]+|[\s,;/]+$/g, '');
 }
 
-function ambiguousComma(text: string, suggestion?: string): Failure {
-  const issue = textIssue(
-    'position-ambiguous',
-    text.indexOf(','),
-    'a comma that can only be read in one way',
-    quote(text),
-  );
-  return failure(suggestion === undefined ? issue : { ...issue, suggestion });
+function ambiguousDash(plain: string, tokens: readonly Token[], offset: number): Result<never> {
+  const expected = 'hemisphere letters, or a blank before a minus';
+  const { issues } = refused('position-ambiguous', offset, expected, quote(plain));
+  if (tokens.filter(({ kind }) => kind === 'number').length !== 2) return failure(issues[0]);
+  return failure({
+    ...issues[0],
+    suggestion: `${plain.slice(0, offset).trim()}, -${plain.slice(offset + 1).trim()}`,
+  });
+}
+
+function ambiguousComma(text: string, suggestion?: string): Result<never> {
+  const expected = 'a comma that can only be read in one way';
+  const { issues } = refused('position-ambiguous', text.indexOf(','), expected, quote(text));
+  return failure(suggestion === undefined ? issues[0] : { ...issues[0], suggestion });
 }

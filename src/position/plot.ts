@@ -3,6 +3,7 @@ import { type Coordinates, requireCoordinates, signedAngle } from './coordinates
 import { describeBounds } from './describe-bounds.ts';
 import { formatPosition } from './format-position.ts';
 import { widthOf } from './geo-box.ts';
+import { hatch, miles, northMark, rings, scaleBar } from './plot-furniture.ts';
 import {
   outlineOf,
   type Point,
@@ -103,8 +104,8 @@ export function plotBearings(
     '</g>',
     ownMark(ownName),
     ...stations.flatMap((station, i) => tagOf(scale, own, station, { number: i + 1, taken: tags })),
-    northMark(),
-    scaleBar(scale),
+    northMark(scale),
+    scaleBar(scale, [24, LEGEND_TOP - 34]),
     ...legendText(legend),
     '</svg>',
   ].join('\n')}\n`;
@@ -117,29 +118,6 @@ function wordsOf({ name, bounds, distress }: PlottedStation, number: number, sca
   const outside = bounds !== null && bounds.least > scale.reach ? ', outside the picture' : '';
   const where = bounds === null ? 'no position' : describeBounds(bounds);
   return `${number}. ${distress ? 'In distress: ' : ''}${shortened(name, 48)}: ${where}${outside}.`;
-}
-
-function rings(scale: Scale): string[] {
-  const count = Math.round(scale.reach / MILE / scale.step);
-  const lines: string[] = [];
-  for (let i = 1; i <= count; i += 1) {
-    const radius = (scale.radius * i) / count;
-    const [x, y] = [scale.middle[0] + radius * Math.SQRT1_2, scale.middle[1] + radius * Math.SQRT1_2];
-    lines.push(
-      `<circle class="ring" cx="${scale.middle[0]}" cy="${scale.middle[1]}" r="${svgNumber(radius)}"/>`,
-      `<text class="soft" x="${svgNumber(x + 4)}" y="${svgNumber(y + 12)}" font-size="12">${miles(i * scale.step)}</text>`,
-    );
-  }
-  for (let bearing = 30; bearing < 360; bearing += 30) {
-    const [from, to] = [pointAt(scale, scale.reach, bearing), pointAt(scale, scale.reach * 1.02, bearing)];
-    const [x, y] = pointAt(scale, scale.reach * 1.07, bearing);
-    const text = String(bearing).padStart(3, '0');
-    lines.push(
-      `<path class="tick" d="M${svgPoint(from)}L${svgPoint(to)}"/>`,
-      `<text class="soft" x="${svgNumber(x)}" y="${svgNumber(y + 4)}" font-size="12" text-anchor="middle">${text}°</text>`,
-    );
-  }
-  return lines;
 }
 
 function areaOf(scale: Scale, own: Coordinates, bounds: Bounds, id: string, distress: boolean): string[] {
@@ -203,18 +181,6 @@ function ownMark(name: string): string {
   return `<path class="solid" d="M${x},${y - 7}L${x + 5},${y + 6}H${x - 5}Z"/>${label}`;
 }
 
-function northMark(): string {
-  const y = MIDDLE[1] - RADIUS;
-  return `<path class="solid" d="M${MIDDLE[0]},${y - 15}l5,15h-10z"/><text x="${MIDDLE[0]}" y="${y - 19}" font-size="14" text-anchor="middle">N</text>`;
-}
-
-function scaleBar(scale: Scale): string {
-  const length = ((scale.step * MILE) / scale.reach) * scale.radius;
-  const y = LEGEND_TOP - 34;
-  const text = `${miles(scale.step)} (${Number(((scale.step * MILE) / 1000).toPrecision(3))} km)`;
-  return `<path class="rule" d="M24,${y - 4}v8M24,${y}h${svgNumber(length)}m0,-4v8"/><text class="soft" x="24" y="${y + 19}" font-size="12">${text}</text>`;
-}
-
 function legendText(legend: readonly (readonly string[])[]): string[] {
   const out: string[] = [];
   let y = LEGEND_TOP + 10;
@@ -226,10 +192,6 @@ function legendText(legend: readonly (readonly string[])[]): string[] {
     y += 6;
   }
   return out;
-}
-
-function hatch(id: string): string {
-  return `<pattern id="${id}-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0,0V6"/></pattern>`;
 }
 
 /** Lines of at most so many characters, broken at blanks; a longer word is cut. */
@@ -252,8 +214,4 @@ function wrapped(text: string, length: number): string[] {
 function shortened(text: string, length: number): string {
   const characters = [...text];
   return characters.length <= length ? text : `${characters.slice(0, length - 1).join('')}…`;
-}
-
-function miles(value: number): string {
-  return `${Number(value.toPrecision(6))} M`;
 }

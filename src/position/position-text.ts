@@ -1,4 +1,4 @@
-import { failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
 
 /** What a written position is made of; `offset` points back into the input. */
 export type Token =
@@ -6,7 +6,11 @@ export type Token =
   | { readonly kind: 'mark'; readonly unit: 0 | 1 | 2; readonly offset: number }
   | { readonly kind: 'letter'; readonly letter: 'N' | 'S' | 'E' | 'W'; readonly offset: number }
   | { readonly kind: 'sign'; readonly negative: boolean; readonly offset: number }
+  | { readonly kind: 'label'; readonly axis: Axis; readonly offset: number }
   | { readonly kind: 'dash' | 'colon' | 'break'; readonly offset: number };
+
+/** Which of the two coordinates. */
+export type Axis = 'latitude' | 'longitude';
 
 /** Each stands for the plain character in front of it. All are single UTF-16 units, so offsets stay true. */
 const LIKENESSES = [
@@ -27,7 +31,7 @@ const LIKENESSES = [
 /** Zeros of the digits that keyboards and copied pages bring: full-width, Arabic-Indic, Persian, Devanagari. */
 const ZEROS = [0xff10, 0x660, 0x6f0, 0x966] as const;
 
-type Meaning = 'N' | 'S' | 'E' | 'W' | 0 | 1 | 2 | 'label';
+type Meaning = 'N' | 'S' | 'E' | 'W' | 0 | 1 | 2 | Axis;
 const WORDS: ReadonlyMap<string, Meaning> = /* @__PURE__ */ new Map<string, Meaning>([
   ['n', 'N'],
   ['north', 'N'],
@@ -48,12 +52,12 @@ const WORDS: ReadonlyMap<string, Meaning> = /* @__PURE__ */ new Map<string, Mean
   ['sec', 2],
   ['second', 2],
   ['seconds', 2],
-  ['lat', 'label'],
-  ['latitude', 'label'],
-  ['lon', 'label'],
-  ['long', 'label'],
-  ['lng', 'label'],
-  ['longitude', 'label'],
+  ['lat', 'latitude'],
+  ['latitude', 'latitude'],
+  ['lon', 'longitude'],
+  ['long', 'longitude'],
+  ['lng', 'longitude'],
+  ['longitude', 'longitude'],
 ]);
 
 const TOKEN =
@@ -79,22 +83,19 @@ export function tokensOf(text: string): Result<readonly Token[]> {
     const found = TOKEN.exec(text);
     if (found === null) {
       const character = String.fromCodePoint(text.codePointAt(offset) ?? 0);
-      return failure(
-        textIssue('position-character', offset, 'digits, marks, signs and N, S, E or W', quote(character)),
-      );
+      return refused('position-character', offset, 'digits, marks, signs and N, S, E or W', quote(character));
     }
     const { number, word, mark, join } = found.groups ?? {};
     if (number !== undefined) {
       if (text.charAt(TOKEN.lastIndex) === '.') {
         const received = quote(text.slice(offset, TOKEN.lastIndex + 1));
-        return failure(textIssue('position-number', offset, 'one decimal point in a number', received));
+        return refused('position-number', offset, 'one decimal point in a number', received);
       }
       tokens.push({ kind: 'number', text: number, offset });
     } else if (word !== undefined) {
       const meaning = WORDS.get(word.toLowerCase());
       if (meaning === undefined) return failure(unknownWord(text, word, offset));
-      if (typeof meaning === 'number') tokens.push({ kind: 'mark', unit: meaning, offset });
-      else if (meaning !== 'label') tokens.push({ kind: 'letter', letter: meaning, offset });
+      tokens.push(wordToken(meaning, offset));
     } else if (mark !== undefined) {
       tokens.push({ kind: 'mark', unit: mark === '°' ? 0 : mark === "'" ? 1 : 2, offset });
     } else if (join !== undefined) {
@@ -113,6 +114,17 @@ export function textIssue(code: string, offset: number | null, expected: string,
     expected,
     ...(received === undefined ? {} : { received }),
   };
+}
+
+/** A failure with one {@link textIssue}. */
+export function refused(code: string, offset: number | null, expected: string, received?: string): Failure {
+  return failure(textIssue(code, offset, expected, received));
+}
+
+function wordToken(meaning: Meaning, offset: number): Token {
+  if (typeof meaning === 'number') return { kind: 'mark', unit: meaning, offset };
+  if (meaning === 'latitude' || meaning === 'longitude') return { kind: 'label', axis: meaning, offset };
+  return { kind: 'letter', letter: meaning, offset };
 }
 
 function plainCharacter(character: string): string {

@@ -1,5 +1,6 @@
-import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
-import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { type Failure, failure, type Issue, type Result, success } from '../result/index.ts';
+import { digitIssue } from './digit-issue.ts';
+import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
 
 /** Latitude as a call carries it: a magnitude and a hemisphere, which is kept even at zero. */
 export interface ReportedLatitude {
@@ -47,13 +48,6 @@ export interface PositionDigits {
   readonly fraction?: string;
 }
 
-// Quadrant digit of the position: ITU-R M.493, position coordinates, from memory. deviation: D-position-3
-const QUADRANTS = [
-  ['N', 'E'],
-  ['N', 'W'],
-  ['S', 'E'],
-  ['S', 'W'],
-] as const;
 const DIGITS_CLAUSE = 'ITU-R M.493, position coordinates';
 const FRACTION_CLAUSE = 'ITU-R M.821, enhanced position resolution';
 const NO_POSITION = '9999999999';
@@ -89,7 +83,7 @@ export function reportedPosition(digits: unknown, fraction?: unknown): Result<Re
       ]),
     ]);
   }
-  const quadrant = QUADRANTS[Number(digits[0])];
+  const quadrant = quadrantOf(digits.charAt(0));
   if (quadrant === undefined) {
     return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], DIGITS_CLAUSE, ['digits', 0]);
   }
@@ -168,10 +162,7 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
 export function reportedPositionDigits(position: ReportedPosition | NoPosition): PositionDigits {
   if (position.kind === 'no-position') return { digits: NO_POSITION };
   const { latitude, longitude, fraction } = position;
-  const quadrant = QUADRANTS.findIndex(
-    ([ns, ew]) => ns === latitude.hemisphere && ew === longitude.hemisphere,
-  );
-  if (quadrant < 0) throw new RangeError('reported position: hemispheres N or S and E or W are needed');
+  const quadrant = quadrantDigit(latitude.hemisphere, longitude.hemisphere);
   const digits =
     `${quadrant}${padded(latitude.degrees, 2)}${padded(latitude.minutes, 2)}` +
     `${padded(longitude.degrees, 3)}${padded(longitude.minutes, 2)}`;
@@ -179,40 +170,6 @@ export function reportedPositionDigits(position: ReportedPosition | NoPosition):
   const read = reportedPosition(digits, fine);
   if (!read.ok) throw new RangeError(read.issues[0].message);
   return fine === undefined ? { digits } : { digits, fraction: fine };
-}
-
-/**
- * The report a set would send of its own fix: minutes are cut off, never rounded, so that decimals can follow.
- *
- * @param coordinates - the fix
- * @param options - `enhanced`: keep ten-thousandths of a minute, for calls with an expansion
- * @returns the position as a call carries it; a latitude or longitude of exactly zero counts as north or east
- * @throws RangeError when the coordinates are out of range
- *
- * Source: ITU-R M.493 (whole minutes) and M.821 (four decimals), from memory.
- *
- * @example
- * ```ts
- * import { formatReportedPosition, reportPosition } from 'seahail/position';
- *
- * const fix = { latitude: 56.3499, longitude: -6.502 };
- * console.log(formatReportedPosition(reportPosition(fix))); // 56°20′ N 006°30′ W
- * console.log(formatReportedPosition(reportPosition(fix, { enhanced: true }))); // 56°20.9940′ N 006°30.1200′ W
- * ```
- */
-export function reportPosition(
-  coordinates: Coordinates,
-  options: { readonly enhanced?: boolean } = {},
-): ReportedPosition {
-  const { latitude, longitude } = requireCoordinates(coordinates);
-  const ns = cut(latitude);
-  const ew = cut(longitude);
-  const whole: ReportedPosition = {
-    kind: 'reported-position',
-    latitude: { hemisphere: latitude < 0 ? 'S' : 'N', degrees: ns.degrees, minutes: ns.minutes },
-    longitude: { hemisphere: longitude < 0 ? 'W' : 'E', degrees: ew.degrees, minutes: ew.minutes },
-  };
-  return options.enhanced ? { ...whole, fraction: { latitude: ns.fraction, longitude: ew.fraction } } : whole;
 }
 
 /**
@@ -229,21 +186,6 @@ export function formatReportedPosition(position: ReportedPosition | NoPosition):
     `${padded(latitude.degrees, 2)}°${padded(latitude.minutes, 2)}${decimals(fraction?.latitude)}′ ${latitude.hemisphere} ` +
     `${padded(longitude.degrees, 3)}°${padded(longitude.minutes, 2)}${decimals(fraction?.longitude)}′ ${longitude.hemisphere}`
   );
-}
-
-function cut(degrees: number): { degrees: number; minutes: number; fraction: number } {
-  // A double of 180 degrees is good to 2e-8 of a ten-thousandth of a minute. Without the small
-  // allowance 20.33' typed by a person would be cut to 20.3299'.
-  const units = Math.floor(Math.abs(degrees) * 600_000 + 1e-6);
-  return {
-    degrees: Math.floor(units / 600_000),
-    minutes: Math.floor(units / 10_000) % 60,
-    fraction: units % 10_000,
-  };
-}
-
-function padded(value: number, length: number): string {
-  return String(value).padStart(length, '0');
 }
 
 function wrongMinutes(received: string, at: number): Failure {
@@ -267,13 +209,5 @@ function finding(
   clause: string,
   at: (string | number)[],
 ): Issue {
-  const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
-  return {
-    code,
-    message: `Position: ${expected} wanted, got ${shown}`,
-    at,
-    expected,
-    received: shown,
-    clause,
-  };
+  return digitIssue(code, 'Position', at, { expected, received, clause });
 }

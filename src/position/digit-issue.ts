@@ -1,0 +1,23 @@
+import { type Issue, quote } from '../result/index.ts';
+
+/** An issue about the digits of a call: the thing, where in it, what was wanted and by which clause. */
+export function digitIssue(
+  code: string,
+  thing: 'Position' | 'Area',
+  at: readonly (string | number)[],
+  {
+    expected,
+    received,
+    clause,
+  }: { readonly expected: string; readonly received: unknown; readonly clause: string },
+): Issue {
+  const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
+  return {
+    code,
+    message: `${thing}: ${expected} wanted, got ${shown}`,
+    at,
+    expected,
+    received: shown,
+    clause,
+  };
+}

@@ -1,0 +1,93 @@
+import { quote, type Result, success } from '../result/index.ts';
+import { type Axis, refused, type Token } from './position-text.ts';
+
+/** Degrees, minutes and seconds as written. */
+type Parts = readonly [degrees: number, minutes: number, seconds: number];
+
+const LIMIT = { latitude: 90, longitude: 180 } as const;
+
+/**
+ * The magnitude of one coordinate: one to three numbers with or without their marks.
+ *
+ * @param group - its tokens, without letter, sign or label
+ * @param axis - which coordinate
+ * @param packed - whether digits without a gap (DDMM.mm) may stand for parts
+ */
+export function readCoordinate(group: readonly Token[], axis: Axis, packed: boolean): Result<number> {
+  const numbers: Extract<Token, { kind: 'number' }>[] = [];
+  let marked = false;
+  for (const token of group) {
+    if (token.kind === 'number') {
+      numbers.push(token);
+    } else if (token.kind === 'mark') {
+      if (token.unit !== numbers.length - 1) return notTwoCoordinates([token]);
+      marked = true;
+    } else if (token.kind !== 'dash' && token.kind !== 'colon') {
+      return notTwoCoordinates([token]);
+    }
+  }
+  const [degrees, minutes, seconds] = numbers;
+  if (degrees === undefined || numbers.length > 3) return notTwoCoordinates(group);
+  const early = numbers.slice(0, -1).find(({ text }) => text.includes('.'));
+  if (early !== undefined) {
+    return refused('position-decimals', early.offset, 'decimals only in the last part', quote(early.text));
+  }
+  const written: Parts = [Number(degrees.text), Number(minutes?.text ?? 0), Number(seconds?.text ?? 0)];
+  const parts = packed && numbers.length === 1 && !marked ? unpacked(degrees.text, axis) : null;
+  return inRange(parts ?? written, axis, degrees.offset);
+}
+
+/** `+56.3388-006.502/`, `+5620.33-00630.12/`, `+562019.8-0063007.2/`: the count of whole digits tells which. */
+export function readIso6709(first: string, second: string): Result<{ latitude: number; longitude: number }> {
+  const value = { latitude: 0, longitude: 0 };
+  for (const [axis, text] of [
+    ['latitude', first],
+    ['longitude', second],
+  ] as const) {
+    const digits = text.slice(1);
+    const plain = wholeDigits(digits) === widthOf(axis);
+    const parts = plain ? ([Number(digits), 0, 0] as const) : unpacked(digits, axis);
+    if (parts === null) {
+      const expected = 'the digits of ISO 6709, or a blank between the coordinates';
+      const { issues } = refused('position-ambiguous', 0, expected, quote(first + second));
+      return { ok: false, issues: [{ ...issues[0], clause: 'ISO 6709', suggestion: `${first}, ${second}` }] };
+    }
+    const magnitude = inRange(parts, axis, 0);
+    if (!magnitude.ok) return magnitude;
+    value[axis] = (text.startsWith('-') ? -magnitude.value : magnitude.value) + 0;
+  }
+  return success(value);
+}
+
+/** The issue for tokens that are no latitude and longitude. */
+export function notTwoCoordinates(tokens: readonly Token[]): ReturnType<typeof refused> {
+  const expected = 'latitude and longitude, each of one to three numbers';
+  return refused('position-form', tokens[0]?.offset ?? null, expected);
+}
+
+/** Parts written without a gap: DDMM, DDMMSS for latitude, one digit more for longitude; `null` for other counts. */
+function unpacked(text: string, axis: Axis): Parts | null {
+  const wide = widthOf(axis);
+  const [degrees, rest] = [text.slice(0, wide), text.slice(wide)];
+  if (wholeDigits(text) === wide + 2) return [Number(degrees), Number(rest), 0];
+  if (wholeDigits(text) !== wide + 4) return null;
+  return [Number(degrees), Number(rest.slice(0, 2)), Number(rest.slice(2))];
+}
+
+function widthOf(axis: Axis): number {
+  return axis === 'latitude' ? 2 : 3;
+}
+
+function wholeDigits(text: string): number {
+  const point = text.indexOf('.');
+  return point < 0 ? text.length : point;
+}
+
+function inRange([degrees, minutes, seconds]: Parts, axis: Axis, offset: number): Result<number> {
+  if (minutes >= 60) return refused('position-minutes', offset, 'minutes below 60', String(minutes));
+  if (seconds >= 60) return refused('position-seconds', offset, 'seconds below 60', String(seconds));
+  const value = degrees + minutes / 60 + seconds / 3600;
+  if (value <= LIMIT[axis]) return success(value);
+  const code = axis === 'latitude' ? 'position-latitude-range' : 'position-longitude-range';
+  return refused(code, offset, `${axis} up to ${LIMIT[axis]} degrees`, String(value));
+}

@@ -1,0 +1,39 @@
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+/**
+ * Where a function with one dip between two bounds is lowest, by golden section.
+ *
+ * @param value - the function
+ * @param from - lower bound
+ * @param to - upper bound
+ * @param within - how closely the place is wanted
+ */
+export function lowestOf(value: (x: number) => number, from: number, to: number, within: number): number {
+  let [low, high] = [from, to];
+  let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+  let [atLeft, atRight] = [value(left), value(right)];
+  while (high - low > within) {
+    if (atLeft < atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = value(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = value(right);
+    }
+  }
+  return (low + high) / 2;
+}
+
+/** Where a function changes sign between two bounds, by halving. */
+export function crossingOf(value: (x: number) => number, from: number, to: number, within: number): number {
+  let [low, high] = [from, to];
+  const start = value(from) <= 0;
+  while (high - low > within) {
+    const middle = (low + high) / 2;
+    if (value(middle) <= 0 === start) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
