@@ -49,7 +49,21 @@ export const fieldLengths: Readonly<Partial<Record<keyof CallFields, number>>> =
   transmit: 3,
 };
 
-/** The composition of a kind, under a format specifier when the kind has several. */
+/**
+ * The composition of a kind of call.
+ *
+ * @param kind - any kind but the unrecognised
+ * @param format - format specifier, where a kind has several compositions; the first unless stated
+ * @returns the row, `null` when the kind has none under that format specifier
+ *
+ * @example
+ * ```ts
+ * import { compositionOf } from 'seahail/call';
+ *
+ * console.log(compositionOf('distress-alert')?.characters); // 16
+ * console.log(compositionOf('distress-relay', 'individual')?.end); // acknowledgement-requested
+ * ```
+ */
 export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Composition | null {
   return (
     compositions.find((row) => row.kind === kind && (format === undefined || row.format === format)) ?? null

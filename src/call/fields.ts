@@ -77,7 +77,18 @@ export const emptyFields: CallFields = {
 };
 
 /**
- * The decimal digits that symbols carry, two each, or `null` when one of them carries none.
+ * The decimal digits that symbols carry, two each.
+ *
+ * @param symbols - symbols of a field, or `null` for a field that is not there
+ * @returns the digits; `null` when one symbol is no pair of digits (0 to 99)
+ *
+ * @example
+ * ```ts
+ * import { digitsOf } from 'seahail/call';
+ *
+ * console.log(digitsOf([90, 0, 72])); // 900072
+ * console.log(digitsOf([126, 126, 126])); // null
+ * ```
  */
 export function digitsOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
@@ -92,7 +103,16 @@ export function digitsOf(symbols: Symbols | null): string | null {
 /**
  * The symbols that carry an even count of decimal digits, two each.
  *
+ * @param digits - ASCII digits
+ * @returns symbols 0 to 99
  * @throws RangeError when the text is not an even count of the digits 0–9
+ *
+ * @example
+ * ```ts
+ * import { symbolsOf } from 'seahail/call';
+ *
+ * console.log(symbolsOf('2329998710')); // [ 23, 29, 99, 87, 10 ]
+ * ```
  */
 export function symbolsOf(digits: string): number[] {
   if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`an even count of digits is needed, not '${digits}'`);

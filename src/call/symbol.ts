@@ -4,7 +4,7 @@
  * Source: ITU-R M.493 table of symbols; rows up to 116 agree with the national restatement in
  * Japan, Ministry of Posts and Telecommunications Notification 567 of 1990 (prints of 1998–2002);
  * the rest is remembered from M.493-13 and later. Withdrawn values are kept, so that what an
- * older radio sends still has its name. Deviation: see the marked rows.
+ * older radio sends still has its name.
  */
 
 /** A value the tables do not name, kept as received: `'symbol-107'`. */
@@ -147,6 +147,14 @@ export const NO_INFORMATION = 126;
  *
  * @param table - one of the tables of this module
  * @param symbol - 0 to 127
+ * @returns the name
+ *
+ * @example
+ * ```ts
+ * import { nameOfSymbol, natures } from 'seahail/call';
+ *
+ * console.log(nameOfSymbol(natures, 101), nameOfSymbol(natures, 111)); // flooding symbol-111
+ * ```
  */
 export function nameOfSymbol<Name extends string>(
   table: SymbolTable<Name>,
@@ -159,7 +167,17 @@ export function nameOfSymbol<Name extends string>(
 /**
  * The symbol of a name, `'symbol-n'` included.
  *
+ * @param table - one of the tables of this module
+ * @param name - a name of that table, or `'symbol-n'`
+ * @returns 0 to 127
  * @throws RangeError when the name is in neither the table nor of the form `'symbol-0'` to `'symbol-127'`
+ *
+ * @example
+ * ```ts
+ * import { natures, symbolOfName } from 'seahail/call';
+ *
+ * console.log(symbolOfName(natures, 'sinking')); // 105
+ * ```
  */
 export function symbolOfName<Name extends string>(
   table: SymbolTable<Name>,

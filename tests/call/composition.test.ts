@@ -4,9 +4,12 @@ import {
   type CallFields,
   type CallKind,
   callToFields,
+  composeAutomaticServiceCall,
   compositionOf,
   compositions,
   fieldLengths,
+  formatSpecifiers,
+  symbolOfName,
 } from '../../src/call/index.ts';
 import { literalCompositions, literalLengths } from '../oracle/call-compositions.ts';
 import { sampleCalls } from './sample-calls.ts';
@@ -17,7 +20,7 @@ const HEADER = 55;
 function characters(call: Call): number[] {
   const fields = callToFields(call);
   const row = compositions.find(
-    (entry) => entry.kind === call.kind && symbolsOf(entry.format) === fields.format,
+    (entry) => entry.kind === call.kind && symbolOfName(formatSpecifiers, entry.format) === fields.format,
   );
   const sent = (row?.order ?? []).flatMap((field) => symbolsIn(field, fields));
   return [...sent, fields.end as number];
@@ -28,17 +31,6 @@ function symbolsIn(field: keyof CallFields, fields: CallFields): number[] {
   const value = fields[field];
   if (field === 'format') return [value as number, value as number];
   return (Array.isArray(value) ? value : [value]) as number[];
-}
-
-function symbolsOf(format: string): number {
-  const symbols: Record<string, number> = {
-    area: 102,
-    distress: 112,
-    group: 114,
-    'all-ships': 116,
-    individual: 120,
-  };
-  return symbols[format] ?? -1;
 }
 
 describe('the table of compositions', () => {
@@ -67,6 +59,20 @@ describe('the table of compositions', () => {
   it('makes the alert last the published 0.45 s', () => {
     const bits = 20 + 20 * ((compositionOf('distress-alert')?.characters ?? 0) + 10);
     expect(bits / 1200).toBe(0.45);
+  });
+
+  // The same text gives 0.63 s for the longest: a telephone call of 16 digits, one symbol for their parity, two digits
+  // a symbol.
+  it('makes the longest telephone call last the published 0.63 s', () => {
+    const call = composeAutomaticServiceCall({
+      from: '232999871',
+      to: '002329990',
+      telephone: '1234567890123456',
+      channel: '26',
+    });
+    const count = characters(call).length - 1;
+    expect(count).toBe(27);
+    expect((20 + 20 * (count + 10)) / 1200).toBeCloseTo(0.63, 2);
   });
 
   it('has a row for every kind of call', () => {

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -35,54 +37,28 @@ const time = { hour: 14, minute: 32 };
 const says = (subject: Call | Situation, vessel: Parameters<typeof spokenScript>[1] = merrow) =>
   spokenScript(subject, vessel, { directory }).lines.map((line) => line.say);
 
-// Radio Regulations Appendix 14 (letters the same in IMO A.918(22)), from memory.
+const spelling = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../../shared/call/spelling.json'), 'utf8'),
+) as {
+  readonly letters: Record<string, string>;
+  readonly figures: Record<string, { readonly plain: string; readonly figureCode: string }>;
+};
+
+// Radio Regulations Appendix 14; plain figures and the same letters in IMO A.918(22); from memory.
 describe('spelling', () => {
-  it.each([
-    ['A', 'Alfa'],
-    ['B', 'Bravo'],
-    ['C', 'Charlie'],
-    ['D', 'Delta'],
-    ['E', 'Echo'],
-    ['F', 'Foxtrot'],
-    ['G', 'Golf'],
-    ['H', 'Hotel'],
-    ['I', 'India'],
-    ['J', 'Juliett'],
-    ['K', 'Kilo'],
-    ['L', 'Lima'],
-    ['M', 'Mike'],
-    ['N', 'November'],
-    ['O', 'Oscar'],
-    ['P', 'Papa'],
-    ['Q', 'Quebec'],
-    ['R', 'Romeo'],
-    ['S', 'Sierra'],
-    ['T', 'Tango'],
-    ['U', 'Uniform'],
-    ['V', 'Victor'],
-    ['W', 'Whiskey'],
-    ['X', 'X-ray'],
-    ['Y', 'Yankee'],
-    ['Z', 'Zulu'],
-  ])('%s is %s', (letter, word) => {
+  it('has all 26 letters and 10 figures', () => {
+    expect(Object.keys(spelling.letters).join('')).toBe('ABCDEFGHIJKLMNOPQRSTUVWXYZ');
+    expect(Object.keys(spelling.figures).join('')).toBe('0123456789');
+  });
+
+  it.each(Object.entries(spelling.letters))('%s is %s', (letter, word) => {
     expect(spell(letter)).toBe(word);
     expect(spell(letter.toLowerCase())).toBe(word);
   });
 
-  it.each([
-    ['0', 'zero', 'Nadazero'],
-    ['1', 'one', 'Unaone'],
-    ['2', 'two', 'Bissotwo'],
-    ['3', 'three', 'Terrathree'],
-    ['4', 'four', 'Kartefour'],
-    ['5', 'five', 'Pantafive'],
-    ['6', 'six', 'Soxisix'],
-    ['7', 'seven', 'Setteseven'],
-    ['8', 'eight', 'Oktoeight'],
-    ['9', 'nine', 'Novenine'],
-  ])('%s is %s (IMO A.918(22)), %s (Appendix 14)', (figure, plain, code) => {
-    expect(spell(figure)).toBe(plain);
-    expect(spell(figure, 'figure-code')).toBe(code);
+  it.each(Object.entries(spelling.figures))('%s as plain word and in the figure code', (figure, words) => {
+    expect(spell(figure)).toBe(words.plain);
+    expect(spell(figure, 'figure-code')).toBe(words.figureCode);
   });
 
   it('passes over blanks and marks on letters, and marks what has no word', () => {

@@ -1,6 +1,5 @@
-import { classify } from '../../identity/classify.ts';
-import { usesOf } from '../../identity/uses.ts';
-import { formatReportedPosition } from '../../position/reported-position.ts';
+import { usesOf } from '../../identity/index.ts';
+import { formatReportedPosition } from '../../position/index.ts';
 import type { AutomaticServiceCall, Call, IndividualCall, PositionRequest } from '../call.ts';
 import {
   composeIndividualAcknowledgement,
@@ -11,6 +10,7 @@ import {
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress } from '../compose/arguments.ts';
 import { reasonWords } from '../describe/words.ts';
+import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { reasons } from '../symbol.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
 import {
@@ -51,7 +51,7 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
   if (call.to?.kind === 'station' && call.to.mmsi !== null && call.to.mmsi !== own) {
     return none('the call is for another station', 'ITU-R M.493-15 Annex 1, address');
   }
-  const ashore = classify(own)?.kind === 'coast';
+  const ashore = isAshore(own);
   switch (call.kind) {
     case 'distress-alert':
       return answersToAlert(call, own, ashore);
@@ -79,7 +79,7 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
 }
 
 function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAnswers {
-  const sender = call.from === null ? undefined : classify(call.from);
+  const sender = stationIdentity(call.from);
   if (sender === undefined || !usesOf(sender).individual) {
     return none('the call does not say which station sent it', 'ITU-R M.493-15 Annex 1, self-identification');
   }

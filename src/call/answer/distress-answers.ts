@@ -1,7 +1,7 @@
-import { classify } from '../../identity/classify.ts';
-import { usesOf } from '../../identity/uses.ts';
+import { usesOf } from '../../identity/index.ts';
 import type { DistressAlert, DistressRelay } from '../call.ts';
 import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
+import { stationIdentity } from '../element/station-identity.ts';
 import { answer, type LawfulAnswers, none, some } from './lawful-answers.ts';
 
 /** Who may acknowledge an alert: 47 CFR 80.1117(a), 80.1121. */
@@ -27,7 +27,7 @@ export function answersToRelay(call: DistressRelay, own: string, ashore: boolean
       'ITU-R M.541 Annex 3, from memory',
     );
   }
-  const sender = call.from === null ? undefined : classify(call.from);
+  const sender = stationIdentity(call.from);
   if (
     sender === undefined ||
     !usesOf(sender).individual ||
@@ -43,6 +43,6 @@ export function answersToRelay(call: DistressRelay, own: string, ashore: boolean
 }
 
 function canBeInDistress(mmsi: string | null): boolean {
-  const identity = mmsi === null ? undefined : classify(mmsi);
+  const identity = stationIdentity(mmsi);
   return identity !== undefined && usesOf(identity).own && identity.kind !== 'coast';
 }

@@ -1,5 +1,4 @@
-import type { ReportedPosition } from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
+import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf } from '../composition.ts';
 

@@ -6,9 +6,9 @@ import {
   parseDesignator,
   type WorkingPurpose,
 } from '../../channel/index.ts';
-import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { stationIdentity } from '../element/station-identity.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 
 /** Whether the channel that a call names is one to talk on. */
@@ -30,7 +30,7 @@ function purposeOf(call: AnnouncementCall): WorkingPurpose {
   if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
     return 'safety';
   const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
-  const ashore = stations.some((mmsi) => mmsi !== null && classify(mmsi)?.kind.startsWith('coast'));
+  const ashore = stations.some((mmsi) => stationIdentity(mmsi)?.kind.startsWith('coast'));
   return ashore ? 'ship-to-coast' : 'intership-non-commercial';
 }
 

@@ -1,6 +1,6 @@
-import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { isAshore } from '../element/station-identity.ts';
 
 /** Who may speak in a distress, and whether the call says what it could. */
 export function distressNotices(call: Call): Notice[] {
@@ -9,7 +9,7 @@ export function distressNotices(call: Call): Notice[] {
 }
 
 function parts(call: Call): Notice[] {
-  const ashore = call.from !== null && classify(call.from)?.kind === 'coast';
+  const ashore = isAshore(call.from);
   switch (call.kind) {
     case 'distress-acknowledgement':
       if (ashore) return [];

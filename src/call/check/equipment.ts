@@ -1,8 +1,8 @@
-import { classify } from '../../identity/classify.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf, type EquipmentClass } from '../composition.ts';
 import { addressFields } from '../element/address-symbols.ts';
+import { isAshore } from '../element/station-identity.ts';
 import { formatSpecifiers } from '../symbol.ts';
 
 const WHO: Readonly<Record<EquipmentClass, string>> = {
@@ -18,8 +18,7 @@ export function equipmentNotices(
   call: Exclude<Call, UnrecognisedCall>,
   equipment: EquipmentClass | undefined,
 ): Notice[] {
-  const sender =
-    equipment ?? (call.from !== null && classify(call.from)?.kind === 'coast' ? 'coast' : undefined);
+  const sender = equipment ?? (isAshore(call.from) ? 'coast' : undefined);
   if (sender === undefined) return [];
   const duty = compositionOf(call.kind, formatOf(call))?.senders[sender];
   const clause = 'ITU-R M.493-15, equipment classes, from memory';

@@ -1,8 +1,8 @@
-import { checkIdentity, type IdentityField } from '../../identity/check.ts';
-import { classify } from '../../identity/classify.ts';
+import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import type { EquipmentClass } from '../composition.ts';
+import { isAshore, stationIdentity } from '../element/station-identity.ts';
 
 /** Whether each identity is one that may stand where it stands. */
 export function stationNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
@@ -23,7 +23,7 @@ function ownNotices(mmsi: string | null, equipment: EquipmentClass | undefined):
     const station = equipment === 'coast' ? 'coast' : equipment === 'H' ? 'handheld' : 'fixed';
     return identityNotices('from', mmsi, { use: 'own', station });
   }
-  const station = mmsi !== null && classify(mmsi)?.kind === 'coast' ? 'coast' : 'fixed';
+  const station = isAshore(mmsi) ? 'coast' : 'fixed';
   return identityNotices('from', mmsi, { use: 'own', station }, 'refusals');
 }
 
@@ -34,7 +34,7 @@ function identityNotices(
   wanted: 'all' | 'refusals' = 'all',
 ): Notice[] {
   if (mmsi === null) return [];
-  const identity = classify(mmsi);
+  const identity = stationIdentity(mmsi);
   if (identity === undefined) {
     return [
       {

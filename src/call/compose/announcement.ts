@@ -1,4 +1,4 @@
-import type { GeographicArea } from '../../position/area.ts';
+import type { GeographicArea } from '../../position/index.ts';
 import type { AllShipsCall, AreaCall, GroupCall, IndividualCall } from '../call.ts';
 import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
 import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress } from './arguments.ts';

@@ -1,7 +1,7 @@
 import { parseDesignator } from '../../channel/index.ts';
-import { classify } from '../../identity/classify.ts';
-import { usesOf } from '../../identity/uses.ts';
+import { usesOf } from '../../identity/index.ts';
 import type { GroupAddress, StationAddress } from '../call.ts';
+import { stationIdentity } from '../element/station-identity.ts';
 
 /** An identity that may stand as a station's own. Throws for any other. */
 export function ownIdentity(mmsi: string | null | undefined): string {
@@ -68,7 +68,7 @@ export function oneOf<Value extends string>(
 
 function nineDigits(name: string, mmsi: string | null | undefined) {
   if (typeof mmsi !== 'string') throw new TypeError(`${name}: an identity of nine digits is needed, as text`);
-  const identity = classify(mmsi);
+  const identity = stationIdentity(mmsi);
   if (identity === undefined)
     throw new RangeError(`${name}: '${mmsi}' is no maritime identity of nine digits`);
   return { digits: mmsi, identity };

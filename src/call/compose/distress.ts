@@ -1,6 +1,4 @@
-import type { GeographicArea } from '../../position/area.ts';
-import type { ReportedPosition } from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
+import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type {
   AllShipsAddress,
   DistressAcknowledgement,

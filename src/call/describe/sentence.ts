@@ -1,6 +1,9 @@
-import type { GeographicArea } from '../../position/area.ts';
-import { formatReportedPosition, type ReportedPosition } from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
+import {
+  formatReportedPosition,
+  type GeographicArea,
+  type ReportedPosition,
+  type TimeOfDay,
+} from '../../position/index.ts';
 import type { Call, CallAddress } from '../call.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { DistressCall } from '../kind/distress.ts';

@@ -1,11 +1,13 @@
-import { type GeographicArea, geographicArea, geographicAreaDigits } from '../../position/area.ts';
 import {
+  type GeographicArea,
+  geographicArea,
+  geographicAreaDigits,
   type ReportedPosition,
   refinePosition,
   reportedPosition,
   reportedPositionDigits,
-} from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
+  type TimeOfDay,
+} from '../../position/index.ts';
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 
 /** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */

@@ -1,4 +1,4 @@
-import type { TimeOfDay } from '../../position/time.ts';
+import type { TimeOfDay } from '../../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
 import {
   type Situation,

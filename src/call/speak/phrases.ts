@@ -1,5 +1,4 @@
-import type { ReportedPosition } from '../../position/reported-position.ts';
-import type { TimeOfDay } from '../../position/time.ts';
+import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { NatureOfDistress } from '../symbol.ts';
 import type { SpokenStation } from './script.ts';
 import { type FigureWords, spell } from './spell.ts';

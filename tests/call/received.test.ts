@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { type CallFields, callFromFields, callToFields } from '../../src/call/index.ts';
+import { workedSequences } from './worked-sequences.ts';
+
+interface Received {
+  readonly name: string;
+  readonly from: string;
+  readonly change: Partial<CallFields>;
+  readonly call: Record<string, unknown>;
+  readonly notices: readonly string[];
+  readonly source: string;
+}
+
+const path = join(import.meta.dirname, '../../shared/call/received.json');
+const { calls } = JSON.parse(readFileSync(path, 'utf8')) as { readonly calls: readonly Received[] };
+
+describe('a call as it may be received', () => {
+  it.each(calls.map((row) => [row.name, row.source, row] as const))('%s (%s)', (_, __, row) => {
+    const worked = workedSequences.find((sequence) => sequence.name === row.from);
+    const fields = { ...worked?.fields, ...row.change } as CallFields;
+    const { call, notices } = callFromFields(fields);
+    expect(call).toMatchObject(row.call);
+    expect(notices.map((notice) => notice.code)).toEqual(row.notices);
+    expect(callToFields(call)).toEqual(fields);
+  });
+
+  it('names the field, what was received and the clause in every notice', () => {
+    for (const { from, change } of calls) {
+      const worked = workedSequences.find((sequence) => sequence.name === from);
+      for (const notice of callFromFields({ ...worked?.fields, ...change } as CallFields).notices) {
+        expect(notice.at).toHaveLength(1);
+        expect(notice.received).toMatch(/\S/);
+        expect(notice.clause).toMatch(/ITU-R M\.\d/);
+        expect(notice.message).toMatch(/^[A-Z].*: .*[^.]$/);
+      }
+    }
+  });
+});
