@@ -1,0 +1,137 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { valueOf } from '../../src/result/index.ts';
+import {
+  createStation,
+  restoreStation,
+  type StationEvent,
+  type StationState,
+  step,
+} from '../../src/station/index.ts';
+import { alertAct, callToStart, club, heardCall, own } from './happenings.ts';
+import { Radio } from './radio.ts';
+
+const stored = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../../shared/station/state-version-1.json'), 'utf8'),
+) as unknown;
+
+describe('restoring a station', () => {
+  it('of version 1 loses nothing', () => {
+    const result = restoreStation(stored);
+    expect(result.ok && result.notices).toEqual([]);
+    const state = valueOf(result);
+    expect(state.version).toBe(2);
+    expect(state.tunedTo).toBeNull();
+    expect(state).toMatchObject({ ...(stored as object), version: 2, wakeAt: null });
+    const radio = new Radio({ mmsi: null });
+    radio.state = state;
+    radio.now = state.now;
+    radio.give({ kind: 'clock' });
+    expect(radio.phases).toEqual([
+      'outgoing: waiting-answer',
+      'incoming: deciding',
+      'heard-distress: listening',
+    ]);
+    radio.pass(5 * 60_000);
+    expect(radio.phases).toContain('heard-distress: undecided');
+  });
+
+  it('takes nothing for a station that is none, and never throws', () => {
+    fc.assert(
+      fc.property(fc.anything(), (value) => {
+        expect(restoreStation(value).ok).toBe(false);
+      }),
+    );
+    for (const value of [
+      null,
+      [],
+      'x',
+      { kind: 'station-state' },
+      { kind: 'station-state', version: 'toString' },
+    ]) {
+      expect(restoreStation(value)).toMatchObject({ ok: false, issues: [{ code: 'station-state-form' }] });
+    }
+    const newer = restoreStation({ ...createStation({ mmsi: own }), version: 3 });
+    expect(newer).toMatchObject({ ok: false, issues: [{ code: 'station-state-newer' }] });
+  });
+
+  it('with nonsense in any place still gives a station that works', () => {
+    const places = pathsOf(stored);
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom(...places), nonsense), { minLength: 1, maxLength: 4 }),
+        fc.array(fc.oneof(heardCall.map(asHeard), callToStart.map(asCall), alertAct), { maxLength: 8 }),
+        (changes, history) => {
+          const spoilt = JSON.parse(JSON.stringify(stored)) as unknown;
+          for (const [path, value] of changes) put(spoilt, path, value);
+          const result = restoreStation(spoilt);
+          if (!result.ok) return;
+          let { value: state } = result;
+          for (const happening of history)
+            state = step(state, { ...happening, at: state.now + 100 } as StationEvent).state;
+          expect(everythingEnds(state)).toBe(true);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+});
+
+const nonsense = fc.oneof(
+  fc.constantFrom<unknown>(
+    null,
+    'constructor',
+    '__proto__',
+    -1,
+    1e300,
+    1.5,
+    '',
+    [],
+    {},
+    true,
+    'sending',
+    club,
+  ),
+  fc.jsonValue(),
+);
+
+function asHeard(call: Extract<StationEvent, { kind: 'heard' }>['call']) {
+  return { kind: 'heard', call, verdict: 'clean' } as const;
+}
+
+function asCall(call: Extract<StationEvent, { kind: 'call' }>['call']) {
+  return { kind: 'call', call, because: 'more-help-needed' } as const;
+}
+
+/** Lets the station run on its own, its transmitter dead, the own alert stopped. */
+function everythingEnds(first: StationState): boolean {
+  let state = first;
+  for (let turn = 0; turn < 500 && state.dialogues.length > 0; turn++) {
+    const at = Math.max(state.now, state.wakeAt ?? state.now);
+    if (state.dialogues.some(({ phase }) => phase === 'waiting-acknowledgement')) {
+      state = step(state, { kind: 'stop-alert', at }).state;
+    }
+    state = step(state, { kind: 'clock', at }).state;
+  }
+  return state.dialogues.length === 0;
+}
+
+type Path = readonly (string | number)[];
+
+function pathsOf(value: unknown, at: Path = []): Path[] {
+  if (typeof value !== 'object' || value === null) return [at];
+  const inner = Object.entries(value).flatMap(([key, each]) => pathsOf(each, [...at, key]));
+  return at.length === 0 ? inner : [at, ...inner];
+}
+
+function put(root: unknown, path: Path, value: unknown): void {
+  let place = root as Record<string | number, unknown>;
+  for (const key of path.slice(0, -1)) {
+    const next = place[key];
+    if (typeof next !== 'object' || next === null) return;
+    place = next as Record<string | number, unknown>;
+  }
+  place[path.at(-1) as string | number] = value;
+}
