@@ -1,0 +1,332 @@
+// Writes the tables of the library as pages of the docs site, docs/generated/*.md, from the built package.
+// Run after `npm run build`; the state diagrams of the transition page come from scripts/docs-figures.mjs.
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { audioIssueCodes } from 'seahail/audio';
+import { burstIssueCodes } from 'seahail/burst';
+import {
+  CALL_ISSUE_CODES,
+  categories,
+  compositions,
+  endsOfSequence,
+  fieldLengths,
+  firstTelecommands,
+  formatSpecifiers,
+  natures,
+  reasons,
+  secondTelecommands,
+} from 'seahail/call';
+import { CHANNEL_ISSUE_CODES, formatMegahertz } from 'seahail/channel';
+import { canadaPlan } from 'seahail/channel/canada';
+import { internationalPlan } from 'seahail/channel/international';
+import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
+import { unitedStatesPlan } from 'seahail/channel/united-states';
+import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
+import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
+import { POSITION_ISSUE_CODES } from 'seahail/position';
+import { SENTENCE_ISSUE_CODES } from 'seahail/sentence';
+import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahail/station';
+
+const out = fileURLToPath(new URL('../docs/generated', import.meta.url));
+mkdirSync(out, { recursive: true });
+
+/** A cell of a Markdown table: nothing in it may be taken for markup. */
+function cell(value) {
+  if (value === null || value === undefined || value === '') return '–';
+  return String(value)
+    .replace(/[\\`*_{}[\]<>|@]/g, (sign) => `&#${sign.charCodeAt(0)};`)
+    .replace(/\s+/g, ' ');
+}
+
+function table(head, rows) {
+  const line = (cells) => `| ${cells.join(' | ')} |`;
+  return [line(head), line(head.map(() => '---')), ...rows.map((row) => line(row.map(cell)))].join('\n');
+}
+
+function page(name, title, ...parts) {
+  const text = [
+    '---',
+    `title: ${title}`,
+    'group: Tables',
+    '---',
+    '',
+    `# ${title}`,
+    '',
+    parts.join('\n\n'),
+    '',
+  ];
+  writeFileSync(join(out, `${name}.md`), text.join('\n'));
+}
+
+const words = (name) => name.replaceAll('-', ' ');
+const list = (names) => names.map(words).join(', ');
+
+function identityFormsPage() {
+  const yes = (value) => (value ? 'yes' : 'no');
+  const rows = identityForms.map((form) => {
+    const uses = usesOf(form);
+    return [
+      form.pattern,
+      form.name,
+      form.kind,
+      form.holder,
+      yes(uses.own),
+      uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
+      form.clause,
+      form.since,
+      form.source === 'seen' ? 'read in a published text' : 'from memory',
+    ];
+  });
+  page(
+    'identity-forms',
+    'Identity forms',
+    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. The [guide to identities](../guide/identity.md) tells what to do with them.',
+    table(
+      [
+        'form',
+        'name',
+        'kind',
+        'who holds one',
+        'may call',
+        'may be called as',
+        'clause',
+        'known since',
+        'how known',
+      ],
+      rows,
+    ),
+  );
+}
+
+function administrationsPage() {
+  const rows = allAdministrations().map(({ mid, administration, area, iso3166 }) => [
+    mid,
+    administration,
+    area,
+    iso3166,
+  ]);
+  const { document, asOf, entries } = administrationsEdition;
+  page(
+    'administrations',
+    'Administrations',
+    `The ${entries} maritime identification digits (MIDs) that the library knows, from the ${document} as of ${asOf}. A MID that is missing here may have been allocated since: that is a reason to look again, not to refuse a number. A MID tells who issued the number. It need not be the ship's flag today, and it does not tell where she is.`,
+    table(['MID', 'administration', 'area', 'ISO 3166-1'], rows),
+  );
+}
+
+const sides = {
+  simplex: 'one frequency',
+  duplex: 'two frequencies',
+  'coast-broadcast': 'broadcast, listen only',
+};
+
+function channelsPage(name, plan) {
+  const rows = plan.channels.map((channel) => {
+    const { nonCommercial, commercial } = channel.intership;
+    const { frequency, use, power } = channel.evidence;
+    const facts = [
+      ['frequency', frequency],
+      ['use', use],
+      ['power', power],
+    ].map(([fact, { basis, source }]) => `${fact}: ${source}${basis === 'memory' ? ' (from memory)' : ''}`);
+    return [
+      [channel.designator, ...channel.aliases].join(', '),
+      channel.shipKHz === null ? null : formatMegahertz(channel.shipKHz),
+      channel.coastKHz === null ? null : formatMegahertz(channel.coastKHz),
+      sides[channel.mode],
+      [channel.note, channel.region].filter((text) => text !== null).join('; '),
+      `${nonCommercial} / ${commercial}`,
+      channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
+      channel.mayBeNamed ? 'yes' : `no: ${channel.notNamedBecause}`,
+      channel.caution,
+      [...new Set(facts)].join('; '),
+    ];
+  });
+  page(
+    name,
+    `Channels: ${plan.name}`,
+    `${plan.edition}. Frequencies are in megahertz, and name the side that transmits.`,
+    `> **Caution.** This table describes; it permits nothing. National rules, the licence and the coast station decide.`,
+    `What is weak about it:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
+    `Taken from:\n\n${plan.sources.map((text) => `- ${text}`).join('\n')}`,
+    'How to use it: [guide to channels](../guide/channel.md).',
+    table(
+      [
+        'channel',
+        'ships send',
+        'coast sends',
+        'kind',
+        'for',
+        'between ships (pleasure / business)',
+        'power',
+        'may a call name it',
+        'caution',
+        'how known',
+      ],
+      rows,
+    ),
+  );
+}
+
+function compositionsPage() {
+  const duties = (senders) =>
+    ['A', 'D', 'H', 'M', 'coast'].map((type) => `${type}: ${senders[type]}`).join(', ');
+  const rows = compositions.map((row) => [
+    words(row.kind),
+    words(row.format),
+    list(row.categories),
+    list(row.telecommands),
+    row.order.map((field) => `${words(field)} ${fieldLengths[field] ?? ''}`.trim()).join(', '),
+    row.characters,
+    words(row.end),
+    duties(row.senders),
+    row.clause,
+  ]);
+  page(
+    'call-compositions',
+    'Call compositions',
+    'Which fields each kind of call is made of, in the order on the air. The number behind a field counts its symbols on VHF; `characters` counts the information characters before the end of sequence, the format specifier twice. Equipment: A full, D fixed set of small craft, H hand-held, M man-overboard device, and coast stations.',
+    'All rows are remembered from ITU-R M.493-15; several agree with Japanese restatements, see [deviations](../deviations.md). Which class of equipment may send what is remembered with little confidence: it gives hints and refuses nothing. How calls are made and read: [guide to calls](../guide/call.md).',
+    table(
+      [
+        'kind',
+        'format',
+        'categories',
+        'first telecommands',
+        'fields',
+        'characters',
+        'end',
+        'who sends it',
+        'clause',
+      ],
+      rows,
+    ),
+  );
+}
+
+function symbolsPage() {
+  const tables = [
+    ['Format specifiers', 'Whom a call is for and what shape it has.', formatSpecifiers],
+    ['Categories', 'How important it is.', categories],
+    ['Natures of distress', 'What has happened.', natures],
+    [
+      'First telecommands',
+      'What is wanted; also the type of communication that follows a distress alert.',
+      firstTelecommands,
+    ],
+    ['Second telecommands', 'A closer word on the first.', secondTelecommands],
+    [
+      'Reasons for being unable to comply',
+      'The second telecommands that may stand in such an answer.',
+      reasons,
+    ],
+    ['Ends of sequence', 'Whether an answer is wanted, is being given, or neither.', endsOfSequence],
+  ];
+  page(
+    'symbols',
+    'Symbols',
+    'Symbols 00 to 99 carry two digits each. Symbols 100 to 127 are service symbols; what one means depends on the field it stands in. In telecommands and frequencies 126 means no information. A symbol that a table does not list is kept as `symbol-n` and never dropped.',
+    'Rows up to 116 agree with Japan, Ministry of Posts and Telecommunications Notification 567 of 1990; the rest is remembered from ITU-R M.493. Doubtful rows stand in the [deviations](../deviations.md).',
+    ...tables.map(
+      ([title, meaning, { rows }]) =>
+        `## ${title}\n\n${meaning}\n\n${table(
+          ['symbol', 'name in this library', 'clause'],
+          rows.map(([symbol, name]) => [symbol, name, 'ITU-R M.493-15 Annex 1, table of symbols']),
+        )}`,
+    ),
+  );
+}
+
+function timersPage() {
+  const rows = timers.map(({ timer, least, most, unit, confidence, clause, meaning }) => [
+    words(timer),
+    `${least === most ? least : `${least} to ${most}, at random`} ${unit}${most === 1 ? '' : 's'}`,
+    meaning,
+    words(confidence),
+    clause,
+  ]);
+  page(
+    'timers',
+    'Timers',
+    'Every waiting time of the station, how sure it is and where it comes from. *Own choice* means that no source gives a value and this library had to pick one. What the station does with them: [guide to the station](../guide/station.md).',
+    table(['timer', 'length', 'what is waited for', 'sure', 'clause'], rows),
+  );
+}
+
+function transitionsPage() {
+  const titles = {
+    outgoing: 'A call this station sends',
+    incoming: 'A call this station receives',
+    'own-distress': 'Own distress',
+    'heard-distress': 'The distress of another vessel',
+  };
+  const sections = Object.entries(titles).map(([procedure, title]) => {
+    const phases = phaseTable().filter((row) => row.procedure === procedure);
+    const rows = transitionTable().filter((row) => row.procedure === procedure);
+    return [
+      `## ${title}`,
+      `<div class="drawn" tabindex="0" role="group" aria-label="${title}: diagram">\n{@include figures/station-${procedure}.svg}\n</div>`,
+      `### ${title}: phases`,
+      table(
+        ['phase', 'what it means', 'what is waited for'],
+        phases.map(({ phase, meaning, waits }) => [words(phase), meaning, list(waits)]),
+      ),
+      `### ${title}: transitions`,
+      table(
+        ['from', 'when this happens', 'and this holds', 'to', 'what is done', 'clause'],
+        rows.map(({ from, on, when, to, actions, clause }) => [
+          words(from),
+          words(on),
+          when === null ? null : words(when),
+          words(to),
+          list(actions),
+          clause,
+        ]),
+      ),
+    ].join('\n\n');
+  });
+  page(
+    'station-transitions',
+    'Station transitions',
+    'The station runs on these tables: what `step` does is what stands here. Rows of the same phase and event are tried in order. In the diagrams a call goes down the page on the right and back up on the left; a dot ends it, a ring stays in the phase. The [guide to the station](../guide/station.md) tells how to use it.',
+    ...sections,
+  );
+}
+
+function issueCodesPage() {
+  const rooms = [
+    ['identity', IDENTITY_ISSUE_CODES],
+    ['channel', CHANNEL_ISSUE_CODES],
+    ['position', POSITION_ISSUE_CODES],
+    ['call', CALL_ISSUE_CODES],
+    ['burst', burstIssueCodes],
+    ['audio', audioIssueCodes],
+    ['sentence', SENTENCE_ISSUE_CODES],
+    ['station', STATION_ISSUE_CODES],
+  ];
+  page(
+    'issue-codes',
+    'Issue codes',
+    'Every code that an issue or notice can carry. Codes are stable: branch on them. Messages are English for people and may be reworded in any release. How results work: [guide to results](../guide/result.md).',
+    ...rooms.map(
+      ([room, codes]) =>
+        `## ${room[0].toUpperCase()}${room.slice(1)}\n\n${table(
+          ['code', 'meaning'],
+          codes.map(({ code, meaning }) => [code, meaning]),
+        )}`,
+    ),
+  );
+}
+
+identityFormsPage();
+administrationsPage();
+channelsPage('channels-international', internationalPlan);
+channelsPage('channels-united-states', unitedStatesPlan);
+channelsPage('channels-canada', canadaPlan);
+channelsPage('channels-united-kingdom', unitedKingdomPlan);
+compositionsPage();
+symbolsPage();
+timersPage();
+transitionsPage();
+issueCodesPage();
