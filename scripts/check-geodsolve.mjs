@@ -3,7 +3,9 @@
 import { spawnSync } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
 
-const module = process.argv[2] ? pathToFileURL(process.argv[2]).href : new URL('../dist/position/index.js', import.meta.url).href;
+const module = process.argv[2]
+  ? pathToFileURL(process.argv[2]).href
+  : new URL('../dist/position/index.js', import.meta.url).href;
 const { destination, rangeAndBearing } = await import(module);
 
 // A small generator with a fixed seed, so that a failure can be repeated.
@@ -21,13 +23,23 @@ for (let i = 0; i < 20_000; i += 1) {
 }
 
 const geodSolve = (options, rows) => {
-  const run = spawnSync('GeodSolve', [...options, '-p', '10'], { input: rows.join('\n'), encoding: 'utf8', maxBuffer: 1 << 28 });
+  const run = spawnSync('GeodSolve', [...options, '-p', '10'], {
+    input: rows.join('\n'),
+    encoding: 'utf8',
+    maxBuffer: 1 << 28,
+  });
   if (run.status !== 0) throw new Error(`GeodSolve: ${run.error?.message ?? run.stderr}`);
-  return run.stdout.trim().split('\n').map((row) => row.split(' ').map(Number));
+  return run.stdout
+    .trim()
+    .split('\n')
+    .map((row) => row.split(' ').map(Number));
 };
 const turn = (from, to) => ((((to - from + 180) % 360) + 360) % 360) - 180;
 
-const inverse = geodSolve(['-i', '-f'], lines.map(({ from, to }) => `${from.latitude} ${from.longitude} ${to.latitude} ${to.longitude}`));
+const inverse = geodSolve(
+  ['-i', '-f'],
+  lines.map(({ from, to }) => `${from.latitude} ${from.longitude} ${to.latitude} ${to.longitude}`),
+);
 let [distance, sideways, ending] = [0, 0, 0];
 const starts = [];
 for (const [i, { from, to }] of lines.entries()) {
@@ -35,18 +47,27 @@ for (const [i, { from, to }] of lines.entries()) {
   const [, , azi1, , , azi2, s12, , m12] = inverse[i];
   const found = rangeAndBearing(from, to);
   distance = Math.max(distance, Math.abs(found.metres - s12));
-  for (const [bearing, azimuth] of [[found.bearing, azi1], [found.finalBearing, azi2]]) {
-    if (bearing !== null) sideways = Math.max(sideways, (Math.abs(turn(azimuth, bearing)) * Math.PI * Math.abs(m12)) / 180);
+  for (const [bearing, azimuth] of [
+    [found.bearing, azi1],
+    [found.finalBearing, azi2],
+  ]) {
+    if (bearing !== null)
+      sideways = Math.max(sideways, (Math.abs(turn(azimuth, bearing)) * Math.PI * Math.abs(m12)) / 180);
   }
   starts.push(`${from.latitude} ${from.longitude} ${found.bearing ?? 0} ${found.metres}`);
 }
 for (const [i, [latitude, longitude]] of geodSolve([], starts).entries()) {
   const [, , bearing, metres] = starts[i].split(' ').map(Number);
-  ending = Math.max(ending, rangeAndBearing(destination(lines[i].from, bearing, metres), { latitude, longitude }).metres);
+  ending = Math.max(
+    ending,
+    rangeAndBearing(destination(lines[i].from, bearing, metres), { latitude, longitude }).metres,
+  );
 }
 
 console.log(`${lines.length} lines against GeodSolve:`);
-console.log(`  largest difference in distance ${(distance * 1e9).toFixed(1)} nm, sideways ${(sideways * 1e9).toFixed(1)} nm`);
+console.log(
+  `  largest difference in distance ${(distance * 1e9).toFixed(1)} nm, sideways ${(sideways * 1e9).toFixed(1)} nm`,
+);
 console.log(`  largest difference at the end of a run ${(ending * 1e9).toFixed(1)} nm`);
 if (Math.max(distance, sideways, ending) > 50e-9) {
   console.log('  more than 50 nm: this is not the same geodesic');

@@ -41,8 +41,9 @@ const CLAUSE = 'ITU-R M.493, geographic area address';
  * ```
  */
 export function geographicArea(digits: unknown): Result<GeographicArea> {
-  if (typeof digits !== 'string' || !/^\d{10}$/.test(digits))
+  if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
     return wrong('position-area-digits', 'ten digits', digits, 0);
+  }
   const quadrant = quadrantOf(digits.charAt(0));
   if (quadrant === undefined) return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], 0);
   const area: GeographicArea = {

@@ -4,6 +4,7 @@ import { type Sector, sectorToBox } from './box-sector.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import type { GeoBox } from './geo-box.ts';
 import type { ReportedPosition } from './reported-position.ts';
+import { requireFinite, requireNotNegative } from './require-number.ts';
 import { metresRun } from './units.ts';
 import { widenedBox } from './widened-box.ts';
 
@@ -77,12 +78,11 @@ const HALF_ROUND = 20_003_931.459;
 export function boundsFrom(own: Coordinates, reported: ReportedPosition, options: BoundsOptions): Bounds {
   requireCoordinates(own);
   const { at, now, speed, clockDoubt = 60, ownDoubt = 0, assumption = 'unknown' } = options;
-  for (const [name, value] of Object.entries({ clockDoubt, ownDoubt, speed: speed ?? 0 })) {
-    if (!(value >= 0 && value < Infinity))
-      throw new RangeError(`${name}: zero or more is needed, got ${value}`);
-  }
-  if (!Number.isFinite(now) || (at !== null && !Number.isFinite(at)))
-    throw new RangeError('at, now: instants are needed');
+  requireFinite('now', now);
+  requireFinite('at', at ?? 0);
+  requireNotNegative('speed', speed ?? 0);
+  requireNotNegative('clockDoubt', clockDoubt);
+  requireNotNegative('ownDoubt', ownDoubt);
   const apart = at === null ? null : Math.abs(now - at) / 1000;
   const movement = apart === null || speed === undefined ? null : metresRun(speed, apart + clockDoubt);
   const margin = movement ?? 0;

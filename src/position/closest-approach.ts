@@ -68,8 +68,9 @@ export function closestApproach(own: Mover, other: Mover): ClosestApproach {
   // Once more on the paper laid where they pass, which is not where they are now.
   seconds += planeTime(onPlane(...placesAt(own, other, seconds)), relative);
   const ends = [own.position, other.position, ...placesAt(own, other, seconds)];
-  if (isPlane(ends, range, Math.abs(seconds) * faster))
+  if (isPlane(ends, range, Math.abs(seconds) * faster)) {
     return at(own, other, { geometry: 'plane', seconds, range });
+  }
   const horizon = Math.min((1.5 * range) / speed, FARTHEST_RUN / faster);
   return at(own, other, { geometry: 'ellipsoid', seconds: searchedTime(own, other, horizon), range });
 }

@@ -1,4 +1,5 @@
 import { fullAngle } from './coordinates.ts';
+import { requireFinite } from './require-number.ts';
 
 /**
  * A magnetic bearing as a true one.
@@ -81,7 +82,6 @@ export function trueToCompass(trueBearing: number, { variation, deviation }: Com
 
 function turned(bearing: number, by: number): number {
   const sum = bearing + by;
-  if (!Number.isFinite(sum))
-    throw new RangeError(`bearing: finite numbers are needed, got ${bearing} and ${by}`);
+  requireFinite('bearing and error', sum);
   return fullAngle(sum);
 }

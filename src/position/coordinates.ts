@@ -19,8 +19,9 @@ export interface Coordinates {
  */
 export function requireCoordinates(coordinates: Coordinates): Coordinates {
   const { latitude, longitude } = coordinates;
-  if (!(latitude >= -90 && latitude <= 90))
+  if (!(latitude >= -90 && latitude <= 90)) {
     throw new RangeError(`latitude: from -90 to 90 is needed, got ${latitude}`);
+  }
   if (!(longitude >= -180 && longitude <= 180)) {
     throw new RangeError(`longitude: from -180 to 180 is needed, got ${longitude}`);
   }

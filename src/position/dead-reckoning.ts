@@ -1,6 +1,7 @@
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { destination } from './geodesic.ts';
 import { type Current, overGround } from './mover.ts';
+import { requireFinite } from './require-number.ts';
 import { alongRhumb } from './rhumb.ts';
 import { metresRun } from './units.ts';
 
@@ -38,7 +39,7 @@ export interface Run {
  */
 export function deadReckoning(from: Coordinates, run: Run): Coordinates {
   const { seconds, line = 'rhumb' } = run;
-  if (!Number.isFinite(seconds)) throw new RangeError(`seconds: a finite number is needed, got ${seconds}`);
+  requireFinite('seconds', seconds);
   const track = overGround(run);
   if (track.course === null || seconds === 0) return requireCoordinates(from);
   const metres = metresRun(track.speed, Math.abs(seconds));

@@ -1,4 +1,5 @@
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { requireWhole } from './require-number.ts';
 
 /** How a position is written for people. */
 export type PositionStyle = 'degrees-minutes' | 'degrees-minutes-seconds' | 'decimal-degrees';
@@ -39,12 +40,11 @@ const PARTS = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal
 export function formatPosition(coordinates: Coordinates, format: PositionFormat = {}): string {
   const { latitude, longitude } = requireCoordinates(coordinates);
   const style = format.style ?? 'degrees-minutes';
-  if (!Object.hasOwn(DIGITS, style))
+  if (!Object.hasOwn(DIGITS, style)) {
     throw new RangeError(`style: a known style is needed, got ${String(style)}`);
-  const digits = format.digits ?? DIGITS[style];
-  if (!(Number.isInteger(digits) && digits >= 0 && digits <= 9)) {
-    throw new RangeError(`digits: a whole number from 0 to 9 is needed, got ${digits}`);
   }
+  const digits = format.digits ?? DIGITS[style];
+  requireWhole('digits', digits, 9);
   const ns = latitude < 0 ? 'S' : 'N';
   const ew = longitude < 0 ? 'W' : 'E';
   return `${written(latitude, 2, style, digits)} ${ns} ${written(longitude, 3, style, digits)} ${ew}`;

@@ -1,4 +1,5 @@
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { requireNotNegative } from './require-number.ts';
 import { fixedText } from './waypoint.ts';
 
 /**
@@ -25,9 +26,10 @@ export function toGeoUri(coordinates: Coordinates, options: { readonly uncertain
   const pole = Math.abs(Number(fixedText(latitude))) === 90;
   const place = `geo:${short(fixedText(latitude))},${pole ? '0' : short(fixedText(longitude))}`;
   if (uncertainty === undefined) return place;
-  if (!(uncertainty >= 0 && uncertainty < 1e15))
-    throw new RangeError(`uncertainty: metres are needed, got ${uncertainty}`);
-  return `${place};u=${short((Math.ceil(uncertainty * 10) / 10).toFixed(1))}`;
+  requireNotNegative('uncertainty', uncertainty);
+  // Half round the Earth is as uncertain as a place can be, and keeps the number free of an exponent.
+  const metres = Math.min(uncertainty, 20_003_932);
+  return `${place};u=${short((Math.ceil(metres * 10) / 10).toFixed(1))}`;
 }
 
 function short(text: string): string {

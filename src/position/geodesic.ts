@@ -2,6 +2,7 @@
 // and its declarations mark every output as optional. All of that stays in this file.
 import geographiclib from 'geographiclib-geodesic';
 import { type Coordinates, fullAngle, requireCoordinates } from './coordinates.ts';
+import { requireFinite, requireNotNegative } from './require-number.ts';
 
 /** How far, and which way, along the shortest line on the WGS 84 ellipsoid. */
 export interface RangeAndBearing {
@@ -74,9 +75,8 @@ export function rangeAndBearing(from: Coordinates, to: Coordinates): RangeAndBea
  */
 export function destination(from: Coordinates, bearing: number, metres: number): Coordinates {
   requireCoordinates(from);
-  if (!Number.isFinite(bearing)) throw new RangeError(`bearing: a finite number is needed, got ${bearing}`);
-  if (!(metres >= 0 && metres < Infinity))
-    throw new RangeError(`distance: zero or more is needed, got ${metres}`);
+  requireFinite('bearing', bearing);
+  requireNotNegative('metres', metres);
   const line = geographiclib.Geodesic.WGS84.Direct(from.latitude, from.longitude, bearing, metres);
   return { latitude: line.lat2 as number, longitude: line.lon2 as number };
 }

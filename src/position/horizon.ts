@@ -1,3 +1,4 @@
+import { requireNotNegative } from './require-number.ts';
 import { MILE } from './units.ts';
 
 /** Miles to a root of a metre, radio: US Federal Standard 1037C, "radio horizon range", an Earth of 4/3 its radius. */
@@ -53,7 +54,6 @@ export function visibleHorizon(eye: number, object = 0): number {
 }
 
 function rootOf(height: number): number {
-  if (!(height >= 0 && height < Infinity))
-    throw new RangeError(`height: zero or more is needed, got ${height}`);
+  requireNotNegative('height', height);
   return Math.sqrt(height);
 }

@@ -76,8 +76,7 @@ const TOUCH = 0.01;
  */
 export function intercept(own: Interceptor, target: Mover): Interceptions {
   const range = rangeAndBearing(own.position, target.position).metres;
-  const stream =
-    own.current === undefined ? { east: 0, north: 0 } : vectorOf(own.current.set, own.current.drift);
+  const stream = streamOf(own);
   const ground = velocityOf(target);
   const speed = vectorOf(0, own.speed).north;
   const drifting = { east: ground.east - stream.east, north: ground.north - stream.north };
@@ -87,9 +86,11 @@ export function intercept(own: Interceptor, target: Mover): Interceptions {
   const targetSpeed = Math.hypot(ground.east, ground.north);
   const runs = times.map((seconds, i) => Math.max(seconds * targetSpeed, solutions[i]?.metres ?? 0));
   const places = [own.position, target.position, ...solutions.map(({ position }) => position)];
-  if (isPlane(places, range, Math.max(0, ...runs)))
+  const fastest = Math.max(targetSpeed, speed + Math.hypot(stream.east, stream.north));
+  if (fastest === 0 || isPlane(places, range, Math.max(0, ...runs))) {
     return { geometry: 'plane', solutions, tangent: plane.tangent };
-  const found = searchedTimes(own, target, FARTHEST_RUN / Math.max(speed, targetSpeed));
+  }
+  const found = searchedTimes(own, target, FARTHEST_RUN / fastest);
   return {
     geometry: 'ellipsoid',
     solutions: found.times.map((seconds) => solution(own, target, seconds)),
@@ -157,10 +158,12 @@ function searchedTimes(
       // Between two steps the target may come within reach and leave it again.
       const lowest = lowestOf(short, start, time(i), NEAR);
       const gap = short(lowest);
-      if (Math.abs(gap) <= TOUCH) tangent = true;
-      if (Math.abs(gap) <= TOUCH) times.push(lowest);
-      else if (gap < 0)
+      if (Math.abs(gap) <= TOUCH) {
+        times.push(lowest);
+        tangent = true;
+      } else if (gap < 0) {
         times.push(crossingOf(short, start, lowest, NEAR), crossingOf(short, lowest, time(i), NEAR));
+      }
     }
     [earlier, before] = [before, now];
   }

@@ -1,4 +1,5 @@
 import { radioHorizon } from './horizon.ts';
+import { requireFinite, requirePositive } from './require-number.ts';
 
 /** One end of a radio path over the sea. */
 export interface LinkEnd {
@@ -68,15 +69,13 @@ const COMFORTABLE = 10;
  */
 export function estimateLink(link: Link): LinkEstimate {
   const { watts, from, to, metres, sensitivity = -107 } = link;
-  for (const [name, value] of Object.entries({ watts, metres })) {
-    if (!(value > 0 && value < Infinity))
-      throw new RangeError(`${name}: more than zero is needed, got ${value}`);
-  }
+  requirePositive('watts', watts);
+  requirePositive('metres', metres);
   const horizon = radioHorizon(from.height, to.height);
   const loss = seaLoss(metres, from.height, to.height);
   const received = 10 * Math.log10(watts * 1000) + (from.gain ?? 0) + (to.gain ?? 0) - loss;
   const margin = received - sensitivity;
-  if (!Number.isFinite(margin)) throw new RangeError('gain, sensitivity: finite numbers are needed');
+  requireFinite('gain and sensitivity', margin);
   const verdict =
     margin >= COMFORTABLE ? 'probably in range' : margin >= 0 ? 'doubtful' : 'probably out of range';
   return { loss, received, margin, horizon, verdict };

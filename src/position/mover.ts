@@ -1,4 +1,5 @@
 import { type Coordinates, fullAngle } from './coordinates.ts';
+import { requireFinite, requireNotNegative } from './require-number.ts';
 import { MILE } from './units.ts';
 
 /** A stream that carries a vessel along. */
@@ -52,8 +53,9 @@ export interface GroundTrack {
 export function overGround(mover: Omit<Mover, 'position'>): GroundTrack {
   const { east, north } = velocityOf(mover);
   // Without a current nothing is added, and nothing is lost in the sum.
-  if (mover.current === undefined && mover.speed > 0)
+  if (mover.current === undefined && mover.speed > 0) {
     return { course: fullAngle(mover.course), speed: mover.speed };
+  }
   const speed = (Math.hypot(east, north) * 3600) / MILE;
   // What is left of two opposite vectors in the last bits is no way and has no direction.
   if (speed < 1e-9) return { course: null, speed: 0 };
@@ -69,8 +71,8 @@ export function velocityOf({ course, speed, current }: Omit<Mover, 'position'>):
 
 /** A velocity in metres per second from degrees true and knots. */
 export function vectorOf(degrees: number, knots: number): Plane {
-  if (!Number.isFinite(degrees)) throw new RangeError(`course: a finite number is needed, got ${degrees}`);
-  if (!(knots >= 0 && knots < Infinity)) throw new RangeError(`speed: zero or more is needed, got ${knots}`);
+  requireFinite('course', degrees);
+  requireNotNegative('speed', knots);
   const metres = (knots * MILE) / 3600;
   const angle = (degrees * Math.PI) / 180;
   return { east: metres * Math.sin(angle), north: metres * Math.cos(angle) };

@@ -31,8 +31,9 @@ const LONGEST = 200;
  * ```
  */
 export function parsePosition(text: unknown): Result<Coordinates> {
-  if (typeof text !== 'string')
+  if (typeof text !== 'string') {
     return refused('position-not-text', null, 'text', `a value of type ${typeof text}`);
+  }
   if (text.length > LONGEST) {
     return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
   }

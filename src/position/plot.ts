@@ -15,6 +15,7 @@ import {
   svgPoint,
 } from './plot-scale.ts';
 import { plotStyle } from './plot-style.ts';
+import { requirePositive } from './require-number.ts';
 import { MILE } from './units.ts';
 import { xmlText } from './xml-text.ts';
 
@@ -79,9 +80,10 @@ export function plotBearings(
   const { title = 'Reported positions', ownName = 'own ship', id = 'plot' } = options;
   const farthest = Math.max(0, ...stations.map(({ bounds }) => bounds?.greatest ?? 0));
   const reach = options.reach ?? (farthest === 0 ? MILE : farthest);
-  if (!(reach > 0 && reach < Infinity)) throw new RangeError(`reach: more than zero is needed, got ${reach}`);
-  if (!/^[a-z][a-z0-9-]*$/i.test(id))
+  requirePositive('reach', reach);
+  if (!/^[a-z][a-z0-9-]*$/i.test(id)) {
     throw new RangeError('id: a letter, then letters, digits and hyphens are needed');
+  }
   const scale = scaleFor(reach, MIDDLE, RADIUS);
   const words = stations.map((station, i) => wordsOf(station, i + 1, scale));
   const heading = `${ownName}, ${formatPosition(own)}`;

@@ -1,3 +1,5 @@
+import { requireFinite, requireNotNegative, requireWhole } from './require-number.ts';
+
 /** A time of day without a date, UTC, as calls carry it. */
 export interface TimeOfDay {
   /** 0 to 23. */
@@ -45,16 +47,11 @@ export function resolveTime(
   options: { readonly clockDoubt?: number } = {},
 ): ResolvedTime {
   const { hour, minute } = time;
-  if (!(Number.isInteger(hour) && hour >= 0 && hour <= 23))
-    throw new RangeError(`hour: 0 to 23 is needed, got ${hour}`);
-  if (!(Number.isInteger(minute) && minute >= 0 && minute <= 59)) {
-    throw new RangeError(`minute: 0 to 59 is needed, got ${minute}`);
-  }
-  if (!Number.isFinite(receivedAt))
-    throw new RangeError(`receivedAt: an instant is needed, got ${receivedAt}`);
   const doubt = options.clockDoubt ?? 300;
-  if (!(doubt >= 0 && doubt < Infinity))
-    throw new RangeError(`clockDoubt: zero or more is needed, got ${doubt}`);
+  requireWhole('hour', hour, 23);
+  requireWhole('minute', minute, 59);
+  requireFinite('receivedAt', receivedAt);
+  requireNotNegative('clockDoubt', doubt);
   const latest = receivedAt + doubt * 1000;
   const midnight = Math.floor(latest / DAY) * DAY;
   const today = midnight + (hour * 60 + minute) * MINUTE;

@@ -24,8 +24,9 @@ export const FILE_DIGITS = 6;
 export function utcText(instant: number): string {
   const date = new Date(instant);
   const year = date.getUTCFullYear();
-  if (!(year >= 1 && year <= 9999))
+  if (!(year >= 1 && year <= 9999)) {
     throw new RangeError(`time: an instant of the years 1 to 9999 is needed, got ${instant}`);
+  }
   return date.toISOString().replace('.000Z', 'Z');
 }
 

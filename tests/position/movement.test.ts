@@ -476,6 +476,16 @@ describe('intercept', () => {
     );
   });
 
+  it('finds nothing when nobody moves, and waits for who drifts', () => {
+    for (const range of [MILE, 100 * MILE]) {
+      const still = { position: alongRhumb(position, 10, range), course: 0, speed: 0 };
+      expect(intercept({ position, speed: 0 }, still)).toMatchObject({ solutions: [], tangent: false });
+      const carried = intercept({ position, speed: 0, current: { set: 10, drift: 4 } }, still).solutions;
+      expect(carried.length).toBeLessThanOrEqual(1);
+      for (const { seconds } of carried) expect(seconds).toBeCloseTo(range / ((4 * MILE) / 3600), 0);
+    }
+  });
+
   it('is already there', () => {
     const { solutions } = intercept({ position, speed: 5 }, { position, course: 10, speed: 8 });
     expect(solutions).toEqual([{ seconds: 0, position, metres: 0, track: null, steer: null }]);

@@ -173,6 +173,7 @@ describe('toGeoUri', () => {
     expect(toGeoUri({ latitude: 90, longitude: 120 })).toBe('geo:90,0');
     expect(toGeoUri({ latitude: 10, longitude: -20 })).toBe('geo:10,-20');
     expect(toGeoUri({ latitude: 0, longitude: 100 }, { uncertainty: 0.11 })).toBe('geo:0,100;u=0.2');
+    expect(toGeoUri({ latitude: 0, longitude: 0 }, { uncertainty: 1e300 })).toBe('geo:0,0;u=20003932');
     expect(() => toGeoUri({ latitude: 0, longitude: 0 }, { uncertainty: -1 })).toThrow(RangeError);
   });
 });
