@@ -1,8 +1,14 @@
 /**
  * The call: what a digital selective call says, taken apart and put together by the tables of ITU-R M.493.
  *
+ * Everything received becomes a {@link Call} and everything sent starts as one. The functions here compose, check,
+ * answer and describe calls and give the words to speak afterwards; nothing here transmits. The radio licence, the
+ * operator's certificate and national rules decide what may be sent.
+ *
  * @packageDocumentation
  */
+
+// Every lawful answer, ready to send.
 export { answersTo } from './answer/answers-to.ts';
 export type {
   AnsweringStation,
@@ -11,8 +17,11 @@ export type {
   LawfulAnswers,
   NoAnswer,
 } from './answer/lawful-answers.ts';
+// What a call is: one interface a kind, and two families of them.
 export type * from './call.ts';
+// What speaks against a call.
 export { type CheckOptions, checkCall } from './check/check-call.ts';
+// Composing one call of each kind.
 export {
   composeAllShipsCall,
   composeAreaCall,
@@ -48,6 +57,7 @@ export {
   composeTestCall,
   type EnquiryOptions,
 } from './compose/enquiry.ts';
+// Which fields make which call, and who may send it.
 export {
   type ComposedKind,
   type Composition,
@@ -57,9 +67,11 @@ export {
   fieldLengths,
 } from './composition.ts';
 export { compositions } from './composition-table.ts';
+// A call for people: one sentence, a table of fields, cautions.
 export type { Caution } from './describe/cautions.ts';
 export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
 export type { DescriptionRow } from './describe/field-rows.ts';
+// A call taken apart into fields of symbols, and back.
 export {
   type CallFields,
   digitsOf,
@@ -69,10 +81,30 @@ export {
   symbolsOf,
 } from './fields.ts';
 export { callFromFields, type InterpretedCall } from './from-fields.ts';
+// Every code a notice of this room can carry.
 export { CALL_ISSUE_CODES } from './issue-code.ts';
+export type { AnnouncementCall } from './kind/announcement.ts';
 export type { DistressCall } from './kind/distress.ts';
-export type { Situation, SpokenDistress, SpokenLine, SpokenScript, SpokenStation } from './speak/script.ts';
+// The words to speak on the voice channel.
+export type {
+  CancelAlertSituation,
+  MaydayRelaySituation,
+  MaydaySituation,
+  PanPanSituation,
+  RadioCheckSituation,
+  ReceivedMaydayRelaySituation,
+  ReceivedMaydaySituation,
+  RoutineAnswerSituation,
+  RoutineCallSituation,
+  SecuriteSituation,
+  Situation,
+  SpokenDistress,
+  SpokenLine,
+  SpokenScript,
+  SpokenStation,
+} from './speak/script.ts';
 export { type FigureWords, spell } from './speak/spell.ts';
 export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts';
+// The symbols of each field and their names.
 export * from './symbol.ts';
 export { callToFields } from './to-fields.ts';

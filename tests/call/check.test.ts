@@ -166,6 +166,20 @@ describe('equipment', () => {
   });
 });
 
+describe('areas', () => {
+  it('without a size, or past the pole (ITU-R M.493, geographic area, from memory)', () => {
+    const area = {
+      kind: 'geographic-area',
+      north: { hemisphere: 'S', degrees: 60 },
+      west: { hemisphere: 'W', degrees: 7 },
+      southward: 40,
+      eastward: 0,
+    } as const;
+    const call = composeAreaCall({ from: coast, area, category: 'safety' });
+    expect(codes(call)).toEqual(['position-area-past-pole', 'position-area-empty']);
+  });
+});
+
 describe('distress', () => {
   it('a ship does not, as a rule, acknowledge (47 CFR 80.1117(a))', () => {
     expect(codes(composeDistressAcknowledgement({ from, about: alert }))).toEqual([

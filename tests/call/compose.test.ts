@@ -176,6 +176,13 @@ describe('other calls', () => {
     ).toEqual([{ specifier: 100, symbols: [110] }]);
   });
 
+  it('a course that rounds up to a full circle is north', () => {
+    const { expansion } = callToFields(
+      composeDistressAlert({ from: '252000101', expansion: { course: 359.96 } }),
+    );
+    expect(expansion).toEqual([{ specifier: 103, symbols: [0, 0] }]);
+  });
+
   it('a position nobody asked for ends like a call that wants no answer', () => {
     const report = composePositionReply({ from: '252000101', to: '208000202', ...fix });
     expect(callToFields(report)).toMatchObject({ category: 108, end: 127 });
@@ -213,6 +220,7 @@ describe('what cannot be composed throws', () => {
     'a speed of 1000 knots': () => composeDistressAlert({ from, expansion: { speed: 1000 } }),
     'a course of 360 degrees': () => composeDistressAlert({ from, expansion: { course: 360 } }),
     'an answer to nobody': () => composeTestAcknowledgement({ call: { ...test, from: null } }),
+    'an acknowledgement that names no vessel': () => composeDistressAcknowledgement({ from: '002320014' }),
     'an acknowledgement of oneself': () => composeDistressAcknowledgement({ from, about: alert }),
     'a telephone number of letters': () =>
       composeAutomaticServiceCall({ from, to: '002320014', telephone: 'ABC' }),

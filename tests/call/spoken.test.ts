@@ -107,6 +107,15 @@ describe('distress', () => {
     expect(says(situation)).toEqual(words);
   });
 
+  it('says one person, and tenths of a minute where they are known', () => {
+    const finer = { ...position, fraction: { latitude: 3399, longitude: 0 } };
+    const lines = says({ kind: 'mayday', position: finer, personsOnBoard: 1 });
+    expect(lines).toContain('one person on board');
+    expect(lines).toContain(
+      'My position five six degrees two zero decimal three minutes north, zero zero six degrees three zero decimal zero minutes west',
+    );
+  });
+
   it('follows the own alert, with blanks for what the alert does not say', () => {
     const script = spokenScript(composeDistressAlert({ from: merrow.mmsi }), { mmsi: merrow.mmsi });
     expect(script.channel).toBe('16');
@@ -240,7 +249,7 @@ describe('urgency and safety', () => {
     expect(heard).toMatchObject({
       lines: [],
       channel: null,
-      caution: 'listen on the channel that the call names',
+      caution: 'Listen on the channel that the call names',
     });
   });
 });

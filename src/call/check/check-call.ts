@@ -1,7 +1,9 @@
 import type { ChannelPlan } from '../../channel/index.ts';
+import { geographicArea } from '../../position/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import type { EquipmentClass } from '../composition.ts';
+import { type CallFields, digitsOf } from '../fields.ts';
 import { callFromFields } from '../from-fields.ts';
 import { callToFields } from '../to-fields.ts';
 import { channelNotices } from './channel.ts';
@@ -38,7 +40,7 @@ export interface CheckOptions {
 export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {
   if (call.kind === 'unrecognised-call') return callFromFields(call.asReceived).notices;
   return [
-    ...compositionNotices(call),
+    ...fieldNotices(call),
     ...stationNotices(call, options.equipmentClass),
     ...equipmentNotices(call, options.equipmentClass),
     ...telecommandNotices(call),
@@ -47,11 +49,18 @@ export function checkCall(call: Call, options: CheckOptions = {}): readonly Noti
   ];
 }
 
-function compositionNotices(call: Call): readonly Notice[] {
+function fieldNotices(call: Call): readonly Notice[] {
   try {
-    return callFromFields(callToFields(call)).notices;
+    const fields = callToFields(call);
+    return [...callFromFields(fields).notices, ...areaNotices(fields)];
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return [{ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-15 Annex 1' }];
   }
+}
+
+function areaNotices(fields: CallFields): readonly Notice[] {
+  const digits = fields.format === 102 ? digitsOf(fields.address) : null;
+  const area = digits === null ? null : geographicArea(digits);
+  return area?.ok ? area.notices.map((notice) => ({ ...notice, at: ['to', 'area'] })) : [];
 }

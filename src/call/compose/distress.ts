@@ -69,7 +69,7 @@ export function composeDistressAlert(options: DistressOptions & { readonly from:
  *
  * @param options - `from`: own identity; `about`: the alert, or its data one by one
  * @returns the acknowledgement, to all ships
- * @throws TypeError, RangeError when a value has no symbols
+ * @throws TypeError, RangeError when a value has no symbols or the vessel in distress is not named
  *
  * Source: ITU-R M.493-15 table 4.2, from memory.
  *
@@ -85,6 +85,7 @@ export function composeDistressAlert(options: DistressOptions & { readonly from:
 export function composeDistressAcknowledgement(options: AboutDistress): DistressAcknowledgement {
   const from = ownIdentity(options.from);
   const distressed = subject(options);
+  if (distressed === null) throw new RangeError('distressed: an acknowledgement names the vessel');
   if (from === distressed) throw new RangeError('distressed: own distress is taken back by a self-cancel');
   return composed(
     { kind: 'distress-acknowledgement', to: { kind: 'all-ships' }, from, distressed, ...details(options) },

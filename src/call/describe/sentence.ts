@@ -30,7 +30,6 @@ export function sentenceOf(call: Call, nameOf: NameOf): string {
     case 'all-ships-call':
     case 'area-call':
     case 'group-call':
-      return `${opening(call)} from ${from} to ${to}: ${invitation(call)}`;
     case 'individual-call':
       return `${opening(call)} from ${from} to ${to}: ${invitation(call)}`;
     case 'individual-acknowledgement':

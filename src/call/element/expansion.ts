@@ -51,12 +51,11 @@ export function expansionSets(data: ExpansionData | undefined, fraction: string 
   if (fraction !== null) sets.push({ specifier: 100, symbols: symbolsOf(fraction) });
   if (data?.source !== undefined) sets.push({ specifier: 101, symbols: symbolsOf(sixDigits(data.source)) });
   if (data?.speed !== undefined)
-    sets.push({ specifier: 102, symbols: fourDigits('speed', data.speed * 10, 9999) });
-  if (data?.course !== undefined)
-    sets.push({ specifier: 103, symbols: fourDigits('course', data.course * 10, 3599) });
+    sets.push({ specifier: 102, symbols: fourDigits('speed', data.speed, 999.9, 10) });
+  if (data?.course !== undefined) sets.push({ specifier: 103, symbols: courseDigits(data.course) });
   if (data?.stationName !== undefined) sets.push({ specifier: 104, symbols: [], text: data.stationName });
   if (data?.personsOnBoard !== undefined) {
-    sets.push({ specifier: 106, symbols: fourDigits('persons on board', data.personsOnBoard, 9999) });
+    sets.push({ specifier: 106, symbols: fourDigits('persons on board', data.personsOnBoard, 9999, 1) });
   }
   for (const specifier of data?.requested ?? []) sets.push({ specifier, symbols: [REQUEST] });
   for (const specifier of data?.unavailable ?? []) sets.push({ specifier, symbols: [NOT_AVAILABLE] });
@@ -73,8 +72,13 @@ function sixDigits(source: string): string {
   return source;
 }
 
-function fourDigits(name: string, value: number, most: number): number[] {
-  const rounded = Math.round(value);
-  if (!(rounded >= 0 && rounded <= most)) throw new RangeError(`${name}: out of range`);
-  return symbolsOf(String(rounded).padStart(4, '0'));
+/** A course that rounds up to a full circle is north again. */
+function courseDigits(course: number): number[] {
+  if (!(course >= 0 && course < 360)) throw new RangeError(`course: 0 to 359.9 is needed, not ${course}`);
+  return fourDigits('course', (Math.round(course * 10) % 3600) / 10, 359.9, 10);
+}
+
+function fourDigits(name: string, value: number, most: number, steps: number): number[] {
+  if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: 0 to ${most} is needed, not ${value}`);
+  return symbolsOf(String(Math.round(value * steps)).padStart(4, '0'));
 }

@@ -4,8 +4,8 @@ import type { CallFields } from '../fields.ts';
 
 /**
  * The kind of call that fields mean, by format specifier, first telecommand, end of sequence and
- * whether there is a position; never by category, since older sets send position calls as routine
- * (common practice, no source).
+ * whether there is a position. The category counts only as a sign of distress, since older sets send
+ * position calls as routine (common practice, no source).
  */
 export function kindOf(fields: CallFields): CallKind {
   switch (fields.format) {

@@ -9,7 +9,7 @@ import { fieldNames, shown } from './field-names.ts';
 type Field = keyof CallFields;
 
 /** Fields that a sentence on the wire leaves out without meaning anything by it. */
-const OFTEN_ABSENT: readonly Field[] = ['address', 'self', 'receive', 'transmit', 'header'];
+const OFTEN_ABSENT: readonly Field[] = ['address', 'self', 'receive', 'transmit'];
 
 /** What to say of one field that differs from its composition; nothing when the difference means nothing. */
 export function differenceNotice(

@@ -1,7 +1,10 @@
 import type { TimeOfDay } from '../../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
 import {
-  type Situation,
+  type MaydayRelaySituation,
+  type MaydaySituation,
+  type ReceivedMaydayRelaySituation,
+  type ReceivedMaydaySituation,
   type SpokenDistress,
   type SpokenLine,
   type SpokenScript,
@@ -9,10 +12,8 @@ import {
   script,
 } from './script.ts';
 
-type Case<Kind extends Situation['kind']> = Extract<Situation, { readonly kind: Kind }>;
-
 /** The distress call and message: Radio Regulations Nos. 32.13C and 32.13D. */
-export function mayday(situation: Case<'mayday'>, own: SpokenStation, say: Phrases): SpokenScript {
+export function mayday(situation: MaydaySituation, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
     title: 'Distress call and message',
     channel: '16',
@@ -39,7 +40,7 @@ export function mayday(situation: Case<'mayday'>, own: SpokenStation, say: Phras
 }
 
 /** The relay of a distress: Radio Regulations No. 32.19D. */
-export function maydayRelay(situation: Case<'mayday-relay'>, own: SpokenStation, say: Phrases): SpokenScript {
+export function maydayRelay(situation: MaydayRelaySituation, own: SpokenStation, say: Phrases): SpokenScript {
   const { distressed } = situation;
   const called =
     situation.to == null ? 'ALL STATIONS, ALL STATIONS, ALL STATIONS' : say.nameThrice(situation.to);
@@ -72,7 +73,7 @@ export function maydayRelay(situation: Case<'mayday-relay'>, own: SpokenStation,
 
 /** The acknowledgement of a distress by voice: 47 CFR 80.1117(c), ITU-R M.541 Annex 3. */
 export function receivedMayday(
-  situation: Case<'received-mayday'>,
+  situation: ReceivedMaydaySituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -94,7 +95,7 @@ export function receivedMayday(
 
 /** The acknowledgement of a coast station's relay by voice: ITU-R M.541 Annex 3; deviation: D-call-13. */
 export function receivedMaydayRelay(
-  situation: Case<'received-mayday-relay'>,
+  situation: ReceivedMaydayRelaySituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -152,7 +153,7 @@ function message(
     { say: `${opening} ${say.position(distress.position)}${at}` },
     { say: nature },
     { say: given(distress.assistance) ?? assistance },
-    { say: `${persons} persons on board` },
+    { say: `${persons} ${distress.personsOnBoard === 1 ? 'person' : 'persons'} on board` },
     ...(information === null ? [] : [{ say: information }]),
   ];
 }

@@ -1,13 +1,18 @@
 import type { Phrases } from './phrases.ts';
-import { type Situation, type SpokenScript, type SpokenStation, script } from './script.ts';
-
-type Case<Kind extends Situation['kind']> = Extract<Situation, { readonly kind: Kind }>;
+import {
+  type RadioCheckSituation,
+  type RoutineAnswerSituation,
+  type RoutineCallSituation,
+  type SpokenScript,
+  type SpokenStation,
+  script,
+} from './script.ts';
 
 const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory';
 
 /** The first words on the agreed channel, of the station that called. */
 export function routineCall(
-  { to, channel }: Case<'routine-call'>,
+  { to, channel }: RoutineCallSituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -15,7 +20,7 @@ export function routineCall(
     title: 'Routine contact: the caller begins',
     channel,
     lines: [
-      { say: say.name(to), note: 'Listen first, and wait while others speak' },
+      { say: say.name(to), note: 'On the channel agreed; listen first, and wait while others speak' },
       { say: 'THIS IS' },
       { say: `${say.name(own)}, ${say.name(own)}` },
       { say: 'OVER' },
@@ -28,7 +33,7 @@ export function routineCall(
 
 /** The first words on the agreed channel, of the station that was called. */
 export function routineAnswer(
-  { to, channel }: Case<'routine-answer'>,
+  { to, channel }: RoutineAnswerSituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -53,7 +58,7 @@ export function routineAnswer(
 
 /** Is my transmission heard? */
 export function radioCheck(
-  { to, channel }: Case<'radio-check'>,
+  { to, channel }: RadioCheckSituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {

@@ -22,45 +22,98 @@ export interface SpokenDistress {
   readonly information?: string | null | undefined;
 }
 
+/** Own vessel is in grave and imminent danger. */
+export interface MaydaySituation extends SpokenDistress {
+  readonly kind: 'mayday';
+}
+
+/** Another vessel is in distress and cannot say so herself. */
+export interface MaydayRelaySituation extends SpokenDistress {
+  readonly kind: 'mayday-relay';
+  /** `null` when the vessel is not known. */
+  readonly distressed: SpokenStation | null;
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+}
+
+/** A distress alert or message was heard and is acknowledged. */
+export interface ReceivedMaydaySituation {
+  readonly kind: 'received-mayday';
+  readonly distressed: SpokenStation;
+}
+
+/** A relay was heard from a coast station and is acknowledged. */
+export interface ReceivedMaydayRelaySituation {
+  readonly kind: 'received-mayday-relay';
+  readonly from: SpokenStation;
+}
+
+/** An own alert was false. */
+export interface CancelAlertSituation {
+  readonly kind: 'cancel-alert';
+  /** UTC at which the alert was sent. */
+  readonly time: TimeOfDay | null;
+}
+
+/** A very urgent message about the safety of a vessel or a person. */
+export interface PanPanSituation {
+  readonly kind: 'pan-pan';
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+  /** What is wrong, and what help is wanted. */
+  readonly message?: string | null | undefined;
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** A medical transport protected by the Geneva Conventions. */
+  readonly medicalTransport?: boolean | undefined;
+  /** 16 unless stated. */
+  readonly channel?: string | null | undefined;
+}
+
+/** A warning for navigation or of the weather. */
+export interface SecuriteSituation {
+  readonly kind: 'securite';
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+  readonly message?: string | null | undefined;
+  /** Where the message follows, when not on 16. */
+  readonly channel?: string | null | undefined;
+}
+
+/** The caller speaks first, on the channel agreed. */
+export interface RoutineCallSituation {
+  readonly kind: 'routine-call';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+}
+
+/** The called station answers, on the channel agreed. */
+export interface RoutineAnswerSituation {
+  readonly kind: 'routine-answer';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+}
+
+/** Is my transmission heard? */
+export interface RadioCheckSituation {
+  readonly kind: 'radio-check';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+}
+
 /** What the voice message is for. */
 export type Situation =
-  /** Own vessel is in grave and imminent danger. */
-  | ({ readonly kind: 'mayday' } & SpokenDistress)
-  /** Another vessel is, and cannot say so herself. `to`: all stations unless stated. */
-  | ({
-      readonly kind: 'mayday-relay';
-      readonly distressed: SpokenStation | null;
-      readonly to?: SpokenStation | null | undefined;
-    } & SpokenDistress)
-  /** A distress message was heard and is acknowledged. */
-  | { readonly kind: 'received-mayday'; readonly distressed: SpokenStation }
-  /** A relay was heard from a coast station and is acknowledged. */
-  | { readonly kind: 'received-mayday-relay'; readonly from: SpokenStation }
-  /** An own alert was false. `time`: UTC at which it was sent. */
-  | { readonly kind: 'cancel-alert'; readonly time: TimeOfDay | null }
-  /** A very urgent message about the safety of a vessel or a person. `to`: all stations unless stated. */
-  | {
-      readonly kind: 'pan-pan';
-      readonly to?: SpokenStation | null | undefined;
-      readonly message?: string | null | undefined;
-      readonly position?: ReportedPosition | null | undefined;
-      readonly time?: TimeOfDay | null | undefined;
-      readonly medicalTransport?: boolean | undefined;
-      readonly channel?: string | null | undefined;
-    }
-  /** A warning for navigation or of the weather. `channel`: where the message follows, when not here. */
-  | {
-      readonly kind: 'securite';
-      readonly to?: SpokenStation | null | undefined;
-      readonly message?: string | null | undefined;
-      readonly channel?: string | null | undefined;
-    }
-  /** The caller speaks first, on the channel agreed. */
-  | { readonly kind: 'routine-call'; readonly to: SpokenStation; readonly channel: string | null }
-  /** The called station answers, on the channel agreed. */
-  | { readonly kind: 'routine-answer'; readonly to: SpokenStation; readonly channel: string | null }
-  /** Is my transmission heard? */
-  | { readonly kind: 'radio-check'; readonly to: SpokenStation; readonly channel: string | null };
+  | MaydaySituation
+  | MaydayRelaySituation
+  | ReceivedMaydaySituation
+  | ReceivedMaydayRelaySituation
+  | CancelAlertSituation
+  | PanPanSituation
+  | SecuriteSituation
+  | RoutineCallSituation
+  | RoutineAnswerSituation
+  | RadioCheckSituation;
 
 /** One thing to say. */
 export interface SpokenLine {

@@ -24,14 +24,14 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'distress-acknowledgement':
       if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
       return mine
-        ? nothing('the acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
+        ? nothing('The acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
         : { kind: 'received-mayday', distressed: stationOf(call.distressed) };
     case 'distress-self-cancel':
       return mine
         ? // The time in the call is that of the position, not of the alert.
           { kind: 'cancel-alert', time: null }
         : nothing(
-            'the alert was taken back: listen on channel 16 for the cancellation by voice',
+            'The alert was taken back: listen on channel 16 for the cancellation by voice',
             '47 CFR 80.335',
           );
     case 'distress-relay':
@@ -50,7 +50,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'individual-acknowledgement':
       return announced(call, mine, stationOf);
     default:
-      return nothing('this call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
+      return nothing('This call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
   }
 }
 
@@ -70,14 +70,14 @@ function announced(
   stationOf: StationOf,
 ): Situation | NothingToSay {
   if (call.communication !== null && !call.communication.startsWith('telephony')) {
-    return nothing('the traffic that follows is not speech', 'ITU-R M.493-15, first telecommand');
+    return nothing('The traffic that follows is not speech', 'ITU-R M.493-15, first telecommand');
   }
   const answer = call.kind === 'individual-acknowledgement';
   const speaksFirst = mine !== answer;
   const { channel } = call;
   const partner = stationOf(mine ? mmsiIn(call.to) : call.from);
   if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
-    return nothing('listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
+    return nothing('Listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
   }
   const to = call.to.kind === 'station' ? partner : null;
   if (speaksFirst && call.category === 'urgency') {

@@ -1,10 +1,15 @@
 import { blank, given, type Phrases } from './phrases.ts';
-import { type Situation, type SpokenLine, type SpokenScript, type SpokenStation, script } from './script.ts';
-
-type Case<Kind extends Situation['kind']> = Extract<Situation, { readonly kind: Kind }>;
+import {
+  type PanPanSituation,
+  type SecuriteSituation,
+  type SpokenLine,
+  type SpokenScript,
+  type SpokenStation,
+  script,
+} from './script.ts';
 
 /** The urgency call and message: Radio Regulations No. 33.12. */
-export function panPan(situation: Case<'pan-pan'>, own: SpokenStation, say: Phrases): SpokenScript {
+export function panPan(situation: PanPanSituation, own: SpokenStation, say: Phrases): SpokenScript {
   const { position, time, medicalTransport = false } = situation;
   const at = time == null ? '' : ` at ${say.time(time)}`;
   const medical: SpokenLine[] = medicalTransport
@@ -28,7 +33,7 @@ export function panPan(situation: Case<'pan-pan'>, own: SpokenStation, say: Phra
 }
 
 /** The safety call, and its message or the channel where it follows: Radio Regulations No. 33.35. */
-export function securite(situation: Case<'securite'>, own: SpokenStation, say: Phrases): SpokenScript {
+export function securite(situation: SecuriteSituation, own: SpokenStation, say: Phrases): SpokenScript {
   const message = given(situation.message);
   const elsewhere = situation.channel != null && situation.channel !== '16';
   const last: SpokenLine[] = elsewhere
