@@ -26,6 +26,17 @@ export type * from './event.ts';
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
 export { restoreStation } from './restore.ts';
 export type { CallerPolicy, Policy, PolicySubject, SettingsInput, StationSettings } from './settings.ts';
+export type { EventWithoutTime, SimulatedPerson } from './simulation/person.ts';
+export { simulate } from './simulation/simulate.ts';
+export type {
+  ChannelLoad,
+  ScriptLine,
+  SimulatedMoment,
+  SimulatedStation,
+  SimulationOptions,
+  SimulationResult,
+} from './simulation/simulation.ts';
+export { type TimeLineOptions, writeTimeLine } from './simulation/time-line.ts';
 export { createStation, type HeardAlert, nextWake, type StationFix, type StationState } from './state.ts';
 export { type Step, step } from './step.ts';
 export { type Confidence, type TimerName, type TimerRow, timers } from './timer.ts';

@@ -7,6 +7,7 @@ import { fireOn } from './fire-on.ts';
 import { addresseeOf } from './for-station.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { MOST_ALERTS } from './state.ts';
+import { lengthOf } from './timer.ts';
 import { type Draft, log, type Turn } from './turn.ts';
 
 /** Takes a received call to the dialogue it belongs to, or opens one for it. */
@@ -80,14 +81,20 @@ function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger): void 
       heard,
     );
   } else {
+    const sameAttempt = isGoodAlert && isOfSameAttempt(turn, known);
     if (isGoodAlert) {
-      known.alerts++;
+      if (!sameAttempt) known.alerts++;
       known.lastAlertAt = state.now;
     }
-    fireOn(turn, known, trigger, heard);
+    if (!sameAttempt || known.verdict !== 'clean') fireOn(turn, known, trigger, heard);
   }
   if (verdict !== 'doubtful' && (trigger === 'alert' || trigger === 'relay'))
     rememberAlert(turn, distressed, call);
+}
+
+/** An attempt is five alerts in a row: hearing more than one of them is no repeat. */
+function isOfSameAttempt({ state }: Turn, { lastAlertAt }: HeardDistressDialogue): boolean {
+  return lastAlertAt !== null && state.now - lastAlertAt < lengthOf('attempt-length', state.settings.timers);
 }
 
 /** Of a vessel unknown only the nature and the position can tell whether it is the same. */

@@ -26,7 +26,8 @@ export function makeWay(turn: Turn, dialogue: Dialogue): void {
   fireOn(turn, other, 'send-failed');
 }
 
-function isWaitingToSend({ phase }: Dialogue): boolean {
+/** Whether a dialogue has a call that waits for channel 70. */
+export function isWaitingToSend({ phase }: Dialogue): boolean {
   return phase === 'waiting-channel' || phase === 'cancel-waiting' || phase === 'acknowledge-waiting';
 }
 

@@ -9,6 +9,7 @@ export type TimerName =
   | 'alert-busy-limit'
   | 'voice-after-alert'
   | 'alert-repeat'
+  | 'attempt-length'
   | 'listen-after-alert'
   | 'answer-from-ship'
   | 'answer-from-coast'
@@ -89,6 +90,15 @@ export const timers: readonly TimerRow[] = [
     confidence: 'high',
     clause: clause.alert,
     meaning: 'from the start of one distress attempt to the start of the next, at random',
+  },
+  {
+    timer: 'attempt-length',
+    least: 10,
+    most: 10,
+    unit: 'second',
+    confidence: 'own-choice',
+    clause: clause.ownChoice,
+    meaning: 'alerts heard within this time belong to one attempt of five: 2.25 s, and some allowance',
   },
   {
     timer: 'listen-after-alert',

@@ -1,0 +1,66 @@
+import { describeCall } from '../../call/index.ts';
+import type { SimulatedMoment, SimulationResult } from './simulation.ts';
+
+/** How a time line is written. */
+export interface TimeLineOptions {
+  /** Names by identity, nine digits, beyond those of the stations themselves: groups for instance. */
+  readonly names?: Readonly<Record<string, string>>;
+}
+
+/**
+ * A simulation as a log book reads: time in UTC, station, what happened. Identities are written as names.
+ *
+ * @param result - of {@link simulate}
+ * @param options - more names
+ * @returns lines without line ends, in order of time
+ */
+export function writeTimeLine(
+  result: SimulationResult,
+  { names = {} }: TimeLineOptions = {},
+): readonly string[] {
+  const known = new Map(Object.entries(names));
+  for (const [name, { settings }] of Object.entries(result.states)) {
+    if (settings.mmsi !== null) known.set(settings.mmsi, name);
+  }
+  const width = Math.max(...Object.keys(result.states).map(({ length }) => length));
+  const named = (text: string) =>
+    text.replace(/(?<!\d)\d{9}(?!\d)/g, (digits) => known.get(digits) ?? digits);
+  const lines: string[] = [];
+  const last = new Map<string, { readonly line: string; readonly at: number }>();
+  for (const moment of result.moments) {
+    const text = textOf(moment);
+    if (text === null) continue;
+    const line = named(text);
+    // The alerts of an attempt, half a second apart, are one line.
+    const before = last.get(moment.station);
+    last.set(moment.station, { line, at: moment.at });
+    if (before !== undefined && before.line === line && moment.at - before.at < 1000) continue;
+    lines.push(`${timeOf(moment.at)}  ${moment.station.padEnd(width)}  ${line}`);
+  }
+  return lines;
+}
+
+function textOf({ effect }: SimulatedMoment): string | null {
+  switch (effect.kind) {
+    case 'log': {
+      const { call, text, what, verdict } = effect.entry;
+      if (call === undefined) return text;
+      const condition = verdict === undefined || verdict === 'clean' ? '' : `, ${verdict}`;
+      return `${what === 'sent' ? 'sends' : 'hears'}${condition}: ${describeCall(call).sentence}`;
+    }
+    case 'sound':
+      return `alarm: ${effect.alarm}`;
+    case 'tune':
+      return `goes to channel ${effect.channel}`;
+    case 'speak':
+      return `speaks on channel ${effect.channel}: ${effect.situation.replaceAll('-', ' ')}`;
+    case 'ask':
+      return `asks: ${effect.text}`;
+    default:
+      return null;
+  }
+}
+
+function timeOf(at: number): string {
+  return Math.abs(at) <= 8.64e15 ? new Date(at).toISOString().slice(11, 19) : `${at}`;
+}
