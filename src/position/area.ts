@@ -75,6 +75,20 @@ export function geographicArea(digits: unknown): Result<GeographicArea> {
  * @param area - corner and sides
  * @returns quadrant, corner and extents
  * @throws RangeError when a field is outside its range
+ *
+ * @example
+ * ```ts
+ * import { geographicAreaDigits } from 'seahail/position';
+ *
+ * const digits = geographicAreaDigits({
+ *   kind: 'geographic-area',
+ *   north: { hemisphere: 'N', degrees: 57 },
+ *   west: { hemisphere: 'W', degrees: 7 },
+ *   southward: 2,
+ *   eastward: 3,
+ * });
+ * console.log(digits); // 1570070203
+ * ```
  */
 export function geographicAreaDigits(area: GeographicArea): string {
   const quadrant = quadrantDigit(area.north.hemisphere, area.west.hemisphere);
@@ -91,6 +105,14 @@ export function geographicAreaDigits(area: GeographicArea): string {
  *
  * @param area - corner and sides
  * @returns the box; `west` is greater than `east` across the 180th meridian
+ *
+ * @example
+ * ```ts
+ * import { areaBox, geographicArea } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * console.log(JSON.stringify(areaBox(valueOf(geographicArea('1570070203'))))); // {"south":55,"west":-7,"north":57,"east":-4}
+ * ```
  */
 export function areaBox(area: GeographicArea): GeoBox {
   const north = northOf(area);
@@ -103,7 +125,17 @@ export function areaBox(area: GeographicArea): GeoBox {
  *
  * @param area - corner and sides
  * @param place - for example own position, to know whether a call is meant for own station
+ * @returns `true` inside and on the edge
  * @throws RangeError when the coordinates are out of range
+ *
+ * @example
+ * ```ts
+ * import { areaContains, geographicArea } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const acrossTheDateLine = valueOf(geographicArea('0001780505'));
+ * console.log(areaContains(acrossTheDateLine, { latitude: -2, longitude: -179 })); // true
+ * ```
  */
 export function areaContains(area: GeographicArea, place: Coordinates): boolean {
   return boxContains(areaBox(area), requireCoordinates(place));

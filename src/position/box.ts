@@ -25,6 +25,14 @@ const SPREAD = {
  *
  * @param position - what a call carried
  * @returns the digits as coordinates
+ *
+ * @example
+ * ```ts
+ * import { cornerOf, formatPosition, reportPosition } from 'seahail/position';
+ *
+ * const reported = reportPosition({ latitude: 56.349, longitude: -6.509 });
+ * console.log(formatPosition(cornerOf(reported))); // 56°20.00′ N 006°30.00′ W
+ * ```
  */
 export function cornerOf(position: ReportedPosition): Coordinates {
   return {
@@ -77,6 +85,14 @@ export function centreOf(
  * @param position - what a call carried
  * @param assumption - how the digits were made, `'truncated'` unless stated
  * @returns the box, edges included
+ *
+ * @example
+ * ```ts
+ * import { boxOf, reportPosition } from 'seahail/position';
+ *
+ * const box = boxOf(reportPosition({ latitude: 56.349, longitude: -6.509 }));
+ * console.log(((box.south % 1) * 60).toFixed(1), ((box.north % 1) * 60).toFixed(1)); // 20.0 21.0
+ * ```
  */
 export function boxOf(position: ReportedPosition, assumption: RoundingAssumption = 'truncated'): GeoBox {
   const [south, north] = latitudesOf(position, assumption);

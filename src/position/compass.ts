@@ -23,7 +23,21 @@ export function magneticToTrue(magnetic: number, variation: number): number {
   return turned(magnetic, variation);
 }
 
-/** A true bearing as a magnetic one: the reverse of {@link magneticToTrue}. Variation in degrees, east positive. */
+/**
+ * A true bearing as a magnetic one: the reverse of {@link magneticToTrue}.
+ *
+ * @param trueBearing - degrees
+ * @param variation - degrees, east positive
+ * @returns degrees magnetic, 0 up to 360
+ * @throws RangeError when a number is not finite
+ *
+ * @example
+ * ```ts
+ * import { trueToMagnetic } from 'seahail/position';
+ *
+ * console.log(trueToMagnetic(358, -5)); // 3
+ * ```
+ */
 export function trueToMagnetic(trueBearing: number, variation: number): number {
   return turned(trueBearing, -variation);
 }
@@ -38,12 +52,33 @@ export function trueToMagnetic(trueBearing: number, variation: number): number {
  * @param deviation - degrees, east positive
  * @returns degrees magnetic, 0 up to 360
  * @throws RangeError when a number is not finite
+ *
+ * @example
+ * ```ts
+ * import { compassToMagnetic } from 'seahail/position';
+ *
+ * console.log(compassToMagnetic(100, -3)); // 97
+ * ```
  */
 export function compassToMagnetic(compass: number, deviation: number): number {
   return turned(compass, deviation);
 }
 
-/** A magnetic bearing as a compass one: the reverse of {@link compassToMagnetic}. Deviation in degrees, east positive. */
+/**
+ * A magnetic bearing as a compass one: the reverse of {@link compassToMagnetic}.
+ *
+ * @param magnetic - degrees
+ * @param deviation - degrees, east positive
+ * @returns degrees by compass, 0 up to 360
+ * @throws RangeError when a number is not finite
+ *
+ * @example
+ * ```ts
+ * import { magneticToCompass } from 'seahail/position';
+ *
+ * console.log(magneticToCompass(97, -3)); // 100
+ * ```
+ */
 export function magneticToCompass(magnetic: number, deviation: number): number {
   return turned(magnetic, -deviation);
 }
@@ -75,7 +110,21 @@ export function compassToTrue(compass: number, { variation, deviation }: Compass
   return turned(compass, variation + deviation);
 }
 
-/** A true bearing or course as a compass one: the reverse of {@link compassToTrue}. */
+/**
+ * A true bearing or course as a compass one: the reverse of {@link compassToTrue}.
+ *
+ * @param trueBearing - degrees
+ * @param error - variation and deviation, degrees, east positive
+ * @returns degrees by compass, 0 up to 360
+ * @throws RangeError when a number is not finite
+ *
+ * @example
+ * ```ts
+ * import { trueToCompass } from 'seahail/position';
+ *
+ * console.log(trueToCompass(115, { variation: -10, deviation: 5 })); // 120
+ * ```
+ */
 export function trueToCompass(trueBearing: number, { variation, deviation }: CompassError): number {
   return turned(trueBearing, -(variation + deviation));
 }

@@ -6,6 +6,17 @@ import { MILE } from './units.ts';
  *
  * @param bounds - what {@link boundsFrom} found
  * @returns range, bearing and age, in one phrase without a full stop
+ *
+ * @example
+ * ```ts
+ * import { boundsFrom, describeBounds, reportPosition } from 'seahail/position';
+ *
+ * const merrow = { latitude: 56.3667, longitude: -6.4 };
+ * const kittiwake = reportPosition({ latitude: 56.36, longitude: -6.39 });
+ * const now = Date.UTC(2026, 5, 1, 14, 4);
+ * console.log(describeBounds(boundsFrom(merrow, kittiwake, { at: now, now, speed: 3 })));
+ * // within 1.8 M, no bearing can be given, fix less than a minute old
+ * ```
  */
 export function describeBounds(bounds: Bounds): string {
   const parts = [rangeText(bounds), bearingText(bounds), ageText(bounds)];

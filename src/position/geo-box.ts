@@ -18,7 +18,21 @@ export function widthOf(box: GeoBox): number {
   return box.west <= box.east ? box.east - box.west : box.east - box.west + 360;
 }
 
-/** Whether a place lies in a box or on its edge. At a pole the longitude does not count. */
+/**
+ * Whether a place lies in a box or on its edge. At a pole the longitude does not count.
+ *
+ * @param box - edges in degrees, also across the 180th meridian
+ * @param place - the place
+ * @returns `true` inside and on the edge
+ *
+ * @example
+ * ```ts
+ * import { boxContains, boxOf, reportPosition } from 'seahail/position';
+ *
+ * const fix = { latitude: 56.349, longitude: -6.509 };
+ * console.log(boxContains(boxOf(reportPosition(fix)), fix)); // true
+ * ```
+ */
 export function boxContains(box: GeoBox, place: Coordinates): boolean {
   const { latitude, longitude } = place;
   if (latitude < box.south || latitude > box.north) return false;

@@ -120,6 +120,15 @@ export function reportedPosition(digits: unknown, fraction?: unknown): Result<Re
  * @returns the finer position; an issue when the digits are not eight or lead past a pole or the 180th meridian
  *
  * Source: ITU-R M.821, from memory.
+ *
+ * @example
+ * ```ts
+ * import { formatReportedPosition, refinePosition, reportPosition } from 'seahail/position';
+ * import { valueOf } from 'seahail/result';
+ *
+ * const whole = reportPosition({ latitude: 56.349, longitude: -6.509 });
+ * console.log(formatReportedPosition(valueOf(refinePosition(whole, '94005400')))); // 56°20.9400′ N 006°30.5400′ W
+ * ```
  */
 export function refinePosition(position: ReportedPosition, fraction: unknown): Result<ReportedPosition> {
   if (typeof fraction !== 'string' || !/^\d{8}$/.test(fraction)) {
@@ -177,6 +186,13 @@ export function reportedPositionDigits(position: ReportedPosition | NoPosition):
  *
  * @param position - a position, or none
  * @returns text such as `56°20′ N 006°30′ W` or `56°20.3300′ N 006°30.1200′ W`; `no position` for ten nines
+ *
+ * @example
+ * ```ts
+ * import { formatReportedPosition } from 'seahail/position';
+ *
+ * console.log(formatReportedPosition({ kind: 'no-position' })); // no position
+ * ```
  */
 export function formatReportedPosition(position: ReportedPosition | NoPosition): string {
   if (position.kind === 'no-position') return 'no position';
