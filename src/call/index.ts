@@ -8,20 +8,43 @@
  * @packageDocumentation
  */
 
-// Every lawful answer, ready to send.
-export { answersTo } from './answer/answers-to.ts';
-export type {
-  AnsweringStation,
-  AnswerMeaning,
-  LawfulAnswer,
-  LawfulAnswers,
-  NoAnswer,
-} from './answer/lawful-answers.ts';
 // What a call is: one interface a kind, and two families of them.
+
 export type * from './call.ts';
-// What speaks against a call.
-export { type CheckOptions, checkCall } from './check/check-call.ts';
+export type { AnnouncementCall } from './kind/announcement.ts';
+export type { DistressCall } from './kind/distress.ts';
+
+// The symbols of each field and their names.
+
+export * from './symbol.ts';
+
+// A call taken apart into fields of symbols, and back.
+
+export {
+  type CallFields,
+  digitsOf,
+  type ExpansionSet,
+  emptyFields,
+  type Symbols,
+  symbolsOf,
+} from './fields.ts';
+export { callFromFields, type InterpretedCall } from './from-fields.ts';
+export { callToFields } from './to-fields.ts';
+
+// Which fields make which call, and who may send it.
+
+export {
+  type ComposedKind,
+  type Composition,
+  compositionOf,
+  type Duty,
+  type EquipmentClass,
+  fieldLengths,
+} from './composition.ts';
+export { compositions } from './composition-table.ts';
+
 // Composing one call of each kind.
+
 export {
   composeAllShipsCall,
   composeAreaCall,
@@ -57,35 +80,30 @@ export {
   composeTestCall,
   type EnquiryOptions,
 } from './compose/enquiry.ts';
-// Which fields make which call, and who may send it.
-export {
-  type ComposedKind,
-  type Composition,
-  compositionOf,
-  type Duty,
-  type EquipmentClass,
-  fieldLengths,
-} from './composition.ts';
-export { compositions } from './composition-table.ts';
+
+// What speaks against a call.
+
+export { type CheckOptions, checkCall } from './check/check-call.ts';
+
+// Every lawful answer, ready to send.
+
+export { answersTo } from './answer/answers-to.ts';
+export type {
+  AnsweringStation,
+  AnswerMeaning,
+  LawfulAnswer,
+  LawfulAnswers,
+  NoAnswer,
+} from './answer/lawful-answers.ts';
+
 // A call for people: one sentence, a table of fields, cautions.
+
 export type { Caution } from './describe/cautions.ts';
 export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
 export type { DescriptionRow } from './describe/field-rows.ts';
-// A call taken apart into fields of symbols, and back.
-export {
-  type CallFields,
-  digitsOf,
-  type ExpansionSet,
-  emptyFields,
-  type Symbols,
-  symbolsOf,
-} from './fields.ts';
-export { callFromFields, type InterpretedCall } from './from-fields.ts';
-// Every code a notice of this room can carry.
-export { CALL_ISSUE_CODES } from './issue-code.ts';
-export type { AnnouncementCall } from './kind/announcement.ts';
-export type { DistressCall } from './kind/distress.ts';
+
 // The words to speak on the voice channel.
+
 export type {
   CancelAlertSituation,
   MaydayRelaySituation,
@@ -105,6 +123,7 @@ export type {
 } from './speak/script.ts';
 export { type FigureWords, spell } from './speak/spell.ts';
 export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts';
-// The symbols of each field and their names.
-export * from './symbol.ts';
-export { callToFields } from './to-fields.ts';
+
+// Every code a notice of this room can carry.
+
+export { CALL_ISSUE_CODES } from './issue-code.ts';

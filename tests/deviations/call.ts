@@ -111,6 +111,12 @@ export const deviations: Record<string, () => void> = {
     expect(spell('X9')).toBe('X-ray nine');
     expect(spell('X9', 'figure-code')).toBe('X-ray Novenine');
   },
+  'D-call-14': () => {
+    const older = { telecommand1: 100, receive: [91, 0, 22], transmit: [91, 0, 22] };
+    const { call } = callFromFields({ ...individual, ...older });
+    expect(call).toMatchObject({ kind: 'individual-call', channel: '1022' });
+    expect(callToFields({ ...call, category: 'routine' } as typeof call).receive).toEqual([90, 10, 22]);
+  },
   'D-call-13': () => {
     const { lines } = spokenScript(
       { kind: 'received-mayday-relay', from: { name: 'Skerra Coastguard' } },

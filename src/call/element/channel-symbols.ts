@@ -48,7 +48,7 @@ export function channelFields(
 
 /**
  * `'72'` of `90 00 72`, `'1022'` of `90 10 22`, and of `91 00 22` too, the form older sets are said to send;
- * `null` when the element names no VHF channel (M.493, from memory).
+ * `null` when the element names no VHF channel (M.493, from memory; deviation: D-call-14).
  */
 function vhfChannelOf(element: Symbols | null): string | null {
   const digits = element?.length === 3 ? digitsOf(element) : null;
