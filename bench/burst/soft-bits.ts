@@ -31,7 +31,8 @@ for (const kind of kinds.split(',') as Parameters<typeof randomCall>[0][]) {
       const noise = Array.from({ length: 60 }, () => random.integer(0, 1));
       const bits = Uint8Array.from([...noise, ...[...text].map(Number), ...noise]);
       const ratio = 10 ** (decibel / 10);
-      const llrs = span === '0' ? separateBits(bits, ratio, random) : receivedBits(bits, ratio, Number(span), random);
+      const llrs =
+        span === '0' ? separateBits(bits, ratio, random) : receivedBits(bits, ratio, Number(span), random);
       llrs.forEach((llr, index) => {
         if (llr > 0 !== (bits[index] === 1)) errors++;
       });

@@ -12,6 +12,9 @@ export interface CallShape {
 export const LONGEST_CALL = 40;
 /** Share of calls that fit none of the compositions. */
 const UNUSUAL_SHARE = 0.03;
+/** Share of calls that have a composition and more characters behind it, up to so many. */
+const MORE_SHARE = 0.2;
+const MOST_MORE = 12;
 
 const IDENTITY: readonly CharacterKind[] = ['identityFirst', 'pair', 'pair', 'pair', 'identityLast'];
 const SHIP: readonly CharacterKind[] = [
@@ -42,11 +45,8 @@ const REPLY: readonly CharacterKind[] = [
   'second',
 ];
 
-/**
- * Every shape the decoder weighs against the others: the compositions of ITU-R M.493, what older sets send,
- * and, with a small share, every length without any composition at all.
- */
-export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() => [
+/** The compositions of ITU-R M.493, and what older sets send. */
+const known: readonly CallShape[] = /* @__PURE__ */ (() => [
   shape(0.12, ['distressFormat', ...IDENTITY, ...PARTICULARS, 'plainEnd']),
   shape(0.12, ['allShipsFormat', ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'plainEnd']),
   shape(0.12, ['allShipsFormat', ...DISTRESS, 'plainEnd']),
@@ -70,11 +70,25 @@ export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() => [
     const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
     return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'anyEnd']);
   }),
-  ...unusual(['distressFormat', ...IDENTITY]),
-  ...unusual(['allShipsFormat', ...HEAD]),
-  ...unusual(['addressedFormat', ...IDENTITY, ...HEAD]),
-  ...unusual(['anyFormat']),
 ])();
+
+/**
+ * Every shape the decoder weighs against the others: the compositions, each with more behind it than it should
+ * have, and with a small share every length without any composition at all.
+ */
+export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() =>
+  [
+    ...known,
+    ...known.flatMap(({ kinds, share }) =>
+      numbered(1, MOST_MORE, (count) =>
+        shape((share * MORE_SHARE) / MOST_MORE, [...kinds.slice(0, -1), ...repeat('free', count), 'anyEnd']),
+      ),
+    ),
+    ...unusual(['distressFormat', ...IDENTITY]),
+    ...unusual(['allShipsFormat', ...HEAD]),
+    ...unusual(['addressedFormat', ...IDENTITY, ...HEAD]),
+    ...unusual(['anyFormat']),
+  ].filter(({ kinds }) => kinds.length <= LONGEST_CALL + 1))();
 
 function shape(share: number, kinds: readonly CharacterKind[]): CallShape {
   return { kinds, share };

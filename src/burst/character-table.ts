@@ -33,8 +33,11 @@ export interface CharacterTables {
   readonly phasing: number;
   /** Each word by itself, at `128 * position + symbol`. */
   readonly heard: Float64Array;
-  /** The greatest that a character can weigh as one of a kind; as the end of sequence when `last`. */
-  greatest(kind: CharacterKind | null, index: number, last: boolean): number;
+  /**
+   * What was heard of a character that is one of a kind, all symbols summed by what is expected of the kind; as
+   * the end of sequence when `last`. Of an error check (`null`) every symbol is as likely.
+   */
+  mean(kind: CharacterKind | null, index: number, last: boolean): number;
 }
 
 /**
@@ -66,15 +69,15 @@ export function combineCopies(heard: Float64Array): CharacterTables {
   for (let at = 0; at < ROWS * SYMBOLS; at++)
     end[at] = (character[at] as number) + Math.log((1 - SHORT_END) * Math.exp(end[at] as number) + SHORT_END);
   const known = new Float64Array(ROWS * 2 * (characterKinds.length + 1)).fill(Number.NaN);
-  const greatest = (kind: CharacterKind | null, index: number, last: boolean): number => {
+  const mean = (kind: CharacterKind | null, index: number, last: boolean): number => {
     const column =
       2 * (kind === null ? characterKinds.length : characterKinds.indexOf(kind)) + (last ? 1 : 0);
     const at = ROWS * column + index;
-    if (Number.isNaN(known[at])) known[at] = greatestIn(last ? end : character, index, kind);
+    if (Number.isNaN(known[at])) known[at] = meanOf(last ? end : character, index, kind);
     return known[at] as number;
   };
   const phasing = phasingPlaces.reduce((sum, at) => sum + (heard[at] as number), 0);
-  return { character, end, phasing, heard, greatest };
+  return { character, end, phasing, heard, mean };
 }
 
 /** One row, with what is expected of its kind added. */
@@ -87,15 +90,14 @@ export function rowOf(table: Float64Array, index: number, kind: CharacterKind | 
   return row;
 }
 
-function greatestIn(table: Float64Array, index: number, kind: CharacterKind | null): number {
+function meanOf(table: Float64Array, index: number, kind: CharacterKind | null): number {
   const prior = kind === null ? null : fieldPriors[kind];
-  let high = Number.NEGATIVE_INFINITY;
-  for (let symbol = 0; symbol < SYMBOLS; symbol++) {
-    const weight =
-      (table[SYMBOLS * index + symbol] as number) + (prior === null ? 0 : (prior[symbol] as number));
-    if (weight > high) high = weight;
-  }
-  return high;
+  let sum = 0;
+  for (let symbol = 0; symbol < SYMBOLS; symbol++)
+    sum += Math.exp(
+      (table[SYMBOLS * index + symbol] as number) + (prior === null ? 0 : (prior[symbol] as number)),
+    );
+  return Math.log(prior === null ? sum / SYMBOLS : sum);
 }
 
 /** Where the fourteen right phasing words stand in a table of stream positions. */

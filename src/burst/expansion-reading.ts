@@ -21,9 +21,11 @@ const SURE = 0.999;
 const BROKEN = 0.99;
 /** Share of expansions in whose front the closing pair of the call is not copied in RX. */
 const UNCOPIED = 0.1;
-/** Lengths whose bound lies this far (natural log) below the best are not worth a trellis. */
-const WORTHLESS = 14;
-/** Nor are those whose bound lies this far below there being no expansion. */
+/** Natural log of the share of calls without an expansion. */
+const WITHOUT = /* @__PURE__ */ Math.log(0.7);
+/** Lengths that were heard this much less (natural log) than all else are not worth a trellis. */
+const WORTHLESS = 8;
+/** Nor are those that were heard this much less than random bits. */
 const UNLIKELY = 3;
 
 /** What stands behind the basic call. */
@@ -47,7 +49,7 @@ export type ExpansionReading =
  */
 export function readExpansion(tables: CharacterTables, end: number): ExpansionReading {
   const { best, total } = weigh(tables, end);
-  if (best === null || -Math.expm1(-total) < BROKEN) return { kind: 'none' };
+  if (best === null || -Math.expm1(WITHOUT - total) < BROKEN) return { kind: 'none' };
   if (Math.exp(best.weight - total) < SURE || !holdsAsSent(tables, best)) return { kind: 'broken' };
   const { layout, first, length } = best.attempt;
   return {
@@ -58,24 +60,22 @@ export function readExpansion(tables: CharacterTables, end: number): ExpansionRe
   };
 }
 
-/** Natural log of what was heard behind a call, with an expansion or without, against random bits. */
+/**
+ * Natural log of what was heard behind a call, with an expansion or without, against random bits; the error
+ * check of an expansion left aside.
+ */
 export function heardBehind(tables: CharacterTables, end: number): number {
-  return weigh(tables, end).total;
-}
-
-/** The greatest that {@link heardBehind} can be. */
-export function mostBehind(tables: CharacterTables, end: number): number {
-  return attemptsBehind(tables, end).reduce((most, { bound }) => Math.max(most, bound), 0);
+  return attemptsBehind(tables, end).reduce((sum, { expected }) => logSum(sum, expected), WITHOUT);
 }
 
 function weigh(
   tables: CharacterTables,
   end: number,
 ): { readonly best: Solved | null; readonly total: number } {
-  let total = 0;
+  let total = WITHOUT;
   let best: Solved | null = null;
-  for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.bound - one.bound)) {
-    if (attempt.bound < Math.max((best?.weight ?? 0) - WORTHLESS, -UNLIKELY)) break;
+  for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected)) {
+    if (attempt.expected < total - WORTHLESS || attempt.expected < -UNLIKELY) break;
     const solved = solve(tables, attempt);
     total = logSum(total, solved.total);
     if (best === null || solved.weight > best.weight) best = solved;
@@ -91,8 +91,8 @@ interface Attempt {
   readonly length: number;
   /** Weight of the words before it, with how usual its length and layout are. */
   readonly seam: number;
-  /** The greatest weight it can have, the error check left aside. */
-  readonly bound: number;
+  /** What was heard of all expansions of this length and layout, the error check left aside. */
+  readonly expected: number;
 }
 
 interface Solved {
@@ -109,10 +109,10 @@ function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
     const seam = SHARE + seamOf(tables, end, layout);
     let sum = seam;
     return Array.from({ length: LONGEST_EXPANSION }, (_, index) => {
-      sum += tables.greatest(kindOf(index), first + index, false);
+      sum += tables.mean(kindOf(index), first + index, false);
       const last = first + index + 1;
-      const closing = tables.greatest('anyEnd', last, true) + tables.greatest(null, last + 1, false);
-      return { layout, first, length: index + 1, seam, bound: sum + closing };
+      const closing = tables.mean('anyEnd', last, true) + tables.mean(null, last + 1, false);
+      return { layout, first, length: index + 1, seam, expected: sum + closing };
     });
   });
 }
@@ -120,7 +120,7 @@ function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
 /** What the words between call and expansion say for a layout, beyond what the call itself made of them. */
 function seamOf(tables: CharacterTables, end: number, layout: ExpansionLayout): number {
   // Where the expansion takes the place of the closing pair, the call must not count that pair as its own.
-  if (!layout.closesCall) return tables.greatest('anyEnd', end, false) - tables.greatest('anyEnd', end, true);
+  if (!layout.closesCall) return tables.mean('anyEnd', end, false) - tables.mean('anyEnd', end, true);
   const closing = mostLikely(tables.end, SYMBOLS * end);
   const [, first = 0] = characterPositions(end + 2);
   const [, second = 0] = characterPositions(end + 3);

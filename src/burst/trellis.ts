@@ -16,7 +16,7 @@ export interface Path {
 /** What the trellis found among all sequences whose error check holds. */
 export interface TrellisAnswer {
   /** The heaviest sequence first. After it, for every position and symbol, the heaviest with that symbol there. */
-  readonly paths: readonly Path[];
+  readonly paths: readonly [Path, ...Path[]];
   /** Natural log of the sum of the exponentials of all weights. */
   readonly total: number;
   /** For each character of the heaviest sequence, its share of the sum. */
@@ -53,7 +53,7 @@ export function solveTrellis(weights: Float64Array, length: number, most: number
         (backward.sum[(position + 1) * STATES + (state ^ symbol)] as number);
     return (share * kept.share(position, symbol)) / sum;
   });
-  const paths: Path[] = [{ characters: main, weight: kept.top + Math.log(best) }];
+  const paths: [Path, ...Path[]] = [{ characters: main, weight: kept.top + Math.log(best) }];
   const seen = new Set([main.join()]);
   for (const turn of turns(kept, forward, backward, main, best * Math.exp(-TRELLIS_REACH))) {
     if (paths.length >= most) break;

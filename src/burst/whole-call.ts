@@ -1,17 +1,15 @@
 import { type CallShape, callShapes } from './call-shape.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
-import { heardBehind, mostBehind } from './expansion-reading.ts';
+import { heardBehind } from './expansion-reading.ts';
 import { fieldPriors } from './field-prior.ts';
 import { logSum } from './log-sum.ts';
 import { solveTrellis } from './trellis.ts';
 
 const SYMBOLS = 128;
-/** Shapes whose bound lies this far (natural log) below the best call are not worth a trellis. */
-const WORTHLESS = 20;
-/** Shapes that are solved, at most: in noise many look alike. */
-const MOST_SHAPES = 24;
+/** Shapes of which this much less (natural log) was heard than of all others are not worth a trellis. */
+const WORTHLESS = 12;
 /** Readings kept for comparison, at most. */
-const LIST_LENGTH = 16;
+export const LIST_LENGTH = 64;
 
 /** One reading of the whole call. */
 export interface Reading {
@@ -41,51 +39,57 @@ export interface WholeCall {
  * @returns `null` when no call can weigh that much
  */
 export function weighWholeCall(tables: CharacterTables, least: number): WholeCall | null {
-  const tried: CallShape[] = [];
+  const promising = byPromise(tables);
   const found = new Map<string, readonly number[]>();
-  const behind = new Map<number, number>();
   let total = Number.NEGATIVE_INFINITY;
   let best = Number.NEGATIVE_INFINITY;
   let shares: readonly number[] = [];
-  for (const { shape, bound } of byPromise(tables)) {
-    if (bound < Math.max(best - WORTHLESS, least - tables.phasing) || tried.length === MOST_SHAPES) break;
-    const end = shape.kinds.length - 1;
-    const after = behind.get(end) ?? heardBehind(tables, end);
-    behind.set(end, after);
-    const answer = solveTrellis(weightsOf(tables, shape), end + 2, LIST_LENGTH);
-    const weight = (answer.paths[0]?.weight ?? Number.NEGATIVE_INFINITY) + Math.log(shape.share) + after;
-    if (weight > best) {
-      best = weight;
-      shares = answer.shares;
+  for (const { shape, expected, behind } of promising) {
+    // What is not worth a trellis still counts, as what it weighs on average.
+    if (expected < Math.max(total - WORTHLESS, least - tables.phasing)) total = logSum(total, expected);
+    else {
+      const extra = Math.log(shape.share) + behind;
+      const answer = solveTrellis(weightsOf(tables, shape), shape.kinds.length + 1, LIST_LENGTH);
+      total = logSum(total, answer.total + extra);
+      for (const { characters } of answer.paths) found.set(characters.join(), characters);
+      const weight = answer.paths[0].weight + extra;
+      if (weight > best) ({ shares } = answer);
+      best = Math.max(best, weight);
     }
-    total = logSum(total, answer.total + Math.log(shape.share) + after);
-    for (const { characters } of answer.paths) found.set(characters.join(), characters);
-    tried.push(shape);
   }
   const readings = [...found.values()].map((characters) => ({
     characters,
     heard: tables.phasing + heardOf(tables, characters),
-    prior: priorOf(characters, tried) + (behind.get(characters.length - 2) ?? 0),
+    prior: priorOf(characters, promising),
   }));
   readings.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
   const [first, ...others] = readings.slice(0, LIST_LENGTH);
   return first === undefined ? null : { readings: [first, ...others], total: tables.phasing + total, shares };
 }
 
-/** Every shape with the greatest weight that a call of it can have when the error check is left aside. */
-function byPromise(tables: CharacterTables): { readonly shape: CallShape; readonly bound: number }[] {
-  const most = new Map<number, number>();
-  const bounds = callShapes.map((shape) => {
+/** A shape and what was heard of all calls that have it. */
+interface Prospect {
+  readonly shape: CallShape;
+  /** Natural log of what was heard and expected, the error check left aside. */
+  readonly expected: number;
+  /** The part of it that stands behind the call. */
+  readonly behind: number;
+}
+
+/** Every shape, the most promising first. */
+function byPromise(tables: CharacterTables): Prospect[] {
+  const known = new Map<number, number>();
+  const prospects = callShapes.map((shape) => {
     const end = shape.kinds.length - 1;
-    const after = most.get(end) ?? mostBehind(tables, end);
-    most.set(end, after);
-    let bound = Math.log(shape.share) + tables.greatest(null, end + 1, false) + after;
+    const behind = known.get(end) ?? heardBehind(tables, end);
+    known.set(end, behind);
+    let expected = Math.log(shape.share) + tables.mean(null, end + 1, false) + behind;
     shape.kinds.forEach((kind, index) => {
-      bound += tables.greatest(kind, index, index === end);
+      expected += tables.mean(kind, index, index === end);
     });
-    return { shape, bound };
+    return { shape, expected, behind };
   });
-  return bounds.sort((one, other) => other.bound - one.bound);
+  return prospects.sort((one, other) => other.expected - one.expected);
 }
 
 /** What was heard and expected of each character of a shape; of the error check nothing is expected. */
@@ -108,15 +112,15 @@ function heardOf(tables: CharacterTables, characters: readonly number[]): number
   return sum;
 }
 
-function priorOf(characters: readonly number[], shapes: readonly CallShape[]): number {
+function priorOf(characters: readonly number[], prospects: readonly Prospect[]): number {
   let prior = Number.NEGATIVE_INFINITY;
-  for (const { kinds, share } of shapes) {
-    if (kinds.length !== characters.length - 1) continue;
-    const each = kinds.reduce(
-      (sum, kind, index) => sum + (fieldPriors[kind][characters[index] as number] as number),
-      0,
-    );
-    prior = logSum(prior, Math.log(share) + each);
+  for (const { shape, behind } of prospects) {
+    if (shape.kinds.length !== characters.length - 1) continue;
+    let each = Math.log(shape.share) + behind;
+    shape.kinds.forEach((kind, index) => {
+      each += fieldPriors[kind][characters[index] as number] as number;
+    });
+    prior = logSum(prior, each);
   }
   return prior;
 }
