@@ -7,6 +7,10 @@
 export type { AisReport, AisStation, NavigationalStatus } from './ais/report.ts';
 // What the readings are made of.
 export type { Direction } from './dsc/read-dsc.ts';
+// Why a display shows nothing, and mending it on the way.
+export type { FaultReport, Finding, Sighting } from './fault/fault.ts';
+export { FAULTS, type FaultId, type FaultStep } from './fault/fault-list.ts';
+export { type FaultOptions, findFaults } from './fault/find-faults.ts';
 export type { UtcTime } from './field/utc-field.ts';
 // One line at a time.
 export { checksumOf } from './frame/checksum.ts';
@@ -16,6 +20,14 @@ export type { Sentence } from './frame/sentence.ts';
 export type { TagBlock } from './frame/tag-block.ts';
 // Every finding of this room.
 export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';
+export type { MendableFault } from './mend/mend-line.ts';
+export {
+  type Change,
+  createMender,
+  type MendedPiece,
+  type Mender,
+  type MenderOptions,
+} from './mend/mender.ts';
 export type { FixQuality, ReceiverFix } from './own/receiver-fix.ts';
 export { type TargetFields, writeTarget } from './point/target.ts';
 export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';

@@ -90,4 +90,22 @@ export const deviations: Record<string, () => void> = {
       expect(first(body).call).not.toHaveProperty('asReceived');
     }
   },
+  'D-sentence-10': () => {
+    const [reading] = readSentences('!AIVDM,1,1,,B,177KQJ5000G?tO`K>RA1wUbN0TKH,0*5C');
+    expect(reading).toMatchObject({ kind: 'ais', report: { mmsi: '477553000', course: 51, heading: 181 } });
+    for (const [name, bits] of Object.entries(lengths)) {
+      expect(tables[name]?.reduce((sum, [, width]) => sum + width, 0)).toBe(bits);
+    }
+  },
+  'D-sentence-11': () => {
+    const log = (minute: string): string[] =>
+      findFaults(
+        line('GPRMC,140500.00,A,5621.1000,N,00632.4000,W,5.2,184.0,010626,1.5,W,A') +
+          line(`CDDSC,20,2329991420,08,21,26,0562000630,${minute},,,B,E`) +
+          line('CDDSE,1,1,A,2329991420,00,33001200'),
+      ).findings.map(({ id, certainty }) => `${id} ${certainty}`);
+    expect(log('1404')).toEqual(['wrong-quadrant likely']);
+    expect(log('1308')).toEqual(['wrong-quadrant likely', 'wrong-time likely']);
+    expect(log('1320')).toEqual(['wrong-quadrant likely']);
+  },
 };

@@ -236,8 +236,8 @@ describe('AIS that cannot be used costs a notice', () => {
   const five = sentencesOf(bitsOf('5', { message: 5, mmsi: 232_999_142, name: 'TERN' })) as [string, string];
 
   it.each([
-    ['an unknown number', sentencesOf('000110' + '0'.repeat(162)), 'sentence-ais-unread'],
-    ['too few bits', sentencesOf('000001' + '0'.repeat(60)), 'sentence-ais-short'],
+    ['an unknown number', sentencesOf('000110'.padEnd(168, '0')), 'sentence-ais-unread'],
+    ['too few bits', sentencesOf('000001'.padEnd(66, '0')), 'sentence-ais-short'],
     ['ten digits', sentencesOf(bitsOf('1', { message: 1, mmsi: 1_000_000_000 })), 'sentence-ais-identity'],
     [
       'no place',

@@ -28,6 +28,9 @@ export interface ParseSentenceOptions {
 /** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
 export interface Taken {
   readonly result: Result<Sentence>;
+  /** Where the sentence begins and ends, its checksum included; when it is damaged, where it may. */
+  readonly start: number;
+  readonly end: number;
   readonly next: number;
 }
 
@@ -81,8 +84,15 @@ function takeWhole(line: string): Taken | null {
     sum ^= code;
   }
   if (line.charCodeAt(star) !== STAR || line.length + 2 > MOST_CHARACTERS) return null;
-  if (capitalHexValue(line.charCodeAt(star + 1)) * 16 + capitalHexValue(line.charCodeAt(star + 2)) !== sum) return null;
-  return { result: dissect(line.slice(1, star), 'right', null, line, []), next: line.length };
+  if (capitalHexValue(line.charCodeAt(star + 1)) * 16 + capitalHexValue(line.charCodeAt(star + 2)) !== sum)
+    return null;
+  const { length } = line;
+  return {
+    result: dissect(line.slice(1, star), 'right', null, line, []),
+    start: 0,
+    end: length,
+    next: length,
+  };
 }
 
 function capitalHexValue(code: number): number {
@@ -94,7 +104,7 @@ function takeForgiving(line: string, from: number, unchecked: boolean): Taken {
   let tag: TagBlock | null = null;
   let start = skipToOpening(line, from, notices);
   for (let blocks = 0; line.charCodeAt(start) === BACKSLASH; blocks += 1) {
-    if (blocks === MOST_TAG_BLOCKS) return { result: failure(noStart(line.slice(from, start))), next: start };
+    if (blocks === MOST_TAG_BLOCKS) return nothing(line.slice(from, start), from, start);
     const close = findOpening(line, start + 1);
     if (line.charCodeAt(close) === BACKSLASH) {
       const { block, notice } = readTagBlock(line.slice(start + 1, close));
@@ -106,7 +116,7 @@ function takeForgiving(line: string, from: number, unchecked: boolean): Taken {
       start = close;
     }
   }
-  if (start === line.length) return { result: failure(noStart(line.slice(from))), next: start };
+  if (start === line.length) return nothing(line.slice(from), from, start);
 
   const limit = findOpening(line, start + 1);
   const star = line.indexOf('*', start + 1);
@@ -129,7 +139,11 @@ function complete(line: string, start: number, star: number, tag: TagBlock | nul
     const rest = line.slice(end, next).replace(/[\r\n]+$/, '');
     if (rest !== '') notices.push(trailingCharacters(rest));
   }
-  return { result: dissect(line.slice(start + 1, star), 'right', tag, raw, notices), next };
+  return { result: dissect(line.slice(start + 1, star), 'right', tag, raw, notices), start, end, next };
+}
+
+function nothing(text: string, from: number, next: number): Taken {
+  return { result: failure(noStart(text)), start: from, end: next, next };
 }
 
 /** Takes all blanks out and tries again: text that was wrapped or copied after it left the talker. */
@@ -145,7 +159,7 @@ function withoutBlanks(
   const star = cleaned.indexOf('*');
   if (cleaned.length === segment.length || !checksumHolds(cleaned, 0, star)) return null;
   notices.push(blankDamage(segment));
-  return { result: complete(cleaned, 0, star, tag, notices).result, next: limit };
+  return { result: complete(cleaned, 0, star, tag, notices).result, start, end: limit, next: limit };
 }
 
 function withoutChecksum(
@@ -158,14 +172,16 @@ function withoutChecksum(
 ): Taken {
   const raw = line.slice(start, limit).trimEnd();
   const missing = checksumMissing(raw);
-  if (!unchecked) return { result: failure(missing), next: limit };
+  const place = { start, end: start + raw.length, next: limit };
+  if (!unchecked) return { result: failure(missing), ...place };
   notices.push(missing);
-  return { result: dissect(raw.slice(1), 'unchecked', tag, raw, notices), next: limit };
+  return { result: dissect(raw.slice(1), 'unchecked', tag, raw, notices), ...place };
 }
 
 function wrong(line: string, start: number, star: number, limit: number): Taken {
   const given = line.slice(star, Math.min(star + 3, limit));
-  return { result: failure(checksumWrong(given, checksumBetween(line, start + 1, star))), next: limit };
+  const issue = checksumWrong(given, checksumBetween(line, start + 1, star));
+  return { result: failure(issue), start, end: limit, next: limit };
 }
 
 function dissect(

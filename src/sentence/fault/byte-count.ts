@@ -1,0 +1,38 @@
+/** What the bytes of a stream look like, before any sentence is sought in them. */
+export interface ByteCount {
+  count: number;
+  /** Bytes that are no blank and no line end. */
+  visible: number;
+  /** Bytes that no sentence can hold: above 7E hex, or control characters other than tab and line ends. */
+  foreign: number;
+  /** Bytes whose bits are at most two runs, as a slow line gives them to a fast port: each bit is read several times. */
+  smeared: number;
+}
+
+/** Adds a piece of the stream to the count. */
+export function countBytes(count: ByteCount, piece: string): void {
+  for (let index = 0; index < piece.length; index += 1) {
+    const code = piece.charCodeAt(index);
+    count.count += 1;
+    if (code !== 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09) count.visible += 1;
+    if (code > 0x7e || (code < 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09)) {
+      count.foreign += 1;
+      if (isSmeared(code)) count.smeared += 1;
+    }
+  }
+}
+
+/** Fewer are not enough to judge a speed by. */
+const LEAST_BYTES = 16;
+
+/** Whether the stream is no text at all: nothing sound in it, and many bytes that no sentence can hold. */
+export function isGarbage(count: ByteCount, sentences: number): boolean {
+  return sentences === 0 && count.count >= LEAST_BYTES && count.foreign * 5 > count.count;
+}
+
+/** 00, FF, and all ones above or below all zeros. */
+function isSmeared(code: number): boolean {
+  const byte = code & 0xff;
+  const turned = byte & 1 ? byte : ~byte & 0xff;
+  return code <= 0xff && (turned & (turned + 1)) === 0;
+}

@@ -1,0 +1,153 @@
+import type { Call } from '../../call/index.ts';
+import type { Notice } from '../../result/index.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
+import type { CallReading } from '../reader/reading.ts';
+import { writeSentences } from '../write-sentences.ts';
+import type { Collector } from './collector.ts';
+import type { FaultId } from './fault-list.ts';
+import { fieldOf } from './line-fault.ts';
+
+/** What is known beside the stream. */
+export interface CallContext {
+  /** Own identity, nine digits. */
+  readonly own: string | null;
+  /** The station a position was asked of; `'any'` when one was expected from anybody. */
+  readonly expected: string | null;
+}
+
+/** Faults that the reader's notices about a call show. */
+const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, FaultId>([
+  ['sentence-legacy-layout', 'legacy-layout'],
+  ['sentence-fields-missing', 'fields-missing'],
+  ['sentence-expansion-missing', 'expansion-missing'],
+  ['sentence-expansion-late', 'expansion-late'],
+  ['sentence-expansion-unannounced', 'expansion-unannounced'],
+  ['sentence-identity-nine-digits', 'identity-nine-digits'],
+]);
+const UNKNOWN_POSITION = '9999999999';
+
+/** Adds what one call shows by itself. */
+export function addCallFaults(reading: CallReading, context: CallContext, collector: Collector): void {
+  const add = (
+    id: FaultId,
+    certainty: 'certain' | 'likely' | 'possible',
+    field: number | null,
+    seen: string,
+  ): void => {
+    const corrected = correctedFor(id, reading);
+    const sighting = { line: reading.line, field, seen };
+    collector.add(id, certainty, corrected === null ? sighting : { ...sighting, corrected });
+  };
+  const texts = dscTexts(reading);
+  const legacy = reading.notices.some(({ code }) => code === 'sentence-legacy-layout');
+
+  for (const notice of reading.notices) {
+    const id = BY_NOTICE.get(notice.code);
+    // The older layout has seven fields by right.
+    if (id !== undefined && !(id === 'fields-missing' && legacy)) {
+      add(id, 'certain', fieldOf(notice), seenIn(notice, reading));
+    }
+  }
+  if (reading.talker !== 'CD') add('talker', 'possible', null, reading.talker);
+  if (!legacy) addFieldFaults(reading, texts, add);
+  addKindFaults(reading.call, context, texts, add);
+  if (context.own !== null && reading.call.from === context.own) add('own-call', 'likely', 2, context.own);
+  if (reading.repeat > 0)
+    add('duplicates', 'certain', null, `the same again, ${reading.repeat + 1} times by now`);
+}
+
+type Add = (
+  id: FaultId,
+  certainty: 'certain' | 'likely' | 'possible',
+  field: number | null,
+  seen: string,
+) => void;
+
+function addFieldFaults(reading: CallReading, texts: readonly string[], add: Add): void {
+  const [, station = '', , , , place = '', time = '', ship = ''] = texts;
+  for (const [field, text] of [
+    [2, station],
+    [8, ship],
+  ] as const) {
+    if (/^\d{7,8}$/.test(text)) add('leading-zero-lost', 'likely', field, text);
+    else if (/^\d{9}[1-9]$/.test(text) && reading.call.to?.kind !== 'area')
+      add('identity-last-digit', 'certain', field, text);
+  }
+  if (/^\d{9}$/.test(place)) add('leading-zero-lost', 'likely', 6, place);
+  else if (reading.notices.some(({ code }) => code === 'sentence-place'))
+    add('bad-position', 'certain', 6, place);
+  else if (isPositionless(reading.call) && /^\d{10}$/.test(place) && place !== UNKNOWN_POSITION) {
+    add('bad-position', 'certain', 6, place);
+  }
+  if (/^\d{1,3}$/.test(time) && reading.call.kind !== 'automatic-service-call')
+    add('leading-zero-lost', 'likely', 7, time);
+}
+
+function addKindFaults(call: Call, { expected }: CallContext, texts: readonly string[], add: Add): void {
+  const place = texts[5] ?? '';
+  if (call.kind === 'position-reply' || call.kind === 'distress-alert') {
+    if (place === UNKNOWN_POSITION) add('no-fix', 'certain', 6, place);
+    if (call.position !== null) {
+      if (texts[6] === '' || texts[6] === '8888') add('no-time', 'certain', 7, texts[6]);
+      if (call.position.fraction === undefined) {
+        if (texts[10] !== 'E') add('no-expansion', 'certain', 11, 'no expansion announced and none received');
+      } else if (call.position.fraction.latitude === 0 && call.position.fraction.longitude === 0) {
+        add('no-expansion', 'possible', null, 'all eight decimals are 0');
+      }
+    }
+  }
+  if (call.kind === 'position-reply') {
+    if (place === '') add('refused', 'likely', 6, 'a position answer with an empty position');
+    else if (call.unasked) add('acknowledgement', 'possible', 10, texts[9] ?? '');
+  }
+  if ((call.kind === 'position-reply' || call.kind === 'position-request') && call.category !== 'safety') {
+    add('category', 'possible', 3, texts[2] ?? '');
+  }
+  if (call.kind === 'unable-to-comply' && (call.category === 'safety' || call.from === expected)) {
+    add('refused', 'certain', 4, `${texts[3] ?? ''},${texts[4] ?? ''}`);
+  }
+}
+
+function isPositionless(call: Call): boolean {
+  return 'position' in call && call.position === null;
+}
+
+/** The call as it should have come over the wire, or `null` where that would be a guess. */
+function correctedFor(id: FaultId, reading: CallReading): readonly string[] | null {
+  const { sentences, call } = reading;
+  const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
+  switch (id) {
+    case 'legacy-layout':
+      return writeSentences(call, { direction: reading.direction, talker: 'CD' });
+    case 'talker':
+      return sentences.map((sentence) =>
+        rewritten(sentence, { talker: 'CD', fields: strictFields(sentence, sentences.length > 1) }),
+      );
+    case 'fields-missing':
+    case 'expansion-late':
+    case 'expansion-unannounced':
+    case 'identity-nine-digits':
+      return strict;
+    default:
+      return null;
+  }
+}
+
+function strictly(sentence: Sentence, expanded: boolean): string {
+  return rewritten(sentence, { fields: strictFields(sentence, expanded) });
+}
+
+function strictFields(sentence: Sentence, expanded: boolean): readonly string[] {
+  const fields = paddedFields(sentence);
+  if (sentence.formatter !== 'DSC') return fields;
+  return elevenFields(fields).map((field, index) => (index === 10 && expanded ? 'E' : field));
+}
+
+function dscTexts(reading: CallReading): readonly string[] {
+  return reading.sentences[0]?.fields ?? [];
+}
+
+function seenIn({ received }: Notice, reading: CallReading): string {
+  return received ?? reading.sentences[0]?.raw ?? '';
+}

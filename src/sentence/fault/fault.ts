@@ -1,0 +1,46 @@
+import type { FaultId, FaultStep } from './fault-list.ts';
+
+/** One place where a fault was seen. */
+export interface Sighting {
+  /** Line, counted from 1; `null` when it concerns the whole. */
+  readonly line: number | null;
+  /** Field of the sentence, counted from 1 behind the address; `null` when it concerns the whole line. */
+  readonly field: number | null;
+  /** The characters that show it, or what is missing, for people. */
+  readonly seen: string;
+  /** The sentence, or the sentences in their right order, as they should have been; absent where nobody can know. */
+  readonly corrected?: readonly string[];
+}
+
+/** One fault, with every place where it was seen. */
+export interface Finding {
+  readonly id: FaultId;
+  readonly step: FaultStep;
+  /** `'certain'`: it is so. `'likely'`: nothing else is. `'possible'`: it may be sound all the same. */
+  readonly certainty: 'certain' | 'likely' | 'possible';
+  readonly why: string;
+  readonly remedy: string;
+  /** How often it was seen. */
+  readonly count: number;
+  /** The first places, twenty at most. */
+  readonly sightings: readonly Sighting[];
+}
+
+/** What a look at a stream found, and how much there was to look at. */
+export interface FaultReport {
+  readonly kind: 'fault-report';
+  /** In the order in which a technician would look. */
+  readonly findings: readonly Finding[];
+  /** Whether nothing was found. */
+  readonly clean: boolean;
+  /** One sentence for people. */
+  readonly summary: string;
+  readonly characters: number;
+  readonly lines: number;
+  /** Sound sentences. */
+  readonly sentences: number;
+  /** Calls among them, repeats counted. */
+  readonly calls: number;
+  /** What cannot be seen from here and stays to be looked at when the findings do not explain it. */
+  readonly outside: readonly string[];
+}

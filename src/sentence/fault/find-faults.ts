@@ -1,0 +1,126 @@
+import type { Coordinates } from '../../position/index.ts';
+import { createSentenceReader } from '../reader/reader.ts';
+import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
+import { createCollector } from './collector.ts';
+import type { FaultReport, Finding } from './fault.ts';
+import { createSight, type Tally } from './sight.ts';
+
+/** What is known beside the stream. Everything helps, nothing is needed. */
+export interface FaultOptions {
+  /** Own identity, nine digits. */
+  readonly own?: string;
+  /** Own position, used until the stream tells one. */
+  readonly position?: Coordinates;
+  /** When the stream was received, epoch milliseconds, if its own lines do not say. */
+  readonly now?: number;
+  /** That a position was asked for and should be in the stream: `{}`, or the station it was asked of. */
+  readonly expect?: {
+    /** Nine digits. */
+    readonly station?: string;
+  };
+}
+
+const CHUNK = 4096;
+
+const OUTSIDE: readonly string[] = [
+  'whether the display supports DSC and DSE sentences at all, or only for distress: look up its list of accepted sentences, or send WPL or TLL',
+  'whether the radio sends calls on another network of the boat and not on this line',
+  'what the display does with the tenth digit of an identity: a padding zero shown on the chart is cosmetic, but lists then do not match',
+  'whether the other ship heard the request, and whether she is set to answer, to ask or to refuse',
+];
+
+/**
+ * Finds why a reply never appeared on the display, in what came down the wire: a log, a capture, raw bytes.
+ *
+ * The findings stand in the order in which a technician would look: bytes, lines, checksums, calls, position,
+ * expansion, identity, type of call, plausibility. Each says what was seen and where, why it matters, what to
+ * do and how certain it is, and the sentence as it should be where that is not a guess. A clean stream says so
+ * and names what cannot be seen from it.
+ *
+ * @param input - text or bytes, as received
+ * @param options - own identity and position, time of receipt, and what was expected
+ * @returns the findings; never throws on any input
+ * @throws RangeError when an identity in the options is not nine digits
+ *
+ * @example
+ * ```ts
+ * import { findFaults } from 'seahail/sentence';
+ *
+ * const report = findFaults('$CVDSC,20,2329991420,08,21,26,1562000630,1404,,,B,*2B\r\n');
+ * for (const { id, certainty } of report.findings) console.log(id, certainty);
+ * // talker possible
+ * // no-expansion certain
+ * ```
+ */
+export function findFaults(input: string | Uint8Array, options: FaultOptions = {}): FaultReport {
+  const { own, position, now, expect } = options;
+  for (const identity of [own, expect?.station]) {
+    if (identity !== undefined && !/^\d{9}$/.test(identity)) {
+      throw new RangeError(`an identity of nine digits is needed, not '${identity}'`);
+    }
+  }
+  const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0 };
+  const sight = createSight(
+    { own: own ?? null, expected: expect?.station ?? null },
+    position ?? null,
+    now ?? null,
+  );
+  const reader = createSentenceReader({ unchecked: true });
+  for (const piece of piecesOf(input)) {
+    countBytes(bytes, piece);
+    for (const reading of reader.push(piece)) sight.look(reading);
+  }
+  for (const reading of reader.flush()) sight.look(reading);
+  const { tally, collector } = sight.end(expect !== undefined);
+
+  const lifeless = bytes.visible === 0 || isGarbage(bytes, tally.sentences);
+  const findings = lifeless ? lifelessFindings(bytes) : collector.findings();
+  return {
+    kind: 'fault-report',
+    findings,
+    clean: findings.length === 0,
+    summary: summaryOf(findings, tally),
+    characters: bytes.count,
+    lines: tally.lines,
+    sentences: tally.sentences,
+    calls: tally.calls,
+    outside: OUTSIDE,
+  };
+}
+
+function lifelessFindings(bytes: ByteCount): Finding[] {
+  const collector = createCollector();
+  const whole = { line: null, field: null };
+  if (bytes.visible === 0) {
+    collector.add('no-data', 'certain', {
+      ...whole,
+      seen: bytes.count === 0 ? 'no byte' : 'blanks and line ends only',
+    });
+  } else {
+    const hint =
+      bytes.smeared * 2 > bytes.foreign ? ', most of them as a slow line gives them to a fast port' : '';
+    collector.add('wrong-speed', 'likely', {
+      ...whole,
+      seen: `${bytes.foreign} of ${bytes.count} bytes that no sentence can hold${hint}`,
+    });
+  }
+  return collector.findings();
+}
+
+function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): string {
+  const looked = `${counted(sentences, 'sentence')}, ${counted(calls, 'call')} among them`;
+  if (findings.length === 0) return `No fault found in ${looked}: look at the display and its settings`;
+  return `${counted(findings.length, 'fault')} found in ${looked}: begin with ${findings[0]?.id ?? ''}`;
+}
+
+function counted(count: number, noun: string): string {
+  return count === 1 ? `1 ${noun}` : `${count} ${noun}s`;
+}
+
+function* piecesOf(input: string | Uint8Array): Generator<string> {
+  for (let from = 0; from < input.length; from += CHUNK) {
+    yield typeof input === 'string'
+      ? input.slice(from, from + CHUNK)
+      : String.fromCharCode(...input.subarray(from, from + CHUNK));
+  }
+}

@@ -1,0 +1,84 @@
+import type { Notice } from '../../result/index.ts';
+import { hexOf } from '../frame/checksum.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { rewritten } from '../mend/correct.ts';
+import type { DamagedReading, Reading } from '../reader/reading.ts';
+import type { Collector } from './collector.ts';
+import type { FaultId } from './fault-list.ts';
+
+/** Faults that the framing shows, by the notice the reader gave. */
+const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, FaultId>([
+  ['sentence-length', 'too-long'],
+  ['sentence-tag-checksum', 'tag-block'],
+  ['sentence-tag-unclosed', 'tag-block'],
+  ['sentence-blank-damage', 'blank-damage'],
+  ['sentence-blank-sent', 'blank-sent'],
+  ['sentence-checksum-missing', 'checksum-missing'],
+  ['sentence-checksum-lower-case', 'checksum-lower-case'],
+]);
+/** What is mended by writing the sentence anew. A missing checksum is not: nobody knows whether the sentence is whole. */
+const MENDED_BY_WRITING: readonly FaultId[] = [
+  'tag-block',
+  'blank-damage',
+  'blank-sent',
+  'checksum-lower-case',
+];
+
+/** Adds what the framing of a sound sentence shows, whatever the sentence is about. */
+export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collector: Collector): void {
+  const sentences = 'sentences' in reading ? reading.sentences : [reading.sentence];
+  const tag = sentences.find((sentence) => sentence.tag !== null)?.tag;
+  if (tag !== undefined && tag !== null) {
+    const seen = tag.parameters.map(([letter, value]) => `${letter}:${value}`).join(',');
+    collector.add('tag-block', 'possible', {
+      line: reading.line,
+      field: null,
+      seen: `\\${seen}\\`,
+      corrected: sentences.map(anew),
+    });
+  }
+  for (const notice of reading.notices) {
+    const id = BY_NOTICE.get(notice.code);
+    if (id === undefined) continue;
+    const corrected = MENDED_BY_WRITING.includes(id) ? { corrected: sentences.map(anew) } : {};
+    collector.add(id, id === 'tag-block' ? 'possible' : 'certain', {
+      line: reading.line,
+      field: fieldOf(notice),
+      seen: notice.received ?? notice.message,
+      ...corrected,
+    });
+  }
+}
+
+/** Adds a damaged line, and remembers by what its checksum was off; returns how many checksums were wrong. */
+export function addDamage(reading: DamagedReading, collector: Collector, differences: Set<string>): number {
+  let wrong = 0;
+  for (const issue of reading.issues) {
+    if (issue.code !== 'sentence-checksum-wrong' && issue.code !== 'sentence-checksum-malformed') continue;
+    wrong += 1;
+    if (differences.size < 2) differences.add(differenceOf(issue));
+    collector.add('checksum-wrong', 'certain', {
+      line: reading.line,
+      field: null,
+      seen: `${reading.text.trim()} (computed ${issue.expected ?? ''}, stated ${issue.received ?? ''})`,
+    });
+  }
+  return wrong;
+}
+
+/** Number of the field that a notice is about, if it is about one. */
+export function fieldOf({ at }: Notice): number | null {
+  const place = at.indexOf('field');
+  const number = at[place + 1];
+  return place >= 0 && typeof number === 'number' ? number : null;
+}
+
+function anew(sentence: Sentence): string {
+  return rewritten(sentence, {});
+}
+
+/** The bits in which the stated checksum differs, as two hexadecimal digits. */
+function differenceOf({ expected = '', received = '' }: Notice): string {
+  const byteOf = (text: string): number => Number.parseInt(text.replace(/[^0-9A-Fa-f]/g, ''), 16) & 0xff;
+  return hexOf(byteOf(expected) ^ byteOf(received));
+}

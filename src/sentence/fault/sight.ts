@@ -1,0 +1,121 @@
+import type { Coordinates } from '../../position/index.ts';
+import type { CallReading, ExpansionReading, Reading } from '../reader/reading.ts';
+import { addCallFaults, type CallContext } from './call-fault.ts';
+import { type Collector, createCollector } from './collector.ts';
+import type { Sighting } from './fault.ts';
+import { addDamage, addLineFaults } from './line-fault.ts';
+import { addPlausibility, type Places, remember } from './plausibility.ts';
+
+/** How much there was to look at. */
+export interface Tally {
+  lines: number;
+  /** Sound sentences. */
+  sentences: number;
+  calls: number;
+}
+
+/** Looks at readings one by one. */
+export interface Sight {
+  look(reading: Reading): void;
+  /** Looks at what was still held and at the whole. */
+  end(expectsPosition: boolean): { readonly tally: Tally; readonly collector: Collector };
+}
+
+/** Calls held until nothing more can come for them. */
+const MOST_HELD = 64;
+/** Wrong checksums that must agree before a device is accused. */
+const LEAST_WRONG = 3;
+
+/** A look at the beginning of a stream. Its memory is bounded. */
+export function createSight(context: CallContext, position: Coordinates | null, now: number | null): Sight {
+  const collector = createCollector();
+  const places: Places = { own: position, ais: new Map(), reports: new Map() };
+  const tally: Tally = { lines: 0, sentences: 0, calls: 0 };
+  const differences = new Set<string>();
+  const held = new Map<string, CallReading>();
+  /** Stations whose announced expansion did not come in time. */
+  const unfinished = new Map<string, true>();
+  /** Expansions without a call: of interest only when no damaged line explains them. */
+  const strayed: Sighting[] = [];
+  let wrong = 0;
+  let positions = 0;
+  let polledAt: number | null = null;
+
+  function hold(reading: CallReading): void {
+    const key = `${reading.event} ${reading.repeat}`;
+    if (!held.has(key)) tally.calls += 1;
+    held.set(key, reading);
+    const { from } = reading.call;
+    if (from !== null && reading.notices.some(({ code }) => code === 'sentence-expansion-missing')) {
+      remember(unfinished, from, true);
+    }
+    if (held.size <= MOST_HELD) return;
+    for (const [oldest, call] of held) {
+      held.delete(oldest);
+      lookAtCall(call);
+      return;
+    }
+  }
+
+  function lookAtCall(reading: CallReading): void {
+    const { call } = reading;
+    tally.sentences += reading.sentences.length;
+    addLineFaults(reading, collector);
+    addCallFaults(reading, context, collector);
+    if (call.kind === 'polling-acknowledgement') polledAt ??= reading.line;
+    if (call.kind === 'position-reply') positions += 1;
+    if ((call.kind === 'position-reply' || call.kind === 'distress-alert') && call.position !== null) {
+      addPlausibility(reading, call.position, call.time, places, now, collector);
+    }
+  }
+
+  /** An expansion that belongs to no open call: too late for its own, or of another station. */
+  function lookAtExpansion({ line, station, notices }: ExpansionReading): void {
+    const sighting = { line, field: 4, seen: station };
+    if (unfinished.has(station)) collector.add('expansion-late', 'certain', sighting);
+    else if (notices.some(({ code }) => code === 'sentence-expansion-other-station')) {
+      collector.add('expansion-mismatch', 'certain', sighting);
+    } else if (strayed.length < MOST_HELD) strayed.push(sighting);
+  }
+
+  return {
+    look(reading) {
+      tally.lines = Math.max(tally.lines, reading.line);
+      if (reading.kind === 'call') return hold(reading);
+      if (reading.kind === 'damaged') {
+        wrong += addDamage(reading, collector, differences);
+        return;
+      }
+      tally.sentences += 'sentences' in reading ? reading.sentences.length : 1;
+      addLineFaults(reading, collector);
+      if (reading.kind === 'own-fix') places.own = reading.fix.position ?? places.own;
+      if (reading.kind === 'ais' && reading.report.position !== undefined) {
+        remember(places.ais, reading.report.mmsi, reading.report.position);
+      }
+      if (reading.kind === 'expansion' && reading.flag !== 'query') lookAtExpansion(reading);
+    },
+
+    end(expectsPosition) {
+      for (const reading of held.values()) lookAtCall(reading);
+      if (wrong === 0)
+        for (const sighting of strayed) collector.add('expansion-mismatch', 'likely', sighting);
+      if (polledAt !== null && positions === 0) {
+        collector.add('polled', expectsPosition ? 'likely' : 'possible', {
+          line: polledAt,
+          field: 4,
+          seen: '03',
+        });
+      }
+      if (expectsPosition && tally.sentences > 0 && tally.calls === 0) {
+        const seen = `${tally.sentences} sentences, no DSC among them`;
+        collector.add('calls-filtered', 'likely', { line: null, field: null, seen });
+      }
+      if (wrong >= LEAST_WRONG && differences.size === 1 && tally.sentences === 0) {
+        const [difference] = differences;
+        const seen = `${wrong} checksums, each off by ${difference ?? ''}`;
+        collector.add('rewritten-between', 'likely', { line: null, field: null, seen });
+      }
+      return { tally, collector };
+    },
+  };
+}

@@ -1,0 +1,24 @@
+import { checksumOf } from '../frame/checksum.ts';
+import type { Sentence } from '../frame/sentence.ts';
+
+/** The sentence anew, with another talker or other fields, and the checksum that belongs to it. */
+export function rewritten(
+  { start, talker, formatter, fields }: Sentence,
+  change: { readonly talker?: string; readonly fields?: readonly string[] },
+): string {
+  const body = [`${change.talker ?? talker}${formatter}`, ...(change.fields ?? fields)].join(',');
+  return `${start}${body}*${checksumOf(body)}`;
+}
+
+/** The fields with the padding zero put behind nine-digit identities: fields 2 and 8 of `DSC`, field 4 of `DSE`. */
+export function paddedFields({ formatter, fields }: Sentence): readonly string[] {
+  const identities = formatter === 'DSC' ? [1, 7] : formatter === 'DSE' ? [3] : [];
+  return fields.map((field, index) =>
+    identities.includes(index) && /^\d{9}$/.test(field) ? `${field}0` : field,
+  );
+}
+
+/** The fields of a `DSC` sentence with the empty ones at the end put back. */
+export function elevenFields(fields: readonly string[]): readonly string[] {
+  return [...fields, ...Array<string>(Math.max(0, 11 - fields.length)).fill('')];
+}

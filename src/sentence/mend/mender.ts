@@ -1,0 +1,247 @@
+import { centreOf, cornerOf } from '../../position/index.ts';
+import { readDse } from '../dsc/dse.ts';
+import { stationKey } from '../dsc/identity-field.ts';
+import { MOST_LINE_CHARACTERS } from '../frame/lines.ts';
+import type { Sentence } from '../frame/sentence.ts';
+import { writeTarget } from '../point/target.ts';
+import { writeWaypoint } from '../point/waypoint.ts';
+import { createSentenceReader } from '../reader/reader.ts';
+import type { CallReading } from '../reader/reading.ts';
+import { type MendableFault, mendLine } from './mend-line.ts';
+
+/** What a mender does to a stream. Nothing unless asked for. */
+export interface MenderOptions {
+  /** Faults to be mended. */
+  readonly mend?: readonly MendableFault[];
+  /** What else to write for every position that a station answers or reports, for displays that know no `DSC`. */
+  readonly reportAs?: readonly ('waypoint' | 'target')[];
+  /**
+   * Lines that may be held back while a late expansion is awaited (`'expansion-late'` only); 8 unless given.
+   * A call is never held back.
+   */
+  readonly mostHeld?: number;
+}
+
+/** One thing that a mender changed. */
+export interface Change {
+  readonly kind: 'replaced' | 'moved' | 'inserted';
+  /** Line of the input, counted from 1. */
+  readonly line: number;
+  /** Faults that were mended; empty when a line was inserted. */
+  readonly faults: readonly MendableFault[];
+  /** The line as it came, `null` when it is inserted. */
+  readonly before: string | null;
+  /** The line as it goes on. */
+  readonly after: string;
+}
+
+/** What goes on after a piece of the stream came in. */
+export interface MendedPiece {
+  /** To be sent on, one character a byte (ISO 8859-1). */
+  readonly output: string;
+  readonly changes: readonly Change[];
+}
+
+/** Passes a stream on. */
+export interface Mender {
+  /** Takes the next piece, text or bytes. */
+  push(chunk: string | Uint8Array): MendedPiece;
+  /** Ends the stream: gives whatever was held. */
+  flush(): MendedPiece;
+}
+
+interface HeldLine {
+  readonly text: string;
+  readonly ending: string;
+}
+
+/** A call whose expansion is awaited, and the lines that came meanwhile. */
+interface Waiting {
+  readonly station: string;
+  readonly lines: HeldLine[];
+}
+
+const BYTES_AT_ONCE = 4096;
+const MOST_TARGETS = 100;
+
+/**
+ * A filter for the wire between a radio and a display: mends chosen faults, logs every change, and passes
+ * everything else on byte for byte.
+ *
+ * A mark made from a call is a single report, perhaps old, and within a mile when the call had no decimals
+ * (the middle of the possible places is written then): say so to whoever steers by the display.
+ *
+ * @param options - which faults, and what else to write
+ * @returns the filter; nothing that arrives makes it throw
+ * @throws RangeError when `mostHeld` is no count
+ *
+ * @example
+ * ```ts
+ * import { createMender } from 'seahail/sentence';
+ *
+ * const mender = createMender({ mend: ['identity-nine-digits'], reportAs: ['waypoint'] });
+ * const { output } = mender.push('$CDDSC,20,232999142,08,21,26,1562000630,1404,,,B,*08\r\n');
+ * console.log(output.split('\r\n')[0]); // $CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,*38
+ * console.log(output.split('\r\n')[1]); // $CDWPL,5620.5000,N,00630.5000,W,232999142*71
+ * ```
+ */
+export function createMender(options: MenderOptions = {}): Mender {
+  const { mend = [], reportAs = [], mostHeld = 8 } = options;
+  if (!(mostHeld >= 0)) throw new RangeError(`mostHeld: a count is needed, not ${mostHeld}`);
+  const chosen = new Set(mend);
+  const reader = createSentenceReader();
+  const targets = new Map<string, number>();
+  let buffer = '';
+  let passing = false;
+  let number = 1;
+  let waiting: Waiting | null = null;
+  let output = '';
+  let changes: Change[] = [];
+
+  function takeText(text: string): void {
+    buffer += text;
+    let from = 0;
+    for (;;) {
+      const end = lineEnd(buffer, from);
+      // A carriage return at the end of what is here may still get its line feed.
+      if (end < 0 || (buffer[end] === '\r' && end === buffer.length - 1)) break;
+      const next = buffer[end] === '\r' && buffer[end + 1] === '\n' ? end + 2 : end + 1;
+      takeLine(buffer.slice(from, end), buffer.slice(end, next));
+      from = next;
+    }
+    buffer = buffer.slice(from);
+    if (buffer.length > MOST_LINE_CHARACTERS + 1) {
+      release();
+      output += buffer;
+      buffer = '';
+      passing = true;
+    }
+  }
+
+  function takeLine(line: string, ending: string): void {
+    if (passing || line.length > MOST_LINE_CHARACTERS) {
+      release();
+      output += line + ending;
+      passing = false;
+    } else if (line === '') {
+      if (waiting === null) output += ending;
+      else waiting.lines.push({ text: '', ending });
+    } else {
+      const { text, mended, sentences } = mendLine(line, chosen);
+      if (text !== line)
+        changes.push({ kind: 'replaced', line: number, faults: mended, before: line, after: text });
+      if (chosen.has('expansion-late')) order({ text, ending }, sentences);
+      else emit({ text, ending });
+    }
+    number += 1;
+  }
+
+  /** Lets an awaited expansion go before the lines that came between. */
+  function order(line: HeldLine, sentences: readonly Sentence[]): void {
+    const [sentence] = sentences;
+    const formatter = sentences.length === 1 && sentence?.form === 'standard' ? sentence.formatter : '';
+    if (sentence !== undefined && formatter === 'DSC') {
+      release();
+      emit(line);
+      if (sentence.fields[10] === 'E') waiting = { station: stationKey(sentence.fields[1] ?? ''), lines: [] };
+    } else if (waiting === null) {
+      emit(line);
+    } else if (
+      sentence !== undefined &&
+      formatter === 'DSE' &&
+      readDse(sentence.fields).station === waiting.station
+    ) {
+      if (waiting.lines.length > 0) {
+        const { text } = line;
+        changes.push({ kind: 'moved', line: number, faults: ['expansion-late'], before: text, after: text });
+      }
+      emit(line);
+      const { total, number: part } = readDse(sentence.fields);
+      if (part === total) release();
+    } else {
+      waiting.lines.push(line);
+      if (waiting.lines.length > mostHeld) release();
+    }
+  }
+
+  function release(): void {
+    const lines = waiting?.lines ?? [];
+    waiting = null;
+    for (const line of lines) emit(line);
+  }
+
+  function emit({ text, ending }: HeldLine): void {
+    output += text + ending;
+    if (reportAs.length === 0) return;
+    for (const reading of reader.push(`${text}\r\n`)) {
+      if (reading.kind === 'call' && reading.stage === 'final' && reading.repeat === 0) report(reading);
+    }
+  }
+
+  function report({ call }: CallReading): void {
+    if (call.kind !== 'position-reply' || call.position === null || call.from === null) return;
+    const { fraction } = call.position;
+    const position = fraction === undefined ? centreOf(call.position) : cornerOf(call.position);
+    const time = call.time === null ? null : { ...call.time, second: 0 };
+    for (const kind of reportAs) {
+      const after =
+        kind === 'waypoint'
+          ? writeWaypoint({ position, name: call.from })
+          : writeTarget({ number: targetNumber(call.from), position, name: call.from, time });
+      output += `${after}\r\n`;
+      changes.push({ kind: 'inserted', line: number, faults: [], before: null, after });
+    }
+  }
+
+  /** One number for each station, given anew when all hundred are taken. */
+  function targetNumber(station: string): number {
+    const known = targets.get(station);
+    if (known !== undefined) return known;
+    let free = targets.size;
+    if (free >= MOST_TARGETS) {
+      for (const [oldest, taken] of targets) {
+        targets.delete(oldest);
+        free = taken;
+        break;
+      }
+    }
+    targets.set(station, free);
+    return free;
+  }
+
+  function given(): MendedPiece {
+    const piece = { output, changes };
+    output = '';
+    changes = [];
+    return piece;
+  }
+
+  return {
+    push(chunk) {
+      if (typeof chunk === 'string') takeText(chunk);
+      else {
+        for (let from = 0; from < chunk.length; from += BYTES_AT_ONCE) {
+          takeText(String.fromCharCode(...chunk.subarray(from, from + BYTES_AT_ONCE)));
+        }
+      }
+      return given();
+    },
+    flush() {
+      if (buffer !== '') {
+        const end = lineEnd(buffer, 0);
+        takeLine(end < 0 ? buffer : buffer.slice(0, end), end < 0 ? '' : buffer.slice(end));
+        buffer = '';
+      }
+      release();
+      return given();
+    },
+  };
+}
+
+function lineEnd(text: string, from: number): number {
+  for (let index = from; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    if (code === 0x0a || code === 0x0d) return index;
+  }
+  return -1;
+}

@@ -1,0 +1,108 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { FAULTS, type FaultId, type FaultOptions, findFaults } from '../../src/sentence/index.ts';
+import { cleanLog } from './clean-log.ts';
+
+// Invented logs, three or more for each fault; see shared/README.md.
+interface Log {
+  title: string;
+  lines?: string[];
+  hex?: string;
+  options?: FaultOptions;
+  expected: FaultId[];
+}
+const folder = join(import.meta.dirname, '../../shared/sentence/faults');
+const corpus = readdirSync(folder).map(
+  (file) => JSON.parse(readFileSync(join(folder, file), 'utf8')) as { fault: FaultId | null; logs: Log[] },
+);
+const inputOf = ({ lines, hex }: Log): string | Uint8Array =>
+  hex === undefined ? (lines ?? []).map((line) => `${line}\r\n`).join('') : Buffer.from(hex, 'hex');
+
+describe('the fault corpus', () => {
+  it('has three logs of every fault, and a clean one', () => {
+    for (const { id } of FAULTS) {
+      expect([id, corpus.find(({ fault }) => fault === id)?.logs.length ?? 0]).toEqual([
+        id,
+        expect.toSatisfy((count) => count >= 3),
+      ]);
+    }
+    expect(corpus.filter(({ fault }) => fault === null)).toHaveLength(1);
+  });
+
+  it.each(
+    corpus.flatMap(({ fault, logs }) =>
+      logs.map((log) => [`${fault ?? 'clean'}: ${log.title}`, log] as const),
+    ),
+  )('%s', (_, log) => {
+    const report = findFaults(inputOf(log), log.options);
+    const order = FAULTS.map(({ id }) => id);
+    const expected = [...log.expected].sort((one, other) => order.indexOf(one) - order.indexOf(other));
+    expect(report.findings.map(({ id }) => id)).toEqual(expected);
+    expect(report.clean).toBe(expected.length === 0);
+    expect(report.outside.length).toBeGreaterThan(0);
+    for (const finding of report.findings) {
+      expect(finding.count).toBeGreaterThan(0);
+      for (const { line, seen } of finding.sightings) {
+        expect(seen).not.toBe('undefined');
+        expect(line === null || (line >= 1 && line <= report.lines)).toBe(true);
+      }
+    }
+  });
+
+  it.each(
+    corpus.flatMap(({ logs }) =>
+      logs.filter((log) => log.hex === undefined).map((log) => [log.title, log] as const),
+    ),
+  )('what is corrected in %s reads clean again', (_, log) => {
+    for (const finding of findFaults(inputOf(log), log.options).findings) {
+      for (const { corrected } of finding.sightings) {
+        if (corrected === undefined) continue;
+        const again = findFaults(corrected.map((sentence) => `${sentence}\r\n`).join(''));
+        // What the other station did not tell, nobody can mend.
+        expect(again.findings.map(({ id }) => id).filter((id) => !/^no-(expansion|fix)$/.test(id))).toEqual(
+          [],
+        );
+      }
+    }
+  });
+});
+
+describe('finding faults', () => {
+  it('finds none in clean logs', () => {
+    for (let seed = 1; seed <= 500; seed += 1) {
+      const { text, options } = cleanLog(seed);
+      const { findings } = findFaults(text, options);
+      expect([seed, findings.map(({ id, sightings }) => [id, sightings])]).toEqual([seed, []]);
+    }
+  });
+
+  it('never throws, and its report survives JSON', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.uint8Array({ maxLength: 600 }),
+          fc.string({ maxLength: 600 }),
+          fc.constantFrom(...corpus.flatMap(({ logs }) => logs.map(inputOf))),
+        ),
+        fc.record({ now: fc.constant(0), expect: fc.constant({}) }, { requiredKeys: [] }),
+        (input, options) => {
+          const report = findFaults(input, options);
+          expect(JSON.parse(JSON.stringify(report))).toEqual(report);
+        },
+      ),
+    );
+  });
+
+  it('refuses an own identity that is none', () => {
+    expect(() => findFaults('', { own: '12' })).toThrow(RangeError);
+    expect(() => findFaults('', { expect: { station: 'TERN' } })).toThrow(RangeError);
+  });
+
+  it('counts every sighting and shows the first twenty', () => {
+    const line = '$CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E*00\r\n';
+    const [finding] = findFaults(line.repeat(50)).findings;
+    expect([finding?.id, finding?.count, finding?.sightings.length]).toEqual(['checksum-wrong', 50, 20]);
+  });
+});
