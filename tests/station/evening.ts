@@ -1,4 +1,9 @@
-import { composeGroupCall, composeIndividualCall, composePositionRequest, composeTestCall } from '../../src/call/index.ts';
+import {
+  composeGroupCall,
+  composeIndividualCall,
+  composePositionRequest,
+  composeTestCall,
+} from '../../src/call/index.ts';
 import type { ScriptLine, SimulatedStation } from '../../src/station/index.ts';
 
 /** The invented evening on the Skerra Sound: every name and number is made up. */
@@ -10,7 +15,12 @@ const person = { answers: 'able', delay: [4, 12], talk: [40, 90] } as const;
 const club = ['023299905'];
 
 export const evening: readonly SimulatedStation[] = [
-  { name: 'Skerra Coastguard', settings: { mmsi: '002329990', equipment: 'coast' }, ...at(20, 30, 120), person },
+  {
+    name: 'Skerra Coastguard',
+    settings: { mmsi: '002329990', equipment: 'coast' },
+    ...at(20, 30, 120),
+    person,
+  },
   { name: 'Merrow', settings: { mmsi: '232999871', groups: club }, ...at(18, 35, 12), person },
   {
     name: 'Tern of Ardle',
@@ -30,11 +40,18 @@ export const evening: readonly SimulatedStation[] = [
 ];
 
 export const eveningScript: readonly ScriptLine[] = [
-  { at: 5, station: 'Merrow', event: { kind: 'call', call: composeTestCall({ from: '232999871', to: '002329990' }) } },
+  {
+    at: 5,
+    station: 'Merrow',
+    event: { kind: 'call', call: composeTestCall({ from: '232999871', to: '002329990' }) },
+  },
   {
     at: 60,
     station: 'Merrow',
-    event: { kind: 'call', call: composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' }) },
+    event: {
+      kind: 'call',
+      call: composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' }),
+    },
   },
   {
     at: 240,
