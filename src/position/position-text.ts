@@ -129,6 +129,7 @@ function wordToken(meaning: Meaning, offset: number): Token {
 
 function plainCharacter(character: string): string {
   const code = character.charCodeAt(0);
+  if (code < 0x80 && !'()=|'.includes(character)) return character;
   for (const [plain, others] of LIKENESSES) if (others.includes(character)) return plain;
   for (const zero of ZEROS) if (code >= zero && code <= zero + 9) return String(code - zero);
   return character;
