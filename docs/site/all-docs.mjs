@@ -1,0 +1,51 @@
+// Everything the site says, as one plain text: for reading offline, for searching, for printing.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Comment, ReflectionKind } from 'typedoc';
+
+export function allDocs(root, project) {
+  const parts = [readFileSync(join(root, 'README.md'), 'utf8')];
+  for (const document of project.documents ?? []) {
+    parts.push(`# ${document.name}\n\n${Comment.combineDisplayParts(document.content)}`);
+  }
+  for (const room of project.children ?? []) parts.push(roomText(room));
+  return `${parts.map((part) => part.trim()).join(`\n\n${'='.repeat(78)}\n\n`)}\n`;
+}
+
+function roomText(room) {
+  const heading = `# seahail/${room.name}`;
+  return [heading, commentText(room.comment), ...(room.children ?? []).map(entryText)].filter(Boolean).join('\n\n');
+}
+
+function entryText(entry) {
+  const title = `## ${entry.name}`;
+  if (entry.signatures) {
+    return [title, ...entry.signatures.flatMap((signature) => [`    ${signatureText(signature)}`, commentText(signature.comment)])]
+      .filter(Boolean)
+      .join('\n\n');
+  }
+  const members = membersOf(entry).map(memberText).join('\n');
+  const type = entry.kind === ReflectionKind.TypeAlias && members === '' && entry.type ? `    ${entry.type}` : '';
+  return [title, type, commentText(entry.comment), members].filter(Boolean).join('\n\n');
+}
+
+function signatureText(signature) {
+  const parameters = (signature.parameters ?? []).map(({ name, type, flags }) => `${name}${flags.isOptional ? '?' : ''}: ${type}`);
+  return `${signature.name}(${parameters.join(', ')}): ${signature.type}`;
+}
+
+function membersOf(entry) {
+  return entry.children ?? entry.type?.declaration?.children ?? [];
+}
+
+function memberText(member) {
+  const about = commentText(member.comment).replace(/\s*\n\s*/g, ' ');
+  return `- ${member.name}${member.flags.isOptional ? '?' : ''}: ${member.type ?? 'function'}${about === '' ? '' : `. ${about}`}`;
+}
+
+function commentText(comment) {
+  if (!comment) return '';
+  const text = (parts) => Comment.combineDisplayParts(parts).trim();
+  const blocks = comment.blockTags.map(({ tag, name, content }) => `${tag.slice(1)}${name ? ` ${name}` : ''}: ${text(content)}`);
+  return [text(comment.summary), ...blocks].filter(Boolean).join('\n\n');
+}
