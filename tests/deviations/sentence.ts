@@ -2,10 +2,12 @@ import { expect } from 'vitest';
 import {
   type CallReading,
   checksumOf,
+  findFaults,
   parseSentence,
   type Reading,
   readSentences,
 } from '../../src/sentence/index.ts';
+import { lengths, tables } from '../oracle/sentence-ais.ts';
 
 const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;
 const calls = (...bodies: string[]): CallReading[] =>
