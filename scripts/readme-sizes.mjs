@@ -1,0 +1,34 @@
+// Measures the imports of .size-limit.json and writes the table of the README; `--check` only compares.
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const readme = fileURLToPath(new URL('../README.md', import.meta.url));
+const sizeLimit = fileURLToPath(new URL('../node_modules/size-limit/bin.js', import.meta.url));
+const measured = JSON.parse(
+  execFileSync(process.execPath, [sizeLimit, '--json'], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'ignore'],
+  }),
+);
+const limits = JSON.parse(
+  readFileSync(fileURLToPath(new URL('../.size-limit.json', import.meta.url)), 'utf8'),
+);
+
+const rows = measured.map(({ name, size }) => {
+  const { limit } = limits.find((entry) => entry.name === name);
+  return `| ${name} | ${(size / 1000).toFixed(1)} kB | ${limit} |`;
+});
+const table = ['| import | minified and gzipped | held below |', '|---|---|---|', ...rows].join('\n');
+const text = readFileSync(readme, 'utf8');
+const renewed = text.replace(/(<!-- sizes -->\n)[\s\S]*?(\n<!-- \/sizes -->)/, `$1${table}$2`);
+if (process.argv.includes('--check')) {
+  console.log(
+    renewed === text
+      ? 'the sizes in the README are true'
+      : 'the sizes in the README are out of date: run npm run sizes',
+  );
+  process.exitCode = renewed === text ? 0 : 1;
+} else {
+  writeFileSync(readme, renewed);
+}
