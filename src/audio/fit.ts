@@ -113,7 +113,7 @@ export function setNoise(fit: Fit, space: FitSpace, bits: number, local: boolean
     noise[k] = Math.max((PRIOR_WEIGHT * fit.noise + sum) / (PRIOR_WEIGHT + count), floor);
   }
 }
-const PRIOR_WEIGHT = 30;
+const PRIOR_WEIGHT = 12;
 
 /** Amplitude of both tones and the noise left, from the posteriors of one round. */
 function levelsOf(

@@ -1,0 +1,61 @@
+import { classicalCall } from './classical.ts';
+import { crossing, decibelText, type Findings, type Size, table } from './figures.ts';
+import { AUDIO_RATE, throughRadio } from './fm-channel.ts';
+import { randomFrom } from './random.ts';
+import { randomCall } from './random-call.ts';
+import { hear, succeeded } from './trial.ts';
+
+const BEFORE = 0.06;
+const CARRIER = 0.02;
+
+/** Whole-call success through an FM channel against carrier-to-noise ratio in 15 kHz, with and without de-emphasis. */
+export function radio(size: Size): Findings {
+  const trials = size === 'full' ? 200 : 10;
+  const levels = size === 'full' ? [-1, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8] : [0, 2, 4, 6];
+  const rows: (string | number)[][] = [['C/N dB', 'flat', 'classical', 'de-emphasised', 'classical']];
+  const curves: Record<string, { at: number; share: number }[]> = {
+    flat: [],
+    flatClassical: [],
+    deEmphasised: [],
+    deEmphasisedClassical: [],
+  };
+  for (const at of levels) {
+    const row: (string | number)[] = [at];
+    for (const [name, deEmphasis] of [
+      ['flat', false],
+      ['deEmphasised', true],
+    ] as const) {
+      const random = randomFrom(110_000 + Math.round(10 * at));
+      let [own, classical] = [0, 0];
+      for (let trial = 0; trial < trials; trial++) {
+        const call = randomCall(random, 22);
+        const samples = throughRadio(
+          call.bits,
+          { carrierToNoiseDb: at, deEmphasis, before: BEFORE, behind: 0.1 },
+          random,
+        );
+        own += Number(succeeded(hear(samples, AUDIO_RATE, call)));
+        const first = (BEFORE + CARRIER) * AUDIO_RATE;
+        classical += Number(
+          String(classicalCall(samples, AUDIO_RATE, first, call.bits.length)) === String(call.information),
+        );
+      }
+      (curves[name] as unknown[]).push({ at, share: own / trials });
+      (curves[`${name}Classical`] as unknown[]).push({ at, share: classical / trials });
+      row.push((own / trials).toFixed(3), (classical / trials).toFixed(3));
+    }
+    rows.push(row);
+  }
+  const half = Object.fromEntries(
+    Object.entries(curves).map(([name, curve]) => [name, crossing(curve, 0.5)]),
+  );
+  return {
+    figures: { size, trialsPerPoint: trials, characters: 22, noiseBandHz: 15_000, curves, half },
+    lines: [
+      `through an FM channel, open squelch around the burst, 22 characters, ${trials} bursts a point`,
+      ...table(rows),
+      `50 % at C/N ${decibelText(half.flat ?? null)} dB flat, ${decibelText(half.deEmphasised ?? null)} dB de-emphasised; classical ${decibelText(half.flatClassical ?? null)} and ${decibelText(half.deEmphasisedClassical ?? null)}`,
+    ],
+    shortcomings: [],
+  };
+}
