@@ -1,16 +1,12 @@
 // Measures the imports of .size-limit.json and writes the table of the README; `--check` only compares.
-import { execFileSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const readme = fileURLToPath(new URL('../README.md', import.meta.url));
 const sizeLimit = fileURLToPath(new URL('../node_modules/size-limit/bin.js', import.meta.url));
-const measured = JSON.parse(
-  execFileSync(process.execPath, [sizeLimit, '--json'], {
-    encoding: 'utf8',
-    stdio: ['ignore', 'pipe', 'ignore'],
-  }),
-);
+const run = spawnSync(process.execPath, [sizeLimit, '--json'], { encoding: 'utf8' });
+const measured = JSON.parse(run.stdout);
 const limits = JSON.parse(
   readFileSync(fileURLToPath(new URL('../.size-limit.json', import.meta.url)), 'utf8'),
 );
