@@ -17,7 +17,7 @@ const rows = measured.map(({ name, size }) => {
 });
 const table = ['| import | minified and gzipped | held below |', '|---|---|---|', ...rows].join('\n');
 const text = readFileSync(readme, 'utf8');
-const renewed = text.replace(/(<!-- sizes -->\n)[\s\S]*?(\n<!-- \/sizes -->)/, `$1${table}$2`);
+const renewed = text.replace(/(<!-- sizes -->\n)[\s\S]*?(<!-- \/sizes -->)/, `$1${table}\n$2`);
 if (process.argv.includes('--check')) {
   console.log(
     renewed === text
