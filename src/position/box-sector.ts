@@ -13,6 +13,8 @@ export interface Sector {
 const LEAST_RADIUS = 6_335_000;
 /** Beyond this every direction leads to about the same place. */
 const NEAR_ANTIPODE = 19_800_000;
+/** Metres that the last bits of coordinates may be off; beside a box of a hand's breadth they turn a bearing. */
+const GRAIN = 1e-7;
 const DEGREE = Math.PI / 180;
 
 /**
@@ -41,7 +43,7 @@ export function sectorToBox(
   /** How far the discs of the margins about a point of the box stand out to one side of the middle. */
   const outward = (side: 1 | -1) => (latitude: number, longitude: number) => {
     const { metres, bearing } = rangeAndBearing(from, { latitude, longitude: signedAngle(longitude) });
-    const disc = Math.sin(reach / LEAST_RADIUS) / Math.sin(metres / LEAST_RADIUS);
+    const disc = Math.sin((reach + GRAIN) / LEAST_RADIUS) / Math.sin(metres / LEAST_RADIUS);
     return side * signedAngle((bearing ?? middle) - middle) + Math.asin(Math.min(1, disc)) / DEGREE;
   };
   const farthest = (side: 1 | -1) => {

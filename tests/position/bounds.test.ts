@@ -35,6 +35,15 @@ const placeIn = (box: GeoBox, x: number, y: number): Coordinates => {
   return { latitude: box.south + y * (box.north - box.south), longitude: longitudeIn(box.west + x * width) };
 };
 
+/** The place of a box nearest in latitude and in longitude, as shares. */
+const shareOf = (box: GeoBox, own: Coordinates): { x: number; y: number } => {
+  const width = box.west <= box.east ? box.east - box.west : box.east - box.west + 360;
+  const height = box.north - box.south;
+  const clamped = (part: number, whole: number) => (whole === 0 ? 0 : Math.max(0, Math.min(1, part / whole)));
+  const eastward = width / 2 + turn(box.west + width / 2, own.longitude);
+  return { x: clamped(eastward, width), y: clamped(own.latitude - box.south, height) };
+};
+
 /** Whether a true place of own ship and of the other agree with the bounds. The slack is the last bits of doubles. */
 function holds(bounds: Bounds, own: Coordinates, other: Coordinates): void {
   const { metres, bearing } = rangeAndBearing(own, other);
@@ -188,9 +197,12 @@ describe('boundsFrom', () => {
           let [least, greatest, left, right] = [Infinity, 0, 0, 0];
           const middle =
             bounds.sector && bounds.sector.from + ((bounds.sector.to - bounds.sector.from + 360) % 360) / 2;
-          for (let x = 0; x <= 40; x += 1) {
-            for (let y = 0; y <= 40; y += 1) {
-              const line = rangeAndBearing(own, placeIn(bounds.box, x / 40, y / 40));
+          // A grid, and the rows and columns of the place of the box that is level with own ship.
+          const level = shareOf(bounds.box, own);
+          const steps = Array.from({ length: 41 }, (_, i) => i / 40);
+          for (const x of [...steps, level.x]) {
+            for (const y of [...steps, level.y]) {
+              const line = rangeAndBearing(own, placeIn(bounds.box, x, y));
               least = Math.min(least, Math.max(0, line.metres - ran));
               greatest = Math.max(greatest, line.metres + ran);
               if (middle === null || line.bearing === null) continue;
@@ -200,8 +212,7 @@ describe('boundsFrom', () => {
               right = Math.max(right, turn(middle, line.bearing) + out);
             }
           }
-          // The grid is coarse: a fortieth of a minute and a half is 70 m across, 3 % of the box.
-          expect(least - bounds.least).toBeLessThanOrEqual(Math.max(0.01 * bounds.least, 10) + 15);
+          expect(least - bounds.least).toBeLessThanOrEqual(Math.max(0.01 * bounds.least, 10));
           expect(bounds.greatest - greatest).toBeLessThanOrEqual(Math.max(0.01 * bounds.greatest, 10));
           if (bounds.sector === null) return;
           const width = (bounds.sector.to - bounds.sector.from + 360) % 360;
