@@ -435,6 +435,28 @@ describe('intercept', () => {
     expect(turn(0, solutions[0]?.steer as number)).toBeCloseTo(0, 3);
   });
 
+  it('far away too: none, one, then two that part as own speed grows', () => {
+    const target = { position: alongRhumb(position, 45, 90 * MILE), course: 270, speed: 12 };
+    const at = (speed: number) => intercept({ position, speed }, target);
+    let [none, some] = [6, 11];
+    expect([at(none).solutions.length, at(some).solutions.length, at(some).geometry]).toEqual([
+      0,
+      2,
+      'ellipsoid',
+    ]);
+    while (some - none > 1e-9) {
+      const speed = (none + some) / 2;
+      if (at(speed).solutions.length === 0) none = speed;
+      else some = speed;
+    }
+    // A held course on the ellipsoid moves the least speed of the plane, 12 sin 45°, by a little.
+    expect(some).toBeCloseTo(12 * Math.sin(Math.PI / 4), 0);
+    expect(at(some)).toMatchObject({ tangent: true, solutions: [{}] });
+    const [early, late] = at(some * 1.00001).solutions;
+    expect((late?.seconds as number) - (early?.seconds as number)).toBeGreaterThan(10);
+    expect(at(some * 1.00001).tangent).toBe(false);
+  });
+
   it('is confirmed by dead reckoning of both, with any current, near and far', () => {
     fc.assert(
       fc.property(
