@@ -1,5 +1,6 @@
 import { failure, type Issue, quote, type Result } from '../result/index.ts';
 import { type DecodeOptions, decodeFirst, report } from './decode-soft.ts';
+import { separate } from './judgement.ts';
 import type { Received } from './receive.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
@@ -36,10 +37,10 @@ export function decodeBits(
 
 /** Decode bits of 1, -1 and 0 (not heard), with the share of wrong bits that the call itself shows. */
 export function decodeHard(hard: Float64Array, options: DecodeOptions): Received | null {
-  const first = decodeFirst(weighted(hard, FIRST_GUESS), options);
+  const first = decodeFirst(weighted(hard, FIRST_GUESS), separate, options);
   if (first === null) return null;
   const { start } = first.reception.quality;
-  return decodeFirst(weighted(hard, wrongShare(hard, first)), { start });
+  return decodeFirst(weighted(hard, wrongShare(hard, first)), separate, { start });
 }
 
 function weighted(hard: Float64Array, wrong: number): Float64Array {

@@ -1,5 +1,6 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { LONGEST_STREAM } from './character-table.ts';
+import { related, type Trust } from './judgement.ts';
 import { notFound } from './notices.ts';
 import { findPhasing, type PhasingPlace, phasingAt } from './phasing.ts';
 import { type Received, receive } from './receive.ts';
@@ -45,7 +46,7 @@ const LIKELY = 0.5;
  */
 export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
   const bits = softBits(llrs);
-  return bits instanceof Float64Array ? report(decodeFirst(bits, options)) : failure(bits);
+  return bits instanceof Float64Array ? report(decodeFirst(bits, related, options)) : failure(bits);
 }
 
 /** The reception as a result. */
@@ -56,14 +57,14 @@ export function report(received: Received | null): Result<Reception> {
 }
 
 /** The first call worth reporting, or else the best that was found. */
-export function decodeFirst(bits: Float64Array, options: DecodeOptions): Received | null {
+export function decodeFirst(bits: Float64Array, trust: Trust, options: DecodeOptions): Received | null {
   if (options.start !== undefined) {
     const start = Math.trunc(options.start);
-    return Number.isFinite(start) ? decodeAt(bits, phasingAt(bits, start)) : null;
+    return Number.isFinite(start) ? decodeAt(bits, trust, phasingAt(bits, start)) : null;
   }
   let best: Received | null = null;
   for (const place of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0) || 0))) {
-    const received = decodeAt(bits, place);
+    const received = decodeAt(bits, trust, place);
     if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
     best = received;
     if (best.callProbability >= LIKELY && best.reception.quality.verdict !== 'doubtful') return best;
@@ -71,11 +72,18 @@ export function decodeFirst(bits: Float64Array, options: DecodeOptions): Receive
   return best;
 }
 
-function decodeAt(bits: Float64Array, { start, sign, lead }: PhasingPlace): Received | null {
+function decodeAt(bits: Float64Array, trust: Trust, { start, sign, lead }: PhasingPlace): Received | null {
   const words = Math.max(0, Math.min(LONGEST_STREAM, Math.ceil((bits.length - start) / 10)));
   const metrics = new Float64Array(128 * words);
   for (let word = 0; word < words; word++) wordMetric(bits, start + 10 * word, sign, metrics, 128 * word);
-  return receive({ metrics, lead, polarity: sign === 1 ? 'normal' : 'inverted', start, given: bits.length });
+  return receive({
+    metrics,
+    lead,
+    trust,
+    polarity: sign === 1 ? 'normal' : 'inverted',
+    start,
+    given: bits.length,
+  });
 }
 
 /** Values made fit to calculate with, or the issue with what was given. */

@@ -1,6 +1,6 @@
 import { failure, type Result } from '../result/index.ts';
 import { report, softBits } from './decode-soft.ts';
-import type { Rescore } from './judgement.ts';
+import { compared, type Rescore, related } from './judgement.ts';
 import { receive } from './receive.ts';
 import type { Reception } from './reception.ts';
 
@@ -8,7 +8,7 @@ import type { Reception } from './reception.ts';
 export interface SymbolMetricOptions {
   /**
    * Likelihood of all that was heard, given each of some whole streams (symbols from the first phasing symbol to
-   * the last of the call): natural log, against random bits throughout. Called once, with at most 16 streams.
+   * the last of the call): natural log, against random bits throughout. Called once, with at most 64 streams.
    */
   readonly rescore?: Rescore;
   /** Natural log of what was heard of the dot pattern, against random bits; 0 by default. */
@@ -46,16 +46,8 @@ export function decodeSymbolMetrics(
 ): Result<Reception> {
   const values = softBits(metrics);
   if (!(values instanceof Float64Array)) return failure(values);
-  return report(
-    receive(
-      {
-        metrics: values,
-        lead: options.lead ?? 0,
-        polarity: 'normal',
-        start: 0,
-        given: 10 * Math.floor(values.length / 128),
-      },
-      options.rescore,
-    ),
-  );
+  const { rescore, lead = 0 } = options;
+  const trust = rescore === undefined ? related : compared;
+  const given = 10 * Math.floor(values.length / 128);
+  return report(receive({ metrics: values, lead, trust, polarity: 'normal', start: 0, given }, rescore));
 }

@@ -1,7 +1,7 @@
-import { type Call, callToFields } from '../call/index.ts';
+import { type Call, type CallFields, callToFields } from '../call/index.ts';
 import { errorCheckOf } from './error-check.ts';
 import { charactersFromSets, expansionSymbols } from './expansion.ts';
-import { charactersFromFields } from './information.ts';
+import { ALL_SHIPS, charactersFromFields, DISTRESS } from './information.ts';
 import { DOT_PATTERN, streamOf } from './sequence.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
@@ -27,8 +27,8 @@ export interface Burst {
  *
  * @param call - any call; what it carries `asReceived` is sent as it was received
  * @returns information symbols, error check, stream and bits
- * @throws RangeError when a field has no symbols: an unreadable character, no format specifier, or
- *   expansion text that has no agreed symbols
+ * @throws RangeError when the call lacks what its kind needs on the air (an addressee or a sender that the source did
+ *   not say), or a field has no symbols: an unreadable character, or expansion text that has no agreed symbols
  *
  * @example
  * ```ts
@@ -41,6 +41,7 @@ export interface Burst {
  */
 export function encodeCall(call: Call): Burst {
   const fields = callToFields(call);
+  if (call.kind !== 'unrecognised-call') requireComplete(fields);
   const characters = charactersFromFields(fields).map((symbol, index) => {
     if (symbol === null)
       throw new RangeError(`character ${index} of the call is unreadable and cannot be sent`);
@@ -60,4 +61,15 @@ export function encodeCall(call: Call): Burst {
   };
   if (added.length === 0) return burst;
   return { ...burst, expansion: { information: added, errorCheck: errorCheckOf([...added, end]) } };
+}
+
+/** A call read from a wire may lack what a set on that wire knows anyway; on the air it would be another call. */
+function requireComplete({ format, address, category, self, telecommand1 }: CallFields): void {
+  const lacking = [
+    format !== DISTRESS && format !== ALL_SHIPS && address === null ? 'address' : null,
+    format !== DISTRESS && category === null ? 'category' : null,
+    self === null ? 'self-identification' : null,
+    format !== DISTRESS && telecommand1 === null ? 'first telecommand' : null,
+  ].filter((name) => name !== null);
+  if (lacking.length > 0) throw new RangeError(`the call cannot be sent without ${lacking.join(', ')}`);
 }

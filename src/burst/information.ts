@@ -1,8 +1,8 @@
 import { type CallFields, emptyFields, type Symbols } from '../call/index.ts';
 
 /** Format specifiers that decide which fields follow (M.493). */
-const DISTRESS = 112;
-const ALL_SHIPS = 116;
+export const DISTRESS = 112;
+export const ALL_SHIPS = 116;
 const AUTOMATIC_SERVICE = 123;
 const ADDRESSED: Symbols = [102, 114, 120, AUTOMATIC_SERVICE];
 const DISTRESS_CATEGORY = 112;

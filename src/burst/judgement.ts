@@ -27,51 +27,75 @@ export interface Judgement {
 }
 
 /**
+ * How far differences of log-likelihood can be believed: 1 when what was heard of each word or bit is independent
+ * of the others, less when neighbours go wrong together.
+ */
+export interface Trust {
+  /** For the readings that are compared one by one. */
+  readonly listed: number;
+  /** For the weight of all others together. */
+  readonly unlisted: number;
+}
+
+/** Bits that are right or wrong each by itself. */
+export const separate: Trust = { listed: 1, unlisted: 1 };
+/** Words or soft bits as receivers have them; measured by bench/burst/soft-bits.ts. */
+export const related: Trust = { listed: 0.7, unlisted: 0.7 };
+/** Readings that the receiver compared with all the sound there was; measured by bench/receiver. */
+export const compared: Trust = { listed: 1, unlisted: 0.8 };
+
+/**
  * Weigh the readings against each other, against every call not listed and against there being no call at all.
  *
  * @param whole - the readings
  * @param lead - natural log of what was heard of the dot pattern, against random bits
+ * @param trust - how far the differences can be believed
  * @param rescore - better likelihoods of the listed readings, from whoever has the sound
  */
-export function judge(whole: WholeCall, lead: number, rescore: Rescore | undefined): Judgement {
+export function judge(whole: WholeCall, lead: number, trust: Trust, rescore: Rescore | undefined): Judgement {
   const readings = rescore === undefined ? whole.readings : rescored(whole.readings, rescore);
-  const offset = CALL_ODDS + lead;
+  const [reading, second] = readings;
+  const best = weightOf(reading);
   const listedBefore = sumOf(whole.readings);
   const listed = sumOf(readings);
   // Calls that are not listed gain or lose by rescoring what the listed ones do.
   const unlisted =
     Math.log1p(-Math.min(Math.exp(listedBefore - whole.total), 1)) + whole.total + listed - listedBefore;
-  const calls = logSum(listed, unlisted) + offset;
-  const all = logSum(calls, 0);
-  const [reading, second] = readings;
-  const shareOf = ({ heard, prior }: Reading): number => Math.exp(heard + prior + offset - all);
-  const margin =
-    second === undefined ? TRELLIS_REACH : reading.heard + reading.prior - second.heard - second.prior;
+  const evidence = logSum(listed, unlisted) + CALL_ODDS + lead;
+  const callProbability = 1 / (1 + Math.exp(-evidence));
+  const relative = readings.map((each) => Math.exp(trust.listed * (weightOf(each) - best)));
+  const others = Math.exp(trust.unlisted * (unlisted - best));
+  const sum = relative.reduce((one, other) => one + other, others);
+  const margin = second === undefined ? TRELLIS_REACH : best - weightOf(second);
   return {
     reading,
     runnerUp: second === undefined || margin > TRELLIS_REACH ? null : second,
     margin: Math.min(margin, TRELLIS_REACH),
-    probability: Math.min(shareOf(reading), 1),
-    evidence: calls,
-    callProbability: Math.exp(calls - all),
+    probability: callProbability / sum,
+    evidence,
+    callProbability,
     characterProbabilities: reading.characters.map((symbol, index) => {
-      const agreeing = readings.filter(
-        ({ characters }) => characters.length === reading.characters.length && characters[index] === symbol,
-      );
-      const listedShare = agreeing.reduce((sum, each) => sum + shareOf(each), 0);
-      const unlistedShare = Math.exp(unlisted + offset - all) * (whole.shares[index] ?? 0);
-      return Math.min(listedShare + unlistedShare, 1);
+      let share = others * (whole.shares[index] ?? 0);
+      readings.forEach(({ characters }, at) => {
+        if (characters.length === reading.characters.length && characters[index] === symbol)
+          share += relative[at] as number;
+      });
+      return (callProbability * share) / sum;
     }),
   };
+}
+
+function weightOf({ heard, prior }: Reading): number {
+  return heard + prior;
 }
 
 function rescored(readings: WholeCall['readings'], rescore: Rescore): WholeCall['readings'] {
   const heard = rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1))));
   const again = readings.map((reading, index) => ({ ...reading, heard: heard[index] ?? reading.heard }));
-  const [first, ...others] = again.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
+  const [first, ...others] = again.sort((one, other) => weightOf(other) - weightOf(one));
   return first === undefined ? readings : [first, ...others];
 }
 
 function sumOf(readings: readonly Reading[]): number {
-  return readings.reduce((sum, { heard, prior }) => logSum(sum, heard + prior), Number.NEGATIVE_INFINITY);
+  return readings.reduce((sum, each) => logSum(sum, weightOf(each)), Number.NEGATIVE_INFINITY);
 }

@@ -4,7 +4,7 @@ import { combineCopies, LONGEST_STREAM, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { readExpansion } from './expansion-reading.ts';
 import { fieldsFromCharacters } from './information.ts';
-import { CALL_ODDS, type Judgement, judge, type Rescore } from './judgement.ts';
+import { CALL_ODDS, type Judgement, judge, type Rescore, type Trust } from './judgement.ts';
 import { receptionNotices } from './notices.ts';
 import type { CharacterQuality, Reception, ReceptionQuality, Verdict } from './reception.ts';
 import { streamLength, streamOf } from './sequence.ts';
@@ -26,6 +26,8 @@ export interface Words {
   readonly metrics: Float64Array;
   /** Natural log of what was heard of the dot pattern, against random bits. */
   readonly lead: number;
+  /** How far differences of what was heard can be believed. */
+  readonly trust: Trust;
   readonly polarity: 'normal' | 'inverted';
   /** Index of the first phasing bit in what the caller gave. */
   readonly start: number;
@@ -53,7 +55,7 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
   const tables = combineCopies(soften(words.metrics));
   const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead);
   if (whole === null) return null;
-  const judgement = judge(whole, words.lead, rescore);
+  const judgement = judge(whole, words.lead, words.trust, rescore);
   const { characters } = judgement.reading;
   const end = characters.length - 2;
   const alone = aloneOf(words.metrics);

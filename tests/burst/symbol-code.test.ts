@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { decodeSymbol, encodeSymbol } from '../../src/burst/index.ts';
+import { tenBits } from '../oracle/burst-code.ts';
+
+const { rows } = JSON.parse(
+  readFileSync(new URL('../../shared/burst/ten-bit-code.json', import.meta.url), 'utf8'),
+) as { rows: { symbol: number; bits: string }[] };
+
+describe('ten-bit code', () => {
+  // Rows 00-45: Nippon Foundation library, GMDSS equipment-inspection training text of 2002; the rest by its rule.
+  it.each(rows.map(({ symbol, bits }) => [symbol, bits] as const))('symbol %i is %s', (symbol, bits) => {
+    expect(encodeSymbol(symbol)).toBe(bits);
+    expect(decodeSymbol(bits)).toBe(symbol);
+    expect(tenBits(symbol)).toBe(bits);
+  });
+
+  it('has all 128 symbols', () => {
+    expect(rows.map(({ symbol }) => symbol)).toEqual(Array.from({ length: 128 }, (_, symbol) => symbol));
+  });
+
+  it('finds every single wrong bit, and no more than the rule allows of others', () => {
+    const words = Array.from({ length: 1024 }, (_, word) => word.toString(2).padStart(10, '0'));
+    const valid = words.filter((word) => decodeSymbol(word) !== null);
+    expect(valid).toHaveLength(128);
+    for (const word of valid)
+      for (let bit = 0; bit < 10; bit++) {
+        const turned = `${word.slice(0, bit)}${word[bit] === '1' ? '0' : '1'}${word.slice(bit + 1)}`;
+        expect(decodeSymbol(turned)).toBeNull();
+      }
+  });
+
+  it('turns symbol n into 127 - n when the tones are the wrong way round (by calculation)', () => {
+    for (let symbol = 0; symbol < 128; symbol++) {
+      const turned = [...encodeSymbol(symbol)].map((bit) => (bit === '1' ? '0' : '1')).join('');
+      expect(decodeSymbol(turned)).toBe(127 - symbol);
+    }
+  });
+
+  it.each(['', '1010101010', '0101010101', '111100001', '11110000111', 'symbolsymb'])(
+    'takes %j for no symbol',
+    (bits) => {
+      expect(decodeSymbol(bits)).toBeNull();
+    },
+  );
+
+  it.each([-1, 128, 1.5, Number.NaN])('refuses to encode %d', (symbol) => {
+    expect(() => encodeSymbol(symbol)).toThrow(RangeError);
+  });
+});
