@@ -31,6 +31,10 @@ export interface CharacterTables {
   readonly end: Float64Array;
   /** The fourteen phasing words. */
   readonly phasing: number;
+  /** Count of characters in the tables. */
+  readonly rows: number;
+  /** The fourteen words of a next call's phasing that begins at a stream position. */
+  phasingAt(position: number): number;
   /** Each word by itself, at `128 * position + symbol`. */
   readonly heard: Float64Array;
   /**
@@ -76,8 +80,9 @@ export function combineCopies(heard: Float64Array): CharacterTables {
     if (Number.isNaN(known[at])) known[at] = meanOf(last ? end : character, index, kind);
     return known[at] as number;
   };
-  const phasing = phasingPlaces.reduce((sum, at) => sum + (heard[at] as number), 0);
-  return { character, end, phasing, heard, mean };
+  const phasingAt = (position: number): number =>
+    phasingPlaces.reduce((sum, at) => sum + (heard[SYMBOLS * position + at] ?? 0), 0);
+  return { character, end, phasing: phasingAt(0), rows: ROWS, phasingAt, heard, mean };
 }
 
 /** One row, with what is expected of its kind added. */

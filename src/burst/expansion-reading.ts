@@ -21,8 +21,6 @@ const SURE = 0.999;
 const BROKEN = 0.99;
 /** Share of expansions in whose front the closing pair of the call is not copied in RX. */
 const UNCOPIED = 0.1;
-/** Natural log of the share of calls without an expansion. */
-const WITHOUT = /* @__PURE__ */ Math.log(0.7);
 /** Lengths that were heard this much less (natural log) than all else are not worth a trellis. */
 const WORTHLESS = 8;
 /** Nor are those that were heard this much less than random bits. */
@@ -46,10 +44,11 @@ export type ExpansionReading =
  *
  * @param tables - what all copies of each character say
  * @param end - index of the call's end of sequence, the format specifier counted once
+ * @param without - natural log of what was heard there if it is no expansion, against random bits
  */
-export function readExpansion(tables: CharacterTables, end: number): ExpansionReading {
-  const { best, total } = weigh(tables, end);
-  if (best === null || -Math.expm1(WITHOUT - total) < BROKEN) return { kind: 'none' };
+export function readExpansion(tables: CharacterTables, end: number, without: number): ExpansionReading {
+  const { best, total } = weigh(tables, end, without);
+  if (best === null || -Math.expm1(without - total) < BROKEN) return { kind: 'none' };
   if (Math.exp(best.weight - total) < SURE || !holdsAsSent(tables, best)) return { kind: 'broken' };
   const { layout, first, length } = best.attempt;
   return {
@@ -60,19 +59,20 @@ export function readExpansion(tables: CharacterTables, end: number): ExpansionRe
   };
 }
 
-/**
- * Natural log of what was heard behind a call, with an expansion or without, against random bits; the error
- * check of an expansion left aside.
- */
-export function heardBehind(tables: CharacterTables, end: number): number {
-  return attemptsBehind(tables, end).reduce((sum, { expected }) => logSum(sum, expected), WITHOUT);
+/** Natural log of what was heard of expansions behind a call, against random bits; their error check left aside. */
+export function heardOfExpansions(tables: CharacterTables, end: number): number {
+  return attemptsBehind(tables, end).reduce(
+    (sum, { expected }) => logSum(sum, expected),
+    Number.NEGATIVE_INFINITY,
+  );
 }
 
 function weigh(
   tables: CharacterTables,
   end: number,
+  without: number,
 ): { readonly best: Solved | null; readonly total: number } {
-  let total = WITHOUT;
+  let total = without;
   let best: Solved | null = null;
   for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected)) {
     if (attempt.expected < total - WORTHLESS || attempt.expected < -UNLIKELY) break;

@@ -1,5 +1,6 @@
 import { callFromFields, type ExpansionSet, type Symbols } from '../call/index.ts';
 import type { Notice } from '../result/index.ts';
+import { heardWithoutExpansion } from './behind.ts';
 import { combineCopies, LONGEST_STREAM, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { readExpansion } from './expansion-reading.ts';
@@ -68,7 +69,7 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
     return { symbol, source: report.sources[index] ?? 'soft', probability };
   });
   const read: Symbols = qualities.slice(0, -1).map(({ symbol }) => symbol);
-  const expansion = readExpansion(tables, end);
+  const expansion = readExpansion(tables, end, heardWithoutExpansion(tables, end));
   const sets: readonly ExpansionSet[] = expansion.kind === 'read' ? expansion.sets : [];
   const { call, notices } = callFromFields({ ...fieldsFromCharacters(read), expansion: sets });
   const stream = streamOf(characters.slice(0, -1));

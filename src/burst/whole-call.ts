@@ -1,6 +1,6 @@
+import { heardBehind } from './behind.ts';
 import { type CallShape, callShapes } from './call-shape.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
-import { heardBehind } from './expansion-reading.ts';
 import { fieldPriors } from './field-prior.ts';
 import { logSum } from './log-sum.ts';
 import { solveTrellis } from './trellis.ts';
