@@ -42,16 +42,20 @@ function fences(path) {
   return found;
 }
 
-/** What an example shows: the comments behind and right below its console.log statements. */
+/**
+ * What an example shows: the comments behind and right below its console.log statements or the block they end,
+ * and those that close the example.
+ */
 function shown(lines) {
   const text = [];
+  const last = lines.findLastIndex((line) => !/^\s*(\/\/.*)?$/.test(line));
   let output = false;
-  for (const line of lines) {
+  for (const [index, line] of lines.entries()) {
     const comment = /^\s*\/\/ ?(.*)$/.exec(line);
     const statement = /^(?:.*\bconsole\.log\(.*\)|\s*\))[;,](?:\s*\/\/ ?(.*))?$/.exec(line);
-    if (comment !== null && output) text.push(comment[1]);
+    if (comment !== null && (output || index > last)) text.push(comment[1]);
     else if (statement?.[1] !== undefined) text.push(statement[1]);
-    output = statement !== null || (comment !== null && output);
+    output = statement !== null || (output && (comment !== null || /^\s*\}$/.test(line)));
   }
   return text.join('\n');
 }

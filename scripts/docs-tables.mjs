@@ -25,7 +25,7 @@ import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
 import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
 import { POSITION_ISSUE_CODES } from 'seahail/position';
-import { SENTENCE_ISSUE_CODES } from 'seahail/sentence';
+import { FAULTS, SENTENCE_ISSUE_CODES } from 'seahail/sentence';
 import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahail/station';
 
 const out = fileURLToPath(new URL('../docs/generated', import.meta.url));
@@ -145,7 +145,7 @@ function channelsPage(name, plan) {
   });
   page(
     name,
-    `Channels: ${plan.name}`,
+    `Channels of the ${plan.name} plan`,
     `${plan.edition}. Frequencies are in megahertz, and name the side that transmits.`,
     `> **Caution.** This table describes; it permits nothing. National rules, the licence and the coast station decide.`,
     `What is weak about it:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
@@ -319,6 +319,17 @@ function issueCodesPage() {
   );
 }
 
+function faultsPage() {
+  const rows = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why, remedy]);
+  page(
+    'faults',
+    'Faults between radio and display',
+    'Why a display shows nothing, or the wrong thing, in the order in which to look. `findFaults` finds them in a log; the recipe [pairing with a plotter](../recipe/plotter.md) shows how.',
+    'Source: common practice, where nothing else is said; the rules of the sentences are those of IEC 61162-1 as publicly restated.',
+    table(['fault', 'step', 'why it matters', 'what to do'], rows),
+  );
+}
+
 identityFormsPage();
 administrationsPage();
 channelsPage('channels-international', internationalPlan);
@@ -330,3 +341,4 @@ symbolsPage();
 timersPage();
 transitionsPage();
 issueCodesPage();
+faultsPage();
