@@ -7,7 +7,10 @@ import { hear } from './trial.ts';
 const RATE = 8000;
 const EDGES = [0, 0.1, 0.3, 0.5, 0.7, 0.9, 0.99, 0.999, 0.9999, 1];
 
-/** Of the calls reported with each verdict, how many are wrong; and stated probability against share right. */
+/**
+ * Of the calls reported with each verdict, how many hold a wrong symbol (one left open is none); and stated probability against
+ * the share without one.
+ */
 export function wrongCalls(size: Size): Findings {
   const trials = size === 'full' ? 2000 : 40;
   const levels = size === 'full' ? [-3, -2, -1, 0, 1, 2, 3, 4, 5, 6, 8, 10, 12] : [-1, 0, 1, 2, 3, 6];
@@ -35,17 +38,17 @@ export function wrongCalls(size: Size): Findings {
       );
       const { reports } = hear(samples, RATE, call);
       if (reports.length > 0) reported++;
-      for (const { verdict, probability, right } of reports) {
+      for (const { verdict, probability, match } of reports) {
         for (const each of [here, counts]) {
           const pair = each[verdict] as [number, number];
           pair[0]++;
-          if (!right) pair[1]++;
+          if (match === 'wrong') pair[1]++;
         }
         const bin = bins[
           EDGES.findLastIndex((edge, n) => probability >= edge && n < bins.length)
         ] as (typeof bins)[number];
         bin.stated += probability;
-        bin.right += Number(right);
+        bin.right += Number(match !== 'wrong');
         bin.count++;
       }
     }

@@ -1,4 +1,5 @@
 import { kaiser, sinc } from './kaiser.ts';
+import { createThinner } from './thin.ts';
 import { CENTRE_HZ } from './tone.ts';
 
 /** Complex samples per second that the receiver works on: four to a bit. */
@@ -16,8 +17,6 @@ const PHASES_PER_SECOND = 8e6;
 export interface FrontEnd {
   /** Takes samples and calls `emit` for every baseband sample that they complete. */
   push(samples: ArrayLike<number>, from: number, to: number): void;
-  /** Samples of input that must follow an instant before its baseband sample can be made. */
-  readonly lookAhead: number;
 }
 
 /**
@@ -26,10 +25,12 @@ export interface FrontEnd {
  * Baseband sample m belongs to the instant m / 4800 s after the first input sample, without delay. It depends only on
  * the input around that instant, so the way the input is cut into chunks cannot matter.
  *
- * @param sampleRate - of the input
+ * @param inputRate - samples per second of the input
  * @param emit - is given real and imaginary part of each baseband sample in turn
  */
-export function createFrontEnd(sampleRate: number, emit: (re: number, im: number) => void): FrontEnd {
+export function createFrontEnd(inputRate: number, emit: (re: number, im: number) => void): FrontEnd {
+  const thinner = createThinner(inputRate);
+  const sampleRate = inputRate / thinner.factor;
   const half = HALF_LENGTH_S * sampleRate;
   const taps = 2 * Math.ceil(half);
   const phases = Math.ceil(PHASES_PER_SECOND / sampleRate);
@@ -76,22 +77,25 @@ export function createFrontEnd(sampleRate: number, emit: (re: number, im: number
     }
   }
 
-  return {
-    lookAhead: taps / 2 + 1,
-    push(samples, from, to): void {
-      for (let next = from; next < to; ) {
-        if (filled === room) {
-          // Everything older than one filter length has been used.
-          held.copyWithin(0, room - taps - 1);
-          base += room - taps - 1;
-          filled = taps + 1;
-        }
-        const count = Math.min(room - filled, to - next);
-        for (let n = 0; n < count; n++) held[filled + n] = samples[next + n] as number;
-        filled += count;
-        next += count;
-        make();
+  function take(samples: Float32Array, count: number): void {
+    for (let next = 0; next < count; ) {
+      if (filled === room) {
+        // Everything older than one filter length has been used.
+        held.copyWithin(0, room - taps - 1);
+        base += room - taps - 1;
+        filled = taps + 1;
       }
+      const size = Math.min(room - filled, count - next);
+      for (let n = 0; n < size; n++) held[filled + n] = samples[next + n] as number;
+      filled += size;
+      next += size;
+      make();
+    }
+  }
+
+  return {
+    push(samples, from, to): void {
+      thinner.push(samples, from, to, take);
     },
   };
 }

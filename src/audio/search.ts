@@ -1,5 +1,5 @@
 import type { Baseband } from './baseband.ts';
-import { PER_BIT } from './bit-filter.ts';
+import { BEFORE, PER_BIT, TAPS } from './bit-filter.ts';
 import { energyOf } from './fit.ts';
 import { PHASING_BITS } from './phasing.ts';
 import { THIRD_COS, THIRD_SIN } from './sync.ts';
@@ -10,9 +10,14 @@ const WORD = 10;
 const WORD_HOPS: number = (WORD * PER_BIT) / HOP;
 const DX_WORDS = 6;
 
-/** Rings of correlations and coherences, in hops; a power of two that holds six words of DX phasing. */
-const HELD = 512;
-const MASK: number = HELD - 1;
+const BIT_HOPS: number = PER_BIT / HOP;
+
+/** Hops that are looked back on, and room for many more, so that they seldom have to be moved. */
+const KEPT_HOPS: number = 2 * WORD_HOPS * DX_WORDS;
+const ROOM: number = 8 * KEPT_HOPS;
+
+/** Baseband samples that must follow a hop before its bit can be correlated. */
+const READS_AHEAD: number = TAPS - BEFORE;
 
 /**
  * Sum of six coherences that is worth a closer look. White noise has 0.3 ± 0.12 and passes about once a minute; a burst
@@ -34,58 +39,46 @@ export function createSearcher(
   found: (start: number, mirror: boolean, strength: number) => void,
 ): Searcher {
   const z = new Float64Array(4);
-  const ring = new Float32Array(4 * HELD);
-  const energy = new Float32Array(HELD);
-  const coherence = [new Float32Array(HELD), new Float32Array(HELD)];
+  const tones = new Float64Array(4 * ROOM);
+  const energy = new Float64Array(ROOM);
+  const coherence = [new Float64Array(ROOM), new Float64Array(ROOM)] as const;
   const peak = [0, 0];
   const peakAt = [0, 0];
-  const pattern = thirdsOf(PHASING_BITS.slice(0, WORD));
+  // Hop number of the first place in the arrays above.
+  let base = 0;
   let hop = 0;
 
   function take(): void {
+    if (hop - base === ROOM) {
+      for (const list of [energy, ...coherence]) list.copyWithin(0, ROOM - KEPT_HOPS);
+      tones.copyWithin(0, 4 * (ROOM - KEPT_HOPS));
+      base += ROOM - KEPT_HOPS;
+    }
     baseband.correlate({ start: hop * HOP, perBit: PER_BIT, offset: 0, mirror: false, phase: 0 }, 1, z);
-    const slot = hop & MASK;
-    for (let i = 0; i < 4; i++) ring[4 * slot + i] = z[i] as number;
-    energy[slot] = energyOf(z, 0);
-    const start = hop - WORD_HOPS + PER_BIT / HOP;
+    tones.set(z, 4 * (hop - base));
+    energy[hop - base] = energyOf(z, 0);
+    const start = hop - base - WORD_HOPS + PER_BIT / HOP;
     if (start < 0) return;
     let total = 0;
-    let re = 0;
-    let im = 0;
-    let mirrorRe = 0;
-    let mirrorIm = 0;
-    for (let i = 0; i < WORD; i++) {
-      const at = (start + (i * PER_BIT) / HOP) & MASK;
-      total += energy[at] as number;
-      const { one, cos, sin } = pattern[i] as Turn;
-      const own = 4 * at + (one ? 0 : 2);
-      const x = ring[own] as number;
-      const y = ring[own + 1] as number;
-      re += x * cos + y * sin;
-      im += y * cos - x * sin;
-      const other = 4 * at + (one ? 2 : 0);
-      const u = ring[other] as number;
-      const v = ring[other + 1] as number;
-      mirrorRe += u * cos - v * sin;
-      mirrorIm += v * cos + u * sin;
-    }
+    for (let bit = 0; bit < WORD; bit++) total += energy[start + bit * BIT_HOPS] as number;
     const scale = 1 / (WORD * total + 1e-20);
-    (coherence[0] as Float32Array)[start & MASK] = (re * re + im * im) * scale;
-    (coherence[1] as Float32Array)[start & MASK] = (mirrorRe * mirrorRe + mirrorIm * mirrorIm) * scale;
+    coherence[0][start] = powerOf(tones, 4 * start, OWN) * scale;
+    coherence[1][start] = powerOf(tones, 4 * start, MIRRORED) * scale;
+    if (start < 2 * WORD_HOPS * (DX_WORDS - 1)) return;
     judge(start, 0);
     judge(start, 1);
   }
 
   /** Adds up the six words that end with the one at `start`, and reports a peak once it is past. */
   function judge(start: number, mirror: 0 | 1): void {
-    const values = coherence[mirror] as Float32Array;
     let sum = 0;
     for (let word = 0; word < DX_WORDS; word++)
-      sum += values[(start - 2 * WORD_HOPS * word) & MASK] as number;
+      sum += coherence[mirror][start - 2 * WORD_HOPS * word] as number;
+    const here = base + start;
     if (sum > WORTH_A_LOOK && sum > (peak[mirror] as number)) {
       peak[mirror] = sum;
-      peakAt[mirror] = start;
-    } else if (peak[mirror] !== 0 && start - (peakAt[mirror] as number) > 2 * (PER_BIT / HOP)) {
+      peakAt[mirror] = here;
+    } else if (peak[mirror] !== 0 && here - (peakAt[mirror] as number) > 2 * BIT_HOPS) {
       const strength = peak[mirror] as number;
       peak[mirror] = 0;
       found(((peakAt[mirror] as number) - 2 * WORD_HOPS * (DX_WORDS - 1)) * HOP, mirror === 1, strength);
@@ -94,7 +87,7 @@ export function createSearcher(
 
   return {
     advance(): void {
-      while (hop * HOP + 9 <= baseband.count()) {
+      while (hop * HOP + READS_AHEAD <= baseband.count()) {
         take();
         hop++;
       }
@@ -102,18 +95,42 @@ export function createSearcher(
   };
 }
 
-interface Turn {
-  readonly one: boolean;
-  readonly cos: number;
-  readonly sin: number;
+/** Places of the correlations to be added, from that of the first bit, in three lots: those whose phase is 0, 1 and 2 thirds on. */
+type Lots = readonly [Int32Array, Int32Array, Int32Array];
+
+const OWN: Lots = /* @__PURE__ */ lotsOf(PHASING_BITS.slice(0, WORD), false);
+const MIRRORED: Lots = /* @__PURE__ */ lotsOf(PHASING_BITS.slice(0, WORD), true);
+
+/** Where the tones of a word stand and how far its phase has come: the mirror swaps the tones and turns the other way. */
+function lotsOf(bits: string, mirror: boolean): Lots {
+  const lots: [number[], number[], number[]] = [[], [], []];
+  let thirds = 0;
+  for (let bit = 0; bit < bits.length; bit++) {
+    const one = bits[bit] === '1';
+    const lot = mirror ? (3 - thirds) % 3 : thirds;
+    lots[lot as 0 | 1 | 2].push(4 * bit * BIT_HOPS + (one === mirror ? 2 : 0));
+    thirds = (thirds + (one ? 2 : 1)) % 3;
+  }
+  return [Int32Array.from(lots[0]), Int32Array.from(lots[1]), Int32Array.from(lots[2])];
 }
 
-/** Phase at the start of each bit of a word, in thirds of a turn. */
-function thirdsOf(bits: string): readonly Turn[] {
-  let thirds = 0;
-  return [...bits].map((bit) => {
-    const turn = { one: bit === '1', cos: THIRD_COS[thirds] as number, sin: THIRD_SIN[thirds] as number };
-    thirds = (thirds + (bit === '1' ? 2 : 1)) % 3;
-    return turn;
-  });
+/** Power of a word's correlations added in phase, the first at `from`. */
+function powerOf(tones: Float64Array, from: number, lots: Lots): number {
+  let re = 0;
+  let im = 0;
+  for (let lot = 0; lot < 3; lot++) {
+    const places = lots[lot] as Int32Array;
+    let x = 0;
+    let y = 0;
+    for (let n = 0; n < places.length; n++) {
+      const at = from + (places[n] as number);
+      x += tones[at] as number;
+      y += tones[at + 1] as number;
+    }
+    const cos = THIRD_COS[lot] as number;
+    const sin = THIRD_SIN[lot] as number;
+    re += x * cos + y * sin;
+    im += y * cos - x * sin;
+  }
+  return re * re + im * im;
 }

@@ -181,7 +181,7 @@ describe('createReceiver', () => {
   it('hears a stronger burst begin in the tail of a weaker one', () => {
     const samples = sound(testCall.bits, { ebN0Db: 10, behind: 0.6 });
     const second = worked('group-routine');
-    mix(samples, modulate(second.bits, { sampleRate: 8000, amplitude: 0.4, staysOffAir: true }), 800 + 3900);
+    mix(samples, modulate(second.bits, { sampleRate: 8000, amplitude: 0.4, staysOffAir: true }), 800 + 4100);
     const { heard } = receive(samples);
     expect(heard.at(-1)?.reception).toMatchObject({
       information: second.information,
