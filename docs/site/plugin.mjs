@@ -44,6 +44,9 @@ function dressed(html, pages, url) {
     .replace('</div><div class="col-sidebar">', '</main><div class="col-sidebar">')
     .replace('</div>\n<div class="col-sidebar">', '</main>\n<div class="col-sidebar">')
     .replace('<footer></footer>', `<footer><p>A description, not a permission: national rules, the licence and trained operators decide. Software keeps no watch.</p></footer>`)
+    // A wide table scrolls by itself, for the keyboard too.
+    .replaceAll('<table>', '<div class="wide" tabindex="0" role="group" aria-label="Table"><table>')
+    .replaceAll('</table>', '</table></div>')
     // A page whose text has a heading of its own needs no second one.
     .replace(/(<div class="tsd-page-title">)(?:\s*<h1>[^<]*<\/h1>)?(.*?<\/div>\s*<div class="tsd-panel tsd-typography"><h1 )/s, '$1$2')
     .replace('</head>', `<link rel="icon" href="data:,"/>${scripts}</head>`)

@@ -12,15 +12,15 @@ const VERBS: Readonly<Record<Line['kind'], string>> = {
   person: '',
   clock: '',
   send: 'sends',
-  'stop-sending': 'stops',
-  tune: 'tunes',
+  'stop-sending': 'breaks off',
+  tune: 'changes',
   sound: 'sounds',
-  silence: 'sounds',
+  silence: 'ends',
   show: 'shows',
   ask: 'asks',
   speak: 'says',
   advise: 'advises',
-  reject: 'refuses',
+  reject: 'declines',
 };
 
 fill(byId('scene'), scenes.map(({ word, title }) => h('option', { value: word }, title)));
@@ -69,7 +69,7 @@ function show(play: Play): void {
       ? cautionBox([{ text: 'A pretended distress, for learning only. A false alert on the air starts a search and is an offence', clause: '47 CFR 80.335; Radio Regulations Art. 32, from memory' }])
       : null,
   );
-  fill(byId('script'), turns.map((turn) => turnItem(play, turn)));
+  fill(byId('script'), withoutEchoes(turns).map((turn) => turnItem(play, turn)));
   fill(byId('choices'), choicesOf(play, choices));
   byId<HTMLButtonElement>('next').disabled = over;
   byId('next').textContent = over && choices.length > 0 ? 'They wait for somebody' : over ? 'Nothing more happens' : 'Next';
@@ -77,9 +77,22 @@ function show(play: Play): void {
   byId<HTMLButtonElement>('again').disabled = turns.length === 0;
 }
 
+/** A caution that was given once is not given again. */
+function withoutEchoes(turns: readonly Turn[]): readonly Turn[] {
+  const given = new Set<string | null>();
+  return turns.map(({ at, lines }) => ({
+    at,
+    lines: lines.map((line) => {
+      const echo = given.has(line.caution);
+      given.add(line.caution);
+      return echo ? { ...line, caution: null } : line;
+    }),
+  }));
+}
+
 function told({ scene }: Play, { lines }: Turn): string {
   const line = lines.find(({ kind }) => kind !== 'person' && kind !== 'clock') ?? lines[0];
-  return line === undefined ? '' : `${scene.roles[line.side].name}: ${line.text}`;
+  return line === undefined ? '' : `${scene.roles[line.side].name} ${VERBS[line.kind]}${separator(line.kind)}${line.text}`;
 }
 
 function turnItem({ scene }: Play, { at, lines }: Turn): HTMLElement {
@@ -96,11 +109,21 @@ function lineItem({ kind, text, clause, caution, spoken }: Line): HTMLElement {
   const verb = VERBS[kind];
   return h(
     'div',
-    { class: kind === 'person' || kind === 'clock' ? 'stage' : 'said' },
-    h('p', {}, verb === '' ? '' : h('i', {}, `${verb} `), sentence(text), clause === null ? '' : ' ', clause === null ? '' : h('span', { class: 'clause' }, clause)),
-    spoken.length === 0 ? null : h('ul', { class: 'spoken' }, spoken.map((words) => h('li', {}, words))),
+    { class: verb === '' ? 'stage' : 'said' },
+    h('p', {}, h('i', {}, verb), separator(kind), ended(text), ' ', clause === null ? '' : h('span', { class: 'clause' }, clause)),
+    spoken.length === 0 ? null : h('ul', { class: kind === 'speak' ? 'spoken' : '' }, spoken.map((words) => h('li', {}, words))),
     caution === null ? null : h('p', { class: 'mind' }, sentence(caution)),
   );
+}
+
+/** What others wrote stands behind a colon, what follows the verb does not. */
+function separator(kind: Line['kind']): string {
+  if (VERBS[kind] === '') return '';
+  return kind === 'show' || kind === 'ask' || kind === 'reject' ? ': ' : ' ';
+}
+
+function ended(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
 function choicesOf({ scene }: Play, choices: readonly Choice[]): HTMLElement | null {

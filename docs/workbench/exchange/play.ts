@@ -216,23 +216,23 @@ function lineOf(role: Role, side: Side, effect: Effect): Line | null {
     effect.kind === 'wake' || effect.kind === 'log' ? null : { side, kind: effect.kind, text, clause, caution, spoken };
   switch (effect.kind) {
     case 'send':
-      return said(`Sends on channel 70${effect.times === 5 ? ', five times in a row' : ''}: ${describe(effect.call)}`);
+      return said(`on channel 70${effect.times === 5 ? ', five times in a row' : ''}: ${describe(effect.call)}`);
     case 'stop-sending':
-      return said('Breaks off the transmission');
+      return said('the transmission');
     case 'tune':
-      return said(`Changes to channel ${effect.channel}`);
+      return said(`to channel ${effect.channel}`);
     case 'sound':
-      return said(`Sounds the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', for a moment' : ', until it is silenced'}`);
+      return said(`the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', for a moment' : ', until it is silenced'}`);
     case 'silence':
-      return said(`Ends the alarm for ${effect.alarm}`);
+      return said(`the alarm for ${effect.alarm}`);
     case 'show':
       return said(effect.text);
     case 'ask':
       return said(effect.text);
     case 'speak':
-      return said(`Speaks on channel ${effect.channel}`, wordsFor(role, effect.call));
+      return said(`on channel ${effect.channel}`, wordsFor(role, effect.call));
     case 'advise':
-      return said('Advises', effect.advice.now.map(({ text, clause: source }) => `${text} (${source})`));
+      return said('what to do', effect.advice.now.map(({ text, clause: source }) => `${text} (${source})`));
     case 'reject':
       return said(effect.issue.message);
     default:

@@ -33,7 +33,10 @@ export function bindFinding(form: HTMLFormElement, answer: (question: Question) 
   }
 
   form.addEventListener('submit', (event) => event.preventDefault());
-  form.addEventListener('input', ask);
+  // Fields may stand elsewhere on the page and belong to the form all the same.
+  document.addEventListener('input', ({ target }) => {
+    if (target instanceof Element && 'form' in target && target.form === form) ask();
+  });
   window.addEventListener('hashchange', () => {
     if (location.hash === '#answer-start') return;
     if (location.hash.slice(1) !== asked) fromAddress();

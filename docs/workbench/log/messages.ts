@@ -65,6 +65,8 @@ export type FromLogReader =
       readonly first: Entries;
       readonly places: readonly PlaceEntry[];
       readonly own: string;
+      /** Instant of the last thing received, epoch milliseconds. */
+      readonly last: number | null;
     }
   | { readonly kind: 'piece'; readonly list: ListName; readonly entries: Entries[ListName] };
 

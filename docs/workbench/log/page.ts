@@ -58,6 +58,10 @@ function start(question: Question): void {
   worker?.terminate();
   worker = startWorker(workerText);
   worker.onmessage = ({ data }: { readonly data: FromLogReader }) => hear(data);
+  worker.onerror = ({ message }) => {
+    finish();
+    announce(`The reader failed: ${message}`);
+  };
   tell({
     kind: 'read',
     source,
@@ -94,7 +98,7 @@ function hear(message: FromLogReader): void {
   byId('answer').hidden = false;
   const { calls, faults } = message.totals;
   announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with a fault, in ${plural(message.lines, 'line')}.`);
-  fill(byId('counts'), countsOf(message), placesLink(message.places, message.own));
+  fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
   for (const list of ['calls', 'faults', 'mended'] as const) begin(list, message.totals[list], message.first[list]);
 }
 

@@ -30,6 +30,7 @@ const latest = new Map<string, PlaceEntry>();
 const counts: Partial<Record<Reading['kind'], number>> = {};
 let lines = 0;
 let own = '';
+let last: number | null = null;
 
 self.onmessage = ({ data }) => {
   if (data.kind === 'read') void readAll(data);
@@ -54,10 +55,12 @@ async function readAll({ source, direction, own: ownNumber, unchecked }: Extract
     first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
     places: [...latest.values()].slice(-MOST_PLACES),
     own,
+    last,
   });
 }
 
 function take(reading: Reading): void {
+  last = reading.at ?? last;
   if (reading.kind === 'call') takeCall(reading);
   else counts[reading.kind] = (counts[reading.kind] ?? 0) + 1;
   if (reading.kind === 'own-fix' && reading.fix.position !== null) {

@@ -36,6 +36,11 @@ export function listen(sampleRate: number, { onHeard, onIssue, onProgress }: Ear
       done();
     }
   };
+  worker.onerror = ({ message }) => {
+    onIssue({ code: 'listener-failed', message: `The listener failed: ${message}`, at: [] });
+    worker.terminate();
+    done();
+  };
   tell({ kind: 'begin', sampleRate });
   return {
     push(samples) {

@@ -1,0 +1,155 @@
+import assert from 'node:assert/strict';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { assertText } from './number.mjs';
+
+export const callChecks = [
+  {
+    name: 'call: made, read field by field, written as sentences',
+    async run({ page, open }) {
+      await open('workbench/call.html');
+      await page.getByLabel('makes').selectOption('a position reply');
+      await assertText(page.locator('#in-short'), /^Position of Merrow \(232999871\), in answer to Tern of Ardle/);
+      const lines = (await page.locator('#wire pre').allTextContents()).join('\n').split('\n');
+      for (const line of lines) assert.equal(line.slice(-2), checksum(line), line);
+      await page.getByLabel('with the finer minutes').check();
+      // Eight digits more, ten-thousandths of a minute: ITU-R M.821 set 100.
+      await page.locator('#wire pre', { hasText: 'DSE' }).first().waitFor();
+      await assertText(page.locator('#cautions'), /not to be steered by/);
+    },
+  },
+  {
+    name: 'call: a wrong number says what is wrong and offers the reading',
+    async run({ page, open }) {
+      await open('workbench/call.html#kind=test-call&to=2329990');
+      await assertText(page.locator('#in-short'), /^Not a call yet/);
+      await page.getByRole('button', { name: 'Read it as 002329990' }).click();
+      await assertText(page.locator('#in-short'), /^Test call from Merrow .* to Skerra Coastguard/);
+    },
+  },
+  {
+    name: 'call: distress makes no sound without the word that it stays off the air, and no link carries the word',
+    async run({ page, open }) {
+      await open('workbench/call.html#kind=distress-alert');
+      const [play, save, decode] = ['Sound it', 'Save as WAV', 'Read it back'].map((name) => page.getByRole('button', { name }));
+      for (const button of [play, save, decode]) assert(await button.isDisabled());
+      await page.locator('#cautions .caution').waitFor();
+      await page.getByText('starts a search').waitFor();
+      const tick = page.getByLabel('This sound stays off the air');
+      await tick.check();
+      for (const button of [play, save, decode]) assert(await button.isEnabled());
+      assert.doesNotMatch(page.url(), /off-air|stays/);
+      await decode.click();
+      await assertText(page.locator('#heard h3'), /^Distress alert from Merrow/);
+      await page.getByLabel('for', { exact: true }).selectOption('sinking');
+      assert(!(await tick.isChecked()));
+      assert(await play.isDisabled());
+      assert.equal(await page.locator('#heard').textContent(), '');
+    },
+  },
+  {
+    name: 'call: read back through the browser’s own sound path, clear and in noise',
+    async run({ page, open }) {
+      await open('workbench/call.html#kind=individual-call&channel=77');
+      const sent = await page.locator('#in-short').textContent();
+      const verdicts = [];
+      for (const noise of ['', '20', '8']) {
+        await page.locator('#noise').selectOption(noise);
+        await page.getByRole('button', { name: 'Read it back' }).click();
+        await page.locator('#heard h3').waitFor();
+        assert.equal(await page.locator('#heard h3').textContent(), sent);
+        verdicts.push((await page.locator('#heard b').first().textContent()) ?? '');
+        await page.locator('#noise').selectOption('3');
+        await page.getByRole('button', { name: 'Read it back' }).click();
+        await page.getByText('Listening.').waitFor({ state: 'detached' });
+      }
+      assert.equal(verdicts[0], 'Received clean');
+      return verdicts.join(', ').toLowerCase();
+    },
+  },
+  {
+    name: 'call: the saved sound holds the bits that are drawn, by another demodulator',
+    async run({ page, open, out }) {
+      await open('workbench/call.html#kind=test-call&to=002329990');
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as WAV' }).click()]);
+      const path = join(out, 'test-call.wav');
+      await download.saveAs(path);
+      const bytes = readFileSync(path);
+      assert.equal(bytes.toString('latin1', 0, 4), 'RIFF');
+      await page.getByText('The same as figures').click();
+      const bits = (await page.locator('.bits').textContent()) ?? '';
+      assert.equal(bitsOfWav(bytes, bits.length), bits);
+      writeFileSync(join(out, 'test-call.bits'), bits);
+      return `${bits.length} bits`;
+    },
+  },
+  {
+    name: 'call: by keyboard, sound included',
+    async run({ page, open }) {
+      await open('workbench/call.html');
+      await page.evaluate(() => {
+        window.started = 0;
+        const start = AudioBufferSourceNode.prototype.start;
+        AudioBufferSourceNode.prototype.start = function (...parts) {
+          window.started++;
+          return start.apply(this, parts);
+        };
+      });
+      await page.locator('#kind').focus();
+      await page.keyboard.type('a test call');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type('002329990');
+      await assertText(page.locator('#in-short'), /^Test call from Merrow .* to Skerra Coastguard/);
+      for (let presses = 0; presses < 30; presses++) {
+        await page.keyboard.press('Tab');
+        if ((await page.evaluate(() => document.activeElement?.id)) === 'play') break;
+      }
+      await page.keyboard.press('Enter');
+      await page.waitForFunction(() => window.started === 1);
+    },
+  },
+  {
+    name: 'call: every kind can be made, and its address restores it',
+    async run({ page, open, at }) {
+      await open('workbench/call.html');
+      const kinds = await page.locator('#kind option').evaluateAll((options) => options.map(({ value }) => value));
+      for (const kind of kinds) {
+        await page.goto(at('workbench/index.html'));
+        await page.goto(at(`workbench/call.html#kind=${kind}${kind === 'group-call' ? '&to=023299905' : ''}`));
+        assert(await page.locator('#answer').isVisible(), kind);
+        assert((await page.locator('#fields .ledger > div').count()) > 2, kind);
+      }
+      return `${kinds.length} kinds`;
+    },
+  },
+];
+
+/** IEC 61162-1: exclusive or of everything between the start and the asterisk. */
+function checksum(line) {
+  let sum = 0;
+  for (const character of line.slice(1, line.indexOf('*'))) sum ^= character.charCodeAt(0);
+  return sum.toString(16).toUpperCase().padStart(2, '0');
+}
+
+/** The plainest demodulator there is: for each bit, which of the two tones of ITU-R M.493 has more energy in it. */
+function bitsOfWav(bytes, count) {
+  const sampleRate = bytes.readUInt32LE(24);
+  const data = bytes.indexOf('data') + 8;
+  const lead = 0.1 * sampleRate;
+  const energy = (from, to, hertz) => {
+    let [re, im] = [0, 0];
+    for (let n = Math.ceil(from); n < to; n++) {
+      const sample = bytes.readInt16LE(data + 2 * n);
+      re += sample * Math.cos((2 * Math.PI * hertz * n) / sampleRate);
+      im += sample * Math.sin((2 * Math.PI * hertz * n) / sampleRate);
+    }
+    return re * re + im * im;
+  };
+  let bits = '';
+  for (let bit = 0; bit < count; bit++) {
+    const [from, to] = [bit, bit + 1].map((edge) => lead + (edge * sampleRate) / 1200);
+    bits += energy(from, to, 1300) > energy(from, to, 2100) ? '1' : '0';
+  }
+  return bits;
+}

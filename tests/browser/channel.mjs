@@ -1,0 +1,50 @@
+import assert from 'node:assert/strict';
+import { assertText } from './number.mjs';
+
+export const channelChecks = [
+  {
+    name: 'channel: two plans compared, by mouse',
+    async run({ page, open }) {
+      await open('workbench/channel.html');
+      await page.getByLabel('the other one').selectOption('United States');
+      // 72 is intership in Radio Regulations Appendix 18 and non-commercial intership in 47 CFR 80.373(f).
+      await assertText(page.locator('#in-short'), /^Channel 72 first/);
+      // 06 is for intership safety in the United States, 47 CFR 80.373(f): not for ordinary talk.
+      const served = await page.locator('#answer .channel > b').allTextContents();
+      assert(!served.includes('06') && !served.includes('16') && !served.includes('70'));
+      await page.locator('summary', { hasText: 'For distress and calling' }).click();
+      await page.getByText('Channel 16 is for distress, safety and calling').waitFor();
+      assert.match(page.url(), /there=us/);
+    },
+  },
+  {
+    name: 'channel: a frequency and a name looked up in every plan',
+    async run({ page, open }) {
+      await open('workbench/channel.html');
+      // 156.800 MHz is channel 16 everywhere: Radio Regulations Appendix 18.
+      await page.getByLabel('What is').fill('156.8');
+      await page.waitForFunction(() => document.querySelectorAll('#look-up .channel > b').length === 4);
+      assert.deepEqual(await page.locator('#look-up .channel > b').allTextContents(), ['16', '16', '16', '16']);
+      await page.getByLabel('What is').fill('22A');
+      await page.getByText('Channel 22A is not in the International plan').waitFor();
+    },
+  },
+  {
+    name: 'channel: by keyboard, and the address restores the question',
+    async run({ page, open, at }) {
+      await open('workbench/channel.html');
+      await page.locator('#here').focus();
+      await page.keyboard.type('Unit');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('Can');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('with a');
+      const short = await page.locator('#in-short').textContent();
+      const address = page.url();
+      await page.goto(at('workbench/index.html'));
+      await page.goto(address);
+      assert.equal(await page.locator('#in-short').textContent(), short);
+      assert.equal(await page.locator('#purpose').inputValue(), 'ship-to-coast');
+    },
+  },
+];

@@ -1,0 +1,149 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Each page of the workbench in a state worth looking at. */
+const states = [
+  ['index', ''],
+  ['number', ''],
+  ['number', '#number=2329990', 'doubtful'],
+  ['channel', '#there=us'],
+  ['call', '#kind=position-reply&from=232999142&to=232999871&finer=yes'],
+  ['call', '#kind=distress-alert&from=232999218', 'distress'],
+  ['log', '', '', 'example'],
+  ['sound', '', '', 'example'],
+  ['place', ''],
+  ['exchange', '#moves=nnn'],
+];
+
+async function show({ page, at }, [name, hash, , press]) {
+  await page.goto(at(`workbench/${name}.html${hash}`));
+  if (press !== undefined) {
+    await page.locator(`#${press}`).click();
+    await page.waitForFunction(() => /\d.*(call|calls)/i.test(document.querySelector('#in-short')?.textContent ?? ''));
+  }
+  await page.waitForTimeout(150);
+}
+
+/** What axe finds, one line each. */
+export async function violationsOn(page) {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.slice(0, 4).map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+}
+
+const looks = states.flatMap((state) =>
+  ['light', 'dark'].flatMap((colorScheme) =>
+    [360, 1280].map((width) => {
+      const name = `${state[0]}${state[2] ? `-${state[2]}` : ''}-${width}-${colorScheme}`;
+      return {
+        name: `look: ${name}`,
+        options: { colorScheme, viewport: { width, height: width === 360 ? 740 : 900 } },
+        async run({ page, at, out }) {
+          await show({ page, at }, state);
+          assert.deepEqual(await violationsOn(page), []);
+          const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+          assert(wide <= width, `${wide} px wide on ${width}`);
+          await page.screenshot({ path: join(out, `screenshots/${name}.png`), fullPage: true });
+        },
+      };
+    }),
+  ),
+);
+
+const names = [...new Set(states.map(([name]) => name))];
+
+export const everyPageChecks = [
+  ...looks,
+  {
+    name: 'every page: nothing lost at 200 % on a small desktop',
+    options: { viewport: { width: 640, height: 400 }, deviceScaleFactor: 2 },
+    async run({ page, at }) {
+      for (const state of states) {
+        await show({ page, at }, state);
+        assert((await page.evaluate(() => document.documentElement.scrollWidth)) <= 640, state[0]);
+      }
+    },
+  },
+  {
+    name: 'every page: each stop of the Tab key shows itself, the skip link first',
+    async run({ page, at }) {
+      let stops = 0;
+      for (const state of states) {
+        await show({ page, at }, state);
+        await page.evaluate(() => {
+          document.activeElement?.blur();
+          window.scrollTo(0, 0);
+        });
+        if (state[3] !== undefined) await show({ page, at }, [state[0], '']);
+        await page.keyboard.press('Tab');
+        assert.equal(await page.evaluate(() => document.activeElement?.className), 'skip', state[0]);
+        for (let presses = 0; presses < 40; presses++) {
+          const stop = await page.evaluate(() => {
+            const element = document.activeElement;
+            const { outlineStyle, outlineWidth } = getComputedStyle(element);
+            return { body: element === document.body, what: element.outerHTML.slice(0, 120), seen: outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2 };
+          });
+          if (stop.body) break;
+          assert(stop.seen, stop.what);
+          stops++;
+          await page.keyboard.press('Tab');
+        }
+      }
+      return `${stops} stops`;
+    },
+  },
+  {
+    name: 'every page: nothing moves for those who asked for that',
+    options: { reducedMotion: 'reduce' },
+    async run({ page, at }) {
+      for (const name of names) {
+        await page.goto(at(`workbench/${name}.html`));
+        const moving = await page.evaluate(() =>
+          [...document.querySelectorAll('*')].filter((element) => getComputedStyle(element).transitionDuration.split(', ').some((time) => Number.parseFloat(time) > 0)).length,
+        );
+        assert.equal(moving, 0, name);
+      }
+    },
+  },
+  {
+    name: 'every page: forbids its browser every connection',
+    async run({ page, at }) {
+      for (const name of names) {
+        await page.goto(at(`workbench/${name}.html`));
+        const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+        assert.match(policy, /default-src 'none'.*connect-src 'none'/);
+      }
+    },
+  },
+  {
+    name: 'every page: the choice of paper holds for the whole site',
+    options: { colorScheme: 'light' },
+    async run({ page, at }) {
+      await page.goto(at('workbench/number.html'));
+      const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+      const light = await paper();
+      await page.getByLabel('Paper').selectOption('dark');
+      const dark = await paper();
+      assert.notEqual(dark, light);
+      await page.goto(at('workbench/place.html'));
+      assert.equal(await paper(), dark);
+      await page.goto(at('index.html'));
+      assert.equal(await paper(), dark);
+    },
+  },
+  {
+    name: 'every page: says without JavaScript what it is',
+    options: { javaScriptEnabled: false },
+    async run({ page, at }) {
+      for (const name of names) {
+        await page.goto(at(`workbench/${name}.html`));
+        assert.equal(await page.locator('h1').count(), 1);
+        assert.match((await page.locator('noscript').textContent()) ?? '', /JavaScript/);
+      }
+    },
+  },
+];

@@ -1,0 +1,83 @@
+import assert from 'node:assert/strict';
+
+export const numberChecks = [
+  {
+    name: 'number: an identity is told apart, by mouse',
+    async run({ page, open }) {
+      await open('workbench/number.html');
+      await page.getByLabel('The number is').click();
+      await page.getByLabel('The number is').fill('MMSI 00 211 1240');
+      const said = page.locator('#in-short');
+      // MID 211: Germany, ITU Table of Maritime Identification Digits; 00MIDxxxx: coast station, ITU-R M.585.
+      await assertText(said, /^Coast station\. The number was issued by Germany/);
+      const parts = await page.locator('.anatomy b').allTextContents();
+      assert.deepEqual(parts, ['00', '211', '1240']);
+      // Five symbols of two digits, the tenth digit 0: ITU-R M.493, self-identification.
+      await page.getByText('0021112400, ten digits in five symbols').waitFor();
+    },
+  },
+  {
+    name: 'number: a reading that may be meant is taken only when pressed',
+    async run({ page, open }) {
+      await open('workbench/number.html#number=2111240');
+      assert.equal(await page.getByLabel('The number is').inputValue(), '2111240');
+      await page.getByRole('button', { name: 'Read it as 002111240' }).click();
+      assert.equal(await page.getByLabel('The number is').inputValue(), '002111240');
+      assert.match(page.url(), /#number=002111240$/);
+      await assertText(page.locator('#in-short'), /^Coast station/);
+    },
+  },
+  {
+    name: 'number: by keyboard alone',
+    async run({ page, open }) {
+      await open('workbench/number.html');
+      await page.keyboard.press('Tab');
+      assert.equal(await page.evaluate(() => document.activeElement?.className), 'skip');
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      assert.equal(await page.evaluate(() => document.activeElement?.id), 'number');
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type('023299905');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('the own');
+      await page.getByText('It may not be used so.').waitFor();
+      await page.keyboard.press('Tab');
+      assert.equal(await page.evaluate(() => document.activeElement?.id), 'set');
+      await assertText(page.locator('#said'), /^Group of ship stations/);
+    },
+  },
+  {
+    name: 'number: the address restores a finding, and going back restores the one before',
+    async run({ page, open }) {
+      await open('workbench/number.html#number=023299905&use=own&set=coast');
+      assert.equal(await page.locator('#set').inputValue(), 'coast');
+      await page.getByText('It may not be used so.').waitFor();
+      await page.getByRole('link', { name: '823299904' }).click();
+      await assertText(page.locator('#in-short'), /^Hand-held/);
+      await page.goBack();
+      await assertText(page.locator('#in-short'), /^Group/);
+    },
+  },
+  {
+    name: 'number: the link to a finding is copied, and the call sign is looked at',
+    options: { permissions: ['clipboard-read', 'clipboard-write'] },
+    async run({ page, open }) {
+      await open('workbench/number.html');
+      await page.getByLabel('The call sign is').fill('232878000');
+      await page.getByText('Call sign has nine digits').waitFor();
+      await page.getByRole('button', { name: 'Copy a link' }).click();
+      await page.getByText('Link copied').waitFor();
+      assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
+      assert.match(page.url(), /sign=232878000/);
+    },
+  },
+];
+
+/** Waits until an element's text fits. */
+export async function assertText(locator, pattern) {
+  try {
+    await locator.filter({ hasText: pattern }).waitFor();
+  } catch {
+    assert.match((await locator.textContent()) ?? '', pattern);
+  }
+}

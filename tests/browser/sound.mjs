@@ -1,0 +1,63 @@
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { assertText } from './number.mjs';
+
+export const soundChecks = [
+  {
+    name: 'sound: the invented minute',
+    async run({ page, open }) {
+      await open('workbench/sound.html');
+      await page.getByRole('button', { name: 'Listen to an invented minute' }).click();
+      await assertText(page.locator('#in-short'), /^3 calls heard/);
+      await assertText(page.locator('#heard h3').nth(1), /^Position of Tern of Ardle/);
+    },
+  },
+  {
+    name: 'sound: a WAV file chosen by keyboard, and a file that holds no sound',
+    async run({ page, open, out }) {
+      await open('workbench/sound.html');
+      await page.locator('#file').focus();
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+      await chooser.setFiles(join(out, 'test-call.wav'));
+      await assertText(page.locator('#in-short'), /^One call heard/);
+      await assertText(page.locator('#heard h3'), /^Test call from Merrow .* to Skerra Coastguard/);
+      await page.locator('#file').setInputFiles({ name: 'note.txt', mimeType: 'text/plain', buffer: Buffer.from('no sound') });
+      await assertText(page.locator('#in-short'), /^note\.txt holds no sound/);
+    },
+  },
+  {
+    name: 'sound: through the microphone, opened and closed by a press',
+    options: { permissions: ['microphone'] },
+    browserArgs: ({ out }) => [
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-audio-capture=${forMicrophone(out)}`,
+    ],
+    async run({ page, open }) {
+      await open('workbench/sound.html');
+      await page.getByRole('button', { name: 'Listen through the microphone' }).press('Enter');
+      await assertText(page.locator('#in-short'), /heard so far/);
+      await assertText(page.locator('#heard h3').first(), /^Test call from Merrow/);
+      await page.getByRole('button', { name: 'Stop' }).press('Enter');
+      await assertText(page.locator('#in-short'), /^The microphone is closed\. .*heard\./);
+      assert(await page.getByRole('button', { name: 'Stop' }).isDisabled());
+    },
+  },
+];
+
+/** The saved test call with two seconds of silence before and after, as the pretended microphone plays it round and round. */
+function forMicrophone(out) {
+  const saved = join(out, 'test-call.wav');
+  assert(existsSync(saved), 'the call page saves it first');
+  const bytes = readFileSync(saved);
+  const data = bytes.indexOf('data') + 8;
+  const silence = Buffer.alloc(4 * bytes.readUInt32LE(24));
+  const samples = Buffer.concat([silence, bytes.subarray(data), silence]);
+  const header = Buffer.from(bytes.subarray(0, data));
+  header.writeUInt32LE(samples.length + data - 8, 4);
+  header.writeUInt32LE(samples.length, data - 4);
+  const path = join(out, 'microphone.wav');
+  writeFileSync(path, Buffer.concat([header, samples]));
+  return path;
+}
