@@ -47,7 +47,7 @@ function table(head, rows) {
 function page(name, title, ...parts) {
   const text = [
     '---',
-    `title: ${title}`,
+    `title: "${title}"`,
     'group: Tables',
     '---',
     '',
@@ -145,7 +145,7 @@ function channelsPage(name, plan) {
   });
   page(
     name,
-    `Channels of the ${plan.name} plan`,
+    `Channels: ${plan.name}`,
     `${plan.edition}. Frequencies are in megahertz, and name the side that transmits.`,
     `> **Caution.** This table describes; it permits nothing. National rules, the licence and the coast station decide.`,
     `What is weak about it:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
