@@ -32,18 +32,7 @@ function heardOfNextCall(tables: CharacterTables, end: number): number {
   let sum = Number.NEGATIVE_INFINITY;
   for (let start = first; start < last; start += 2) {
     const phasing = tables.phasingAt(start);
-    if (phasing > 0) sum = logSum(sum, share + phasing + contentFrom(tables, start / 2 + 1));
+    if (phasing > 0) sum = logSum(sum, share + phasing + tables.row(start / 2 + 1));
   }
   return sum;
-}
-
-/** The most that was heard of characters in a row from an index on. */
-function contentFrom(tables: CharacterTables, first: number): number {
-  let most = 0;
-  let sum = 0;
-  for (let index = first; index < tables.rows; index++) {
-    sum += tables.mean('free', index, false);
-    most = Math.max(most, sum);
-  }
-  return most;
 }

@@ -42,6 +42,8 @@ export interface CharacterTables {
    * the end of sequence when `last`. Of an error check (`null`) every symbol is as likely.
    */
   mean(kind: CharacterKind | null, index: number, last: boolean): number;
+  /** The most that was heard of characters of any kind, one after another from an index on. */
+  row(first: number): number;
 }
 
 /**
@@ -80,9 +82,18 @@ export function combineCopies(heard: Float64Array): CharacterTables {
     if (Number.isNaN(known[at])) known[at] = meanOf(last ? end : character, index, kind);
     return known[at] as number;
   };
+  const row = (first: number): number => {
+    let most = 0;
+    let sum = 0;
+    for (let index = first; index < ROWS; index++) {
+      sum += mean('free', index, false);
+      most = Math.max(most, sum);
+    }
+    return most;
+  };
   const phasingAt = (position: number): number =>
     phasingPlaces.reduce((sum, at) => sum + (heard[SYMBOLS * position + at] ?? 0), 0);
-  return { character, end, phasing: phasingAt(0), rows: ROWS, phasingAt, heard, mean };
+  return { character, end, phasing: phasingAt(0), rows: ROWS, phasingAt, heard, mean, row };
 }
 
 /** One row, with what is expected of its kind added. */

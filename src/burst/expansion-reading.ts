@@ -5,6 +5,7 @@ import {
   type ExpansionLayout,
   LONGEST_EXPANSION,
   plausibleLayouts,
+  sentLayout,
   setsFromCharacters,
 } from './expansion.ts';
 import type { CharacterKind } from './field-prior.ts';
@@ -15,6 +16,8 @@ import { solveTrellis } from './trellis.ts';
 const SYMBOLS = 128;
 /** Natural log of the share of calls that carry an expansion of one given length and layout. */
 const SHARE = /* @__PURE__ */ Math.log(0.3 / LONGEST_EXPANSION);
+/** Natural log of the share of calls with something behind them that is no whole expansion. */
+const REMAINS = /* @__PURE__ */ Math.log(0.01);
 /** An expansion is read when it is at least this sure. */
 const SURE = 0.999;
 /** Something unreadable is called a broken expansion when it is this sure to be one. */
@@ -63,8 +66,13 @@ export function readExpansion(tables: CharacterTables, end: number, without: num
 export function heardOfExpansions(tables: CharacterTables, end: number): number {
   return attemptsBehind(tables, end).reduce(
     (sum, { expected }) => logSum(sum, expected),
-    Number.NEGATIVE_INFINITY,
+    heardOfRemains(tables, end),
   );
+}
+
+/** An expansion of which only some characters are left, with no end and no error check. */
+function heardOfRemains(tables: CharacterTables, end: number): number {
+  return REMAINS + tables.row(end + 1 + sentLayout.first);
 }
 
 function weigh(
@@ -72,7 +80,7 @@ function weigh(
   end: number,
   without: number,
 ): { readonly best: Solved | null; readonly total: number } {
-  let total = without;
+  let total = logSum(without, heardOfRemains(tables, end));
   let best: Solved | null = null;
   for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected)) {
     if (attempt.expected < total - WORTHLESS || attempt.expected < -UNLIKELY) break;
