@@ -31,12 +31,13 @@ import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahai
 const out = fileURLToPath(new URL('../docs/generated', import.meta.url));
 mkdirSync(out, { recursive: true });
 
-/** A cell of a Markdown table: nothing in it may be taken for markup. */
+/** A cell of a Markdown table: nothing in it may be taken for markup, and long text gets room. */
 function cell(value) {
   if (value === null || value === undefined || value === '') return '–';
-  return String(value)
+  const text = String(value)
     .replace(/[\\`*_{}[\]<>|@]/g, (sign) => `&#${sign.charCodeAt(0)};`)
     .replace(/\s+/g, ' ');
+  return text.length > 40 ? `<span class="long">${text}</span>` : text;
 }
 
 function table(head, rows) {
@@ -115,12 +116,6 @@ function administrationsPage() {
   );
 }
 
-const sides = {
-  simplex: 'one frequency',
-  duplex: 'two frequencies',
-  'coast-broadcast': 'broadcast, listen only',
-};
-
 function channelsPage(name, plan) {
   const rows = plan.channels.map((channel) => {
     const { nonCommercial, commercial } = channel.intership;
@@ -134,12 +129,10 @@ function channelsPage(name, plan) {
       [channel.designator, ...channel.aliases].join(', '),
       channel.shipKHz === null ? null : formatMegahertz(channel.shipKHz),
       channel.coastKHz === null ? null : formatMegahertz(channel.coastKHz),
-      sides[channel.mode],
-      [channel.note, channel.region].filter((text) => text !== null).join('; '),
+      [channel.note, channel.region, channel.caution].filter((text) => text !== null).join('; '),
       `${nonCommercial} / ${commercial}`,
       channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
       channel.mayBeNamed ? 'yes' : `no: ${channel.notNamedBecause}`,
-      channel.caution,
       [...new Set(facts)].join('; '),
     ];
   });
@@ -156,12 +149,10 @@ function channelsPage(name, plan) {
         'channel',
         'ships send',
         'coast sends',
-        'kind',
-        'for',
+        'for, where, and what to mind',
         'between ships (pleasure / business)',
         'power',
         'may a call name it',
-        'caution',
         'how known',
       ],
       rows,

@@ -69,6 +69,8 @@ export type CallFrequency =
  *
  * Source: ITU-R M.493, frequency and channel information, from memory.
  *
+ * @see {@link channelFromDigits}
+ *
  * @example
  * ```ts
  * import { channelToDigits, findChannel } from 'seahail/channel';
@@ -101,6 +103,8 @@ export function channelToDigits(channel: Channel | Designator): string {
  *
  * Source: ITU-R M.493, frequency and channel information, from memory; first digits 3, 4 and 8 with
  * medium to low confidence.
+ *
+ * @see {@link channelToDigits}
  *
  * @example
  * ```ts

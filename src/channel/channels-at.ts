@@ -22,6 +22,10 @@ export interface FrequencyMatch {
  * @returns the channels, an empty list when there are none; an issue for an unreadable frequency
  * @throws RangeError when the tolerance is negative or not a number
  *
+ * @see {@link channelsFor}
+ * @see {@link frequencyOf}
+ * @see {@link findChannel}
+ *
  * @example
  * ```ts
  * import { channelsAt } from 'seahail/channel';
@@ -66,6 +70,9 @@ export function channelsAt(
  * @param plan - the plan of the waters
  * @param use - one of the uses of {@link ChannelUse}
  * @returns the channels in order of number; those that have it as their first use come first
+ *
+ * @see {@link channelsAt}
+ * @see {@link workingChannels}
  *
  * @example
  * ```ts

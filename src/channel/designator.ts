@@ -44,6 +44,9 @@ export type Designator = NumberedDesignator | NamedDesignator;
  * Source: ITU-R M.1084 Annex 4 and RR Appendix 18, from memory; meaning of 10nn and 20nn as quoted from
  * the US Coast Guard Navigation Center, 2016.
  *
+ * @see {@link findChannel}
+ * @see {@link formatDesignator}
+ *
  * @example
  * ```ts
  * import { parseDesignator } from 'seahail/channel';

@@ -16,6 +16,10 @@ import { frequencyOf } from './frequency-of.ts';
  * @param options - `elsewhere`: other plans to look the channel up in when this one lacks it
  * @returns the channel, or what is wrong with the name
  *
+ * @see {@link channelsAt}
+ * @see {@link channelsFor}
+ * @see {@link workingChannels}
+ *
  * @example
  * ```ts
  * import { findChannel } from 'seahail/channel';

@@ -22,6 +22,9 @@ export interface ChannelFrequencies {
  * Source: RR Appendix 18; the arithmetic was compared with all 57 rows of 47 CFR 80.871(d), 2015 edition.
  * Channels 87 and 88 are single-frequency since WRC-15.
  *
+ * @see {@link channelsAt}
+ * @see {@link formatMegahertz}
+ *
  * @example
  * ```ts
  * import { frequencyOf, parseDesignator } from 'seahail/channel';

@@ -5,6 +5,8 @@
  * `seahail/channel/united-states`, `seahail/channel/canada`, `seahail/channel/united-kingdom`. Use the plan
  * of the waters you are in. Tables describe; national rules and the licence decide.
  *
+ * Guide: [Channel: where do we talk?](../../docs/guide/channel.md).
+ *
  * @packageDocumentation
  */
 

@@ -12,6 +12,9 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * @param purpose - what it is wanted for
  * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
  *
+ * @see {@link mayPropose}
+ * @see {@link workingChannels}
+ *
  * @example
  * ```ts
  * import { checkWorkingChannel, findChannel } from 'seahail/channel';

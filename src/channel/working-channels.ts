@@ -58,6 +58,9 @@ export interface WorkingChannels {
  * @returns ranked and ruled-out channels; together they hold every channel of every plan once
  * @throws RangeError when no plan is given
  *
+ * @see {@link checkWorkingChannel}
+ * @see {@link channelToDigits}
+ *
  * @example
  * ```ts
  * import { workingChannels } from 'seahail/channel';

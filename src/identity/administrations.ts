@@ -48,6 +48,9 @@ const byMid: ReadonlyMap<string, Administration> = /* @__PURE__ */ (() => {
  *
  * Source: ITU Table of Maritime Identification Digits, see {@link administrationsEdition}.
  *
+ * @see {@link administrationName}
+ * @see {@link checkAssigned}
+ *
  * @example
  * ```ts
  * import { administrationOf } from 'seahail/identity/administrations';

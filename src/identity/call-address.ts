@@ -20,11 +20,13 @@ export interface AddressDigits {
  * @returns ten ASCII digits, two to each of the five symbols
  * @throws RangeError when either text has another shape
  *
+ * @see {@link fromCallAddress}
+ *
  * @example
  * ```ts
  * import { toCallAddress } from 'seahail/identity';
  *
- * console.log(toCallAddress('002320014')); // 0023200140
+ * console.log(toCallAddress('002329990')); // 0023299900
  * ```
  */
 export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
@@ -44,12 +46,15 @@ export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
  *
  * Source: ITU-R M.493-15 and M.1080, from memory; what tenth digits 1 to 9 mean is not confirmed.
  *
+ * @see {@link toCallAddress}
+ * @see {@link parseIdentity}
+ *
  * @example
  * ```ts
  * import { fromCallAddress } from 'seahail/identity';
  *
- * const address = fromCallAddress('0023200140');
- * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002320014 coast
+ * const address = fromCallAddress('0023299900');
+ * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002329990 coast
  * ```
  */
 export function fromCallAddress(tenDigits: unknown): Result<AddressDigits> {

@@ -16,7 +16,7 @@ import { shipCallSign } from './call-sign-shape.ts';
  * import { checkCallSign } from 'seahail/identity';
  *
  * console.log(checkCallSign('3EJH2').length); // 0
- * console.log(checkCallSign('232878000')[0]?.message); // Call sign has nine digits, as an MMSI has: it belongs in another field
+ * console.log(checkCallSign('232999871')[0]?.message); // Call sign has nine digits, as an MMSI has: it belongs in another field
  * ```
  */
 export function checkCallSign(text: string): readonly Notice[] {

@@ -29,11 +29,13 @@ export interface IdentityField {
  *
  * Source: ITU-R M.585-9, M.493-15, from memory in parts; notices are common practice.
  *
+ * @see {@link usesOf}
+ *
  * @example
  * ```ts
  * import { checkIdentity, parseIdentity } from 'seahail/identity';
  *
- * const club = parseIdentity('023288998');
+ * const club = parseIdentity('023299905');
  * const answer = club.ok ? checkIdentity(club.value, { use: 'own' }) : club;
  * if (!answer.ok) console.log(answer.issues[0].message); // Own identity begins with 0, which marks a group: a ship's begins with 2 to 7
  * ```

@@ -16,6 +16,8 @@ import { parseIdentity } from './parse.ts';
  * @param style - `'people'` writes identities in groups, which keeps a spreadsheet from eating their leading zeros
  * @returns the CSV text, each line ended by CR LF
  *
+ * @see {@link writeVcards}
+ *
  * @example
  * ```ts
  * import { createDirectory, writeDirectoryCsv } from 'seahail/identity/directory';
@@ -52,6 +54,9 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
  * identities
  *
  * Source: RFC 4180.
+ *
+ * @see {@link writeDirectoryCsv}
+ * @see {@link remember}
  *
  * @example
  * ```ts

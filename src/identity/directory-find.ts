@@ -48,6 +48,9 @@ export function nameOf(directory: Directory, mmsi: string): string {
  * @param query - a fragment; blank finds every station
  * @returns best fit first: whole, then beginning, then beginning of a word, then anywhere; within each by name
  *
+ * @see {@link stationOf}
+ * @see {@link nameOf}
+ *
  * @example
  * ```ts
  * import { createDirectory, findStations } from 'seahail/identity/directory';
@@ -118,6 +121,8 @@ export function membersOf(directory: Directory, group: string): readonly KnownSt
  * @param most - length of the list at most
  * @returns stations with their `heardAt`
  *
+ * @see {@link recentlyCalled}
+ *
  * @example
  * ```ts
  * import { createDirectory, recentlyHeard } from 'seahail/identity/directory';
@@ -139,6 +144,8 @@ export function recentlyHeard(directory: Directory, most = 20): readonly KnownSt
  * @param directory - where to look
  * @param most - length of the list at most
  * @returns stations with their `calledAt`
+ *
+ * @see {@link recentlyHeard}
  *
  * @example
  * ```ts

@@ -17,6 +17,8 @@ import { usesOf } from './uses.ts';
  * @returns the directory; empty without updates
  * @throws RangeError as {@link remember}
  *
+ * @see {@link readDirectoryJson}
+ *
  * @example
  * ```ts
  * import { createDirectory } from 'seahail/identity/directory';
@@ -38,6 +40,10 @@ export function createDirectory(updates: StationUpdate | readonly StationUpdate[
  * @returns the new directory; the same object where nothing is new
  * @throws RangeError when an identity has no assigned form, a group is not the identity of a group, or a time is no
  * whole number of epoch milliseconds
+ *
+ * @see {@link mergeDirectories}
+ * @see {@link forget}
+ * @see {@link trimDirectory}
  *
  * @example
  * ```ts

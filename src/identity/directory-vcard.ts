@@ -19,6 +19,8 @@ import {
  * @param directory - what to write
  * @returns one card for each station, lines folded at 75 octets and ended by CR LF
  *
+ * @see {@link readVcards}
+ *
  * @example
  * ```ts
  * import { createDirectory, writeVcards } from 'seahail/identity/directory';
@@ -56,6 +58,8 @@ function writeVcard(station: KnownStation): string {
  * @returns updates of origin `'imported'` for `remember`, in order of the cards; an issue where there is no card
  *
  * Source: RFC 6350.
+ *
+ * @see {@link remember}
  *
  * @example
  * ```ts

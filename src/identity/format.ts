@@ -17,9 +17,9 @@ export type IdentityStyle = 'people' | 'machine';
  * ```ts
  * import { formatIdentity } from 'seahail/identity';
  *
- * console.log(formatIdentity('232878000')); // 232 878 000
- * console.log(formatIdentity('002111240')); // 00 211 1240
- * console.log(formatIdentity('023288998')); // 0 232 88998
+ * console.log(formatIdentity('232999871')); // 232 999 871
+ * console.log(formatIdentity('002329990')); // 00 232 9990
+ * console.log(formatIdentity('023299905')); // 0 232 99905
  * ```
  */
 export function formatIdentity(identity: Identity | string, style: IdentityStyle = 'people'): string {

@@ -24,6 +24,9 @@ export interface IdentityForm {
  * former Radio Regulations Appendix 43 and national guidance; clause numbers within the annexes from memory.
  * deviation: D-identity-8
  *
+ * @see {@link parseIdentity}
+ * @see {@link usesOf}
+ *
  * @example
  * ```ts
  * import { identityForms } from 'seahail/identity';

@@ -143,7 +143,7 @@ export interface AmrdBIdentity {
  *   return 'mid' in identity ? `number issued under MID ${identity.mid}` : 'no country in this number';
  * }
  *
- * const result = parseIdentity('972014321');
+ * const result = parseIdentity('972009914');
  * if (result.ok) console.log(issuedBy(result.value)); // no country in this number
  * ```
  */

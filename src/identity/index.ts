@@ -11,6 +11,8 @@
  * - {@link identityForms}: the table of forms, for help pages.
  * - `seahail/identity/directory`: known stations.
  *
+ * Guide: [Identity: who is it?](../../docs/guide/identity.md).
+ *
  * @packageDocumentation
  */
 export type { AddressDigits } from './call-address.ts';

@@ -7,11 +7,13 @@ import type { Mmsi } from './identity.ts';
  * @param value - anything
  * @returns `true` exactly when {@link parseIdentity} accepts the value without having to tidy it
  *
+ * @see {@link mmsi}
+ *
  * @example
  * ```ts
  * import { isMmsi } from 'seahail/identity';
  *
- * console.log(isMmsi('002320014'), isMmsi('232 878 000'), isMmsi(232878000)); // true false false
+ * console.log(isMmsi('002329990'), isMmsi('232 999 871'), isMmsi(232999871)); // true false false
  * ```
  */
 export function isMmsi(value: unknown): value is Mmsi {
@@ -29,8 +31,8 @@ export function isMmsi(value: unknown): value is Mmsi {
  * ```ts
  * import { mmsi } from 'seahail/identity';
  *
- * const falmouthCoastguard = mmsi('002320014');
- * console.log(falmouthCoastguard); // 002320014
+ * const skerraCoastguard = mmsi('002329990');
+ * console.log(skerraCoastguard); // 002329990
  * ```
  */
 export function mmsi(text: string): Mmsi {

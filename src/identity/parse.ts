@@ -20,15 +20,18 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
  *
  * Source: ITU-R M.585-9 Annexes 1 and 2.
  *
+ * @see {@link identitySchema}
+ * @see {@link formatIdentity}
+ *
  * @example
  * ```ts
  * import { parseIdentity } from 'seahail/identity';
  *
- * const coast = parseIdentity('MMSI 00 211 1240');
- * if (coast.ok) console.log(coast.value.kind, coast.value.mmsi); // coast 002111240
+ * const coast = parseIdentity('MMSI 00 232 9990');
+ * if (coast.ok) console.log(coast.value.kind, coast.value.mmsi); // coast 002329990
  *
- * const eaten = parseIdentity('2320014');
- * if (!eaten.ok) console.log(eaten.issues[0].suggestion); // 002320014
+ * const eaten = parseIdentity('2329990');
+ * if (!eaten.ok) console.log(eaten.issues[0].suggestion); // 002329990
  * ```
  */
 export function parseIdentity(input: unknown): Result<Identity> {

@@ -44,12 +44,14 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  *
  * Source: Standard Schema v1.
  *
+ * @see {@link checkIdentity}
+ *
  * @example
  * ```ts
  * import { identitySchema } from 'seahail/identity';
  *
  * const shipField = identitySchema({ accept: ['ship'] });
- * console.log(shipField['~standard'].validate('232-878-000')); // { value: '232878000' }
+ * console.log(shipField['~standard'].validate('232-999-871')); // { value: '232999871' }
  * ```
  */
 export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySchema {

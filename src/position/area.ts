@@ -30,6 +30,10 @@ const CLAUSE = 'ITU-R M.493, geographic area address';
  * @param digits - quadrant, corner latitude (2) and longitude (3), degrees southward (2) and eastward (2)
  * @returns the area; a notice when it reaches past a pole or has no size. Never throws.
  *
+ * @see {@link areaBox}
+ * @see {@link areaContains}
+ * @see {@link geographicAreaDigits}
+ *
  * @example
  * ```ts
  * import { areaContains, geographicArea } from 'seahail/position';

@@ -61,6 +61,10 @@ const HALF_ROUND = 20_003_931.459;
  * @returns least and greatest range, bearing sector, area
  * @throws RangeError when coordinates are out of range or a number is negative or not finite
  *
+ * @see {@link describeBounds}
+ * @see {@link plotBearings}
+ * @see {@link resolveTime}
+ *
  * @example
  * ```ts
  * import { boundsFrom, describeBounds, reportedPosition } from 'seahail/position';

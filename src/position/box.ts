@@ -49,6 +49,8 @@ export function cornerOf(position: ReportedPosition): Coordinates {
  * @param assumption - how the digits were made, `'truncated'` unless stated
  * @returns the middle of {@link boxOf}
  *
+ * @see {@link uncertaintyOf}
+ *
  * @example
  * ```ts
  * import { centreOf, formatPosition, reportedPosition } from 'seahail/position';
@@ -85,6 +87,10 @@ export function centreOf(
  * @param position - what a call carried
  * @param assumption - how the digits were made, `'truncated'` unless stated
  * @returns the box, edges included
+ *
+ * @see {@link centreOf}
+ * @see {@link cornerOf}
+ * @see {@link uncertaintyOf}
  *
  * @example
  * ```ts

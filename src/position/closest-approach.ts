@@ -41,6 +41,9 @@ const STILL = 1e-6;
  *
  * Source: relative-motion triangle, Maneuvering Board Manual (Pub. 217).
  *
+ * @see {@link intercept}
+ * @see {@link timeToReach}
+ *
  * @example
  * ```ts
  * import { closestApproach } from 'seahail/position';

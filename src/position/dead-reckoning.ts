@@ -29,6 +29,9 @@ export interface Run {
  * @returns the place; longitude from -180 to 180
  * @throws RangeError when coordinates are out of range or a number is not finite
  *
+ * @see {@link overGround}
+ * @see {@link alongRhumb}
+ *
  * @example
  * ```ts
  * import { deadReckoning, formatPosition } from 'seahail/position';

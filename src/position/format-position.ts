@@ -26,6 +26,8 @@ const PARTS = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal
  * @returns text such as `56°20.33′ N 006°30.12′ W`
  * @throws RangeError when the coordinates are out of range or `digits` is not 0 to 9
  *
+ * @see {@link formatReportedPosition}
+ *
  * @example
  * ```ts
  * import { formatPosition } from 'seahail/position';

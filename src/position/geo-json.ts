@@ -27,6 +27,9 @@ export interface PointCollection {
  *
  * Source: RFC 7946 (longitude first, WGS 84, §3.1.1, §4).
  *
+ * @see {@link toGpx}
+ * @see {@link toGeoUri}
+ *
  * @example
  * ```ts
  * import { toGeoJson } from 'seahail/position';

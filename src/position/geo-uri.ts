@@ -12,6 +12,9 @@ import { fixedText } from './waypoint.ts';
  *
  * Source: RFC 5870 §3.3, §3.4 (180 and -180 are the same; at a pole the longitude is written 0).
  *
+ * @see {@link toGeoJson}
+ * @see {@link uncertaintyOf}
+ *
  * @example
  * ```ts
  * import { toGeoUri } from 'seahail/position';

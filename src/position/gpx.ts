@@ -15,6 +15,9 @@ import { xmlText } from './xml-text.ts';
  *
  * Source: GPX 1.1 schema, http://www.topografix.com/GPX/1/1/gpx.xsd.
  *
+ * @see {@link toGeoJson}
+ * @see {@link toGeoUri}
+ *
  * @example
  * ```ts
  * import { toGpx } from 'seahail/position';

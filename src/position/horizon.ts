@@ -21,6 +21,9 @@ const SIGHT = 2.07;
  *
  * Source: US Federal Standard 1037C, radio horizon range: 2.23 (√h1 + √h2) miles.
  *
+ * @see {@link estimateLink}
+ * @see {@link visibleHorizon}
+ *
  * @example
  * ```ts
  * import { radioHorizon } from 'seahail/position';

@@ -1,6 +1,8 @@
 /**
  * Where she is: what people write, what calls carry, how far and which way, and how sure.
  *
+ * Guide: [Position: where is she?](../../docs/guide/position.md).
+ *
  * @packageDocumentation
  */
 

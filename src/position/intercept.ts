@@ -64,6 +64,9 @@ const TOUCH = 0.01;
  *
  * Source: relative-motion triangle, Maneuvering Board Manual (Pub. 217).
  *
+ * @see {@link closestApproach}
+ * @see {@link timeToReach}
+ *
  * @example
  * ```ts
  * import { intercept } from 'seahail/position';

@@ -57,6 +57,8 @@ const COMFORTABLE = 10;
  *
  * Source: ITU-R P.525 (free space) and P.526 (spherical Earth: distance and height terms), from memory.
  *
+ * @see {@link radioHorizon}
+ *
  * @example
  * ```ts
  * import { estimateLink } from 'seahail/position';

@@ -18,6 +18,9 @@ const LONGEST = 200;
  *
  * Source: common practice; ISO 6709 (signs, packed forms), from memory.
  *
+ * @see {@link formatPosition}
+ * @see {@link rangeAndBearing}
+ *
  * @example
  * ```ts
  * import { formatPosition, parsePosition } from 'seahail/position';

@@ -62,6 +62,8 @@ const LINE_LENGTH = 88;
  * @returns a standalone SVG document without outside references; the same input gives the same text
  * @throws RangeError when own position or reach is out of range, or the id is no plain name
  *
+ * @see {@link boundsFrom}
+ *
  * @example
  * ```ts
  * import { plotBearings } from 'seahail/position';

@@ -11,6 +11,9 @@ import type { ReportedPosition } from './reported-position.ts';
  *
  * Source: ITU-R M.493 (whole minutes) and M.821 (four decimals), from memory.
  *
+ * @see {@link reportedPositionDigits}
+ * @see {@link reportedPosition}
+ *
  * @example
  * ```ts
  * import { formatReportedPosition, reportPosition } from 'seahail/position';

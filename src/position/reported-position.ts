@@ -62,6 +62,11 @@ const NO_POSITION = '9999999999';
  *
  * Source: ITU-R M.493 and M.821, from memory.
  *
+ * @see {@link boxOf}
+ * @see {@link centreOf}
+ * @see {@link boundsFrom}
+ * @see {@link refinePosition}
+ *
  * @example
  * ```ts
  * import { formatReportedPosition, reportedPosition } from 'seahail/position';

@@ -28,6 +28,9 @@ const LEVEL = 1e-3;
  *
  * Source: Mercator sailing with the meridional parts of the ellipsoid, American Practical Navigator, The Sailings, from memory.
  *
+ * @see {@link alongRhumb}
+ * @see {@link rangeAndBearing}
+ *
  * @example
  * ```ts
  * import { rhumbLine } from 'seahail/position';

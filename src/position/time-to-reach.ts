@@ -24,6 +24,9 @@ export interface Passage {
  * @returns the passage; `null` when the place cannot be reached: no speed, or the current is too strong
  * @throws RangeError when coordinates are out of range or a speed is negative
  *
+ * @see {@link intercept}
+ * @see {@link deadReckoning}
+ *
  * @example
  * ```ts
  * import { timeToReach } from 'seahail/position';

@@ -1,6 +1,8 @@
 /**
  * What every answer looks like: a value with notices, or issues that say what, where, wanted and by which clause.
  *
+ * Guide: [Results and issues](../../docs/guide/result.md).
+ *
  * @packageDocumentation
  */
 export type { Issue, Notice } from './issue.ts';

@@ -13,7 +13,7 @@ import type { Result } from './result.ts';
  * import { parseIdentity } from 'seahail/identity';
  * import { valueOf } from 'seahail/result';
  *
- * console.log(valueOf(parseIdentity('232 878 000')).mmsi); // 232878000
+ * console.log(valueOf(parseIdentity('232 999 871')).mmsi); // 232999871
  * ```
  */
 export function valueOf<T>(result: Result<T>): T {
