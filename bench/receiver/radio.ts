@@ -3,14 +3,14 @@ import { crossing, decibelText, type Findings, type Size, table } from './figure
 import { AUDIO_RATE, throughRadio } from './fm-channel.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
-import { hear, succeeded } from './trial.ts';
+import { hearAll, succeeded, type Trial } from './trial.ts';
 
 const BEFORE = 0.06;
 const CARRIER = 0.02;
 
 /** Whole-call success through an FM channel against carrier-to-noise ratio in 15 kHz, with and without de-emphasis. */
 export function radio(size: Size): Findings {
-  const trials = size === 'full' ? 200 : 10;
+  const trials = size === 'full' ? 100 : 10;
   const levels = size === 'full' ? [-1, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8] : [0, 2, 4, 6];
   const rows: (string | number)[][] = [['C/N dB', 'flat', 'classical', 'de-emphasised', 'classical']];
   const curves: Record<string, { at: number; share: number }[]> = {
@@ -25,21 +25,13 @@ export function radio(size: Size): Findings {
       ['flat', false],
       ['deEmphasised', true],
     ] as const) {
-      const random = randomFrom(110_000 + Math.round(10 * at));
-      let [own, classical] = [0, 0];
-      for (let trial = 0; trial < trials; trial++) {
-        const call = randomCall(random, 22);
-        const samples = throughRadio(
-          call.bits,
-          { carrierToNoiseDb: at, deEmphasis, before: BEFORE, behind: 0.1 },
-          random,
-        );
-        own += Number(succeeded(hear(samples, AUDIO_RATE, call)));
-        const first = (BEFORE + CARRIER) * AUDIO_RATE;
-        classical += Number(
-          String(classicalCall(samples, AUDIO_RATE, first, call.bits.length)) === String(call.information),
-        );
-      }
+      const heard = [...bursts(at, deEmphasis, trials)];
+      const own = hearAll(heard, AUDIO_RATE).filter(succeeded).length;
+      const first = (BEFORE + CARRIER) * AUDIO_RATE;
+      const classical = heard.filter(
+        ({ samples, sent }) =>
+          String(classicalCall(samples, AUDIO_RATE, first, sent.bits.length)) === String(sent.information),
+      ).length;
       (curves[name] as unknown[]).push({ at, share: own / trials });
       (curves[`${name}Classical`] as unknown[]).push({ at, share: classical / trials });
       row.push((own / trials).toFixed(3), (classical / trials).toFixed(3));
@@ -58,4 +50,15 @@ export function radio(size: Size): Findings {
     ],
     shortcomings: [],
   };
+}
+
+function* bursts(carrierToNoiseDb: number, deEmphasis: boolean, trials: number): Generator<Trial> {
+  const random = randomFrom(110_000 + Math.round(10 * carrierToNoiseDb));
+  for (let trial = 0; trial < trials; trial++) {
+    const sent = randomCall(random, 22);
+    yield {
+      sent,
+      samples: throughRadio(sent.bits, { carrierToNoiseDb, deEmphasis, before: BEFORE, behind: 0.1 }, random),
+    };
+  }
 }

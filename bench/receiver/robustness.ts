@@ -2,7 +2,7 @@ import { type Path, throughPath } from './channel.ts';
 import { crossing, decibelText, type Findings, type Size, table } from './figures.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
-import { hear, succeeded } from './trial.ts';
+import { hearAll, shareOf, succeeded, type Trial } from './trial.ts';
 
 const plain: Path = { sampleRate: 48_000, ebN0Db: 0, before: 0.05, behind: 0.1, gain: 0.1 };
 
@@ -23,8 +23,8 @@ const CASES: readonly (readonly [name: string, path: Partial<Path>, inverted?: t
 
 /** What each fault costs: Eb/N0 for half of all calls, the same calls and much the same noise throughout. */
 export function robustness(size: Size): Findings {
-  const trials = size === 'full' ? 300 : 12;
-  const levels = size === 'full' ? [0, 0.5, 1, 1.5, 2, 2.5] : [0, 1, 2, 3];
+  const trials = size === 'full' ? 250 : 12;
+  const levels = size === 'full' ? [-0.5, 0, 0.5, 1, 1.5] : [0, 1, 2, 3];
   const found = CASES.map(([name, path, inverted]) => {
     const curve = levels.map((at) => ({
       at,
@@ -55,12 +55,14 @@ export function robustness(size: Size): Findings {
 }
 
 function share(path: Path, inverted: boolean, trials: number): number {
+  return shareOf(hearAll(bursts(path, inverted, trials), path.sampleRate), succeeded);
+}
+
+function* bursts(path: Path, inverted: boolean, trials: number): Generator<Trial> {
   const random = randomFrom(90_000 + Math.round(10 * path.ebN0Db));
-  let right = 0;
   for (let trial = 0; trial < trials; trial++) {
-    const call = randomCall(random, 22);
-    const bits = inverted ? call.bits.replace(/[01]/g, (bit) => (bit === '1' ? '0' : '1')) : call.bits;
-    right += Number(succeeded(hear(throughPath(bits, path, random), path.sampleRate, call)));
+    const sent = randomCall(random, 22);
+    const bits = inverted ? sent.bits.replace(/[01]/g, (bit) => (bit === '1' ? '0' : '1')) : sent.bits;
+    yield { sent, samples: throughPath(bits, path, random) };
   }
-  return right / trials;
 }

@@ -3,7 +3,7 @@ import { classicalCall } from './classical.ts';
 import { crossing, decibelText, type Findings, type Size, table } from './figures.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
-import { hear, succeeded } from './trial.ts';
+import { hearAll, type Outcome, shareOf, succeeded, type Trial } from './trial.ts';
 
 const RATE = 48_000;
 
@@ -21,7 +21,7 @@ const GOAL = { half: 2.5, most: 4.5 };
 
 /** Whole-call success against Eb/N0 with real audio at 48 kHz; start, phase, clock (30 ppm) and offset (10 Hz) unknown. */
 export function success(size: Size): Findings {
-  const trials = size === 'full' ? 400 : 25;
+  const trials = size === 'full' ? 300 : 25;
   const fine = size === 'full' ? [-1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5] : [0, 1, 2, 3, 4];
   const coarse = size === 'full' ? [6, 7, 8, 9, 10, 11, 12, 13] : [8, 9, 10, 11, 12];
   const lines: string[] = [];
@@ -78,19 +78,27 @@ interface Point {
 }
 
 function receiverPoint(length: 22 | 30, at: number, trials: number): Point {
+  const outcomes = hearAll(bursts(length, at, trials), RATE);
+  const isClean = ({ reports }: Outcome): boolean =>
+    reports.some(({ burst, match }) => match === 'right' && burst.reception.quality.verdict === 'clean');
+  const isRight = ({ reports }: Outcome): boolean => reports.some(({ match }) => match === 'right');
+  return {
+    at,
+    share: shareOf(outcomes, succeeded),
+    clean: shareOf(outcomes, isClean),
+    right: shareOf(outcomes, isRight),
+  };
+}
+
+function* bursts(length: 22 | 30, at: number, trials: number): Generator<Trial> {
   const random = randomFrom(1000 * length + Math.round(10 * at));
-  let [share, clean, right] = [0, 0, 0];
   for (let trial = 0; trial < trials; trial++) {
-    const call = randomCall(random, length);
+    const sent = randomCall(random, length);
     const before = 0.05 + 0.02 * random.even();
     const [offsetHz, clockPpm] = [20 * random.even() - 10, 60 * random.even() - 30];
     const path = { sampleRate: RATE, ebN0Db: at, offsetHz, clockPpm, before, behind: 0.1, gain: 0.1 };
-    const outcome = hear(throughPath(call.bits, path, random), RATE, call);
-    share += Number(succeeded(outcome));
-    clean += Number(outcome.right === 'clean');
-    right += Number(outcome.right !== null);
+    yield { sent, samples: throughPath(sent.bits, path, random) };
   }
-  return { at, share: share / trials, clean: clean / trials, right: right / trials };
 }
 
 function classicalPoint(length: 22 | 30, at: number, trials: number): { at: number; share: number } {

@@ -1,35 +1,49 @@
 import { createReceiver, type HeardBurst } from '../../src/audio/index.ts';
-import type { Verdict } from '../../src/burst/index.ts';
 import type { SentCall } from './random-call.ts';
 
 /** How a reading stands to what was sent: the same, the same with characters left open, or something else. */
 export type Match = 'right' | 'open' | 'wrong';
 
-/** What became of one burst. */
-export interface Outcome {
-  /** Whether the call sent was read, and with which verdict; null when it was not. */
-  readonly right: Verdict | null;
-  /** Verdict and stated probability of everything reported. */
-  readonly reports: readonly {
-    readonly verdict: Verdict;
-    readonly probability: number;
-    readonly right: boolean;
-  }[];
-  readonly heard: readonly HeardBurst[];
+/** One burst and its sound, noise before and behind. */
+export interface Trial {
+  readonly sent: SentCall;
+  readonly samples: Float32Array;
 }
 
-/** Lets the receiver hear some samples in which one call was sent. */
-export function hear(samples: Float32Array, sampleRate: number, sent: SentCall): Outcome {
+/** What was reported while the sound of one trial was heard. */
+export interface Outcome {
+  readonly reports: readonly { readonly burst: HeardBurst; readonly match: Match }[];
+}
+
+/** Lets one receiver hear trials one after another, as a single stream. */
+export function hearAll(trials: Iterable<Trial>, sampleRate: number): Outcome[] {
   const heard: HeardBurst[] = [];
   const receiver = createReceiver({ sampleRate, onReception: (burst) => heard.push(burst) });
-  receiver.push(samples);
+  const spans: { from: number; to: number; sent: SentCall }[] = [];
+  let at = 0;
+  for (const { sent, samples } of trials) {
+    receiver.push(samples);
+    spans.push({ from: at, to: at + samples.length, sent });
+    at += samples.length;
+  }
   receiver.flush();
-  const reports = heard.map(({ reception: { information, quality } }) => ({
-    verdict: quality.verdict,
-    probability: quality.probability,
-    match: matchOf(information, sent.information),
+  return spans.map(({ from, to, sent }) => ({
+    reports: heard
+      .filter(({ startSample }) => startSample >= from && startSample < to)
+      .map((burst) => ({ burst, match: matchOf(burst.reception.information, sent.information) })),
   }));
-  return { right: reports.find(({ match }) => match === 'right')?.verdict ?? null, reports, heard };
+}
+
+/** Success as the project counts it: the right call, clean or repaired. */
+export function succeeded({ reports }: Outcome): boolean {
+  return reports.some(
+    ({ burst, match }) => match === 'right' && burst.reception.quality.verdict !== 'doubtful',
+  );
+}
+
+/** Share of outcomes for which something holds. */
+export function shareOf(outcomes: readonly Outcome[], holds: (outcome: Outcome) => boolean): number {
+  return outcomes.filter(holds).length / outcomes.length;
 }
 
 function matchOf(read: readonly (number | null)[], sent: readonly number[]): Match {
@@ -37,9 +51,4 @@ function matchOf(read: readonly (number | null)[], sent: readonly number[]): Mat
   const agrees =
     read.length === sent.length && read.every((symbol, n) => symbol === null || symbol === sent[n]);
   return agrees ? 'open' : 'wrong';
-}
-
-/** Success as the project counts it: the right call, clean or repaired. */
-export function succeeded({ right }: Outcome): boolean {
-  return right === 'clean' || right === 'repaired';
 }

@@ -2,7 +2,7 @@ import { throughPath } from './channel.ts';
 import { type Findings, type Size, table, upperBound } from './figures.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
-import { hear } from './trial.ts';
+import { hearAll, type Trial } from './trial.ts';
 
 const RATE = 8000;
 const EDGES = [0, 0.1, 0.3, 0.5, 0.7, 0.9, 0.99, 0.999, 0.9999, 1];
@@ -12,7 +12,7 @@ const EDGES = [0, 0.1, 0.3, 0.5, 0.7, 0.9, 0.99, 0.999, 0.9999, 1];
  * the share without one.
  */
 export function wrongCalls(size: Size): Findings {
-  const trials = size === 'full' ? 2000 : 40;
+  const trials = size === 'full' ? 4000 : 40;
   const levels = size === 'full' ? [-3, -2, -1, 0, 1, 2, 3, 4, 5, 6, 8, 10, 12] : [-1, 0, 1, 2, 3, 6];
   const counts = { clean: [0, 0], repaired: [0, 0], doubtful: [0, 0] } as Record<string, [number, number]>;
   const bins = EDGES.slice(1).map(() => ({ stated: 0, right: 0, count: 0 }));
@@ -20,33 +20,19 @@ export function wrongCalls(size: Size): Findings {
     ['Eb/N0 dB', 'bursts', 'clean', 'wrong', 'repaired', 'wrong', 'doubtful', 'wrong', 'nothing'],
   ];
   for (const at of levels) {
-    const random = randomFrom(70_000 + 10 * at);
     const here = { clean: [0, 0], repaired: [0, 0], doubtful: [0, 0] } as Record<string, [number, number]>;
-    let reported = 0;
-    for (let trial = 0; trial < trials; trial++) {
-      const call = randomCall(random, trial % 2 === 0 ? 22 : 30);
-      const path = {
-        sampleRate: RATE,
-        ebN0Db: at,
-        offsetHz: 20 * random.even() - 10,
-        clockPpm: 60 * random.even() - 30,
-      };
-      const samples = throughPath(
-        call.bits,
-        { ...path, before: 0.05 + 0.01 * random.even(), behind: 0.1, gain: 0.1 },
-        random,
-      );
-      const { reports } = hear(samples, RATE, call);
-      if (reports.length > 0) reported++;
-      for (const { verdict, probability, match } of reports) {
+    let silent = 0;
+    for (const { reports } of hearAll(bursts(at, trials), RATE)) {
+      if (reports.length === 0) silent++;
+      for (const { burst, match } of reports) {
+        const { verdict, probability } = burst.reception.quality;
         for (const each of [here, counts]) {
           const pair = each[verdict] as [number, number];
           pair[0]++;
           if (match === 'wrong') pair[1]++;
         }
-        const bin = bins[
-          EDGES.findLastIndex((edge, n) => probability >= edge && n < bins.length)
-        ] as (typeof bins)[number];
+        const place = EDGES.findLastIndex((edge, n) => probability >= edge && n < bins.length);
+        const bin = bins[place] as (typeof bins)[number];
         bin.stated += probability;
         bin.right += Number(match !== 'wrong');
         bin.count++;
@@ -56,7 +42,7 @@ export function wrongCalls(size: Size): Findings {
       at,
       trials,
       ...['clean', 'repaired', 'doubtful'].flatMap((verdict) => here[verdict] as [number, number]),
-      trials - reported,
+      silent,
     ]);
   }
   const [clean, wrong] = counts.clean as [number, number];
@@ -96,4 +82,15 @@ export function wrongCalls(size: Size): Findings {
     ],
     shortcomings: wrong > clean * 1e-4 + 1 ? [`${wrong} wrong calls among ${clean} clean ones`] : [],
   };
+}
+
+function* bursts(at: number, trials: number): Generator<Trial> {
+  const random = randomFrom(70_000 + 10 * at);
+  for (let trial = 0; trial < trials; trial++) {
+    const sent = randomCall(random, trial % 2 === 0 ? 22 : 30);
+    const [offsetHz, clockPpm] = [20 * random.even() - 10, 60 * random.even() - 30];
+    const before = 0.05 + 0.01 * random.even();
+    const path = { sampleRate: RATE, ebN0Db: at, offsetHz, clockPpm, before, behind: 0.1, gain: 0.1 };
+    yield { sent, samples: throughPath(sent.bits, path, random) };
+  }
 }
