@@ -26,6 +26,8 @@ const BROKEN = 0.99;
 const UNCOPIED = 0.1;
 /** Lengths that were heard this much less (natural log) than all else are not worth a trellis. */
 const WORTHLESS = 8;
+/** Lengths that get a trellis, at most. */
+const MOST_SOLVED = 6;
 /** Nor are those that were heard this much less than random bits. */
 const UNLIKELY = 3;
 
@@ -82,8 +84,12 @@ function weigh(
 ): { readonly best: Solved | null; readonly total: number } {
   let total = logSum(without, heardOfRemains(tables, end));
   let best: Solved | null = null;
-  for (const attempt of attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected)) {
-    if (attempt.expected < total - WORTHLESS || attempt.expected < -UNLIKELY) break;
+  const attempts = attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected);
+  for (const [rank, attempt] of attempts.entries()) {
+    if (rank >= MOST_SOLVED || attempt.expected < Math.max(total - WORTHLESS, -UNLIKELY)) {
+      total = logSum(total, attempt.expected);
+      continue;
+    }
     const solved = solve(tables, attempt);
     total = logSum(total, solved.total);
     if (best === null || solved.weight > best.weight) best = solved;

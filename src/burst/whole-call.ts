@@ -8,6 +8,8 @@ import { solveTrellis } from './trellis.ts';
 const SYMBOLS = 128;
 /** Shapes of which this much less (natural log) was heard than of all others are not worth a trellis. */
 const WORTHLESS = 12;
+/** Shapes that get a trellis, at most: in a call cut short many are alike. */
+const MOST_SOLVED = 16;
 /** Readings kept for comparison, at most. */
 export const LIST_LENGTH = 64;
 
@@ -44,10 +46,13 @@ export function weighWholeCall(tables: CharacterTables, least: number): WholeCal
   let total = Number.NEGATIVE_INFINITY;
   let best = Number.NEGATIVE_INFINITY;
   let shares: readonly number[] = [];
+  let solved = 0;
   for (const { shape, expected, behind } of promising) {
     // What is not worth a trellis still counts, as what it weighs on average.
-    if (expected < Math.max(total - WORTHLESS, least - tables.phasing)) total = logSum(total, expected);
+    if (solved === MOST_SOLVED || expected < Math.max(total - WORTHLESS, least - tables.phasing))
+      total = logSum(total, expected);
     else {
+      solved++;
       const extra = Math.log(shape.share) + behind;
       const answer = solveTrellis(weightsOf(tables, shape), shape.kinds.length + 1, LIST_LENGTH);
       total = logSum(total, answer.total + extra);
