@@ -3,6 +3,7 @@ import { errorCheckOf } from './error-check.ts';
 
 /** In place of data: the sender asks for it, or has none. */
 const IN_PLACE_OF_DATA: Symbols = [110, 126];
+// deviation: D-burst-6 (specifiers and lengths).
 /** Data symbols by specifier (ITU-R M.821-1, from memory); a specifier not listed takes all that follows. */
 const DATA_LENGTHS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [100, 4],

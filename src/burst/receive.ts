@@ -17,6 +17,7 @@ const REPAIRED = 0.99;
 const LEGIBLE = 0.9;
 /** Natural log of the least odds for a call worth a closer look. */
 const LEAST = -5;
+// deviation: D-burst-7 (the rule is remembered).
 /** Without an address, a wrong format specifier would raise an alarm: it must be received twice (M.493, from memory). */
 const WITHOUT_ADDRESS: readonly number[] = [112, 116];
 const SYMBOLS = 128;
