@@ -22,6 +22,7 @@ export default {
   readme: 'README.md',
   projectDocuments: [
     ...[
+      'first-steps',
       'pieces',
       'result',
       'identity',
