@@ -1,124 +1,118 @@
 // The main job on a recorded serial log: who called, what was said, what may be answered, where they are.
-//
-//   npm run demo                                      the invented evening watch
-//   npm run demo -- my.log --own 232999871            any log; options below
-//
-//   --own NUMBER        own identity: calls to one station are then addressed to it, and answers can be composed
-//   --stations FILE     known stations as CSV (mmsi, name, call sign, groups, notes)
-//   --plan NAME         waters: international, united-states, canada or united-kingdom
-//   --speed KNOTS       what the other vessel may have run since her fix (6)
-//   --out FOLDER        where the waypoints and the sound go (out/evening-watch)
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+// `npm run demo -- --help` tells the options.
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
 import {
   administrationName,
   administrationOf,
   answersTo,
   boundsFrom,
-  canadaPlan,
   centreOf,
   checkCall,
-  createDirectory,
-  createReceiver,
   describeBounds,
   describeCall,
-  encodeCall,
   findChannel,
   formatIdentity,
   formatMegahertz,
   formatPosition,
-  internationalPlan,
-  modulate,
+  identityForms,
+  mayPropose,
   parseIdentity,
   rangeAndBearing,
-  readDirectoryCsv,
   readSentences,
-  readWav,
   reportPosition,
+  resolveTime,
+  spokenScript,
   stationOf,
   timeToReach,
   toGpx,
-  unitedKingdomPlan,
-  unitedStatesPlan,
   workingChannels,
   writeSentences,
-  writeWav,
 } from 'seahail';
+import { createClock, duration, timeOfDay } from './evening-watch/clock.mjs';
+import { readOptions, stop } from './evening-watch/options.mjs';
+import { overTheAir } from './evening-watch/over-the-air.mjs';
 
-const plans = {
-  international: internationalPlan,
-  'united-states': unitedStatesPlan,
-  canada: canadaPlan,
-  'united-kingdom': unitedKingdomPlan,
-};
+/** A position older than this is not given to others: ITU-R M.821-1 and M.493-15, from memory. */
+const STALE = 23.5 * 3600;
+const DAMAGED_SHOWN = 3;
+const BURSTS_MADE = 20;
+const ANSWERS = new Set([
+  'individual-acknowledgement',
+  'unable-to-comply',
+  'position-reply',
+  'test-acknowledgement',
+  'polling-acknowledgement',
+]);
 
-const { values: options, positionals } = parseArgs({
-  allowPositionals: true,
-  options: {
-    own: { type: 'string' },
-    stations: { type: 'string' },
-    plan: { type: 'string', default: 'united-kingdom' },
-    speed: { type: 'string', default: '6' },
-    out: { type: 'string', default: 'out/evening-watch' },
-  },
-});
-
-const here = new URL('./evening-watch/', import.meta.url);
-const given = positionals[0];
-const log = readFileSync(given ?? new URL('serial.log', here));
-const stationsFile = options.stations ?? (given === undefined ? new URL('stations.csv', here) : undefined);
-const own = required(
-  '--own',
-  parseIdentity(options.own ?? (given === undefined ? '232999871' : '')),
-  options.own ?? given === undefined,
-);
-const plan =
-  plans[options.plan] ??
-  stop(`--plan: one of ${Object.keys(plans).join(', ')} is needed, not '${options.plan}'`);
-const speed = Number(options.speed);
-
-let directory = createDirectory();
-if (stationsFile !== undefined) {
-  const rows = readDirectoryCsv(readFileSync(stationsFile, 'utf8'));
-  for (const notice of rows.ok ? rows.notices : rows.issues) say(`stations: ${notice.message}`);
-  if (rows.ok) directory = createDirectory(rows.value);
-}
+const { title, log, own, directory, plan, speed, out } = readOptions();
 const known = (mmsi) => stationOf(directory, mmsi)?.name;
-
-const readings = readSentences(log, { ...(own && { own: own.mmsi }), now: Date.now() });
+const clock = createClock();
 const calls = new Map();
+const waypoints = new Map();
+const cited = new Set();
 let fix = null;
 let damaged = 0;
-const waypoints = new Map();
+let damagedRun = 0;
+let commanded = false;
 
-say(`${given ?? 'The evening watch on the Skerra Sound (invented)'}: ${readings.length} readings`);
-if (own) say(`Own station ${nameFor(own.mmsi)}, plan: ${plan.name}`);
+say(title);
+say(`Plan of the waters: ${plan.name}. Times are UTC`);
+if (own) say(`Own station: ${nameFor(own.mmsi)}`);
+else say('Own identity not given (--own): no answers are composed');
 
-for (const reading of readings) {
-  if (reading.kind === 'own-fix' && reading.fix.position !== null) fix = { ...reading.fix, at: reading.at };
-  if (reading.kind === 'damaged') {
-    damaged += 1;
-    say(`\n${clock(reading.at)}  line ${reading.line} is damaged: ${reading.issues[0].message}`);
+for (const reading of readSentences(log, own && { own: own.mmsi })) {
+  clock.hear(reading);
+  if (reading.kind === 'own-fix' && reading.fix.position !== null) {
+    const { fix: latest, at } = reading;
+    fix = {
+      ...latest,
+      speed: latest.speed ?? fix?.speed ?? 0,
+      at: clock.at(reading),
+      dated: at !== null,
+    };
   }
-  if (reading.kind === 'call' && reading.stage === 'final') tell(reading);
+  if (reading.kind === 'damaged') damage(reading);
+  if (reading.kind === 'call' && reading.stage === 'final') {
+    endOfDamage();
+    const day = clock.newDay(reading);
+    if (day !== undefined) say(`\n${day}`);
+    tell(reading, clock.at(reading));
+  }
+}
+endOfDamage();
+finish();
+
+function damage({ line, issues }) {
+  damaged += 1;
+  damagedRun += 1;
+  if (damagedRun <= DAMAGED_SHOWN) say(`\n       line ${line} is damaged: ${issues[0].message}`);
 }
 
-function tell({ call, at, line, notices, event, repeat, positionTime }) {
+function endOfDamage() {
+  const more = damagedRun - DAMAGED_SHOWN;
+  if (more > 0) say(`\n       and ${counted(more, 'damaged line')} more before the next call`);
+  damagedRun = 0;
+}
+
+function tell({ call, line, notices, event, repeat, at: received }, at) {
   if (repeat > 0) {
-    say(`\n${clock(at)}  line ${line}: the ${words(call.kind)} of call ${event} again`);
+    say(`\n${timeOfDay(at)}  ${sentence(words(call.kind))} of ${nameFor(call.from)} again, line ${line}`);
     return;
   }
   calls.set(event, call);
   const description = describeCall(call, { directory: known, own: own?.mmsi });
-  say(`\n${clock(at)}  ${description.sentence}`);
+  say(`\n${timeOfDay(at)}  ${description.sentence}`);
   if (call.from !== null) say(`       number ${formatIdentity(call.from)}: ${whose(call.from)}`);
-  const remarks = [...notices, ...checkCall(call, { plan, own: own?.mmsi })].map((notice) => notice.message);
+  const remarks = [...notices, ...checkCall(call, { plan })]
+    .filter(({ code }) => code !== 'call-position-unknown') // a caution says it
+    .map(({ message }) => message);
   for (const remark of new Set(remarks)) say(`       note: ${remark}`);
   if (call.channel) channel(call.channel);
-  if (call.position) place(call, at, positionTime);
-  answers(call);
-  for (const caution of description.cautions) say(`       ! ${caution.text} (${caution.clause})`);
+  if (call.position) place(call, at, received !== null);
+  answers(call, at);
+  for (const { text, clause } of description.cautions) say(`       ! ${cite(text, clause)}`);
+  speech(call);
 }
 
 function whose(mmsi) {
@@ -126,14 +120,13 @@ function whose(mmsi) {
   if (!identity.ok) return identity.issues[0].message;
   const { kind, mid } = identity.value;
   const row = mid === undefined ? undefined : administrationOf(mid);
-  const issuer = row === undefined ? '' : `, number issued by ${administrationName(row)}`;
-  return `${words(kind)}${issuer}`;
+  const form = identityForms.find((one) => one.kind === kind).name;
+  return row === undefined ? form : `${form}, number issued by ${administrationName(row, 'en')}`;
 }
 
 function channel(designator) {
   const found = findChannel(plan, designator);
-  if (!found.ok) say(`       channel ${designator}: ${found.issues[0].message}`);
-  else say(`       channel ${found.value.designator}: ${frequencies(found.value)}`);
+  if (found.ok) say(`       channel ${found.value.designator}: ${frequencies(found.value)}`);
 }
 
 function frequencies({ shipKHz, coastKHz }) {
@@ -142,113 +135,156 @@ function frequencies({ shipKHz, coastKHz }) {
   return `ship sends on ${formatMegahertz(shipKHz)} MHz, coast on ${formatMegahertz(coastKHz)} MHz`;
 }
 
-function place(call, at, positionTime) {
-  const who = call.distressed ?? call.from;
+function place(call, at, dated) {
+  const who = call.distressed ?? call.from ?? 'vessel not known';
   const centre = centreOf(call.position);
   const exact = call.position.fraction !== undefined;
-  say(
-    `       at ${formatPosition(centre, { style: 'degrees-minutes' })}${exact ? '' : ', middle of a box one minute wide'}`,
-  );
+  const middle = exact ? '' : ', middle of a box one minute wide';
+  say(`       at ${formatPosition(centre, { style: 'degrees-minutes' })}${middle}`);
+  const fixedAt = at === null || call.time === null ? null : resolveTime(call.time, at).at;
   // The acknowledgement of an alert repeats its position without the decimals: the finer one is kept.
   const before = waypoints.get(who);
-  if (exact || before === undefined || before.time !== positionTime?.at) {
-    waypoints.set(who, {
-      position: centre,
-      name: known(who) ?? who,
-      ...(positionTime && { time: positionTime.at }),
-      description: describeCall(call, { directory: known }).sentence,
-      type: words(call.kind),
-    });
+  if (exact || before === undefined || before.fixedAt !== fixedAt) {
+    waypoints.set(who, { fixedAt, waypoint: waypoint(call, who, centre, dated ? fixedAt : null) });
   }
   if (fix === null) return;
+  const bounds = boundsFrom(fix.position, call.position, { at: fixedAt, now: at ?? 0, speed });
   const { metres, bearing } = rangeAndBearing(fix.position, centre);
-  const bounds = boundsFrom(fix.position, call.position, { at: positionTime?.at ?? null, now: at, speed });
-  say(
-    `       from own fix ${miles(metres)}${bearing === null ? '' : `, bearing ${degrees(bearing)} true`}; ${describeBounds(bounds)}`,
-  );
+  // Where the bounds leave every bearing open, that of the middle would mislead.
+  const towards = bounds.sector === null || bearing === null ? '' : `, bearing ${degrees(bearing)} true`;
+  const age = ageOfFix(at);
+  const old = age >= 120 ? ` of ${duration(age)} before` : '';
+  say(`       from own fix${old} ${miles(metres)}${towards}; ${describeBounds(bounds)}`);
   const passage = fix.speed > 0 ? timeToReach(fix.position, centre, { speed: fix.speed }) : null;
-  if (passage)
-    say(`       ${Math.round(passage.seconds / 60)} minutes at own ${fix.speed} knots, if the way is clear`);
+  if (passage && passage.seconds < 86_400)
+    say(`       ${duration(passage.seconds)} at own ${fix.speed} knots, if the way is clear`);
 }
 
-function answers(call) {
+function waypoint(call, who, position, time) {
+  return {
+    position,
+    name: known(who) ?? who,
+    ...(time !== null && { time }),
+    description: describeCall(call, { directory: known }).sentence,
+    source: 'Position reported by DSC: may be cut, old or typed by hand',
+    type: words(call.kind),
+  };
+}
+
+function answers(call, at) {
   if (!own) return;
-  const position = fix && reportPosition(fix.position, { enhanced: true });
-  const time = fix?.time && { hour: fix.time.hour, minute: fix.time.minute };
-  const channels = workingChannels(plan, 'intership-non-commercial')
-    .ranked.slice(0, 3)
-    .map((one) => one.designator);
-  const lawful = answersTo(call, { own: own.mmsi, position, time, channels });
-  if (lawful.none) say(`       no answer by selective call: ${lawful.none.reason} (${lawful.none.clause})`);
-  if (lawful.answers.length === 0) return;
-  const able = lawful.answers.filter((answer) => answer.meaning !== 'unable');
-  const unable = lawful.answers.length - able.length;
-  say(
-    `       may be answered: ${able.map((answer) => answer.label).join('; ')}${unable > 0 ? `; or unable, with one of ${unable} reasons` : ''}`,
-  );
-  say(
-    `       the first as a sentence to the radio: ${writeSentences(lawful.answers[0].call, { direction: 'commanded' }).join(' ')}`,
-  );
+  const given = fix !== null && ageOfFix(at) < STALE;
+  const position = given ? reportPosition(fix.position, { enhanced: true }) : null;
+  const time = given && fix.time ? { hour: fix.time.hour, minute: fix.time.minute } : null;
+  const lawful = answersTo(call, { own: own.mmsi, position, time, channels: othersToOffer(call) });
+  const distress = call.kind.startsWith('distress'); // the cautions say what to do
+  if (lawful.none && !distress && !ANSWERS.has(call.kind))
+    say(`       no answer by selective call: ${cite(lawful.none.reason, lawful.none.clause)}`);
+  const able = lawful.answers.filter((answer) => answer.meaning !== 'unable' && isUsable(answer.call));
+  const unable = lawful.answers.filter((answer) => answer.meaning === 'unable');
+  const labels = able.map((answer) => answer.label);
+  if (unable.length > 0)
+    labels.push(`${labels.length > 0 ? 'or ' : ''}unable, for one of ${unable.length} reasons`);
+  if (labels.length === 0) return;
+  say(`       may be answered: ${labels.join('; ')}`);
+  const [first] = [...able, ...unable];
+  const lines = writeSentences(first.call, { direction: 'commanded' });
+  say(`       the first of these as a sentence to the radio: ${lines.join(' ')}`);
+  commanded = true;
 }
 
-const lost = readings.filter((reading) => reading.kind === 'call').length === 0;
-if (lost) say('\nNo call was found in this log.');
+/** Other channels to offer a ship; a coast station names the channel itself. */
+function othersToOffer({ from, channel: named }) {
+  if (isAshore(from) || named == null) return [];
+  return workingChannels(plan, 'intership-non-commercial')
+    .ranked.slice(0, 3)
+    .map(({ designator }) => designator);
+}
 
-mkdirSync(options.out, { recursive: true });
-const gpx = join(options.out, 'waypoints.gpx');
-writeFileSync(gpx, toGpx([...waypoints.values()], { creator: 'seahail' }));
-say(`\n${calls.size} calls, ${damaged} damaged lines, ${waypoints.size} waypoints written to ${gpx}`);
-overTheAir();
-if (waypoints.size > 0)
-  say('A reported position may be old, cut or mistaken: keep a look-out, and do not steer by it alone.');
-say('Do not send test calls in the distress format. National rules and the licence decide what may be sent.');
+/** Whether the tables let two ships talk there. */
+function isUsable({ channel: named, category, to }) {
+  if (named == null || isAshore(to?.mmsi)) return true;
+  const found = findChannel(plan, named);
+  const purposes = ['intership-non-commercial', ...(category === 'routine' ? [] : ['safety'])];
+  return found.ok && purposes.some((purpose) => mayPropose(found.value, purpose));
+}
 
-/** The same calls as sound: made by the library, saved, read and decoded again. Distress formats stay in the file. */
-function overTheAir() {
-  const sampleRate = 48_000;
-  const parts = [...calls.values()]
-    .filter((call) => call.from !== null && call.to?.mmsi !== null) // a sentence does not carry all of a call
-    .map((call) => modulate(encodeCall(call), { sampleRate, staysOffAir: true, leadIn: 0.2, tail: 0.2 }));
-  if (parts.length === 0) return;
-  const samples = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let offset = 0;
-  for (const part of parts) {
-    samples.set(part, offset);
-    offset += part.length;
-  }
-  const wav = join(options.out, 'calls.wav');
-  writeFileSync(wav, writeWav(samples, { sampleRate }));
-  const sound = readWav(readFileSync(wav));
-  if (!sound.ok) stop(sound.issues[0].message);
-  const heard = [];
-  const receiver = createReceiver({
-    sampleRate: sound.value.sampleRate,
-    onReception: (burst) => heard.push(burst),
-  });
-  receiver.push(sound.value.samples);
-  receiver.flush();
-  say(`\nThe same calls as sound, ${wav}: ${parts.length} bursts made, ${heard.length} decoded`);
-  for (const { reception, startSample } of heard) {
-    const { sentence } = describeCall(reception.call, { directory: known, own: own?.mmsi });
+function isAshore(mmsi) {
+  const identity = parseIdentity(mmsi ?? '');
+  return identity.ok && identity.value.kind.startsWith('coast');
+}
+
+/** The words for the voice channel, where a distress may ask for them. */
+function speech(call) {
+  if (!own || (call.kind !== 'distress-alert' && call.kind !== 'distress-relay')) return;
+  const station = { ...stationOf(directory, own.mmsi), mmsi: own.mmsi };
+  const script = spokenScript(call, station, { directory: (mmsi) => stationOf(directory, mmsi) });
+  if (script.lines.length === 0) return;
+  const spoken = script.lines.map((line) => line.say).join(' / ');
+  say(`       words for channel ${script.channel}, should it fall to this station: ${spoken}`);
+}
+
+/** Seconds between own fix and a reading; less than a day when the fix has no date. */
+function ageOfFix(at) {
+  if (at === null || fix.at === null) return 0;
+  const seconds = (at - fix.at) / 1000;
+  return fix.dated ? Math.max(0, seconds) : ((seconds % 86_400) + 86_400) % 86_400;
+}
+
+function finish() {
+  if (calls.size === 0) say('\nNo call was found in this log.');
+  if (waypoints.size > 0 && fix === null)
+    say('\nNo own position was found in this log: no range or bearing.');
+  try {
+    mkdirSync(out, { recursive: true });
+    const gpx = join(out, 'waypoints.gpx');
+    const points = [...waypoints.values()].map(({ waypoint: point }) => point);
+    writeFileSync(gpx, toGpx(points, { creator: 'seahail' }));
     say(
-      `  ${(startSample / sampleRate).toFixed(2).padStart(6)} s  ${reception.quality.verdict.padEnd(8)}  ${sentence}`,
+      `\n${counted(calls.size, 'call')}, ${counted(damaged, 'damaged line')}, ${counted(points.length, 'waypoint')} in ${gpx}`,
     );
+    sound(join(out, 'calls.wav'));
+  } catch (error) {
+    if (error.code === undefined) throw error;
+    stop(`--out ${out}: cannot be written to (${error.code})`);
   }
+  if (waypoints.size > 0)
+    say('A reported position may be old, cut or mistaken: keep a look-out, and do not steer by it alone.');
+  if (commanded)
+    say('A sentence to the radio can make it transmit: only on the word of a person who may operate it.');
+  say('Never test with a distress alert. National rules and the licence decide what may be sent.');
+}
+
+/** The calls once more as sound, as far as their sentences told all of them. */
+function sound(file) {
+  const whole = [...calls.values()].filter((call) => call.from !== null && call.to?.mmsi !== null);
+  const made = whole.slice(0, BURSTS_MADE);
+  if (made.length === 0) return;
+  const heard = overTheAir(made, file);
+  const left = calls.size - made.length;
+  say(
+    `\nThe same calls as sound, ${file}: ${counted(made.length, 'burst')} made, ${heard.length} decoded${left > 0 ? `; ${left} left out, as a sentence does not always tell who is called` : ''}`,
+  );
+  if (whole.length > made.length) say(`  only the first ${BURSTS_MADE}`);
+  for (const { seconds, call, verdict } of heard) {
+    const description = describeCall(call, { directory: known, own: own?.mmsi });
+    say(`  ${seconds.toFixed(2).padStart(6)} s  ${verdict.padEnd(8)}  ${description.sentence}`);
+  }
+  if (made.some((call) => call.kind.startsWith('distress')))
+    say('This sound holds a distress call: never play it into a transmitter.');
 }
 
 function nameFor(mmsi) {
-  const digits = formatIdentity(mmsi);
-  return known(mmsi) === undefined ? digits : `${known(mmsi)} (${digits})`;
+  if (mmsi === null) return 'a station not named';
+  const name = known(mmsi);
+  return name === undefined ? mmsi : `${name} (${mmsi})`;
 }
 
-function required(name, result, wanted) {
-  if (result.ok) return result.value;
-  if (wanted) stop(`${name}: ${result.issues[0].message}`);
-  return undefined;
-}
-
-function clock(at) {
-  return at === null ? '--:--' : new Date(at).toISOString().slice(11, 16);
+/** A rule with its clause, the clause once. */
+function cite(text, clause) {
+  if (cited.has(text)) return text;
+  cited.add(text);
+  return `${text} (${clause})`;
 }
 
 function miles(metres) {
@@ -259,15 +295,18 @@ function degrees(bearing) {
   return `${String(Math.round(bearing) % 360).padStart(3, '0')}°`;
 }
 
+function counted(number, thing) {
+  return `${number} ${thing}${number === 1 ? '' : 's'}`;
+}
+
 function words(kind) {
   return kind.replaceAll('-', ' ');
 }
 
-function say(text) {
-  console.log(text);
+function sentence(text) {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
-function stop(text) {
-  console.error(text);
-  process.exit(1);
+function say(text) {
+  console.log(text);
 }
