@@ -36,7 +36,7 @@ export interface WriteOptions extends TalkerOption {
  * import { writeSentences } from 'seahail/sentence';
  *
  * const call = composePositionRequest({ from: '232999871', to: '232999142' });
- * console.log(writeSentences(call, { direction: 'commanded' })[0]); // $CDDSC,20,2329991420,08,21,26,,,,,R,*27
+ * console.log(writeSentences(call, { direction: 'commanded' })[0]); // $CDDSC,20,2329991420,08,21,26,,,,,R,*2D
  * ```
  */
 export function writeSentences(call: Call, { direction, talker = 'CD' }: WriteOptions): string[] {

@@ -12,11 +12,19 @@ const DAY = 86_400_000;
 
 /** `hhmmss` with decimals or not; `null` when it is none. */
 export function readUtc(text: string): UtcTime | null {
-  if (text.length > 16 || !/^\d{6}(?:\.\d+)?$/.test(text)) return null;
-  const hour = Number(text.slice(0, 2));
-  const minute = Number(text.slice(2, 4));
-  const second = Number(text.slice(4));
-  return hour < 24 && minute < 60 && second < 61 ? { hour, minute, second } : null;
+  const hour = twoDigitsAt(text, 0);
+  const minute = twoDigitsAt(text, 2);
+  const whole = twoDigitsAt(text, 4);
+  if (!(hour < 24 && minute < 60 && whole < 61)) return null;
+  if (text.length === 6) return { hour, minute, second: whole };
+  if (text.length > 16 || !/^\.\d+$/.test(text.slice(6))) return null;
+  return { hour, minute, second: Number(text.slice(4)) };
+}
+
+function twoDigitsAt(text: string, index: number): number {
+  const tens = text.charCodeAt(index) - 0x30;
+  const units = text.charCodeAt(index + 1) - 0x30;
+  return tens >= 0 && tens <= 9 && units >= 0 && units <= 9 ? tens * 10 + units : Number.NaN;
 }
 
 /**
@@ -36,8 +44,9 @@ export function utcField({ hour, minute, second }: UtcTime): string {
 /** The instant of a date and a time of day, epoch milliseconds; `null` when there is no such date. */
 export function instantOf(year: number, month: number, day: number, time: UtcTime): number | null {
   const midnight = Date.UTC(year, month - 1, day);
-  const date = new Date(midnight);
-  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return null;
+  if (month < 1 || month > 12 || day < 1) return null;
+  // Only the last days of a month may not exist: the others need no calendar.
+  if (day > 28 && new Date(midnight).getUTCDate() !== day) return null;
   return midnight + millisecondsOf(time);
 }
 

@@ -38,6 +38,7 @@ const DOLLAR = 0x24;
 const EXCLAMATION = 0x21;
 const BACKSLASH = 0x5c;
 const STAR = 0x2a;
+const NO_NOTICES: readonly Notice[] = [];
 /** TAG blocks in front of one sentence that are looked at, so that a run of backslashes costs nothing. */
 const MOST_TAG_BLOCKS = 4;
 
@@ -87,12 +88,11 @@ function takeWhole(line: string): Taken | null {
   if (capitalHexValue(line.charCodeAt(star + 1)) * 16 + capitalHexValue(line.charCodeAt(star + 2)) !== sum)
     return null;
   const { length } = line;
-  return {
-    result: dissect(line.slice(1, star), 'right', null, line, []),
-    start: 0,
-    end: length,
-    next: length,
-  };
+  const comma = line.indexOf(',');
+  const address = line.slice(1, comma < 0 ? star : comma);
+  const fields = comma < 0 ? [] : line.slice(comma + 1, star).split(',');
+  const result = addressed(address, fields, 'right', null, line, NO_NOTICES);
+  return { result, start: 0, end: length, next: length };
 }
 
 function capitalHexValue(code: number): number {
@@ -193,9 +193,20 @@ function dissect(
 ): Result<Sentence> {
   const fields = body.split(',');
   const address = (fields.shift() ?? '').trim();
+  if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
+  return addressed(address, fields, checksum, tag, raw, notices);
+}
+
+function addressed(
+  address: string,
+  fields: readonly string[],
+  checksum: Sentence['checksum'],
+  tag: TagBlock | null,
+  raw: string,
+  notices: readonly Notice[],
+): Result<Sentence> {
   const form = formOf(address);
   if (form === null) return failure(addressMisshapen(address));
-  if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
   const cut = form === 'proprietary' ? 1 : 2;
   return success(
     {

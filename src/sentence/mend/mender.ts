@@ -80,9 +80,9 @@ const MOST_TARGETS = 100;
  * import { createMender } from 'seahail/sentence';
  *
  * const mender = createMender({ mend: ['identity-nine-digits'], reportAs: ['waypoint'] });
- * const { output } = mender.push('$CDDSC,20,232999142,08,21,26,1562000630,1404,,,B,*08\r\n');
- * console.log(output.split('\r\n')[0]); // $CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,*38
- * console.log(output.split('\r\n')[1]); // $CDWPL,5620.5000,N,00630.5000,W,232999142*71
+ * const { output } = mender.push('$CDDSC,20,232999142,08,21,26,1562000630,1404,,,B,*09\r\n');
+ * console.log(output.split('\r\n')[0]); // $CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,*39
+ * console.log(output.split('\r\n')[1]); // $CDWPL,5620.5000,N,00630.5000,W,232999142*70
  * ```
  */
 export function createMender(options: MenderOptions = {}): Mender {

@@ -40,7 +40,7 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  * import { writeTarget } from 'seahail/sentence';
  *
  * const target = { number: 1, position: { latitude: 56.5, longitude: -6.25 }, name: 'TERN' };
- * console.log(writeTarget(target)); // $CDTLL,01,5630.0000,N,00615.0000,W,TERN,,T,*4C
+ * console.log(writeTarget(target)); // $CDTLL,01,5630.0000,N,00615.0000,W,TERN,,T,*0C
  * ```
  */
 export function writeTarget(

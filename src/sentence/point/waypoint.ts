@@ -33,7 +33,7 @@ export interface TalkerOption {
  * import { writeWaypoint } from 'seahail/sentence';
  *
  * const position = { latitude: 56.3388, longitude: -6.502 };
- * console.log(writeWaypoint({ position, name: '232999142' })); // $CDWPL,5620.3280,N,00630.1200,W,232999142*73
+ * console.log(writeWaypoint({ position, name: '232999142' })); // $CDWPL,5620.3280,N,00630.1200,W,232999142*7A
  * ```
  */
 export function writeWaypoint(

@@ -17,7 +17,7 @@ import type { Reading } from './reading.ts';
  * ```ts
  * import { readSentences } from 'seahail/sentence';
  *
- * const log = '$CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E*4C\r\n$CDDSE,1,1,A,2329991420,00,33001200*18\r\n';
+ * const log = '$CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E*7C\r\n$CDDSE,1,1,A,2329991420,00,33001200*1A\r\n';
  * for (const reading of readSentences(log)) {
  *   if (reading.kind === 'call') console.log(reading.stage, reading.call.kind); // final position-reply
  * }
