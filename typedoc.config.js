@@ -34,6 +34,7 @@ export default {
       'audio',
       'station',
       'glossary',
+      'versions',
     ].map((name) => `docs/guide/${name}.md`),
     'docs/recipe/*.md',
     'docs/generated/*.md',
