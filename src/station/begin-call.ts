@@ -43,6 +43,7 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
     rejectChannel(turn, call.channel);
     return;
   }
+  // deviation: D-station-12
   if (call.kind === 'distress-relay' && equipment !== 'coast' && because === undefined) {
     reject(
       turn,

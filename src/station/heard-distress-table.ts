@@ -450,7 +450,7 @@ export const heardDistressTransitions: readonly Row[] = [
     on: 'sent',
     when: 'is-coast',
     to: 'coast-answered',
-    do: ['log-sent', 'speak-received'],
+    do: ['log-sent', 'speak-received', 'advise'],
     clause: clause.acknowledgement,
   },
   {

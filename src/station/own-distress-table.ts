@@ -322,6 +322,7 @@ export const ownDistressTransitions: readonly Row[] = [
     clause: clause.acknowledgement,
   },
 
+  // deviation: D-station-11
   {
     from: 'cancel-waiting',
     on: 'channel free',

@@ -38,8 +38,8 @@ const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = 
  * ```
  */
 export function restoreStation(value: unknown): Result<StationState> {
-  if (!isRecord(value) || value.kind !== 'station-state') {
-    return wrong('station-state-form', "an object with kind 'station-state'", value);
+  if (!isRecord(value) || value.kind !== 'station') {
+    return wrong('station-state-form', "an object with kind 'station'", value);
   }
   const { version } = value;
   if (version !== 2 && !(typeof version === 'number' && Object.hasOwn(migrations, version))) {

@@ -81,7 +81,7 @@ function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger): void 
       heard,
     );
   } else {
-    const sameAttempt = isGoodAlert && isOfSameAttempt(turn, known);
+    const sameAttempt = isGoodAlert && isOfSameAttempt(turn, known, call);
     if (isGoodAlert) {
       if (!sameAttempt) known.alerts++;
       known.lastAlertAt = state.now;
@@ -92,9 +92,15 @@ function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger): void 
     rememberAlert(turn, distressed, call);
 }
 
-/** An attempt is five alerts in a row: hearing more than one of them is no repeat. */
-function isOfSameAttempt({ state }: Turn, { lastAlertAt }: HeardDistressDialogue): boolean {
-  return lastAlertAt !== null && state.now - lastAlertAt < lengthOf('attempt-length', state.settings.timers);
+/** An attempt is five alerts in a row that say the same: hearing more than one of them is no repeat. */
+function isOfSameAttempt({ state }: Turn, known: HeardDistressDialogue, call: Call): boolean {
+  const { lastAlertAt } = known;
+  const nature = (of: Call) => ('nature' in of ? of.nature : null);
+  return (
+    lastAlertAt !== null &&
+    state.now - lastAlertAt < lengthOf('attempt-length', state.settings.timers) &&
+    nature(call) === nature(known.call)
+  );
 }
 
 /** Of a vessel unknown only the nature and the position can tell whether it is the same. */
@@ -105,6 +111,7 @@ function isSameDistress(dialogue: HeardDistressDialogue, distressed: string | nu
   return place(call) === place(dialogue.call);
 }
 
+/** Only a clean acknowledgement stops the own alert by itself. deviation: D-station-10 */
 function ownTrigger(call: Call, verdict: HeardEvent['verdict']): string {
   if (call.kind !== 'distress-acknowledgement') return 'relayed';
   return verdict === 'clean' ? 'acknowledged' : 'acknowledged-damaged';

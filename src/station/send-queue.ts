@@ -50,6 +50,7 @@ function urgencyOf(dialogue: Dialogue): number {
 /**
  * Transmissions that may disturb distress traffic wait (ITU-R M.541; 47 CFR 80.1121(a)): everything but distress
  * while the own alert is out and not acknowledged, routine calls in the five minutes after an alert was heard.
+ * deviation: D-station-9
  */
 function isHeldBack(state: StationState, dialogue: Dialogue): boolean {
   if (dialogue.procedure === 'own-distress' || dialogue.procedure === 'heard-distress') return false;

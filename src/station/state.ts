@@ -26,7 +26,7 @@ export interface HeardAlert {
 
 /** All that a station knows. Plain data: keep it as JSON, bring it back with {@link restoreStation}. */
 export interface StationState {
-  readonly kind: 'station-state';
+  readonly kind: 'station';
   /** Layout of this object. */
   readonly version: 2;
   readonly settings: StationSettings;
@@ -94,7 +94,7 @@ export function createStation(settings: SettingsInput): StationState {
     throw new RangeError('createStation: an identity that can be a station’s own, or null, is needed');
   }
   return {
-    kind: 'station-state',
+    kind: 'station',
     version: 2,
     settings: completeSettings(settings),
     now: 0,

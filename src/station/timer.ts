@@ -139,6 +139,7 @@ export const timers: readonly TimerRow[] = [
       'time for a set to answer a test call or polling by itself: three seconds, a busy channel and the burst',
   },
   {
+    // deviation: D-station-7
     timer: 'automatic-answer',
     least: 3,
     most: 3,
@@ -184,6 +185,7 @@ export const timers: readonly TimerRow[] = [
     meaning: 'after this a transmission that was never reported as finished counts as failed',
   },
   {
+    // deviation: D-station-8
     timer: 'inactivity',
     least: 10,
     most: 10,

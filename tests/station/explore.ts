@@ -1,37 +1,35 @@
 import fc from 'fast-check';
 import type { Verdict } from '../../src/burst/index.ts';
-import { answersTo } from '../../src/call/index.ts';
+import { answersTo, type Call } from '../../src/call/index.ts';
 import {
   createStation,
   type Dialogue,
   type SettingsInput,
   type StationEvent,
-  type StationState,
   step,
   type TransitionRow,
   transitionTable,
 } from '../../src/station/index.ts';
 import { nextRandom } from '../../src/station/random.ts';
-import { callToStart, heardCall, own } from './happenings.ts';
+import { callToStart, coast, friend, heardCall, own } from './happenings.ts';
 import type { Happening } from './radio.ts';
+
+const automatic = {
+  individual: 'automatic',
+  position: 'refuse-busy',
+  test: 'automatic',
+  polling: 'automatic',
+  group: 'automatic',
+  area: 'automatic',
+  'all-ships': 'automatic',
+} as const;
 
 const settings: readonly SettingsInput[] = [
   { mmsi: own, equipment: 'D', groups: ['023299905'] },
-  { mmsi: own, equipment: 'A', tuning: 'by-hand' },
-  {
-    mmsi: own,
-    equipment: 'A',
-    policies: {
-      individual: 'automatic',
-      position: 'refuse-busy',
-      test: 'automatic',
-      polling: 'automatic',
-      group: 'automatic',
-      area: 'automatic',
-      'all-ships': 'automatic',
-    },
-    groups: ['023299905'],
-  },
+  { mmsi: own, equipment: 'A', tuning: 'by-hand', policies: automatic },
+  { mmsi: own, equipment: 'A', groups: ['023299905'], policies: automatic },
+  // The five minutes cut short, so that walks get behind them.
+  { mmsi: own, equipment: 'A', timers: { 'listen-after-alert': 15_000 } },
   { mmsi: '002329990', equipment: 'coast' },
 ];
 
@@ -40,9 +38,14 @@ const startable = fc.sample(callToStart, { numRuns: 2000, seed: 2 });
 const start = Date.UTC(2026, 5, 1, 18, 0);
 const verdicts: readonly Verdict[] = ['clean', 'clean', 'repaired', 'doubtful'];
 
+interface Candidate {
+  readonly row: TransitionRow;
+  readonly dialogue: Dialogue | undefined;
+}
+
 /**
- * Rows of the table that a search does not reach: it keeps states of every phase it has seen, and from them tries what
- * a row asks for. Deterministic.
+ * Rows of the table that long walks do not take. A walk goes from phase to phase by whatever the table asks for there,
+ * rows that were seldom tried first. Deterministic.
  */
 export function rowsNeverTaken(): readonly string[] {
   let random = 7;
@@ -53,59 +56,45 @@ export function rowsNeverTaken(): readonly string[] {
   };
   const oneOf = <T>(list: readonly T[]): T => list[below(list.length)] as T;
 
-  // States by kind of station and by phase, so that no kind is crowded out; small ones, so that they differ.
-  const seen = new Map<string, StationState[]>();
-  const keep = (station: number, state: StationState): void => {
-    if (state.dialogues.length > 4) return;
-    for (const { procedure, phase } of [...state.dialogues, { procedure: 'any', phase: 'new' }]) {
-      const key = `${station} ${procedure} ${phase}`;
-      const states = seen.get(key) ?? [];
-      if (states.length < 40) states.push(state);
-      else states[below(40)] = state;
-      seen.set(key, states);
+  const rows = transitionTable();
+  const taken = new Map(rows.map(({ id }) => [id, 0]));
+  const tried = new Map<string, number>();
+  const seldomTried = (candidates: readonly Candidate[]): Candidate =>
+    [oneOf(candidates), oneOf(candidates), oneOf(candidates), oneOf(candidates)].reduce((best, candidate) =>
+      (tried.get(candidate.row.id) ?? 0) < (tried.get(best.row.id) ?? 0) ? candidate : best,
+    );
+  for (let walk = 0; walk < 6000 && [...taken.values()].includes(0); walk++) {
+    let state = createStation(oneOf(settings));
+    for (let stride = 0; stride < 60 && state.dialogues.length < 4; stride++) {
+      const candidates = [
+        ...rows.filter(({ from }) => from === 'new').map((row): Candidate => ({ row, dialogue: undefined })),
+        ...state.dialogues.flatMap((dialogue) =>
+          rows
+            .filter(({ from, procedure }) => from === dialogue.phase && procedure === dialogue.procedure)
+            .map((row): Candidate => ({ row, dialogue })),
+        ),
+      ];
+      const { row, dialogue } = seldomTried(candidates);
+      tried.set(row.id, (tried.get(row.id) ?? 0) + 1);
+      if (below(4) === 0) give({ kind: 'channel', busy: below(2) === 0 });
+      const until = dialogue?.waits[row.on.replace(/ over$/, '')];
+      for (const happening of happeningsFor(row, dialogue)) give(happening, until);
     }
-  };
 
-  const open = new Set(transitionTable().map((row) => row.id));
-  for (let round = 0; round < 400 && open.size > 0; round++) {
-    for (const row of transitionTable()) {
-      for (let attempt = open.has(row.id) ? 40 : 1; attempt > 0; attempt--) {
-        const station = below(settings.length);
-        const states = seen.get(
-          row.from === 'new' ? `${station} any new` : `${station} ${row.procedure} ${row.from}`,
-        );
-        if (states === undefined && row.from !== 'new') continue;
-        const isFresh = states === undefined || (row.from === 'new' && below(2) === 0);
-        let state = isFresh ? createStation(oneOf([settings[station] as SettingsInput])) : oneOf(states);
-        const give = (happening: Happening): void => {
-          const from = Math.max(state.now, start);
-          const wake = Math.max(state.wakeAt ?? from, from);
-          const at =
-            happening.kind === 'clock'
-              ? wake
-              : below(4) === 0
-                ? from + (below(100) / 100) * (wake - from)
-                : from;
-          const turn = step(state, { ...happening, at } as StationEvent);
-          for (const { row: id } of turn.transitions) open.delete(id);
-          state = turn.state;
-        };
-        if (below(3) === 0) give({ kind: 'channel', busy: below(2) === 0 });
-        if (below(8) === 0) give({ kind: 'heard', call: oneOf(heard), verdict: 'clean' });
-        const dialogue = state.dialogues.find(
-          ({ procedure, phase }) => procedure === row.procedure && phase === row.from,
-        );
-        for (const happening of happeningsFor(row, dialogue)) give(happening);
-        keep(station, state);
-      }
+    function give(happening: Happening, until?: number): void {
+      const from = Math.max(state.now, start);
+      const wake = Math.max(state.wakeAt ?? from, from);
+      const late = from + (below(100) / 100) * (wake - from);
+      const at = happening.kind === 'clock' ? Math.max(until ?? wake, from) : below(2) === 0 ? late : from;
+      const turn = step(state, { ...happening, at } as StationEvent);
+      for (const { row } of turn.transitions) taken.set(row, (taken.get(row) ?? 0) + 1);
+      state = turn.state;
     }
   }
-  return [...open];
+  return rows.map(({ id }) => id).filter((id) => taken.get(id) === 0);
 
-  function happeningsFor(
-    { on, from, procedure }: TransitionRow,
-    dialogue: Dialogue | undefined,
-  ): readonly Happening[] {
+  function happeningsFor(row: TransitionRow, dialogue: Dialogue | undefined): readonly Happening[] {
+    const { on, from, procedure } = row;
     if (from === 'new') {
       if (procedure === 'own-distress') return [{ kind: 'prepare-alert' }];
       if (procedure === 'outgoing')
@@ -158,8 +147,36 @@ export function rowsNeverTaken(): readonly string[] {
       case 'no-traffic':
       case 'acknowledge':
         return [{ kind: on, dialogue: id }];
+      case 'answered-damaged':
+        return happeningsFor({ ...row, on: oneOf(['able', 'unable', 'answered']) }, dialogue).map(
+          (happening) => ({
+            ...happening,
+            ...('verdict' in happening && { verdict: 'doubtful' as const }),
+          }),
+        );
       default:
-        return [{ kind: 'heard', call: oneOf(heard), verdict: oneOf(verdicts) }];
+        return [{ kind: 'heard', call: distressCall(on, dialogue), verdict: oneOf(verdicts) }];
     }
+  }
+
+  /** A call about the distress of a dialogue, from the coast or from the vessel herself. */
+  function distressCall(on: string, dialogue: Dialogue): Call {
+    const call = oneOf(heard);
+    const distressed = dialogue.procedure === 'heard-distress' ? dialogue.distressed : own;
+    const about = {
+      to: { kind: 'all-ships' },
+      from: oneOf([coast, friend]),
+      distressed,
+      nature: oneOf(['undesignated', 'flooding'] as const),
+      position: null,
+      time: null,
+      subsequent: 'telephony-simplex',
+    } as const;
+    if (on.startsWith('acknowledge')) return { kind: 'distress-acknowledgement', ...about };
+    if (on.startsWith('relay')) return { kind: 'distress-relay', ...about };
+    if (on === 'cancellation') return { kind: 'distress-self-cancel', ...about, from: distressed };
+    if (on !== 'alert') return call;
+    const { distressed: _, ...alert } = about;
+    return { kind: 'distress-alert', ...alert, to: { kind: 'all-stations' }, from: distressed };
   }
 }

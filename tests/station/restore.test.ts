@@ -44,13 +44,7 @@ describe('restoring a station', () => {
         expect(restoreStation(value).ok).toBe(false);
       }),
     );
-    for (const value of [
-      null,
-      [],
-      'x',
-      { kind: 'station-state' },
-      { kind: 'station-state', version: 'toString' },
-    ]) {
+    for (const value of [null, [], 'x', { kind: 'station' }, { kind: 'station', version: 'toString' }]) {
       expect(restoreStation(value)).toMatchObject({ ok: false, issues: [{ code: 'station-state-form' }] });
     }
     const newer = restoreStation({ ...createStation({ mmsi: own }), version: 3 });

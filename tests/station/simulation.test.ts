@@ -19,7 +19,7 @@ import {
 } from '../../src/station/index.ts';
 import { nextRandom } from '../../src/station/random.ts';
 import { createAgenda } from '../../src/station/simulation/agenda.ts';
-import { receive, transmissionsOf } from '../../src/station/simulation/transmission.ts';
+import { receiversOf, transmissionsOf } from '../../src/station/simulation/transmission.ts';
 import { evening, eveningScript } from './evening.ts';
 import { coast, friend, own } from './happenings.ts';
 
@@ -196,7 +196,7 @@ describe('two transmissions', () => {
   it('on top of one alert leave the other four of the attempt', () => {
     const alert = composeDistressAlert({ from: own });
     const bursts = transmissionsOf(0, alert, 5, 0);
-    const heard = bursts.map((burst) => receive(burst, [[400, 700]], 0, randomOf(1)));
+    const heard = bursts.map((burst) => receiversOf(burst, 0, randomOf(1))([[400, 700]]));
     expect(heard.slice(2).every((each) => each?.verdict === 'clean')).toBe(true);
     expect(heard[0]?.verdict).not.toBe('clean');
   });
@@ -209,7 +209,7 @@ describe('bit errors', () => {
     if (burst === undefined) throw new Error('no burst');
     const random = randomOf(1);
     const verdicts = Array.from({ length: 40 }, (_, index) => {
-      const heard = receive(burst, [], (index % 8) / 100, random);
+      const heard = receiversOf(burst, (index % 8) / 100, random)([]);
       if (heard?.verdict === 'clean')
         expect({ ...heard.call, asReceived: undefined }).toMatchObject({ ...call });
       return heard?.verdict ?? 'lost';

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import published from '../../shared/station/timers.json' with { type: 'json' };
 import { phaseTable, timers, transitionTable } from '../../src/station/index.ts';
+import { lengthOf, rangeOf } from '../../src/station/timer.ts';
 import { rowsNeverTaken } from './explore.ts';
 
 const rows = transitionTable();
@@ -47,7 +49,20 @@ describe('the transition table', () => {
 });
 
 describe('the timers', () => {
-  it('are all used by a phase, or by name', () => {
-    expect(new Set(timers.map(({ timer }) => timer)).size).toBe(timers.length);
+  it.each(published.timers)('$timer: $source', ({ timer, least, most, unit }) => {
+    expect(timers.find((row) => row.timer === timer)).toMatchObject({ least, most, unit });
+  });
+
+  it('say which values no source gives', () => {
+    const known = published.timers.map(({ timer }) => timer);
+    for (const { timer, confidence } of timers)
+      expect([timer, confidence === 'own-choice']).toEqual([timer, !known.includes(timer)]);
+  });
+
+  it('are changed for training, and by nothing that is no length', () => {
+    expect(lengthOf('inactivity', { inactivity: 1000 })).toBe(1000);
+    for (const wrong of [0, -1, Number.NaN, Infinity])
+      expect(lengthOf('inactivity', { inactivity: wrong })).toBe(600_000);
+    expect(rangeOf('alert-repeat')).toEqual([210_000, 270_000]);
   });
 });

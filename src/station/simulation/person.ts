@@ -1,5 +1,5 @@
 import type { Reason } from '../../call/index.ts';
-import type { AskEffect, Effect, SpeakEffect } from '../effect.ts';
+import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../effect.ts';
 import type { StationEvent } from '../event.ts';
 import type { StationState } from '../state.ts';
 
@@ -33,21 +33,42 @@ export function reactionTo(person: SimulatedPerson, state: StationState, effect:
     case 'speak':
       return speakFor(person, effect, effect.dialogue);
     case 'advise':
-      // A coast station acknowledges by hand; aboard, whoever answers calls lends a hand once the coast has answered.
-      if (state.settings.equipment === 'coast') {
-        return effect.advice.phase === 'listening' && effect.advice.dscAcknowledgement.allowed
-          ? { after: person.delay, event: { kind: 'acknowledge', dialogue: effect.dialogue } }
-          : null;
-      }
-      return effect.advice.phase === 'coast-answered'
-        ? {
-            after: person.delay,
-            event: { kind: person.answers === 'able' ? 'assist' : 'stand-by', dialogue: effect.dialogue },
-          }
+      return adviceTaken(person, state, effect, effect.dialogue);
+    case 'show':
+      return effect.topic === 'acknowledged' && isOwnDistress(state, effect.dialogue)
+        ? { after: UNTIL_HELPED, event: { kind: 'close', dialogue: effect.dialogue } }
         : null;
     default:
       return null;
   }
+}
+
+/** Seconds until a distress is over, in this simulated world. */
+const UNTIL_HELPED = [1800, 3600] as const;
+
+/** A coast station acknowledges by hand; aboard, whoever answers calls lends a hand once the coast has answered. */
+function adviceTaken(
+  { answers, delay }: SimulatedPerson,
+  { settings }: StationState,
+  { advice }: AdviseEffect,
+  dialogue: number,
+): Reaction | null {
+  if (advice.phase === 'assisting') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
+  if (settings.equipment === 'coast') {
+    if (advice.phase === 'coast-answered')
+      return { after: UNTIL_HELPED, event: { kind: 'stand-by', dialogue } };
+    return advice.phase === 'listening' && advice.dscAcknowledgement.allowed
+      ? { after: delay, event: { kind: 'acknowledge', dialogue } }
+      : null;
+  }
+  if (advice.phase === 'coast-answered') {
+    return { after: delay, event: { kind: answers === 'able' ? 'assist' : 'stand-by', dialogue } };
+  }
+  return advice.phase === 'undecided' ? { after: delay, event: { kind: 'no-traffic', dialogue } } : null;
+}
+
+function isOwnDistress({ dialogues }: StationState, dialogue: number): boolean {
+  return dialogues.some(({ id, procedure }) => id === dialogue && procedure === 'own-distress');
 }
 
 function answerTo(

@@ -13,7 +13,7 @@ import type {
   SimulationOptions,
   SimulationResult,
 } from './simulation.ts';
-import { receive, type Transmission, transmissionsOf } from './transmission.ts';
+import { type Heard, type Jams, receiversOf, type Transmission, transmissionsOf } from './transmission.ts';
 
 type Thing =
   | { readonly kind: 'event'; readonly station: number; readonly event: EventWithoutTime }
@@ -226,8 +226,9 @@ export function simulate(
       give(sender, { kind: 'sent', dialogue });
     }
     const isAlert = transmission.call.kind === 'distress-alert';
+    const receive = receiversOf(transmission, bitErrorRate, draw);
     for (const hearer of reached) {
-      const heard = hearBurst(places[hearer] as Place, transmission);
+      const heard = hearBurst(places[hearer] as Place, transmission, receive);
       if (isAlert && heard) sender.warned.add(hearer);
     }
     if (isAlert && dialogue !== null) {
@@ -238,7 +239,11 @@ export function simulate(
   }
 
   /** Tells whether the station could make anything of it. */
-  function hearBurst(place: Place, transmission: Transmission): boolean {
+  function hearBurst(
+    place: Place,
+    transmission: Transmission,
+    receive: (jams: Jams) => Heard | null,
+  ): boolean {
     const { call } = transmission;
     const isMeant = addresseeOf(place.state, call);
     if (!isMeant && !place.state.settings.logOthers) return false;
@@ -251,7 +256,7 @@ export function simulate(
           (other.sender === place.index || (hearers[other.sender] ?? []).includes(place.index)),
       )
       .map(({ start: from, end: to }) => [from, to] as const);
-    const heard = receive(transmission, jams, bitErrorRate, draw);
+    const heard = receive(jams);
     if (isMeant) {
       if (heard === null) count.lost++;
       else count.heard++;

@@ -26,15 +26,16 @@ export function writeTimeLine(
   const named = (text: string) =>
     text.replace(/(?<!\d)\d{9}(?!\d)/g, (digits) => known.get(digits) ?? digits);
   const lines: string[] = [];
-  const last = new Map<string, { readonly line: string; readonly at: number }>();
+  const last = new Map<string, number>();
   for (const moment of result.moments) {
     const text = textOf(moment);
     if (text === null) continue;
     const line = named(text);
     // The alerts of an attempt, half a second apart, are one line.
-    const before = last.get(moment.station);
-    last.set(moment.station, { line, at: moment.at });
-    if (before !== undefined && before.line === line && moment.at - before.at < 1000) continue;
+    const key = `${moment.station} ${line}`;
+    const before = last.get(key) ?? -Infinity;
+    last.set(key, moment.at);
+    if (moment.at - before < 1000) continue;
     lines.push(`${timeOf(moment.at)}  ${moment.station.padEnd(width)}  ${line}`);
   }
   return lines;
@@ -44,10 +45,13 @@ function textOf({ effect }: SimulatedMoment): string | null {
   switch (effect.kind) {
     case 'log': {
       const { call, text, what, verdict } = effect.entry;
+      if (what === 'sent') return null;
       if (call === undefined) return text;
       const condition = verdict === undefined || verdict === 'clean' ? '' : `, ${verdict}`;
-      return `${what === 'sent' ? 'sends' : 'hears'}${condition}: ${describeCall(call).sentence}`;
+      return `hears${condition}: ${describeCall(call).sentence}`;
     }
+    case 'send':
+      return `sends${effect.times === 5 ? ' five times' : ''}: ${describeCall(effect.call).sentence}`;
     case 'sound':
       return `alarm: ${effect.alarm}`;
     case 'tune':

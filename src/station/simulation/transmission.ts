@@ -38,36 +38,69 @@ export interface Heard {
   readonly verdict: Verdict;
 }
 
+/** Spans of simulated time in which something else was on a receiver's air. */
+export type Jams = readonly (readonly [from: number, to: number])[];
+
 /**
- * A transmission as one receiver hears it: bits that fell together with another transmission come at random, others
- * wrong now and then; what is left is decoded by the real decoder.
+ * The receivers of one transmission. Bits that fell together with another transmission come at random, the same for
+ * all receivers with the same jams; others come wrong now and then, at each receiver on its own. What is left is
+ * decoded by the real decoder.
  *
- * @param jams - spans of simulated time in which something else was on the receiver's air
  * @param bitErrorRate - share of bits that come wrong without any jam
  * @param random - gives values from 0 up to 1
+ * @returns what a receiver heard, given its jams
  */
-export function receive(
+export function receiversOf(
   { call, bits, start }: Transmission,
-  jams: readonly (readonly [from: number, to: number])[],
   bitErrorRate: number,
   random: () => number,
-): Heard | null {
-  const flips = new Set<number>();
-  for (const [from, to] of jams) {
-    const first = Math.max(0, Math.floor((from - start) * BITS_PER_MILLISECOND));
-    const last = Math.min(bits.length, Math.ceil((to - start) * BITS_PER_MILLISECOND));
-    for (let bit = first; bit < last; bit++) if (random() < 0.5) flips.add(bit);
-  }
-  for (let bit = nextError(-1); bit < bits.length; bit = nextError(bit)) flips.add(bit);
+): (jams: Jams) => Heard | null {
   // What comes as it was sent is decoded as it was sent: tests/station/simulation.test.ts holds the burst room to it.
-  if (flips.size === 0) return { call, verdict: 'clean' };
-  const spoilt = [...bits].map((bit, index) => (flips.has(index) ? (bit === '1' ? '0' : '1') : bit)).join('');
-  const decoded = decodeBits(spoilt);
-  return decoded.ok ? { call: decoded.value.call, verdict: decoded.value.quality.verdict } : null;
+  const decoded = new Map<string, Heard | null>([[bits, { call, verdict: 'clean' }]]);
+  const jammed = new Map<string, string>();
+  return (jams) => {
+    const key = jams.join();
+    const spoilt = jammed.get(key) ?? flip(bits, jammedBits(jams));
+    jammed.set(key, spoilt);
+    const received = flip(spoilt, strayErrors());
+    const known = decoded.get(received);
+    if (known !== undefined) return known;
+    const heard = decode(received);
+    decoded.set(received, heard);
+    return heard;
+  };
 
-  // The gap to the next error of independent errors is geometric: one draw an error, not one a bit.
-  function nextError(after: number): number {
-    if (!(bitErrorRate > 0)) return Infinity;
-    return after + 1 + Math.floor(Math.log(1 - random()) / Math.log1p(-Math.min(bitErrorRate, 0.5)));
+  function jammedBits(jams: Jams): number[] {
+    const flips: number[] = [];
+    for (const [from, to] of jams) {
+      const first = Math.max(0, Math.floor((from - start) * BITS_PER_MILLISECOND));
+      const last = Math.min(bits.length, Math.ceil((to - start) * BITS_PER_MILLISECOND));
+      for (let bit = first; bit < last; bit++) if (random() < 0.5) flips.push(bit);
+    }
+    return flips;
   }
+
+  /** The gap to the next of independent errors is geometric: one draw an error, not one a bit. */
+  function strayErrors(): number[] {
+    const flips: number[] = [];
+    if (!(bitErrorRate > 0)) return flips;
+    const scale = Math.log1p(-Math.min(bitErrorRate, 0.5));
+    for (let bit = -1; ; ) {
+      bit += 1 + Math.floor(Math.log(1 - random()) / scale);
+      if (bit >= bits.length) return flips;
+      flips.push(bit);
+    }
+  }
+}
+
+function flip(bits: string, flips: readonly number[]): string {
+  if (flips.length === 0) return bits;
+  const turned = [...bits];
+  for (const bit of flips) turned[bit] = turned[bit] === '1' ? '0' : '1';
+  return turned.join('');
+}
+
+function decode(bits: string): Heard | null {
+  const decoded = decodeBits(bits);
+  return decoded.ok ? { call: decoded.value.call, verdict: decoded.value.quality.verdict } : null;
 }
