@@ -41,7 +41,12 @@ const workerText = {
       namespace: 'worker-text',
     }));
     plugin.onLoad({ filter: /.*/, namespace: 'worker-text' }, async ({ path }) => {
-      const { outputFiles } = await build({ ...options, entryPoints: [path], plugins: [doors], write: false });
+      const { outputFiles } = await build({
+        ...options,
+        entryPoints: [path],
+        plugins: [doors],
+        write: false,
+      });
       return { contents: outputFiles[0].text, loader: 'text' };
     });
   },
@@ -89,13 +94,16 @@ export async function buildWorkbench(out = join(root, 'out/workbench')) {
     page(name, `${question} · seahail workbench`, about, body, `<script src="${name}.js"></script>`);
   }
   const contents = pages
-    .map(
-      ({ name, question, about }) =>
-        `<li><a href="${name}.html">${question}</a><p>${about}</p></li>`,
-    )
+    .map(({ name, question, about }) => `<li><a href="${name}.html">${question}</a><p>${about}</p></li>`)
     .join('\n');
   const index = filled(readFileSync(join(source, 'index.html'), 'utf8'), { contents });
-  page('index', 'Workbench · seahail', 'Use the whole library in the browser, without installing anything.', index, '');
+  page(
+    'index',
+    'Workbench · seahail',
+    'Use the whole library in the browser, without installing anything.',
+    index,
+    '',
+  );
   return out;
 }
 

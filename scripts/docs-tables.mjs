@@ -257,7 +257,7 @@ function transitionsPage() {
     const rows = transitionTable().filter((row) => row.procedure === procedure);
     return [
       `## ${title}`,
-      `<div class="drawn" tabindex="0" role="group" aria-label="${title}: diagram">\n{@include figures/station-${procedure}.svg}\n</div>`,
+      `<div class="drawn" style="overflow-x:auto" tabindex="0" role="group" aria-label="${title}: diagram">\n{@include figures/station-${procedure}.svg}\n</div>`,
       `### ${title}: phases`,
       table(
         ['phase', 'what it means', 'what is waited for'],

@@ -14,7 +14,7 @@ export function n(value) {
  */
 export function picture({ id, width, height, title, description }, lines) {
   return `${[
-    `<svg xmlns="http://www.w3.org/2000/svg" id="${id}" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="system-ui, sans-serif" font-size="13" fill="currentColor" stroke="none">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" id="${id}" viewBox="0 0 ${n(width)} ${n(height)}" style="width:100%;height:auto;min-width:${Math.round(0.85 * width)}px;max-width:${Math.round(1.1 * width)}px" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="system-ui, sans-serif" font-size="13" fill="currentColor" stroke="none">`,
     `<title id="${id}-title">${text(title)}</title>`,
     `<desc id="${id}-desc">${text(description)}</desc>`,
     ...lines,
