@@ -11,7 +11,7 @@ const WORTHLESS = 12;
 /** Shapes that get a trellis, at most: in a call cut short many are alike. */
 const MOST_SOLVED = 16;
 /** Readings kept for comparison, at most. */
-export const LIST_LENGTH = 64;
+const LIST_LENGTH = 64;
 
 /** One reading of the whole call. */
 export interface Reading {

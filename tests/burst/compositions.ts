@@ -18,7 +18,7 @@ const ship = fc
   .map(([first, second, third, fourth, ninth]) => [first, second, third, fourth, ninth * 10]);
 const group = ship.map(([first, ...others]) => [Math.floor((first as number) / 10), ...others]);
 const place = fc.oneof(
-  fc.constant([99, 99, 99, 99, 99]),
+  fc.constant<number[]>([99, 99, 99, 99, 99]),
   fc
     .record({
       latitude: fc.integer({ min: 0, max: 89 }),
@@ -33,11 +33,11 @@ const place = fc.oneof(
     }),
 );
 const time = fc.oneof(
-  fc.constant([88, 88]),
+  fc.constant<number[]>([88, 88]),
   fc.tuple(fc.integer({ min: 0, max: 23 }), fc.integer({ min: 0, max: 59 })),
 );
 const channel = fc.oneof(
-  fc.constant([126, 126, 126]),
+  fc.constant<number[]>([126, 126, 126]),
   fc.constantFrom(6, 8, 13, 16, 67, 72, 77).map((number) => [90, 0, number]),
 );
 
