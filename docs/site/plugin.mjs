@@ -14,8 +14,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export function load(app) {
   app.renderer.on(PageEvent.END, (page) => {
     if (!page.contents?.startsWith('<!DOCTYPE html>')) return;
-    const pages = pagesOf(page.project, (reflection) => app.renderer.router.getFullUrl(reflection));
-    page.contents = dressed(page.contents, pages, page.url);
+    const addressOf = (reflection) => app.renderer.router.getFullUrl(reflection);
+    page.contents = dressed(page.contents, contentsOf(page, addressOf));
   });
   app.renderer.postRenderAsyncJobs.push(async ({ outputDirectory, project }) => {
     const assets = join(outputDirectory, 'assets');
@@ -28,7 +28,9 @@ export function load(app) {
 }
 
 /** One page with everything added to it. */
-function dressed(html, pages, url) {
+function dressed(rendered, contents) {
+  // The page need not wait for its scripts to be seen.
+  const html = rendered.replace(/document\.body\.style\.display="none";setTimeout\(.*?,500\)(?=<\/script>)/, '');
   const base = /data-base="([^"]*)"/.exec(html)?.[1] ?? './';
   const examples = withExamples(html);
   const links = [
@@ -36,21 +38,39 @@ function dressed(html, pages, url) {
     `<a href="${base}all-docs.txt">All as one text</a>`,
   ].join('\n');
   const scripts = examples === html ? '' : `<script defer src="${base}assets/edit-and-run.js"></script>`;
-  return examples
+  const whole = examples
     .replace('<div id="tsd-toolbar-links"></div>', `<div id="tsd-toolbar-links">${links}</div>`)
-    .replace('<li>Loading...</li>', listOf(pages, base, url))
+    // Contents as plain links, for readers without JavaScript too, in the place of a tree made by a script.
+    .replace(/<nav class="tsd-navigation">.*?<\/nav>/s, () => `<nav class="contents" aria-label="Contents">${contents(base)}</nav>`)
+    .replace(/<script async src="[^"]*navigation.js" id="tsd-nav-script"><\/script>/, '')
+    .replace('<div class="page-menu">', '<div class="page-menu" role="complementary" aria-label="This page">')
     .replace('<body>', '<body><a class="skip" href="#content">Skip to the content</a>')
     .replace('<div class="col-content">', '<main class="col-content" id="content" tabindex="-1">')
-    .replace('</div><div class="col-sidebar">', '</main><div class="col-sidebar">')
-    .replace('</div>\n<div class="col-sidebar">', '</main>\n<div class="col-sidebar">')
+    .replace(/<\/div>(\s*<div class="col-sidebar">)/, '</main>$1')
     .replace('<footer></footer>', `<footer><p>A description, not a permission: national rules, the licence and trained operators decide. Software keeps no watch.</p></footer>`)
     // A wide table scrolls by itself, for the keyboard too.
     .replaceAll('<table>', '<div class="wide" tabindex="0" role="group" aria-label="Table"><table>')
     .replaceAll('</table>', '</table></div>')
+    // A heading that opens and closes its section has no room for a link beside it.
+    .replace(/(<summary class="tsd-accordion-summary" data-key="section-.*?)<a href="[^"]*" aria-label="Permalink".*?<\/a>(.*?<\/summary>)/gs, '$1$2')
     // A page whose text has a heading of its own needs no second one.
     .replace(/(<div class="tsd-page-title">)(?:\s*<h1>[^<]*<\/h1>)?(.*?<\/div>\s*<div class="tsd-panel tsd-typography"><h1 )/s, '$1$2')
     .replace('</head>', `<link rel="icon" href="data:,"/>${scripts}</head>`)
     .replace('<meta charset="utf-8"/>', `<meta charset="utf-8"/>${policyFor(html)}`);
+  return withoutLeaps(whole);
+}
+
+/** Headings that go down one level at a time, looking as they did. */
+function withoutLeaps(html) {
+  let above = 0;
+  const open = [];
+  return html.replace(/<(\/?)h([1-6])\b([^>]*)>/g, (_, slash, given, attributes) => {
+    if (slash) return `</h${open.pop() ?? given}>`;
+    const level = Math.min(Number(given), above + 1);
+    above = level;
+    open.push(level);
+    return level === Number(given) ? `<h${level}${attributes}>` : `<h${level}${attributes} data-as="${given}">`;
+  });
 }
 
 /** Nothing from elsewhere, nothing to elsewhere; the inline script of the theme by its hash. */
@@ -71,20 +91,32 @@ function policyFor(html) {
   return `<meta http-equiv="Content-Security-Policy" content="${policy.join('; ')}"/>`;
 }
 
-/** Documents and rooms, by name and address. */
-function pagesOf(project, addressOf) {
-  const rooms = (project.children ?? []).filter(({ kind }) => kind === ReflectionKind.Module);
-  return [...(project.documents ?? []), ...rooms].map((each) => ({ name: each.name, address: addressOf(each) }));
+/** Documents and rooms in their groups, and what stands in the room of the page. */
+function contentsOf({ project, model, url }, addressOf) {
+  const room = roomOf(model);
+  const link = (base, reflection, name = reflection.name) => {
+    const address = addressOf(reflection);
+    return `<a href="${base}${address}"${address === url ? ' aria-current="page"' : ''}>${escaped(name)}</a>`;
+  };
+  const members = (base) =>
+    `<ul>${(room.children ?? []).map((member) => `<li>${link(base, member)}</li>`).join('')}</ul>`;
+  return (base) =>
+    (project.groups ?? [])
+      .map(({ title, children }) => {
+        const rooms = children.some(({ kind }) => kind === ReflectionKind.Module);
+        const entries = children.map((child) => {
+          const name = rooms ? `seahail/${child.name}` : child.name;
+          return `<li>${link(base, child, name)}${child === room ? members(base) : ''}</li>`;
+        });
+        return `<p>${rooms ? 'Reference' : escaped(title)}</p><ul>${entries.join('')}</ul>`;
+      })
+      .join('');
 }
 
-/** Plain links for readers without JavaScript; TypeDoc puts its tree in their place. */
-function listOf(pages, base, url) {
-  return pages
-    .map(({ name, address }) => {
-      const current = address === url ? ' aria-current="page"' : '';
-      return `<li><a href="${base}${address}"${current}>${escaped(name)}</a></li>`;
-    })
-    .join('');
+function roomOf(reflection) {
+  let at = reflection;
+  while (at !== undefined && at.kind !== ReflectionKind.Module) at = at.parent;
+  return at;
 }
 
 /** Examples that import nothing but this library, each followed by itself as JavaScript. */

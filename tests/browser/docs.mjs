@@ -19,7 +19,7 @@ export const docsChecks = [
         for (let index = 0; index < (await panels.count()); index++) {
           const panel = panels.nth(index);
           await panel.locator('summary').click();
-          const wanted = shown(await panel.locator('textarea').inputValue());
+          const wanted = shown(await panel.locator('xpath=preceding-sibling::pre[1]/code').innerText());
           await panel.getByRole('button', { name: 'Run' }).click();
           await panel.locator('[role="status"]').filter({ hasText: /Done|Error|Stopped/ }).waitFor();
           const printed = ((await panel.locator('.printed').textContent()) ?? '').trimEnd();
@@ -70,7 +70,7 @@ export const docsChecks = [
         assert.equal(await page.locator('h1').count(), 1, path);
         assert(await page.locator('h1').isVisible(), path);
         assert(((await page.locator('main').innerText()) ?? '').length > 100, path);
-        const links = await page.locator('#tsd-nav-container a').evaluateAll((all) => all.map((link) => link.href));
+        const links = await page.locator('nav.contents a').evaluateAll((all) => all.map((link) => link.href));
         for (const other of paths.slice(1)) assert(links.includes(at(other)), `${path} to ${other}`);
         assert.equal(await page.getByRole('link', { name: 'Workbench', exact: true }).first().isVisible(), true);
       }
@@ -120,19 +120,18 @@ export const docsChecks = [
   },
 ];
 
-/** What an example shows: the comments behind and right below its console.log statements. */
+/** What an example shows, by the rules of scripts/check-examples.mjs. */
 function shown(source) {
+  const lines = source.split('\n');
   const text = [];
-  let continuing = false;
-  for (const line of source.split('\n')) {
-    const behind = /console\.log\(|^\s*\)+;/.test(line) ? /;\s*\/\/ ?(.*)$/.exec(line) : null;
-    const full = /^\s*\/\/ ?(.*)$/.exec(line);
-    if (full !== null) {
-      if (continuing) text.push(full[1]);
-    } else {
-      if (behind !== null) text.push(behind[1]);
-      continuing = behind !== null || /console\.log\(.*\);\s*$/.test(line);
-    }
+  const last = lines.findLastIndex((line) => !/^\s*(\/\/.*)?$/.test(line));
+  let output = false;
+  for (const [index, line] of lines.entries()) {
+    const comment = /^\s*\/\/ ?(.*)$/.exec(line);
+    const statement = /^(?:.*\bconsole\.log\(.*\)|\s*\))[;,](?:\s*\/\/ ?(.*))?$/.exec(line);
+    if (comment !== null && (output || index > last)) text.push(comment[1]);
+    else if (statement?.[1] !== undefined) text.push(statement[1]);
+    output = statement !== null || (output && (comment !== null || /^\s*\}$/.test(line)));
   }
   return text.join('\n');
 }

@@ -20,6 +20,8 @@ const states = [
 ];
 
 async function show({ page, at }, [name, hash, , press]) {
+  // Another hash alone would not load the page anew.
+  await page.goto('about:blank');
   await page.goto(at(`workbench/${name}.html${hash}`));
   if (press !== undefined) {
     await page.locator(`#${press}`).click();

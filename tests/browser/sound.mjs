@@ -18,7 +18,7 @@ export const soundChecks = [
     async run({ page, open, out }) {
       await open('workbench/sound.html');
       await page.locator('#file').focus();
-      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Space')]);
       await chooser.setFiles(join(out, 'test-call.wav'));
       await assertText(page.locator('#in-short'), /^One call heard/);
       await assertText(page.locator('#heard h3'), /^Test call from Merrow .* to Skerra Coastguard/);

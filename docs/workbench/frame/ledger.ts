@@ -47,8 +47,8 @@ function finding(issue: Issue, choose: ((suggestion: string) => void) | undefine
 export function cautionBox(cautions: readonly { readonly text: string; readonly clause: string }[]): HTMLElement | null {
   if (cautions.length === 0) return null;
   return h(
-    'aside',
-    { class: 'caution', 'aria-label': 'Caution' },
+    'div',
+    { class: 'caution', role: 'note', 'aria-label': 'Caution' },
     h('p', { class: 'caution-word' }, 'Caution'),
     h('ul', {}, cautions.map(({ text, clause }) => h('li', {}, sentence(text), ' ', h('span', { class: 'clause' }, clause)))),
   );
