@@ -69,6 +69,19 @@ export interface DistressAdvice {
  *
  * Source: IMO COMSAR/Circ.25 (flow chart seen for MF; for VHF with channel 16 in the place of 2182 kHz, from memory)
  * and its successor of 2022; ITU-R M.541; 47 CFR 80.1117 and 80.1121.
+ *
+ * @example
+ * ```ts
+ * import { composeDistressAlert } from 'seahail/call';
+ * import { adviseOnDistress, createStation, step } from 'seahail/station';
+ *
+ * const call = composeDistressAlert({ from: '232999218', nature: 'flooding' });
+ * const merrow = createStation({ mmsi: '232999871' });
+ * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
+ * const advice = adviseOnDistress(state, 1);
+ * console.log(advice?.now[0]?.text); // Stop any transmission that may disturb, listen on channel 16 and tell the master
+ * console.log(advice?.relay.allowed); // false
+ * ```
  */
 export function adviseOnDistress(state: StationState, dialogue: number): DistressAdvice | null {
   const found = state.dialogues.find(({ id }) => id === dialogue);

@@ -4,7 +4,8 @@ import { maySend } from './equipment.ts';
 import type { CallEvent } from './event.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { reject } from './reject.ts';
-import type { Turn } from './turn.ts';
+import { isHeldBack } from './send-queue.ts';
+import { emit, type Turn } from './turn.ts';
 import { isWorkingChannel } from './working-channel.ts';
 
 /** A person starts a call. */
@@ -67,6 +68,14 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
     },
     'call',
   );
+  const opened = turn.state.dialogues.at(-1);
+  if (opened !== undefined && isHeldBack(turn.state, opened)) {
+    emit(turn, opened, {
+      kind: 'show',
+      topic: 'held-for-distress',
+      text: 'Distress traffic goes first: the call waits',
+    });
+  }
 }
 
 /** No transmission without an own identity (M.493, from memory). */

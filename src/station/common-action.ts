@@ -1,4 +1,5 @@
 import type { Call } from '../call/index.ts';
+import { situationOf } from '../call/speak/situation-of.ts';
 import { briefly } from './brief.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { AlarmKind, ShowTopic } from './effect.ts';
@@ -55,6 +56,12 @@ export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): 
     state.sounding = [...state.sounding, alarm];
     emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'until-silenced' });
   }
+}
+
+/** Asks for the words that belong to a call, if any do. */
+export function speak(turn: Turn, dialogue: Dialogue, call: Call, channel: string): void {
+  const { kind } = situationOf(call, turn.state.settings.mmsi, (mmsi) => ({ mmsi }));
+  if (kind !== 'nothing-to-say') emit(turn, dialogue, { kind: 'speak', situation: kind, channel, call });
 }
 
 /** Changes the voice channel. */

@@ -1,4 +1,4 @@
-import type { Call } from '../call/index.ts';
+import type { Call, Situation } from '../call/index.ts';
 import type { Issue } from '../result/index.ts';
 import type { DistressAdvice } from './advice.ts';
 import type { LogEntry } from './watch-log.ts';
@@ -67,7 +67,6 @@ export type ShowTopic =
   | 'announcement'
   | 'answered'
   | 'call-again'
-  | 'call-put-away'
   | 'call-received'
   | 'channel-busy'
   | 'damaged-call'
@@ -103,17 +102,10 @@ export interface AskEffect extends EffectBase {
   readonly answers: readonly string[];
 }
 
-/** The words to speak, by situation; `seahail/call` makes them. */
+/** Words are to be spoken: `spokenScript(effect.call, vessel)` of `seahail/call` gives them. */
 export interface SpeakEffect extends EffectBase {
   readonly kind: 'speak';
-  readonly situation:
-    | 'routine-contact'
-    | 'distress'
-    | 'distress-received'
-    | 'distress-relay'
-    | 'distress-cancelled'
-    | 'urgency'
-    | 'safety';
+  readonly situation: Situation['kind'];
   /** Voice channel, ITU-R M.1084 digits. */
   readonly channel: string;
   /** The call that led here. */

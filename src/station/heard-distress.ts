@@ -6,6 +6,7 @@ import {
   logSent,
   reportFailure,
   sound,
+  speak,
   stopTransmission,
   tell,
   transmit,
@@ -65,6 +66,8 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
     },
     'keep-call': (_, dialogue, { call, verdict = 'clean' }) => {
       if (call === undefined || (verdict === 'doubtful' && dialogue.verdict !== 'doubtful')) return;
+      // The answer to somebody's relay says less than the relay, and no words belong to it.
+      if (call.kind === 'distress-relay-acknowledgement') return;
       dialogue.call = call;
       dialogue.verdict = verdict;
     },
@@ -121,13 +124,7 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
       }),
     'show-traffic': (turn, dialogue) =>
       tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
-    'speak-received': (turn, dialogue) =>
-      emit(turn, dialogue, {
-        kind: 'speak',
-        situation: 'distress-received',
-        channel: WATCH_CHANNEL,
-        call: dialogue.call,
-      }),
+    'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
     'stop-sending': stopTransmission,
     'tune-16': (turn, dialogue, cause) => {
       if (turn.state.settings.tuning === 'automatic' && (cause.verdict ?? dialogue.verdict) === 'clean') {

@@ -8,6 +8,7 @@ import {
   reportFailure,
   returnToWatch,
   sound,
+  speak,
   stopTransmission,
   tell,
   transmit,
@@ -25,7 +26,7 @@ import {
 import type { Procedure } from './procedure.ts';
 import { policyFor } from './settings.ts';
 import { emit, log, type Turn } from './turn.ts';
-import { isOwnAlertOut, mayTuneByItself, situationOf, voiceChannelOf } from './working-channel.ts';
+import { isOwnAlertOut, mayTuneByItself, voiceChannelOf } from './working-channel.ts';
 
 /** Receiving a call, distress aside. */
 export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction> = {
@@ -140,12 +141,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
     'show-too-late': (turn, dialogue) =>
       tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
     speak: (turn, dialogue) =>
-      emit(turn, dialogue, {
-        kind: 'speak',
-        situation: situationOf(dialogue.call),
-        channel: dialogue.channel ?? WATCH_CHANNEL,
-        call: dialogue.answer ?? dialogue.call,
-      }),
+      speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
     'stop-sending': stopTransmission,
     tune: (turn, dialogue) => {
       dialogue.channel = channelOf(dialogue);

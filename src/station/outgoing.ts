@@ -7,6 +7,7 @@ import {
   reportFailure,
   returnToWatch,
   sound,
+  speak,
   stopTransmission,
   tell,
   transmit,
@@ -22,7 +23,7 @@ import {
 } from './outgoing-table.ts';
 import type { Procedure } from './procedure.ts';
 import { emit, log } from './turn.ts';
-import { mayTuneByItself, situationOf, voiceChannelOf } from './working-channel.ts';
+import { mayTuneByItself, voiceChannelOf } from './working-channel.ts';
 
 /** Sending a call, distress alerts aside. */
 export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction> = {
@@ -132,10 +133,10 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
         `No answer to call ${dialogue.attempts} of ${dialogue.allowed}: it will be repeated`,
       ),
     'show-still-tuned': leaveTuned,
-    speak: (turn, dialogue, cause) => {
-      const call = cause.call ?? dialogue.call;
-      const channel = dialogue.channel ?? WATCH_CHANNEL;
-      emit(turn, dialogue, { kind: 'speak', situation: situationOf(dialogue.call), channel, call });
+    speak: (turn, dialogue) => {
+      const { answer, call, channel } = dialogue;
+      const subject = answer?.kind === 'individual-acknowledgement' ? answer : call;
+      speak(turn, dialogue, subject, channel ?? WATCH_CHANNEL);
     },
     'stop-sending': stopTransmission,
     tune: (turn, dialogue, cause) => {

@@ -6,6 +6,7 @@ import {
   logSent,
   reportFailure,
   sound,
+  speak,
   stopTransmission,
   tell,
   transmit,
@@ -133,22 +134,10 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
         text: `Attempt ${dialogue.attempts} sent; listen on channel 16`,
       }),
     'speak-cancellation': (turn, dialogue) => {
-      if (dialogue.call === null) return;
-      emit(turn, dialogue, {
-        kind: 'speak',
-        situation: 'distress-cancelled',
-        channel: WATCH_CHANNEL,
-        call: dialogue.call,
-      });
+      if (dialogue.call !== null) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
     },
     'speak-distress': (turn, dialogue) => {
-      if (dialogue.call === null || dialogue.spoken) return;
-      emit(turn, dialogue, {
-        kind: 'speak',
-        situation: 'distress',
-        channel: WATCH_CHANNEL,
-        call: dialogue.call,
-      });
+      if (dialogue.call !== null && !dialogue.spoken) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
     },
     'stop-sending': stopTransmission,
     'tune-16': (turn, dialogue) => tune(turn, dialogue, WATCH_CHANNEL),

@@ -52,7 +52,7 @@ function urgencyOf(dialogue: Dialogue): number {
  * while the own alert is out and not acknowledged, routine calls in the five minutes after an alert was heard.
  * deviation: D-station-9
  */
-function isHeldBack(state: StationState, dialogue: Dialogue): boolean {
+export function isHeldBack(state: StationState, dialogue: Dialogue): boolean {
   if (dialogue.procedure === 'own-distress' || dialogue.procedure === 'heard-distress') return false;
   if (dialogue.call.kind === 'distress-relay') return false;
   if (isOwnAlertOut(state) && state.dialogues.some(isUnacknowledged)) return true;

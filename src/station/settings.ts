@@ -34,7 +34,10 @@ export interface StationSettings {
   readonly callers: readonly CallerPolicy[];
   /** Whether the radio may change its channel by itself. */
   readonly tuning: 'automatic' | 'by-hand';
-  /** Working channels this station can use, in ITU-R M.1084 digits, the most wanted first. */
+  /**
+   * Working channels this station can use, in ITU-R M.1084 digits, the most wanted first: for the waters it is in, for
+   * instance by `workingChannels` of `seahail/channel`.
+   */
   readonly channels: readonly string[];
   /** Speed for "time to reach", knots. */
   readonly speed: number;

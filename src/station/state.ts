@@ -117,6 +117,13 @@ export function createStation(settings: SettingsInput): StationState {
  * When the station next wants a `clock` event, epoch milliseconds; `null` when it waits for nothing.
  *
  * @param state - any state
+ *
+ * @example
+ * ```ts
+ * import { createStation, nextWake } from 'seahail/station';
+ *
+ * console.log(nextWake(createStation({ mmsi: '232999871' }))); // null
+ * ```
  */
 export function nextWake(state: StationState): number | null {
   let soonest = positionDeadline(state);

@@ -54,7 +54,17 @@ export function transitionTable(): readonly TransitionRow[] {
   ];
 }
 
-/** Every phase of every procedure, with its meaning. */
+/**
+ * Every phase of every procedure, with its meaning.
+ *
+ * @example
+ * ```ts
+ * import { phaseTable } from 'seahail/station';
+ *
+ * const row = phaseTable().find(({ phase }) => phase === 'inform-coast');
+ * console.log(row?.meaning); // no traffic, and the alert goes on: tell a coast station
+ * ```
+ */
 export function phaseTable(): readonly PhaseDescription[] {
   return [
     ...phasesOf('outgoing', outgoing.phases),

@@ -1,5 +1,4 @@
 import type { Call } from '../call/index.ts';
-import type { SpeakEffect } from './effect.ts';
 import type { StationState } from './state.ts';
 
 const DISTRESS_AND_CALLING = '16';
@@ -13,7 +12,7 @@ export function voiceChannelOf(call: Call): string | null {
   if (call.kind === 'distress-relay' || call.kind === 'distress-relay-acknowledgement')
     return DISTRESS_AND_CALLING;
   if (!('channel' in call) || call.kind === 'unable-to-comply') return null;
-  if (call.channel !== null) return call.channel;
+  if (call.channel !== null) return isWorkingChannel(call.channel) ? call.channel : null;
   return call.category === 'urgency' || call.category === 'safety' || call.category === 'distress'
     ? DISTRESS_AND_CALLING
     : null;
@@ -43,13 +42,6 @@ export function isOwnAlertOut(state: StationState): boolean {
   return state.dialogues.some(
     ({ procedure, phase }) => procedure === 'own-distress' && phase !== 'prepared' && phase !== 'countdown',
   );
-}
-
-/** What will have to be said after a call. */
-export function situationOf(call: Call): SpeakEffect['situation'] {
-  if (call.kind === 'distress-relay') return 'distress-relay';
-  if ('category' in call && (call.category === 'urgency' || call.category === 'safety')) return call.category;
-  return 'routine-contact';
 }
 
 /** Whether text names a channel as a call can: its digits of ITU-R M.1084, and not the one that carries calls only. */

@@ -43,6 +43,13 @@ export function writeLogCsv(log: WatchLog): string {
  *
  * @param log - entries in order
  * @returns an array of entries, one on each line
+ *
+ * @example
+ * ```ts
+ * import { writeLogJson } from 'seahail/station';
+ *
+ * console.log(writeLogJson([]).trim()); // []
+ * ```
  */
 export function writeLogJson(log: WatchLog): string {
   return log.length === 0 ? '[]\n' : `[\n${log.map((entry) => JSON.stringify(entry)).join(',\n')}\n]\n`;

@@ -107,7 +107,7 @@ export const deviations: Record<string, () => void> = {
     radio.give({ kind: 'cancel-alert' });
     radio.give({ kind: 'confirm', dialogue: 1 });
     expect(radio.finish().call.kind).toBe('distress-self-cancel');
-    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('distress-cancelled');
+    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('cancel-alert');
   },
   'D-station-12': () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });

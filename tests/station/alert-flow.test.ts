@@ -38,7 +38,7 @@ function play(situation: Situation): readonly Box[] {
       radio.give({ kind: situation.ableToAssist ? 'assist' : 'stand-by', dialogue: 1 });
     else radio.give({ kind: 'close', dialogue: 1 });
   }
-  if (effectsOf(radio.effects, 'speak').some((effect) => effect.situation === 'distress-received')) {
+  if (effectsOf(radio.effects, 'speak').some((effect) => effect.situation === 'received-mayday')) {
     boxes.push('acknowledge by voice');
   }
   if (radio.phases.length === 0) boxes.push('log and reset');

@@ -66,7 +66,7 @@ describe('an alert is received', () => {
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
     expect(adviceNow(radio).question?.answers).toEqual(['assist', 'stand-by']);
     const effects = radio.give({ kind: 'assist', dialogue: 1 });
-    expect(effectsOf(effects, 'speak')[0]).toMatchObject({ situation: 'distress-received', channel: '16' });
+    expect(effectsOf(effects, 'speak')[0]).toMatchObject({ situation: 'received-mayday', channel: '16' });
     radio.give({ kind: 'spoken', dialogue: 1 });
     radio.give({ kind: 'close', dialogue: 1 });
     expect(radio.log.map(({ text }) => text)).toContain(`Acknowledged ${troubled} by voice on channel 16`);
@@ -176,6 +176,7 @@ describe('an alert is received', () => {
       },
     });
     expect(radio.onAir).toBeNull();
+    expect(effectsOf(radio.effects, 'show').at(-1)?.topic).toBe('held-for-distress');
     radio.pass(5 * MINUTE);
     expect(radio.onAir).not.toBeNull();
   });
@@ -245,7 +246,7 @@ describe('relaying a distress', () => {
     expect(radio.onAir?.call.kind).toBe('distress-relay');
     radio.finish();
     expect(effectsOf(radio.effects, 'tune').at(-1)?.channel).toBe('16');
-    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('distress-relay');
+    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('mayday-relay');
   });
 
   it('to all ships is not for class D: ITU-R M.493, classes, from memory', () => {

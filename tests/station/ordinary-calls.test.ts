@@ -10,6 +10,7 @@ import {
   composeTestCall,
   type EquipmentClass,
   type IndividualCall,
+  spokenScript,
 } from '../../src/call/index.ts';
 import type { SettingsInput, StationSettings } from '../../src/station/index.ts';
 import { club, coast, friend, own } from './happenings.ts';
@@ -49,7 +50,7 @@ describe('a call to a friend', () => {
     // M.493, automatic channel switching: both are on the working channel.
     expect(effectsOf(merrow.effects, 'tune').map(({ channel }) => channel)).toEqual(['72']);
     expect(effectsOf(tern.effects, 'tune').map(({ channel }) => channel)).toEqual(['72']);
-    expect(effectsOf(merrow.effects, 'speak')[0]?.situation).toBe('routine-contact');
+    expect(effectsOf(merrow.effects, 'speak')[0]?.situation).toBe('routine-call');
     // M.493, automated procedures: closed by hand, back to the watch on 16.
     merrow.give({ kind: 'close', dialogue: 1 });
     expect(effectsOf(merrow.effects, 'tune').at(-1)?.channel).toBe('16');
@@ -383,7 +384,7 @@ describe('urgency and safety to all ships', () => {
     expect(effectsOf(merrow.effects, 'ask')[0]?.caution).toContain('person responsible');
     merrow.give({ kind: 'confirm', dialogue: 1 });
     merrow.finish();
-    expect(effectsOf(merrow.effects, 'speak')[0]).toMatchObject({ situation: 'urgency', channel: '16' });
+    expect(effectsOf(merrow.effects, 'speak')[0]).toMatchObject({ situation: 'pan-pan', channel: '16' });
   });
 
   it('sounds an alarm of its own, urgency until silenced: ITU-R M.493, alarms, from memory', () => {
@@ -517,6 +518,22 @@ describe('tuning', () => {
     expect(effectsOf(merrow.effects, 'tune')).toEqual([]);
   });
 
+  it('never takes the radio to the channel of the calls: Radio Regulations Appendix 18, 70 is for DSC only', () => {
+    const merrow = new Radio({ mmsi: own });
+    const call = { ...composeIndividualCall({ from: own, to: coast }), from: null };
+    merrow.give({ kind: 'call', call });
+    merrow.finish();
+    const answer = {
+      ...call,
+      kind: 'individual-acknowledgement',
+      from: coast,
+      to: { kind: 'station', mmsi: own },
+    } as const;
+    merrow.give({ kind: 'heard', call: { ...answer, channel: '70' }, verdict: 'clean' });
+    expect(merrow.state.tunedTo).toBeNull();
+    expect(merrow.phases).toEqual([]);
+  });
+
   it('does not pull the radio away from where somebody put it since', () => {
     const merrow = new Radio({ mmsi: own, groups: [club] });
     merrow.give({ kind: 'call', call: composeGroupCall({ from: own, to: club, channel: '77' }) });
@@ -534,5 +551,35 @@ describe('tuning', () => {
     expect(effectsOf(effects, 'show')[0]?.text).toContain('still on channel 77');
     expect(effectsOf(effects, 'tune')).toEqual([]);
     expect(merrow.phases).toEqual([]);
+  });
+});
+
+describe('the words to speak', () => {
+  it('belong to the call that the effect names: seahail/call makes them', () => {
+    const [merrow, tern] = pair();
+    merrow.give({ kind: 'call', call: buddyCall });
+    carry(merrow, tern);
+    tern.give({ kind: 'answer', dialogue: 1 });
+    carry(tern, merrow);
+    const [asks] = effectsOf(merrow.effects, 'speak');
+    const [answers] = effectsOf(tern.effects, 'speak');
+    expect([asks?.situation, answers?.situation]).toEqual(['routine-call', 'routine-answer']);
+    for (const [effect, mmsi] of [
+      [asks, own],
+      [answers, friend],
+    ] as const) {
+      const script = spokenScript(effect?.call as Call, { mmsi });
+      expect(script.channel).toBe('72');
+      expect(script.lines.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('are none where a ship listens only', () => {
+    const tern = new Radio({ mmsi: friend });
+    const call = composeAllShipsCall({ from: own, category: 'urgency', channel: '16' });
+    tern.give({ kind: 'heard', call, verdict: 'clean' });
+    tern.give({ kind: 'confirm', dialogue: 1 });
+    expect(tern.state.tunedTo).toBe('16');
+    expect(effectsOf(tern.effects, 'speak')).toEqual([]);
   });
 });

@@ -129,7 +129,7 @@ describe('sending a distress alert', () => {
     const radio = inDistress();
     radio.finish();
     expect(effectsOf(radio.pass(14_999), 'speak')).toEqual([]);
-    expect(effectsOf(radio.pass(1), 'speak')[0]).toMatchObject({ situation: 'distress', channel: '16' });
+    expect(effectsOf(radio.pass(1), 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
   });
 
   it('asks for the voice message at once when acknowledged sooner', () => {
@@ -137,7 +137,7 @@ describe('sending a distress alert', () => {
     const call = acknowledgement(radio);
     radio.finish();
     const effects = radio.give({ kind: 'heard', call, verdict: 'clean' });
-    expect(effectsOf(effects, 'speak')[0]?.situation).toBe('distress');
+    expect(effectsOf(effects, 'speak')[0]?.situation).toBe('mayday');
   });
 
   it('carries new data in later attempts: ITU-R M.493, from memory', () => {
@@ -220,7 +220,7 @@ describe('cancelling a false alert', () => {
     });
     radio.finish();
     const speak = effectsOf(radio.effects, 'speak').at(-1);
-    expect(speak).toMatchObject({ situation: 'distress-cancelled', channel: '16' });
+    expect(speak).toMatchObject({ situation: 'cancel-alert', channel: '16' });
     expect(speak?.clause).toContain('80.335');
     radio.give({ kind: 'spoken', dialogue: 1 });
     expect(radio.phases).toEqual([]);
@@ -264,6 +264,6 @@ describe('cancelling a false alert', () => {
     radio.give({ kind: 'confirm', dialogue: 1 });
     radio.onAir = null;
     const effects = radio.give({ kind: 'send-failed', dialogue: 1 });
-    expect(effectsOf(effects, 'speak')[0]?.situation).toBe('distress-cancelled');
+    expect(effectsOf(effects, 'speak')[0]?.situation).toBe('cancel-alert');
   });
 });

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import type {
   Effect,
+  EventWithoutTime,
   LogEntry,
   SendEffect,
   StationEvent,
@@ -9,10 +10,8 @@ import type {
 } from '../../src/station/index.ts';
 import { createStation, type SettingsInput, step } from '../../src/station/index.ts';
 
-type WithoutAt<T> = T extends StationEvent ? Omit<T, 'at'> : never;
-
 /** An event without its instant: the radio's own clock gives it. */
-export type Happening = WithoutAt<StationEvent>;
+export type Happening = EventWithoutTime;
 
 /** A radio for tests: carries out what its station asks for, and keeps what it asked for. */
 export class Radio {

@@ -90,6 +90,10 @@ function answerTo(
 }
 
 function speakFor({ talk }: SimulatedPerson, { situation }: SpeakEffect, dialogue: number): Reaction {
-  const ends = situation === 'routine-contact' || situation === 'urgency' || situation === 'safety';
+  const ends =
+    situation === 'routine-call' ||
+    situation === 'routine-answer' ||
+    situation === 'pan-pan' ||
+    situation === 'securite';
   return { after: talk, event: { kind: ends ? 'close' : 'spoken', dialogue } };
 }

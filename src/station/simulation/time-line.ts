@@ -13,6 +13,21 @@ export interface TimeLineOptions {
  * @param result - of {@link simulate}
  * @param options - more names
  * @returns lines without line ends, in order of time
+ *
+ * @example
+ * ```ts
+ * import { simulate, writeTimeLine } from 'seahail/station';
+ *
+ * const merrow = {
+ *   name: 'Merrow',
+ *   settings: { mmsi: '232999871' },
+ *   position: { latitude: 56.34, longitude: -6.5 },
+ *   antennaHeight: 12,
+ * };
+ * const note = { kind: 'note', text: 'Anchored in four metres' } as const;
+ * const evening = simulate([merrow], [{ at: 60, station: 'Merrow', event: note }], { seed: 1 });
+ * console.log(writeTimeLine(evening)[0]); // 18:01:00  Merrow  Anchored in four metres
+ * ```
  */
 export function writeTimeLine(
   result: SimulationResult,
