@@ -3,9 +3,10 @@ import { box, colours, label, line, n, picture, text } from './svg.mjs';
 const BOX = 184;
 const ROW = 19;
 const GAP = 34;
-const WORDS = 214;
 const LANE = 11;
 const TOP = 46;
+/** Letters of a label at the side. */
+const MOST = 34;
 
 const named = (name) => name.replaceAll('-', ' ');
 
@@ -25,11 +26,12 @@ export function stateDiagram({ procedure, title, phases, transitions }) {
     ways.filter((way) => way.side === 'left'),
     places,
   );
-  const boxX = left === 0 ? 30 : 30 + left * LANE + WORDS;
-  const width = boxX + BOX + WORDS + right * LANE + 30;
+  const words = { right: wordsWidth(ways, 'right'), left: wordsWidth(ways, 'left') };
+  const boxX = 12 + left * LANE + words.left;
+  const width = boxX + BOX + words.right + right * LANE + 12;
   const bottom = Math.max(...[...places.values()].map(({ y, height }) => y + height));
   const lines = [label(boxX + BOX / 2, 24, title, { anchor: 'middle', size: 17, weight: 600 })];
-  for (const way of ways) lines.push(...drawn(way, places, boxX));
+  for (const way of ways) lines.push(...drawn(way, places, boxX, words));
   for (const [phase, { y, height }] of places) {
     const colour = phase === 'new' ? colours.leaf : colours.sea;
     lines.push(
@@ -104,8 +106,8 @@ function assignLanes(ways) {
   return lanes.length;
 }
 
-function drawn(way, places, boxX) {
-  const words = summary(way.events, way.side === 'down' ? 44 : 34);
+function drawn(way, places, boxX, room) {
+  const words = summary(way.events, way.side === 'down' ? 44 : MOST);
   const note = (x, y, anchor) =>
     `<g><title>${text(way.events.join(', '))}</title>${label(x, y, words, { anchor, size: 11.5 })}</g>`;
   if (way.side === 'down') {
@@ -141,7 +143,7 @@ function drawn(way, places, boxX) {
       note(x + 10, way.outY + 4, 'start'),
     ];
   }
-  const lane = edge + out * (WORDS + way.lane * LANE);
+  const lane = edge + out * (room[way.side] + way.lane * LANE);
   const points = [
     [edge, way.outY],
     [lane, way.outY],
@@ -149,6 +151,12 @@ function drawn(way, places, boxX) {
     [edge, way.inY],
   ];
   return [line(points, { arrow: true, opacity: 0.8 }), caption];
+}
+
+/** Room for the labels on one side, at about six units a letter. */
+function wordsWidth(ways, side) {
+  const lengths = ways.filter((way) => way.side === side).map(({ events }) => summary(events, MOST).length);
+  return lengths.length === 0 ? 0 : 32 + 6 * Math.max(...lengths);
 }
 
 function summary(events, most) {
