@@ -36,5 +36,6 @@ export type { ReaderOptions } from './reader/options.ts';
 export { readSentences } from './reader/read-sentences.ts';
 export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
 export type * from './reader/reading.ts';
+export { stationUpdates } from './reader/station-updates.ts';
 // Writing calls, waypoints and targets.
 export { type WriteOptions, writeSentences } from './write-sentences.ts';
