@@ -1,13 +1,16 @@
 import type { Turn } from './turn.ts';
 
+/** Greatest time value of ECMA-262, milliseconds to either side of 1970. */
+export const LAST_INSTANT = 8.64e15;
+
 /**
  * Sets the station's clock to the instant of an event.
  *
  * A clock that went back takes every instant of the state with it, so that what was waited for takes as long as it
- * should have. One that is no number stands still.
+ * should have. An instant that no calendar has leaves the clock where it was: beyond, milliseconds are lost.
  */
 export function moveClock({ state }: Turn, at: number): void {
-  if (!Number.isFinite(at)) return;
+  if (!(Math.abs(at) <= LAST_INSTANT)) return;
   const shift = at - state.now;
   state.now = at;
   if (shift >= 0) return;

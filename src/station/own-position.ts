@@ -1,4 +1,5 @@
 import { clause } from './clause.ts';
+import { LAST_INSTANT } from './clock.ts';
 import { sound, tell } from './common-action.ts';
 import type { FixEvent } from './event.ts';
 import type { StationState } from './state.ts';
@@ -9,7 +10,8 @@ import type { Turn } from './turn.ts';
 export function takeFix({ state }: Turn, { position, source, fixedAt }: FixEvent): boolean {
   const { latitude, longitude } = position;
   if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) return false;
-  const at = fixedAt !== undefined && fixedAt <= state.now ? fixedAt : state.now;
+  const at =
+    fixedAt !== undefined && Math.abs(fixedAt) <= LAST_INSTANT && fixedAt <= state.now ? fixedAt : state.now;
   state.fix = { position: { latitude, longitude }, at, source, warned: false };
   return true;
 }

@@ -1,4 +1,5 @@
 import type { Coordinates } from '../position/index.ts';
+import { LAST_INSTANT } from './clock.ts';
 
 /** Whether a value is an object with keys of its own to look into. */
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
@@ -12,7 +13,7 @@ export function readText(value: unknown): string | null {
 
 /** An instant that a clock can have, epoch milliseconds, or `null`. */
 export function readInstant(value: unknown): number | null {
-  return typeof value === 'number' && Math.abs(value) <= 8.64e15 ? value : null;
+  return typeof value === 'number' && Math.abs(value) <= LAST_INSTANT ? value : null;
 }
 
 /** A place on Earth, or `null`. */

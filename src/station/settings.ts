@@ -43,7 +43,7 @@ export interface StationSettings {
   readonly speed: number;
   /** Also log calls that are for somebody else. */
   readonly logOthers: boolean;
-  /** Lengths of timers in milliseconds that differ from {@link timers}, for training and tests. */
+  /** Lengths of timers in milliseconds, at least 1, that differ from {@link timers}: for training and tests. */
   readonly timers: Readonly<Partial<Record<TimerName, number>>>;
   /** Start of the random numbers; any integer. Give each station another one. */
   readonly seed: number;

@@ -55,9 +55,10 @@ export function step(state: StationState, event: StationEvent): Step {
   };
   moveClock(turn, event.at);
   const newest = turn.state.nextDialogue;
-  follow(turn, event);
-  endWaits(turn);
   agePosition(turn);
+  follow(turn, event);
+  agePosition(turn);
+  endWaits(turn);
   sendNext(turn);
   chooseActive(turn, newest);
   askToWake(turn);

@@ -251,7 +251,7 @@ export function rangeOf(
   changed: Partial<Record<TimerName, number>> = {},
 ): readonly [least: number, most: number] {
   const own = Object.hasOwn(changed, timer) ? changed[timer] : undefined;
-  if (own !== undefined && own > 0 && own < Infinity) return [own, own];
+  if (own !== undefined && own >= 1 && own < Infinity) return [own, own];
   const row = timers.find((candidate) => candidate.timer === timer) as TimerRow;
   return [row.least * MILLISECONDS[row.unit], row.most * MILLISECONDS[row.unit]];
 }

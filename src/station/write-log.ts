@@ -1,4 +1,5 @@
 import { writeRecords } from '../identity/csv.ts';
+import { LAST_INSTANT } from './clock.ts';
 import type { LogEntry, WatchLog } from './watch-log.ts';
 
 const columns = [
@@ -81,5 +82,5 @@ function addressOf({ call }: LogEntry): string {
 
 /** ISO 8601; an instant beyond what a calendar can hold stays a number. */
 function timeOf(at: number): string {
-  return Math.abs(at) <= 8.64e15 ? new Date(at).toISOString() : `${at}`;
+  return Math.abs(at) <= LAST_INSTANT ? new Date(at).toISOString() : `${at}`;
 }

@@ -117,6 +117,11 @@ class GiveCommand implements fc.Command<Bystander, Bench> {
   }
 }
 
+const instant = fc.oneof(
+  fc.double(),
+  fc.constantFrom(Number.NaN, Infinity, -Infinity, 8.64e15, -8.64e15, 1e308),
+);
+const asHeard = heardCall.map((call): Happening => ({ kind: 'heard', call, verdict: 'clean' }));
 const verdict = fc.constantFrom<Verdict>('clean', 'clean', 'repaired', 'doubtful');
 const latest = ({ state }: Bench) => state.nextDialogue - 1;
 
@@ -226,10 +231,10 @@ describe('the station, over random histories', () => {
 
   it('bears any instant, even none', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.double(), heardCall), { maxLength: 20 }), (moments) => {
+      fc.property(fc.array(fc.tuple(instant, fc.oneof(alertAct, asHeard)), { maxLength: 20 }), (moments) => {
         let state = createStation({ mmsi: own });
-        for (const [at, call] of moments)
-          state = step(state, { kind: 'heard', call, verdict: 'clean', at }).state;
+        for (const [at, happening] of moments)
+          state = step(state, { ...happening, at } as StationEvent).state;
         expect(Number.isFinite(state.now)).toBe(true);
       }),
     );

@@ -12,7 +12,7 @@ import {
   type IndividualCall,
   spokenScript,
 } from '../../src/call/index.ts';
-import type { SettingsInput, StationSettings } from '../../src/station/index.ts';
+import { createStation, type SettingsInput, type StationSettings } from '../../src/station/index.ts';
 import { club, coast, friend, own } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
 
@@ -462,6 +462,12 @@ describe('starting a call', () => {
     expect(
       effectsOf(radio.give({ kind: 'fix', position: nowhere, source: 'person' }), 'reject')[0]?.issue.code,
     ).toBe('station-fix-form');
+  });
+
+  it('wants an identity that can be a station’s own: ITU-R M.585-9', () => {
+    for (const mmsi of [club, '002320000', '123', '970123456', '']) {
+      expect(() => createStation({ mmsi }), mmsi).toThrow(RangeError);
+    }
   });
 
   it('keeps an identity that is stored once: ITU-R M.493, from memory', () => {

@@ -149,6 +149,14 @@ describe('sending a distress alert', () => {
     expect(radio.onAir.call).toMatchObject({ nature: 'sinking', position: { latitude: { minutes: 24 } } });
   });
 
+  it('never carries a position of 23.5 hours, however the clock got there: ITU-R M.493, from memory', () => {
+    const radio = inDistress();
+    radio.finish();
+    radio.now += 24 * 60 * MINUTE;
+    radio.give({ kind: 'clock' });
+    expect(radio.onAir?.call).toMatchObject({ kind: 'distress-alert', position: null, time: null });
+  });
+
   it('is not stopped by an acknowledgement with errors, but asks: ITU-R M.493, calls received with errors', () => {
     const radio = inDistress();
     const call = acknowledgement(radio);

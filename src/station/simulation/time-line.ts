@@ -1,4 +1,5 @@
 import { describeCall } from '../../call/index.ts';
+import { LAST_INSTANT } from '../clock.ts';
 import type { SimulatedMoment, SimulationResult } from './simulation.ts';
 
 /** How a time line is written. */
@@ -81,5 +82,5 @@ function textOf({ effect }: SimulatedMoment): string | null {
 }
 
 function timeOf(at: number): string {
-  return Math.abs(at) <= 8.64e15 ? new Date(at).toISOString().slice(11, 19) : `${at}`;
+  return Math.abs(at) <= LAST_INSTANT ? new Date(at).toISOString().slice(11, 19) : `${at}`;
 }
