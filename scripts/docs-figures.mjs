@@ -1,5 +1,5 @@
 // Draws the figures of the docs site with the library itself, docs/generated/figures/*.svg. Run after `npm run build`.
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeCall } from 'seahail/burst';
@@ -9,6 +9,7 @@ import { valueOf } from 'seahail/result';
 import { phaseTable, transitionTable } from 'seahail/station';
 import { callStream } from './docs-figures/call-stream.mjs';
 import { minuteBox } from './docs-figures/minute-box.mjs';
+import { receiverCurves } from './docs-figures/receiver-curves.mjs';
 import { rooms } from './docs-figures/rooms.mjs';
 import { stateDiagram } from './docs-figures/state-diagram.mjs';
 import { waveform } from './docs-figures/waveform.mjs';
@@ -26,6 +27,12 @@ write(
   'waveform',
   waveform({ id: 'waveform', symbol: 125, title: 'The first word of a call: bits, tones and sound' }),
 );
+
+// Measured by scripts/bench.mjs, which takes its time, and kept.
+const { success } = JSON.parse(
+  readFileSync(new URL('../docs/figures/receiver.json', import.meta.url), 'utf8'),
+);
+write('receiver', receiverCurves({ id: 'receiver', title: 'How weak a call may be', success }));
 
 const tern = valueOf(reportedPosition('1561800632'));
 write('minute-box', minuteBox({ id: 'minute-box', position: tern, title: 'What whole minutes leave open' }));

@@ -1,6 +1,5 @@
 import { box, colours, label, line, n, picture, text } from './svg.mjs';
 
-const BOX = 184;
 const ROW = 19;
 const GAP = 34;
 const LANE = 11;
@@ -26,17 +25,18 @@ export function stateDiagram({ procedure, title, phases, transitions }) {
     ways.filter((way) => way.side === 'left'),
     places,
   );
+  const boxWidth = 28 + 8.4 * Math.max(...order.map(({ length }) => length));
   const words = { right: wordsWidth(ways, 'right'), left: wordsWidth(ways, 'left') };
   const boxX = 12 + left * LANE + words.left;
-  const width = boxX + BOX + words.right + right * LANE + 12;
+  const width = boxX + boxWidth + words.right + right * LANE + 12;
   const bottom = Math.max(...[...places.values()].map(({ y, height }) => y + height));
-  const lines = [label(boxX + BOX / 2, 24, title, { anchor: 'middle', size: 17, weight: 600 })];
-  for (const way of ways) lines.push(...drawn(way, places, boxX, words));
+  const lines = [label(boxX + boxWidth / 2, 24, title, { anchor: 'middle', size: 17, weight: 600 })];
+  for (const way of ways) lines.push(...drawn(way, places, [boxX, boxX + boxWidth], words));
   for (const [phase, { y, height }] of places) {
     const colour = phase === 'new' ? colours.leaf : colours.sea;
     lines.push(
-      box(boxX, y, BOX, height, { colour, tint: 0.12 }),
-      label(boxX + BOX / 2, y + height / 2 + 5, phase === 'new' ? 'begins' : named(phase), {
+      box(boxX, y, boxWidth, height, { colour, tint: 0.12 }),
+      label(boxX + boxWidth / 2, y + height / 2 + 5, phase === 'new' ? 'begins' : named(phase), {
         anchor: 'middle',
         size: 14,
         weight: 600,
@@ -106,7 +106,7 @@ function assignLanes(ways) {
   return lanes.length;
 }
 
-function drawn(way, places, boxX, room) {
+function drawn(way, places, [boxX, boxEnd], room) {
   const words = summary(way.events, way.side === 'down' ? 44 : MOST);
   const note = (x, y, anchor) =>
     `<g><title>${text(way.events.join(', '))}</title>${label(x, y, words, { anchor, size: 11.5 })}</g>`;
@@ -126,7 +126,7 @@ function drawn(way, places, boxX, room) {
     ];
   }
   const out = way.side === 'right' ? 1 : -1;
-  const edge = way.side === 'right' ? boxX + BOX : boxX;
+  const edge = way.side === 'right' ? boxEnd : boxX;
   const caption = note(edge + 8 * out, way.outY - 4, out > 0 ? 'start' : 'end');
   if (way.to === null) {
     const x = edge + 14;
