@@ -12,7 +12,7 @@ export const logChecks = [
     async run({ page, open }) {
       await open('workbench/log.html');
       await page.getByRole('button', { name: 'take an invented evening' }).click();
-      await assertText(page.locator('#in-short'), /^\d+ calls and \d+ lines with a fault, in 2\d lines/);
+      await assertText(page.locator('#in-short'), /^\d+ calls and \d+ lines with something amiss, in 2\d lines/);
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await page.locator('#calls .caution').first().waitFor();
       await page.locator('#calls summary').first().click();

@@ -47,13 +47,19 @@ export function faultItem({ line, text, issues, damaged }: FaultEntry): HTMLElem
   );
 }
 
-/** A damaged line beside the one sound line it may have been. */
-export function mendedItem({ line, was, now, how }: MendedEntry): HTMLElement {
+/** A line as it came beside the line as it goes on. */
+export function mendedItem({ line, was, now, faults }: MendedEntry): HTMLElement {
   return h(
     'li',
     { class: 'entry' },
     h('p', { class: 'margin' }, `line ${line}`),
-    h('div', {}, h('p', { class: 'wire' }, h('del', {}, was)), h('p', { class: 'wire' }, h('ins', {}, now)), h('p', { class: 'mind' }, sentence(how))),
+    h(
+      'div',
+      {},
+      was === null || was === now ? null : h('p', { class: 'wire' }, h('del', {}, was)),
+      h('p', { class: 'wire' }, h('ins', {}, now)),
+      h('p', { class: 'mind' }, was === null ? 'Put in.' : was === now ? 'Moved up, behind its call.' : sentence(faults.map((fault) => fault.replaceAll('-', ' ')).join(', '))),
+    ),
   );
 }
 

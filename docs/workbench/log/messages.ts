@@ -1,4 +1,4 @@
-import type { CallReading, DamagedReading, Direction, Reading } from 'seahail/sentence';
+import type { CallReading, Direction, FaultReport, Reading } from 'seahail/sentence';
 import type { Notice } from 'seahail/result';
 
 /** What the reader's worker is told. */
@@ -9,8 +9,11 @@ export type ToLogReader =
       readonly direction: Direction;
       readonly own?: string;
       readonly unchecked: boolean;
+      /** Whether positions are also written as waypoints into the mended log. */
+      readonly waypoints: boolean;
     }
-  | { readonly kind: 'more'; readonly list: ListName; readonly from: number };
+  | { readonly kind: 'more'; readonly list: ListName; readonly from: number }
+  | { readonly kind: 'mended-log' };
 
 /** Which of the three lists. */
 export type ListName = 'calls' | 'faults' | 'mended';
@@ -29,12 +32,12 @@ export interface FaultEntry {
   readonly damaged: boolean;
 }
 
-/** A damaged line and the one sound line it may have been. */
+/** A line as it came and as it goes on; `was` is `null` for a line put in. */
 export interface MendedEntry {
   readonly line: number;
-  readonly was: string;
+  readonly was: string | null;
   readonly now: string;
-  readonly how: string;
+  readonly faults: readonly string[];
 }
 
 /** How many of each kind of reading there are. */
@@ -67,10 +70,13 @@ export type FromLogReader =
       readonly own: string;
       /** Instant of the last thing received, epoch milliseconds. */
       readonly last: number | null;
+      /** What a technician would look at, in order. */
+      readonly report: FaultReport;
+      /** Whether only the beginning was looked through for it. */
+      readonly reportCut: boolean;
     }
+  | { readonly kind: 'mended-log'; readonly log: Blob }
   | { readonly kind: 'piece'; readonly list: ListName; readonly entries: Entries[ListName] };
-
-export type { DamagedReading };
 
 /** How many entries travel at a time. */
 export const PIECE = 50;

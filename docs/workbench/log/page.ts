@@ -5,17 +5,19 @@ import { byId, fill, h } from '../frame/dom.ts';
 import { bindDrop } from '../frame/drop.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { ledger } from '../frame/ledger.ts';
+import { saveFile } from '../frame/save.ts';
 import { startWorker } from '../frame/worker.ts';
 import { eveningLog } from './example.ts';
 import { callItem, faultItem, mendedItem } from './lists.ts';
 import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
 import { placesLink } from './places-link.ts';
+import { reportOf } from './report.ts';
 import workerText from 'worker:./read.worker.ts';
 
 const NOTHING: Readonly<Record<ListName, string>> = {
   calls: 'No call in it.',
-  faults: 'No fault found.',
-  mended: 'No line that could be mended in one way only.',
+  faults: 'None.',
+  mended: 'Nothing to mend.',
 };
 
 const progress = byId<HTMLProgressElement>('progress');
@@ -27,6 +29,7 @@ let waiting: ReturnType<typeof setTimeout> | undefined;
 const finding = bindFinding(byId<HTMLFormElement>('question'), answer);
 bindShare();
 byId('example').addEventListener('click', () => finding.set({ log: eveningLog }));
+byId('save').addEventListener('click', () => tell({ kind: 'mended-log' }));
 byId('stop').addEventListener('click', () => {
   finish();
   announce('Stopped.');
@@ -67,6 +70,7 @@ function start(question: Question): void {
     source,
     direction: question['direction'] as Direction,
     unchecked: question['unchecked'] === 'yes',
+    waypoints: question['waypoints'] === 'yes',
     ...(own.ok && { own: own.value.mmsi }),
   });
   progress.value = 0;
@@ -93,11 +97,16 @@ function hear(message: FromLogReader): void {
     append(message.list, message.entries);
     return;
   }
+  if (message.kind === 'mended-log') {
+    saveFile('mended.log', message.log, 'text/plain');
+    return;
+  }
   // The worker stays: it holds the rest of the lists.
   byId('progress-line').hidden = true;
   byId('answer').hidden = false;
   const { calls, faults } = message.totals;
-  announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with a fault, in ${plural(message.lines, 'line')}.`);
+  announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}.`);
+  fill(byId('report'), reportOf(message.report, message.reportCut));
   fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
   for (const list of ['calls', 'faults', 'mended'] as const) begin(list, message.totals[list], message.first[list]);
 }

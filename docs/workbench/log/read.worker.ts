@@ -1,4 +1,12 @@
-import { type CallReading, type Reading, createSentenceReader } from 'seahail/sentence';
+import {
+  type CallReading,
+  type MendableFault,
+  type MendedPiece,
+  type Reading,
+  createMender,
+  createSentenceReader,
+  findFaults,
+} from 'seahail/sentence';
 import { formatReportedPosition } from 'seahail/position';
 import {
   type CallEntry,
@@ -17,14 +25,29 @@ declare const self: {
   postMessage(message: FromLogReader): void;
 };
 
+/** How much of the whole work is reading; the rest is the report. */
+const READ_SHARE = 0.7;
 /** Bytes taken at a time. */
 const BITE = 256 * 1024;
+/** Bytes looked through for the report of faults, which is made in one go. */
+const MOST_REPORTED = 32 * 1024 * 1024;
+const MENDABLE: readonly MendableFault[] = [
+  'tag-block',
+  'blank-damage',
+  'blank-sent',
+  'checksum-lower-case',
+  'fields-missing',
+  'talker',
+  'identity-nine-digits',
+  'expansion-late',
+];
 /** Stations whose places are handed on to be drawn. */
 const MOST_PLACES = 12;
 
 const calls: CallEntry[] = [];
-const faults: FaultEntry[] = [];
+const damaged: FaultEntry[] = [];
 const mended: MendedEntry[] = [];
+const output: BlobPart[] = [];
 const places = new Map<string, number>();
 const latest = new Map<string, PlaceEntry>();
 const counts: Partial<Record<Reading['kind'], number>> = {};
@@ -34,28 +57,42 @@ let last: number | null = null;
 
 self.onmessage = ({ data }) => {
   if (data.kind === 'read') void readAll(data);
+  else if (data.kind === 'mended-log') self.postMessage({ kind: 'mended-log', log: new Blob(output) });
   else self.postMessage({ kind: 'piece', list: data.list, entries: piece(data.list, data.from) });
 };
 
-async function readAll({ source, direction, own: ownNumber, unchecked }: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
+async function readAll({
+  source,
+  direction,
+  own: ownNumber,
+  unchecked,
+  waypoints,
+}: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
   const blob = typeof source === 'string' ? new Blob([source]) : source;
   const reader = createSentenceReader({ direction, unchecked, ...(ownNumber !== undefined && { own: ownNumber }) });
+  const mender = createMender({ mend: MENDABLE, reportAs: waypoints ? ['waypoint'] : [] });
   for (let at = 0; at < blob.size; at += BITE) {
     const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
     for (const byte of bytes) if (byte === 10) lines++;
     for (const reading of reader.push(bytes)) take(reading);
-    self.postMessage({ kind: 'progress', done: Math.min(1, (at + BITE) / blob.size), lines });
+    takeMended(mender.push(bytes));
+    self.postMessage({ kind: 'progress', done: (READ_SHARE * Math.min(blob.size, at + BITE)) / blob.size, lines });
   }
   for (const reading of reader.flush()) take(reading);
+  takeMended(mender.flush());
+  const reported = new Uint8Array(await blob.slice(0, MOST_REPORTED).arrayBuffer());
+  const report = findFaults(reported, ownNumber === undefined ? {} : { own: ownNumber });
   self.postMessage({
     kind: 'read',
     lines,
     counts,
-    totals: { calls: calls.length, faults: faults.length, mended: mended.length },
+    totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
     first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
     places: [...latest.values()].slice(-MOST_PLACES),
     own,
     last,
+    report,
+    reportCut: blob.size > MOST_REPORTED,
   });
 }
 
@@ -67,10 +104,16 @@ function take(reading: Reading): void {
     own = `${reading.fix.position.latitude}, ${reading.fix.position.longitude}`;
   }
   if (reading.kind === 'damaged') {
-    faults.push({ line: reading.line, text: reading.text.slice(0, 200), issues: reading.issues, damaged: true });
+    damaged.push({ line: reading.line, text: reading.text.slice(0, 200), issues: reading.issues, damaged: true });
   } else if (reading.notices.length > 0) {
-    faults.push({ line: reading.line, text: textOf(reading), issues: reading.notices, damaged: false });
+    damaged.push({ line: reading.line, text: textOf(reading), issues: reading.notices, damaged: false });
   }
+}
+
+function takeMended({ output: text, changes }: MendedPiece): void {
+  // One character a byte, so that what was not mended stays as it came.
+  output.push(Uint8Array.from(text, (character) => character.charCodeAt(0)));
+  for (const { line, before, after, faults } of changes) mended.push({ line, was: before, now: after, faults });
 }
 
 /** A later reading of the same event takes the place of the earlier: finer, or the same again. */
@@ -102,7 +145,7 @@ function textOf(reading: Exclude<Reading, { kind: 'damaged' }>): string {
 }
 
 function piece<Name extends ListName>(list: Name, from: number): Entries[Name] {
-  const lists: Entries = { calls, faults, mended };
+  const lists: Entries = { calls, faults: damaged, mended };
   return lists[list].slice(from, from + PIECE) as unknown as Entries[Name];
 }
 

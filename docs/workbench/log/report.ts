@@ -1,0 +1,54 @@
+import type { FaultReport, Finding } from 'seahail/sentence';
+import { h } from '../frame/dom.ts';
+import { sentence } from '../frame/ledger.ts';
+
+const CERTAINTY = { certain: 'Certain', likely: 'Likely', possible: 'Possible' } as const;
+
+/** What a technician would look at, in order, each with what to do. */
+export function reportOf(report: FaultReport, cut: boolean): readonly (HTMLElement | null)[] {
+  return [
+    cut ? h('p', { class: 'mind' }, 'Looked at for this: the first 32 MB.') : null,
+    report.clean
+      ? h('p', {}, 'Nothing on this wire explains it.')
+      : h('ol', { class: 'entries' }, report.findings.map(findingItem)),
+    h(
+      'details',
+      {},
+      h('summary', {}, 'What cannot be seen from the wire'),
+      h('ul', { class: 'reasons' }, report.outside.map((text) => h('li', {}, sentence(text)))),
+    ),
+  ];
+}
+
+function findingItem({ id, step, certainty, why, remedy, count, sightings }: Finding): HTMLElement {
+  return h(
+    'li',
+    { class: 'entry' },
+    h('p', { class: 'margin' }, CERTAINTY[certainty], h('br'), `${step}, ${count === 1 ? 'once' : `${count.toLocaleString('en')} times`}`),
+    h(
+      'div',
+      {},
+      h('p', {}, sentence(why)),
+      h('p', {}, h('i', {}, 'What to do: '), sentence(remedy)),
+      h(
+        'details',
+        {},
+        h('summary', {}, 'Where'),
+        h(
+          'ul',
+          { class: 'reasons' },
+          sightings.map(({ line, seen, corrected }) =>
+            h(
+              'li',
+              {},
+              line === null ? '' : `Line ${line}: `,
+              h('span', { class: 'wire' }, seen),
+              corrected === undefined ? null : [', should have been ', h('ins', { class: 'wire' }, corrected.join(' '))],
+            ),
+          ),
+        ),
+      ),
+      h('p', { class: 'clause' }, h('code', {}, id)),
+    ),
+  );
+}
