@@ -51,6 +51,18 @@ describe('an individual call', () => {
     ]);
   });
 
+  // Radio Regulations Appendix 18 note j): channel 70 carries selective calls only.
+  it('is never answered able on channel 70', () => {
+    const asked = answersTo(composeIndividualCall({ from: friend, to: own, channel: '70' }), {
+      own,
+      channels: ['72'],
+    });
+    expect(asked.answers.slice(0, 2).map((answer) => answer.label)).toEqual([
+      'Able, on channel 72 instead',
+      'Unable: no reason given',
+    ]);
+  });
+
   it('is answered by the symbols of the worked sequences', () => {
     const worked = (name: string) => workedSequences.find((row) => row.name === name);
     const request = worked('individual-routine-request')?.call as Call;

@@ -18,6 +18,7 @@ import {
   composeUnableToComply,
 } from '../../src/call/index.ts';
 import { internationalPlan } from '../../src/channel/international.ts';
+import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { anyFields } from './arbitrary.ts';
 
 const from = '232999871';
@@ -50,6 +51,18 @@ describe('nothing is said of', () => {
 });
 
 describe('channels', () => {
+  // A coast station names the working channel: ITU-R M.541, from memory. Channel 70: Radio Regulations App. 18 note j).
+  it('are left to a coast station in its own waters, 70 excepted', () => {
+    const from = (station: string, channel: string) =>
+      codes(
+        { ...composeAllShipsCall({ from: station, category: 'safety', channel }) },
+        { plan: unitedKingdomPlan },
+      );
+    expect(from(coast, '10')).toEqual([]);
+    expect(from('232999871', '10')).toEqual(['channel-restricted']);
+    expect(from(coast, '70')).toEqual(['channel-calls-only']);
+  });
+
   const on = (channel: string | null) => ({ ...hail, channel });
 
   it('70 carries no speech (Radio Regulations Appendix 18 note j)', () => {

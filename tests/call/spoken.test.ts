@@ -151,6 +151,15 @@ describe('distress', () => {
     );
   });
 
+  // IMO COMSAR/Circ.25: once a coast station has acknowledged, only a vessel that can help speaks.
+  it('of another vessel that was answered is left to those who can help', () => {
+    const alert = composeDistressAlert({ from: bounty.mmsi, nature: 'flooding' });
+    const answered = composeDistressAcknowledgement({ from: skerra.mmsi, about: alert });
+    expect(spokenScript(alert, merrow).caution).toContain('no coast station heard');
+    expect(spokenScript(answered, merrow).caution).toContain('answered already');
+    expect(says(answered)).toEqual(says(alert));
+  });
+
   // Radio Regulations Nos. 32.19D to 32.19F, from memory.
   it('is relayed', () => {
     const relay = composeDistressRelay({
@@ -224,24 +233,54 @@ describe('urgency and safety', () => {
     ]);
   });
 
+  const opening = [
+    'SECURITE, SECURITE, SECURITE',
+    'ALL STATIONS, ALL STATIONS, ALL STATIONS',
+    'THIS IS',
+    'Merrow, Merrow, Merrow',
+    'call sign two Zulu Zulu Mike eight',
+    'MMSI two three two nine nine nine eight seven one',
+  ];
+
   // Radio Regulations No. 33.35, from memory.
   it('SECURITE, with the message or the channel where it follows', () => {
-    const opening = [
-      'SECURITE, SECURITE, SECURITE',
-      'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-      'THIS IS',
-      'Merrow, Merrow, Merrow',
-      'call sign two Zulu Zulu Mike eight',
-      'MMSI two three two nine nine nine eight seven one',
-    ];
     expect(says({ kind: 'securite', message: 'Drifting container' })).toEqual([
       ...opening,
       'Drifting container',
       'OUT',
     ]);
-    expect(
-      says(composeAllShipsCall({ from: merrow.mmsi, category: 'safety', channel: '67' })).slice(0, 8),
-    ).toEqual([...opening, 'For the message listen on VHF channel six seven', 'OUT']);
+    expect(says({ kind: 'securite', message: 'Drifting container', channel: '67' })).toEqual([
+      ...opening,
+      'For the message listen on VHF channel six seven',
+      'OUT',
+      'Drifting container',
+    ]);
+  });
+
+  // ITU-R M.541 Annex 3: the message is sent on the channel that the selective call named; from memory.
+  it('SECURITE on the channel that a selective call named already', () => {
+    const call = composeAllShipsCall({ from: merrow.mmsi, category: 'safety', channel: '67' });
+    const { channel, lines } = spokenScript(call, merrow, { directory });
+    expect(channel).toBe('67');
+    expect(lines.map((line) => line.say)).toEqual([
+      ...opening,
+      '[message: what, where, and until when]',
+      'OUT',
+    ]);
+  });
+
+  // Radio Regulations No. 33.12: a called station hears PAN PAN first; from memory.
+  it('of urgency to one station is listened to before it is answered', () => {
+    const call = composeIndividualCall({
+      from: tern.mmsi,
+      to: merrow.mmsi,
+      category: 'urgency',
+      channel: '16',
+    });
+    expect(spokenScript(call, merrow, { directory })).toMatchObject({
+      lines: [],
+      caution: expect.stringContaining('PAN PAN'),
+    });
   });
 
   it('of another station is listened to', () => {
@@ -285,7 +324,11 @@ describe('routine contact', () => {
   it('opens a group call too, and needs no names to be known', () => {
     const group = composeGroupCall({ from: merrow.mmsi, to: '023299905', channel: '77' });
     expect(says(group)[0]).toBe('zero two three two nine nine nine zero five');
-    expect(spokenScript(group, tern, { directory }).lines[0]?.who).toBe('other');
+    const answering = spokenScript(group, tern, { directory }).lines[0];
+    expect(answering).toMatchObject({
+      who: 'other',
+      say: 'zero two three two nine nine nine zero five, THIS IS Merrow, Merrow, OVER',
+    });
   });
 
   it('does not follow a refusal, a test, a request for a position or data', () => {

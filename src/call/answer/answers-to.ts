@@ -88,12 +88,13 @@ function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAns
 
 function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
   const from = station.own;
-  const same = answer('able', onChannel('Able', call), composeIndividualAcknowledgement({ call, from }));
+  const asAsked = answer('able', onChannel('Able', call), composeIndividualAcknowledgement({ call, from }));
   const others = (station.channels ?? [])
     .map((channel) => composeIndividualAcknowledgement({ call, from, channel }))
     .filter((other) => other.channel !== call.channel)
     .map((other) => answer('able-on-another-channel', `${onChannel('Able', other)} instead`, other));
-  return [same, ...others];
+  // Whatever the plan, nobody talks on 70: Radio Regulations Appendix 18 note j).
+  return call.channel === '70' ? others : [asAsked, ...others];
 }
 
 function unable(call: IndividualCall | PositionRequest, from: string): LawfulAnswer[] {

@@ -8,7 +8,7 @@ import {
 } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import { stationIdentity } from '../element/station-identity.ts';
+import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 
 /** Whether the channel that a call names is one to talk on. */
@@ -19,8 +19,19 @@ export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notic
   if (plan === undefined) return withoutPlan(call.channel, purpose);
   const found = findChannel(plan, call.channel);
   const notices = found.ok ? checkWorkingChannel(found.value, purpose) : found.issues;
-  return notices.map((notice) => ({ ...notice, at: ['channel', ...notice.at] }));
+  const remaining = isAshore(call.from) ? notices.filter(({ code }) => !LEFT_TO_COAST.has(code)) : notices;
+  return remaining.map((notice) => ({ ...notice, at: ['channel', ...notice.at] }));
 }
+
+/** A coast station names the channels of its own waters: what a ship should mind in proposing one is not held up to it. */
+const LEFT_TO_COAST: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'channel-restricted',
+  'channel-caution',
+  'channel-regional',
+  'channel-coast-names-it',
+  'channel-other-use',
+  'channel-reserved',
+]);
 
 function announces(call: Call): call is AnnouncementCall {
   return 'remark' in call && call.kind !== 'automatic-service-call';

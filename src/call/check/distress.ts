@@ -12,7 +12,7 @@ function parts(call: Call): Notice[] {
   const ashore = isAshore(call.from);
   switch (call.kind) {
     case 'distress-acknowledgement':
-      if (ashore) return [];
+      if (ashore || call.from === null) return [];
       return [
         {
           code: 'call-coast-acknowledges',
@@ -34,7 +34,7 @@ function parts(call: Call): Notice[] {
     case 'distress-relay':
       return [
         ...(call.from !== null && call.from === call.distressed ? [ownRelay] : []),
-        ...(ashore ? [] : [relayCases]),
+        ...(ashore || call.from === null ? [] : [relayCases]),
       ];
     default:
       return [];
@@ -61,7 +61,7 @@ function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] 
     return [
       {
         code: 'call-position-unknown',
-        message: 'Position: not given; say it by voice as soon as it is known',
+        message: 'Position: not given; it is said by voice as soon as it is known',
         at: ['position'],
         clause: 'ITU-R M.541-8 Annex 1',
       },

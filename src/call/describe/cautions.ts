@@ -58,7 +58,7 @@ const MAY_BE_DISTRESS: Caution = {
 };
 
 const COARSE: Caution = {
-  text: 'The position stands for a box of one minute each way or less, was typed by hand or may be hours old: not to be steered by',
+  text: 'The position may be cut to whole minutes, typed by hand or hours old: do not steer by it alone',
   clause: 'ITU-R M.493-15 (whole minutes), M.821-1; 4 h and 23.5 h limits from memory',
 };
 

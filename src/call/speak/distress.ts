@@ -87,9 +87,10 @@ export function receivedMayday(
       { say: say.nameThrice(own) },
       { say: 'RECEIVED MAYDAY', note: 'Then tell a coast station or rescue centre' },
     ],
-    caution:
-      'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
-    clause: '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3',
+    caution: situation.answered
+      ? 'Listen first: the alert has been answered already. Speak only when own vessel can help, without breaking into the traffic; then listen, and obey the station that leads it'
+      : 'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
+    clause: '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3; IMO COMSAR/Circ.25',
   });
 }
 

@@ -8,41 +8,47 @@ import {
   script,
 } from './script.ts';
 
+const MANNERS =
+  'Low power where it reaches, short, and on a working channel only; leave channel 16 and channel 70 free';
 const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory';
 
 /** The first words on the agreed channel, of the station that called. */
 export function routineCall(
-  { to, channel }: RoutineCallSituation,
+  { to, channel, toGroup = false }: RoutineCallSituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
   return script({
-    title: 'Routine contact: the caller begins',
+    title: 'First words: the caller begins',
     channel,
     lines: [
       { say: say.name(to), note: 'On the channel agreed; listen first, and wait while others speak' },
       { say: 'THIS IS' },
       { say: `${say.name(own)}, ${say.name(own)}` },
-      { say: 'OVER' },
-      { say: `${say.name(own)}, THIS IS ${say.name(to)}, OVER`, who: 'other' },
+      ...(toGroup
+        ? [{ say: 'OVER', note: 'Then the members answer, one after the other' }]
+        : [
+            { say: 'OVER' },
+            { say: `${say.name(own)}, THIS IS ${say.name(to)}, OVER`, who: 'other' as const },
+          ]),
     ],
-    caution: 'Low power, short, and on a working channel only; leave channel 16 and channel 70 free',
+    caution: MANNERS,
     clause: CLAUSE,
   });
 }
 
 /** The first words on the agreed channel, of the station that was called. */
 export function routineAnswer(
-  { to, channel }: RoutineAnswerSituation,
+  { to, channel, group }: RoutineAnswerSituation,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
   return script({
-    title: 'Routine contact: the called station answers',
+    title: 'First words: the called station answers',
     channel,
     lines: [
       {
-        say: `${say.name(own)}, THIS IS ${say.name(to)}, ${say.name(to)}, OVER`,
+        say: `${say.name(group ?? own)}, THIS IS ${say.name(to)}, ${say.name(to)}, OVER`,
         who: 'other',
         note: 'Wait for the caller to begin',
       },
@@ -51,7 +57,7 @@ export function routineAnswer(
       { say: say.name(own) },
       { say: 'OVER' },
     ],
-    caution: 'Low power, short, and on a working channel only; leave channel 16 and channel 70 free',
+    caution: MANNERS,
     clause: CLAUSE,
   });
 }

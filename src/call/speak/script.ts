@@ -40,6 +40,8 @@ export interface MaydayRelaySituation extends SpokenDistress {
 export interface ReceivedMaydaySituation {
   readonly kind: 'received-mayday';
   readonly distressed: SpokenStation;
+  /** The alert was acknowledged by another station already; not unless stated. */
+  readonly answered?: boolean | undefined;
 }
 
 /** A relay was heard from a coast station and is acknowledged. */
@@ -79,6 +81,8 @@ export interface SecuriteSituation {
   readonly message?: string | null | undefined;
   /** Where the message follows, when not on 16. */
   readonly channel?: string | null | undefined;
+  /** A selective call named the channel already, so that all is said there; not unless stated. */
+  readonly announced?: boolean | undefined;
 }
 
 /** The caller speaks first, on the channel agreed. */
@@ -86,6 +90,8 @@ export interface RoutineCallSituation {
   readonly kind: 'routine-call';
   readonly to: SpokenStation;
   readonly channel: string | null;
+  /** `to` is a group, whose members answer one by one; not unless stated. */
+  readonly toGroup?: boolean | undefined;
 }
 
 /** The called station answers, on the channel agreed. */
@@ -93,6 +99,8 @@ export interface RoutineAnswerSituation {
   readonly kind: 'routine-answer';
   readonly to: SpokenStation;
   readonly channel: string | null;
+  /** The group that was called; own station unless stated. */
+  readonly group?: SpokenStation | null | undefined;
 }
 
 /** Is my transmission heard? */

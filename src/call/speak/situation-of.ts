@@ -25,7 +25,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
       if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
       return mine
         ? nothing('The acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
-        : { kind: 'received-mayday', distressed: stationOf(call.distressed) };
+        : { kind: 'received-mayday', distressed: stationOf(call.distressed), answered: true };
     case 'distress-self-cancel':
       return mine
         ? // The time in the call is that of the position, not of the alert.
@@ -83,9 +83,16 @@ function announced(
   if (speaksFirst && call.category === 'urgency') {
     return { kind: 'pan-pan', to, channel, medicalTransport: call.remark === 'medical-transport' };
   }
-  if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel };
-  if (speaksFirst) return { kind: 'routine-call', to: partner, channel };
-  return { kind: 'routine-answer', to: partner, channel };
+  if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
+  if (!speaksFirst && call.category === 'urgency') {
+    return nothing(
+      'Listen on the channel that the call names: the caller begins with PAN PAN, and says who is to answer',
+      'Radio Regulations No. 33.12, from memory',
+    );
+  }
+  const group = call.to.kind === 'group' ? stationOf(call.to.mmsi) : null;
+  if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
+  return { kind: 'routine-answer', to: partner, channel, group };
 }
 
 function mmsiIn(to: Call['to']): string | null {

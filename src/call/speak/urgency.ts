@@ -35,13 +35,14 @@ export function panPan(situation: PanPanSituation, own: SpokenStation, say: Phra
 /** The safety call, and its message or the channel where it follows: Radio Regulations No. 33.35. */
 export function securite(situation: SecuriteSituation, own: SpokenStation, say: Phrases): SpokenScript {
   const message = given(situation.message);
-  const elsewhere = situation.channel != null && situation.channel !== '16';
+  const { announced = false } = situation;
+  const elsewhere = !announced && situation.channel != null && situation.channel !== '16';
   const last: SpokenLine[] = elsewhere
     ? [{ say: `For the message listen on VHF channel ${say.digits(situation.channel)}` }, { say: 'OUT' }]
     : [{ say: message ?? blank('message: what, where, and until when') }, { say: 'OUT' }];
   return script({
-    title: 'Safety call',
-    channel: '16',
+    title: 'Safety call and message',
+    channel: announced ? (situation.channel ?? '16') : '16',
     lines: [
       { say: 'SECURITE, SECURITE, SECURITE', note: 'As the French word sécurité' },
       ...stations(situation.to, own, say),
