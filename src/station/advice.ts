@@ -3,6 +3,7 @@ import { centreOf, rangeAndBearing, timeToReach } from '../position/index.ts';
 import { clause } from './clause.ts';
 import type { HeardDistressDialogue, HeardDistressPhase } from './dialogue.ts';
 import { maySend } from './equipment.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import type { StationState } from './state.ts';
 import { DISTRESS_CAUTION } from './turn.ts';
 
@@ -90,7 +91,7 @@ export function adviseOnDistress(state: StationState, dialogue: number): Distres
 
 export function adviceFor(state: StationState, dialogue: HeardDistressDialogue): DistressAdvice {
   const { phase } = dialogue;
-  const acknowledged = dialogue.acknowledgedBy?.startsWith('00') ?? false;
+  const acknowledged = isCoastIdentity(dialogue.acknowledgedBy);
   return {
     kind: 'distress-advice',
     distressed: dialogue.distressed,

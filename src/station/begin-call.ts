@@ -3,6 +3,7 @@ import { clause } from './clause.ts';
 import { maySend } from './equipment.ts';
 import type { CallEvent } from './event.ts';
 import { openDialogue } from './open-dialogue.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import { reject } from './reject.ts';
 import { isHeldBack } from './send-queue.ts';
 import { emit, type Turn } from './turn.ts';
@@ -113,5 +114,5 @@ function isWithoutAddress({ to }: Call): boolean {
 function attemptsFor(call: Call, wanted?: number): number {
   if (wanted !== undefined && wanted >= 1) return Math.min(3, Math.floor(wanted));
   if (call.kind === 'test-call' || call.kind === 'polling-call') return 1;
-  return call.to?.kind === 'station' && call.to.mmsi?.startsWith('00') ? 3 : 2;
+  return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi) ? 3 : 2;
 }

@@ -20,6 +20,7 @@ import {
   heardDistressPhases,
   heardDistressTransitions,
 } from './heard-distress-table.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import type { Cause, Procedure } from './procedure.ts';
 import { lengthOf, type TimerName } from './timer.ts';
 import { emit, log, type Turn } from './turn.ts';
@@ -35,9 +36,9 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
       alerts > 1 &&
       lastAlertAt !== null &&
       state.now - lastAlertAt <= lengthOf('listen-after-alert', state.settings.timers),
-    'coast-acknowledged': (_, { acknowledgedBy }) => isCoast(acknowledgedBy),
+    'coast-acknowledged': (_, { acknowledgedBy }) => isCoastIdentity(acknowledgedBy),
     damaged: (_, { verdict }, cause) => (cause.verdict ?? verdict) === 'doubtful',
-    'from-coast': (_, { call }, cause) => isCoast((cause.call ?? call).from),
+    'from-coast': (_, { call }, cause) => isCoastIdentity((cause.call ?? call).from),
     'is-coast': ({ state }) => state.settings.equipment === 'coast',
     'known-alert': isKnownAlert,
     'tells-another-nature': (_, { call }, cause) =>
@@ -62,7 +63,7 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
     },
     'keep-acknowledgement': (_, dialogue, { call }) => {
       const by = (call ?? dialogue.call).from;
-      if (!isCoast(dialogue.acknowledgedBy)) dialogue.acknowledgedBy = by;
+      if (!isCoastIdentity(dialogue.acknowledgedBy)) dialogue.acknowledgedBy = by;
     },
     'keep-call': (_, dialogue, { call, verdict = 'clean' }) => {
       if (call === undefined || (verdict === 'doubtful' && dialogue.verdict !== 'doubtful')) return;
@@ -135,10 +136,6 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
     },
   },
 };
-
-function isCoast(mmsi: string | null): boolean {
-  return mmsi?.startsWith('00') ?? false;
-}
 
 function nameOf({ distressed }: HeardDistressDialogue): string {
   return distressed ?? 'a vessel unknown';

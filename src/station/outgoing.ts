@@ -21,6 +21,7 @@ import {
   outgoingPhases,
   outgoingTransitions,
 } from './outgoing-table.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import type { Procedure } from './procedure.ts';
 import { emit, log } from './turn.ts';
 import { mayTuneByItself, voiceChannelOf } from './working-channel.ts';
@@ -66,7 +67,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
         turn,
         dialogue,
         { kind: 'ask', question: 'send-this', text, answers: ['confirm', 'decline'] },
-        CAUTIONS.send,
+        SEND_CAUTION,
       );
     },
     'ask-to-tune': (turn, dialogue, cause) => {
@@ -146,9 +147,8 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
   },
 };
 
-const CAUTIONS = {
-  send: 'Distress, urgency and safety calls reach every ship in range. Send one only on the authority of the person responsible for the vessel, and as your licence and national rules allow',
-} as const;
+const SEND_CAUTION =
+  'Distress, urgency and safety calls reach every ship in range. Send one only on the authority of the person responsible for the vessel, and as your licence and national rules allow';
 
 function wantsAnswer(call: Call): boolean {
   switch (call.kind) {
@@ -165,5 +165,5 @@ function wantsAnswer(call: Call): boolean {
 }
 
 function isCoast(call: Call): boolean {
-  return call.to?.kind === 'station' && (call.to.mmsi?.startsWith('00') ?? false);
+  return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi);
 }

@@ -6,6 +6,7 @@ import type { HeardEvent } from './event.ts';
 import { fireOn } from './fire-on.ts';
 import { addresseeOf } from './for-station.ts';
 import { openDialogue } from './open-dialogue.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import { MOST_ALERTS } from './state.ts';
 import { lengthOf } from './timer.ts';
 import { type Draft, log, type Turn } from './turn.ts';
@@ -209,7 +210,7 @@ function fitsQuestion(question: Call, answer: Call): boolean {
 function isFromCalled(question: Call, answer: Call): boolean {
   if (question.to?.kind !== 'station' || answer.from === null) return false;
   const called = question.to.mmsi;
-  return called === answer.from || ((called?.startsWith('00') ?? false) && answer.from.startsWith('00'));
+  return called === answer.from || (isCoastIdentity(called) && isCoastIdentity(answer.from));
 }
 
 /** The same caller with the same wish: another channel or category makes it another call. */

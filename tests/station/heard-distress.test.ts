@@ -182,6 +182,21 @@ describe('an alert is received', () => {
   });
 });
 
+describe('a flood of alerts', () => {
+  it('never puts the own distress away', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'prepare-alert' });
+    for (let vessel = 0; vessel < 60; vessel++) {
+      const call = { ...alert, from: `2329${91000 + vessel}` };
+      radio.give({ kind: 'heard', call, verdict: 'clean' });
+    }
+    expect(radio.state.dialogues).toHaveLength(32);
+    expect(radio.phases).toContain('own-distress: prepared');
+    expect(radio.state.active).toBe(1);
+    expect(radio.state.heardAlerts).toHaveLength(20);
+  });
+});
+
 describe('acknowledging by DSC', () => {
   it.each<EquipmentClass>(['D', 'H', 'M'])(
     'is never for class %s: ITU-R M.493, classes, from memory',

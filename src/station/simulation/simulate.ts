@@ -1,10 +1,12 @@
+import type { StationEvent } from '../event.ts';
 import { addresseeOf } from '../for-station.ts';
 import { nextRandom } from '../random.ts';
 import { isWaitingToSend } from '../send-queue.ts';
-import { createStation, type StationState } from '../state.ts';
 import { step } from '../step.ts';
 import { createAgenda } from './agenda.ts';
+import { createAir } from './air.ts';
 import { type EventWithoutTime, reactionTo } from './person.ts';
+import { aimed, createPlace, fixOf, type Place } from './place.ts';
 import { whoHearsWhom } from './reach.ts';
 import type {
   ScriptLine,
@@ -20,18 +22,6 @@ type Thing =
   | { readonly kind: 'wake'; readonly station: number; readonly at: number }
   | { readonly kind: 'carrier'; readonly transmission: Transmission }
   | { readonly kind: 'end'; readonly transmission: Transmission; readonly dialogue: number | null };
-
-interface Place {
-  readonly index: number;
-  readonly station: SimulatedStation;
-  state: StationState;
-  /** Transmissions that this station notices now. */
-  carriers: number;
-  /** Its own bursts that are on the air or to follow. */
-  sending: readonly Transmission[];
-  /** Who heard one of the alerts of its attempt so far. */
-  readonly warned: Set<number>;
-}
 
 const DEFAULT_START = 1_780_336_800_000;
 /** A position receiver gives a fix every second; every five minutes is enough for what is simulated here. */
@@ -84,29 +74,16 @@ export function simulate(
     carrierDelay = 10,
   }: SimulationOptions,
 ): SimulationResult {
-  const places = stations.map(
-    (station, index): Place => ({
-      index,
-      station,
-      state: createStation({ seed: seed + index, ...station.settings }),
-      carriers: 0,
-      sending: [],
-      warned: new Set(),
-    }),
-  );
+  const places = stations.map((station, index) => createPlace(station, index, seed + index));
   const byName = new Map(places.map((place) => [place.station.name, place]));
   if (byName.size < places.length) throw new RangeError('simulate: every station needs a name of its own');
   const hearers = whoHearsWhom(stations);
+  const air = createAir(hearers);
   const agenda = createAgenda<Thing>();
   const moments: SimulatedMoment[] = [];
   const count = { bursts: 0, heard: 0, clean: 0, lost: 0, attempts: 0, spoilt: 0, events: 0 };
   let random = seed >>> 0;
   let now = start;
-  let onAir = 0;
-  let busySince = 0;
-  let busyTime = 0;
-  /** Transmissions that may still fall together with one that has not ended. */
-  let recent: Transmission[] = [];
 
   for (const place of places) {
     if (place.station.receiver !== false)
@@ -122,14 +99,14 @@ export function simulate(
     now = next.at;
     happen(next.thing);
   }
-  if (onAir > 0) busyTime += end - busySince;
+  const busySeconds = air.timeInUse(end) / 1000;
   return {
     moments,
     states: Object.fromEntries(places.map(({ station, state }) => [station.name, state])),
     channel70: {
       bursts: count.bursts,
-      busySeconds: busyTime / 1000,
-      erlang: busyTime / 1000 / duration,
+      busySeconds,
+      erlang: busySeconds / duration,
       meant: { heard: count.heard, clean: count.clean, lost: count.lost },
       alerts: { attempts: count.attempts, spoilt: count.spoilt },
       events: count.events,
@@ -173,9 +150,7 @@ export function simulate(
     count.events++;
     const { station } = place;
     const clockError = station.clockError ?? 0;
-    const { state, effects } = step(place.state, { ...event, at: now + clockError } as Parameters<
-      typeof step
-    >[1]);
+    const { state, effects } = step(place.state, { ...event, at: now + clockError } as StationEvent);
     place.state = state;
     for (const effect of effects) {
       if (effect.kind === 'wake') {
@@ -202,10 +177,8 @@ export function simulate(
     const last = bursts.at(-1);
     if (first === undefined || last === undefined) return;
     place.sending = bursts;
-    recent = recent.filter((other) => other.end > now - 10_000);
-    recent.push(...bursts);
+    air.begin(bursts, now);
     count.bursts += bursts.length;
-    if (onAir++ === 0) busySince = now;
     agenda.add(now + carrierDelay, { kind: 'carrier', transmission: first });
     for (const burst of bursts) {
       agenda.add(burst.end, { kind: 'end', transmission: burst, dialogue: burst === last ? dialogue : null });
@@ -217,7 +190,7 @@ export function simulate(
     const reached = hearers[sender.index] ?? [];
     const isBrokenOff = !sender.sending.includes(transmission);
     if (dialogue !== null) {
-      if (--onAir === 0) busyTime += now - busySince;
+      air.end(now);
       for (const hearer of reached) changeCarrier(places[hearer] as Place, -1);
     }
     if (isBrokenOff) return;
@@ -247,16 +220,7 @@ export function simulate(
     const { call } = transmission;
     const isMeant = addresseeOf(place.state, call);
     if (!isMeant && !place.state.settings.logOthers) return false;
-    const jams = recent
-      .filter(
-        (other) =>
-          other !== transmission &&
-          other.start < transmission.end &&
-          other.end > transmission.start &&
-          (other.sender === place.index || (hearers[other.sender] ?? []).includes(place.index)),
-      )
-      .map(({ start: from, end: to }) => [from, to] as const);
-    const heard = receive(jams);
+    const heard = receive(air.jams(place.index, transmission));
     if (isMeant) {
       if (heard === null) count.lost++;
       else count.heard++;
@@ -273,13 +237,4 @@ export function simulate(
     const busy = place.carriers > 0;
     if (was !== busy && place.state.dialogues.some(isWaitingToSend)) give(place, { kind: 'channel', busy });
   }
-}
-
-function fixOf({ station }: Place): EventWithoutTime {
-  return { kind: 'fix', position: station.position, source: 'instrument' };
-}
-
-/** A script does not know the numbers of dialogues: 0 is the one before the person. */
-function aimed({ state }: Place, event: EventWithoutTime): EventWithoutTime {
-  return 'dialogue' in event && event.dialogue === 0 ? { ...event, dialogue: state.active ?? 0 } : event;
 }
