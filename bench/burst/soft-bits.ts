@@ -5,13 +5,14 @@
  *   (a span of 0: opposite signals, every bit by itself)
  *   nice node out/soft-bits.mjs [calls per point] [span of bits] [kinds, comma between] [from dB] [to dB] [seed]
  */
-import { decodeSoft } from '../../src/burst/index.ts';
+import { decodeSoft, type Verdict } from '../../src/burst/index.ts';
 import { DOT_PATTERN, streamOf } from '../../src/burst/sequence.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { receivedBits, separateBits } from './phase-continuous.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
 
+type Tally = [right: number, wrong: number];
 const [calls = '300', span = '5', kinds = '22,30', from = '-3', to = '6', seed = '1'] = process.argv.slice(2);
 const edges = [0, 0.5, 0.9, 0.99, 0.999, 0.9999, 1.0001];
 const bins = edges.slice(1).map(() => ({ count: 0, right: 0, stated: 0 }));
@@ -21,7 +22,7 @@ console.log('call  Eb/N0  wrong bits  success  clean (wrong)  repaired (wrong)  
 for (const kind of kinds.split(',') as Parameters<typeof randomCall>[0][]) {
   for (let decibel = Number(from); decibel <= Number(to); decibel++) {
     const random = randomFrom(1000 * Number(seed) + 10 * decibel + kind.length);
-    const tally = { clean: [0, 0], repaired: [0, 0], doubtful: [0, 0] };
+    const tally: Record<Verdict, Tally> = { clean: [0, 0], repaired: [0, 0], doubtful: [0, 0] };
     let none = 0;
     let errors = 0;
     let sent = 0;
@@ -43,8 +44,8 @@ for (const kind of kinds.split(',') as Parameters<typeof randomCall>[0][]) {
         continue;
       }
       const { information, quality } = result.value;
-      const likeliest = quality.characters.slice(0, -1).map(({ symbol }) => symbol);
-      const right = likeliest.join() === characters.join();
+      const read = quality.characters.slice(0, -1).map(({ symbol }) => symbol);
+      const right = read.join() === characters.join();
       tally[quality.verdict][right ? 0 : 1]++;
       if (information.includes(null)) continue;
       const bin = bins.find((_, index) => quality.probability < (edges[index + 1] as number));
