@@ -103,19 +103,47 @@ const endTable = [
 
 type NameIn<Table extends readonly (readonly [number, string])[]> = Table[number][1];
 
-/** Format specifier: whom a call is for and what shape it has (M.493 table of symbols). */
+/**
+ * Format specifier: whom a call is for and what shape it has (M.493 table of symbols).
+ *
+ * @useDeclaredType
+ */
 export type FormatSpecifier = NameIn<typeof formatTable>;
-/** Category of a call. `'ships-business'` (106) is withdrawn and only received. */
+/**
+ * Category of a call. `'ships-business'` (106) is withdrawn and only received.
+ *
+ * @useDeclaredType
+ */
 export type Category = NameIn<typeof categoryTable>;
-/** Nature of distress. */
+/**
+ * Nature of distress.
+ *
+ * @useDeclaredType
+ */
 export type NatureOfDistress = NameIn<typeof natureTable>;
-/** First telecommand, and type of subsequent communication. 126 (no information) is `null` in a call. */
+/**
+ * First telecommand, and type of subsequent communication. 126 (no information) is `null` in a call.
+ *
+ * @useDeclaredType
+ */
 export type FirstTelecommand = NameIn<typeof firstTelecommandTable>;
-/** Why a station cannot comply: second telecommand 100–109 (M.493, with first telecommand 104 only). */
+/**
+ * Why a station cannot comply: second telecommand 100–109 (M.493, with first telecommand 104 only).
+ *
+ * @useDeclaredType
+ */
 export type Reason = NameIn<typeof reasonTable>;
-/** Second telecommand. 126 (no information) is `null` in a call. */
+/**
+ * Second telecommand. 126 (no information) is `null` in a call.
+ *
+ * @useDeclaredType
+ */
 export type SecondTelecommand = NameIn<typeof secondTelecommandTable>;
-/** End-of-sequence character: RQ (117), BQ (122) or the plain end (127). */
+/**
+ * End-of-sequence character: RQ (117), BQ (122) or the plain end (127).
+ *
+ * @useDeclaredType
+ */
 export type EndOfSequence = NameIn<typeof endTable>;
 
 /** One field's table of symbols, both ways. */
