@@ -37,7 +37,8 @@ function cell(value) {
   const text = String(value)
     .replace(/[\\`*_{}[\]<>|@]/g, (sign) => `&#${sign.charCodeAt(0)};`)
     .replace(/\s+/g, ' ');
-  return text.length > 40 ? `<span class="long">${text}</span>` : text;
+  if (text.length <= 40) return text;
+  return `<span class="${text.length <= 120 ? 'long' : 'longer'}">${text}</span>`;
 }
 
 function table(head, rows) {
@@ -119,12 +120,11 @@ function administrationsPage() {
 function channelsPage(name, plan) {
   const rows = plan.channels.map((channel) => {
     const { nonCommercial, commercial } = channel.intership;
-    const { frequency, use, power } = channel.evidence;
-    const facts = [
-      ['frequency', frequency],
-      ['use', use],
-      ['power', power],
-    ].map(([fact, { basis, source }]) => `${fact}: ${source}${basis === 'memory' ? ' (from memory)' : ''}`);
+    const facts = new Map();
+    for (const [fact, { basis, source }] of Object.entries(channel.evidence)) {
+      const known = basis === 'memory' ? `${source}, from memory` : source;
+      facts.set(known, [...(facts.get(known) ?? []), fact]);
+    }
     return [
       [channel.designator, ...channel.aliases].join(', '),
       channel.shipKHz === null ? null : formatMegahertz(channel.shipKHz),
@@ -133,7 +133,7 @@ function channelsPage(name, plan) {
       `${nonCommercial} / ${commercial}`,
       channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
       channel.mayBeNamed ? 'yes' : `no: ${channel.notNamedBecause}`,
-      [...new Set(facts)].join('; '),
+      [...facts].map(([known, which]) => `${which.join(', ')}: ${known}`).join('; '),
     ];
   });
   page(
