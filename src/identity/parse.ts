@@ -37,13 +37,12 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
 export function parseIdentity(input: unknown): Result<Identity> {
   const notices: Finding[] = [];
   const read = typeof input === 'string' ? readText(input, notices) : readOther(input);
-  const received = typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input;
   const dress = ([code, message, suggestion]: Finding): Issue => ({
     code,
     message: `Identity ${message}${suggestion === undefined ? '' : `; ${suggestion} may be meant`}`,
     at: [],
     expected: '9 digits',
-    received,
+    received: typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input,
     clause: 'ITU-R M.585-9',
     ...(suggestion !== undefined && { suggestion }),
   });
@@ -62,6 +61,8 @@ function readOther(input: unknown): readonly Finding[] {
 const empty: readonly Finding[] = [['identity-empty', 'is empty']];
 
 function readText(input: string, notices: Finding[]): Identity | readonly Finding[] {
+  // Most text comes from machines and has nothing to tidy.
+  if (/^\d{9}$/.test(input)) return readDigits(input, notices);
   // The bound makes every pattern below cheap, whatever the text.
   if (input.length > 200) return [['identity-too-long', `has ${input.length} characters`]];
   let text = input;
@@ -132,11 +133,11 @@ function readOdd(text: string, digits: string, nine: string): readonly Finding[]
   const mended = compact.replace(/\D/g, (letter) => '000111258'['OОΟIL|ZSB'.indexOf(letter)] ?? letter);
   const findings: Finding[] = [];
   if (shipCallSign.test(compact)) findings.push(['identity-call-sign', 'looks like a call sign']);
-  if (digits.length > 4 && !/\D/.test(mended)) {
+  if (digits.length > 4 && mended !== compact && !/\D/.test(mended)) {
     findings.push(...doubt('identity-letter', 'has letters that look like digits', mended));
   }
   if (findings.length > 0) return findings;
-  const [odd] = /[^\d\s.-]/u.exec(text) ?? text;
+  const [odd] = /[^\d\s.-]/u.exec(text) ?? /\D/.exec(text) ?? text;
   return doubt('identity-character', `has the character ${quote(odd as string)}`, nine);
 }
 
