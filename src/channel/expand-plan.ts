@@ -39,17 +39,36 @@ export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels'> {
   readonly rows: readonly PlanRow[];
 }
 
-/** A plan from its table. A channel in a later row replaces the same channel of an earlier one. */
+/**
+ * A plan from its table. A channel in a later row replaces the same channel of an earlier one.
+ *
+ * The rows are expanded when the channels are first asked for, so that importing a plan costs nothing.
+ */
 export function expandPlan({ evidence, rows, ...heading }: PlanTable): ChannelPlan {
+  let channels: readonly Channel[] | undefined;
+  return {
+    kind: 'channel-plan',
+    ...heading,
+    get channels() {
+      channels ??= expandRows(heading.name, rows, evidence);
+      return channels;
+    },
+  };
+}
+
+function expandRows(
+  plan: string,
+  rows: readonly PlanRow[],
+  evidence: Channel['evidence'],
+): readonly Channel[] {
   const channels = new Map<string, Channel>();
   for (const row of rows) {
     for (const entry of row.channels.split(',')) {
-      const channel = expandRow(heading.name, row, entry, evidence);
+      const channel = expandRow(plan, row, entry, evidence);
       channels.set(channel.designator, channel);
     }
   }
-  const inOrder = [...channels.values()].sort((a, b) => rank(a.designator) - rank(b.designator));
-  return { kind: 'channel-plan', ...heading, channels: inOrder };
+  return [...channels.values()].sort((a, b) => rank(a.designator) - rank(b.designator));
 }
 
 function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel['evidence']): Channel {

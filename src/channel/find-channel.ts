@@ -35,6 +35,8 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] } = {},
 ): Result<Channel> {
+  const known = typeof designator === 'string' ? channelNamed(plan, designator) : undefined;
+  if (known) return success(known);
   const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
   if (!read.ok) return read;
   const channel = channelNamed(plan, read.value.text);
@@ -45,7 +47,21 @@ export function findChannel(
 
 /** The channel that has exactly this name or alias. */
 export function channelNamed(plan: ChannelPlan, text: string): Channel | undefined {
-  return plan.channels.find((channel) => channel.designator === text || channel.aliases.includes(text));
+  return (indexes.get(plan) ?? indexOf(plan)).get(text);
+}
+
+/** Channels by name and alias, for each plan that was asked. */
+const indexes: WeakMap<ChannelPlan, ReadonlyMap<string, Channel>> = /* @__PURE__ */ new WeakMap();
+
+function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
+  const index = new Map<string, Channel>();
+  for (const channel of plan.channels) {
+    for (const name of [channel.designator, ...channel.aliases]) {
+      if (!index.has(name)) index.set(name, channel);
+    }
+  }
+  indexes.set(plan, index);
+  return index;
 }
 
 /** The channels of a plan that share a number, whichever leg they use. */

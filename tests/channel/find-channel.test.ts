@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findChannel } from '../../src/channel/index.ts';
+import { type Channel, type ChannelPlan, findChannel } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
 
@@ -10,6 +10,16 @@ const issuesOf = (...args: Parameters<typeof findChannel>) => {
 };
 
 describe('findChannel', () => {
+  it("takes a name as a plan of one's own writes it (invented)", () => {
+    const [channel] = internationalPlan.channels as [Channel];
+    const own: ChannelPlan = {
+      ...internationalPlan,
+      channels: [{ ...channel, designator: 'Harbour A', aliases: [] }],
+    };
+    expect(findChannel(own, 'Harbour A')).toEqual({ ok: true, value: own.channels[0], notices: [] });
+    expect(findChannel(own, 'harbour a').ok).toBe(false);
+  });
+
   it('finds one channel under all its names', () => {
     for (const name of ['22A', '22 a', '1022', 'ch 22A', 'VHF 1022']) {
       expect(valueOf(findChannel(unitedStatesPlan, name)).designator).toBe('22A');

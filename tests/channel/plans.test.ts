@@ -136,6 +136,10 @@ describe.each(plans)('$name', (plan) => {
     expect(structuredClone(plan)).toEqual(plan);
   });
 
+  it('gives the same channels each time', () => {
+    expect(plan.channels).toBe(plan.channels);
+  });
+
   it('says the same thing in all fields of a channel', () => {
     for (const channel of plan.channels) {
       const { shipKHz, coastKHz, mode } = channel;
