@@ -36,7 +36,7 @@ export function signedAngle(degrees: number): number {
 
 /** Any angle brought to 0 up to but not including 360, as bearings are written. */
 export function fullAngle(degrees: number): number {
-  const turned = degrees % 360;
+  const turned = Math.abs(degrees) < 360 ? degrees : degrees % 360;
   const positive = turned < 0 ? turned + 360 : turned;
   return positive >= 360 ? 0 : positive + 0;
 }
