@@ -4,15 +4,12 @@ import type { Result } from '../result/index.ts';
 import type { Baseband } from './baseband.ts';
 import { evidenceOfPhasing } from './evidence.ts';
 import { createFitSpace, type Fit, improveFit, weighBits } from './fit.ts';
-import { PHASING, PHASING_BITS, UNBROKEN } from './phasing.ts';
+import { MOST_WORDS, PHASING, PHASING_BITS, UNBROKEN } from './phasing.ts';
 import { createWordSpace, likelihoodOfStream, smoothWords } from './smooth-words.ts';
 import { locate } from './sync.ts';
 
 const WORD = 10;
 const SYMBOLS = 128;
-
-/** Words read of each burst: the longest call with expansion has fewer. */
-export const WORDS_READ = 106;
 
 /** Words of the shortest call (a distress alert, M.493-15): the part that is sure to be there, used to learn level and clock. */
 const SURE_WORDS = 52;
@@ -26,9 +23,9 @@ export interface BurstReader {
 }
 
 export function createBurstReader(baseband: Baseband): BurstReader {
-  const space = createFitSpace(WORDS_READ * WORD);
-  const wordSpace = createWordSpace(WORDS_READ);
-  const metrics = new Float32Array(SYMBOLS * WORDS_READ);
+  const space = createFitSpace(MOST_WORDS * WORD);
+  const wordSpace = createWordSpace(MOST_WORDS);
+  const metrics = new Float32Array(SYMBOLS * MOST_WORDS);
   return {
     check(start, mirror) {
       const near = locate(baseband, start, mirror, space);

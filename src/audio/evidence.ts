@@ -12,13 +12,15 @@ const LEAST_PER_WORD = -3;
 /**
  * How much better the phasing explains the sound than any other bits would, as a natural logarithm.
  *
- * Independent of level and noise: e^-20 is one chance in 500 million.
+ * It does not depend on level or noise: 32 is one chance in 10^14.
+ *
+ * deviation: D-audio-3 (the standard's rule of three right characters is not asked for).
  */
 export function evidenceOfPhasing(baseband: Baseband, fit: Fit, space: FitSpace): number {
   const bits = PHASING_BITS.length;
   baseband.correlate(fit, bits, space.z);
   setNoise(fit, space, bits, false);
-  fillBranches(space.branches, space.z, { one: fit.one, zero: fit.zero, noise: space.noise }, 0, bits);
+  fillBranches(space.branches, space.z, { one: fit.one, zero: fit.zero, noise: space.noise }, bits);
   const asPhasing = forwardByWord(space, PHASING_BITS);
   const asAnything = forwardByWord(space, '');
   let evidence = 0;

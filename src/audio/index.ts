@@ -10,11 +10,12 @@
  *
  * @packageDocumentation
  */
+export type { HeardBurst } from './heard-burst.ts';
 export type { AudioIssueCode } from './issue-code.ts';
 export { audioIssueCodes } from './issue-code.ts';
 export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
 export { modulate } from './modulate.ts';
-export type { HeardBurst, Receiver, ReceiverOptions } from './receiver.ts';
+export type { Receiver, ReceiverOptions } from './receiver.ts';
 export { createReceiver } from './receiver.ts';
 export type { ReadWavOptions, WavFormat, WavSound } from './wav-read.ts';
 export { readWav } from './wav-read.ts';

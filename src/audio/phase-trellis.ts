@@ -49,18 +49,12 @@ const SIN: Float64Array = /* @__PURE__ */ Float64Array.from({ length: PHASES }, 
 );
 
 /**
- * Fills in, for bits `from` to `to`, how likely each phase and bit makes the correlations, against no signal at all:
+ * Fills in, for the first `bits` bits, how likely each phase and bit makes the correlations, against no signal at all:
  * exp(2 A Re(z e^{-j phase}) / N - A² / N), the exact likelihood of a tone of known phase in white noise.
  */
-export function fillBranches(
-  branches: Branches,
-  z: Correlations,
-  model: SignalModel,
-  from: number,
-  to: number,
-): void {
+export function fillBranches(branches: Branches, z: Correlations, model: SignalModel, bits: number): void {
   const { likelihood, scale } = branches;
-  for (let k = from; k < to; k++) {
+  for (let k = 0; k < bits; k++) {
     const noise = model.noise[k] as number;
     let top = Number.NEGATIVE_INFINITY;
     for (let bit = 0; bit < 2; bit++) {

@@ -9,6 +9,9 @@ export const PHASING: readonly (number | undefined)[] = [
   ...[undefined, 105, undefined, 104],
 ];
 
+/** Words read of each burst at most: the longest call with its expansion has fewer. */
+export const MOST_WORDS = 106;
+
 /** Words of phasing without a gap. */
 export const UNBROKEN = 12;
 

@@ -1,41 +1,12 @@
-import type { Reception } from '../burst/index.ts';
-import type { Issue, Notice } from '../result/index.ts';
+import type { Issue } from '../result/index.ts';
 import { createBaseband } from './baseband.ts';
-import { PER_BIT } from './bit-filter.ts';
-import { type BurstReader, createBurstReader, WORDS_READ } from './burst-reader.ts';
+import { createBurstReader } from './burst-reader.ts';
+import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './candidate.ts';
 import type { Fit } from './fit.ts';
-import { BASEBAND_RATE, createFrontEnd } from './front-end.ts';
-import { PHASING } from './phasing.ts';
+import { createFrontEnd } from './front-end.ts';
+import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
 import { createSampleGuard } from './sample-guard.ts';
 import { createSearcher } from './search.ts';
-import { BAUD } from './tone.ts';
-
-/** A burst that was heard: the call in it, how sure that is, and how it sounded. Plain data. */
-export interface HeardBurst {
-  readonly kind: 'heard-burst';
-  /** The call and how sure it is. Act automatically only on verdict `clean`. */
-  readonly reception: Reception;
-  /** What the decoder had to say besides. */
-  readonly notices: readonly Notice[];
-  /** Where the dot pattern begins, in samples since the stream began; not rounded, and negative when it was cut off. */
-  readonly startSample: number;
-  /** Just behind the last bit of the call and its expansion, in samples since the stream began. */
-  readonly endSample: number;
-  /** Level of the tones in dB, 0 for a sine of amplitude 1. */
-  readonly levelDb: number;
-  /** How much stronger 2100 Hz is than 1300 Hz in dB: about 4 behind a discriminator without de-emphasis. */
-  readonly toneBalanceDb: number;
-  /** By how many hertz both tones lie too high. The standard allows a tone 10 Hz. */
-  readonly toneOffsetHz: number;
-  /** By how many parts per million the bits come too fast, the sound card's own error included. */
-  readonly clockErrorPpm: number;
-  /** Energy per bit over noise density, estimated, in dB. Above about 25 dB the receiver's own faults are all it finds. */
-  readonly ebN0Db: number;
-  /** The same as signal-to-noise ratio in 3 kHz, in dB: 4 dB less. */
-  readonly snrDb: number;
-  /** `inverted` when the two tones came the wrong way round. */
-  readonly polarity: 'normal' | 'inverted';
-}
 
 /** What a receiver needs to know, and whom it tells. */
 export interface ReceiverOptions {
@@ -57,19 +28,6 @@ export interface Receiver {
 
 /** ln of the evidence a phasing must bring: below this, nothing is said. One chance in 10^14 for any place by itself. */
 const ENOUGH_EVIDENCE = 32;
-
-const WORD_SAMPLES: number = 10 * PER_BIT;
-const DOT_BITS = 20;
-
-/**
- * Baseband samples from the start of the phasing until it is looked at closely (its later shadows have been
- * found by then), and until it is read (a next burst that cuts it short has been looked at by then).
- */
-const LOOK_AFTER: number = (PHASING.length + 10) * WORD_SAMPLES;
-const READ_AFTER: number = (WORDS_READ + 1) * WORD_SAMPLES + LOOK_AFTER;
-
-/** A place this much more coherent than its shadow needs no closer look to tell them apart. */
-const CLEAR_LEAD = 1.15;
 
 /** Silence that brings everything begun to an end. */
 const RUN_OUT_S = 1.4;
@@ -131,17 +89,6 @@ interface Stream {
   end(): void;
 }
 
-/** A place where a burst may be: not yet looked at closely (`fit` null), or waiting for its end. */
-interface Candidate {
-  readonly start: number;
-  readonly mirror: boolean;
-  readonly fit: Fit | null;
-  /** How much speaks for it: coherence of the DX phasing at first, ln of the evidence of all phasing later. */
-  readonly strength: number;
-  /** Baseband instant up to which it must be heard before anything can be done. */
-  readonly due: number;
-}
-
 function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverOptions): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);
@@ -149,13 +96,28 @@ function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverO
   const searcher = createSearcher(baseband, (start, mirror, strength) => {
     candidates = joinedBy(candidates, { start, mirror, fit: null, strength, due: start + LOOK_AFTER });
   });
+
+  function look({ start, mirror }: Candidate): void {
+    const { fit, evidence } = reader.check(start, mirror);
+    if (evidence < ENOUGH_EVIDENCE) return;
+    const due = fit.start + READ_AFTER;
+    candidates = joinedBy(candidates, { start: fit.start, mirror, fit, strength: evidence, due });
+  }
+
+  function read(first: Fit): void {
+    const { fit, reception } = reader.read(first, wordsBefore(candidates, first));
+    if (reception.ok) onReception(heardBurst(fit, reception.value, reception.notices, sampleRate));
+    else onIssue(unreadable(Math.round(startSampleOf(fit, sampleRate)), reception.issues[0]));
+  }
+
   const frontEnd = createFrontEnd(sampleRate, (re, im) => {
     baseband.push(re, im);
     searcher.advance();
     for (let next = dueOf(candidates, baseband.count()); next; next = dueOf(candidates, baseband.count())) {
-      candidates = candidates.filter((candidate) => candidate !== next);
-      if (next.fit === null) candidates = withChecked(candidates, next, reader);
-      else report(reader, next.fit, wordsBefore(candidates, next.fit), sampleRate, onReception, onIssue);
+      const now = next;
+      candidates = candidates.filter((candidate) => candidate !== now);
+      if (now.fit === null) look(now);
+      else read(now.fit);
     }
   });
   const guard = createSampleGuard(sampleRate, onIssue);
@@ -165,107 +127,17 @@ function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverO
     },
     end(): void {
       guard.end();
-      const silence = new Float32Array(4096);
-      for (let left = RUN_OUT_S * sampleRate; left > 0; left -= silence.length)
-        frontEnd.push(silence, 0, silence.length);
+      const silence = new Float32Array(Math.ceil(RUN_OUT_S * sampleRate));
+      frontEnd.push(silence, 0, silence.length);
     },
   };
 }
 
-/** The earliest candidate whose time has come. */
-function dueOf(candidates: readonly Candidate[], count: number): Candidate | undefined {
-  let first: Candidate | undefined;
-  for (const candidate of candidates) {
-    if (candidate.due <= count && (first === undefined || candidate.due < first.due)) first = candidate;
-  }
-  return first;
-}
-
-/** Words of a burst that can be heard before the dot pattern of the next one begins. */
-function wordsBefore(candidates: readonly Candidate[], fit: Fit): number {
-  let words = WORDS_READ;
-  for (const { fit: next } of candidates) {
-    if (next === null || next.start <= fit.start) continue;
-    const free = Math.round((next.start - fit.start) / WORD_SAMPLES) - DOT_BITS / 10;
-    words = Math.min(words, Math.max(free, PHASING.length));
-  }
-  return words;
-}
-
-/** Looks at the phasing of one candidate closely. */
-function withChecked(
-  candidates: readonly Candidate[],
-  { start, mirror }: Candidate,
-  reader: BurstReader,
-): readonly Candidate[] {
-  const { fit, evidence } = reader.check(start, mirror);
-  if (evidence < ENOUGH_EVIDENCE) return candidates;
-  return joinedBy(candidates, {
-    start: fit.start,
-    mirror,
-    fit,
-    strength: evidence,
-    due: fit.start + READ_AFTER,
-  });
-}
-
-/** The candidates with one more, less those that are the shadow of another; a lone shadow stays. */
-function joinedBy(candidates: readonly Candidate[], one: Candidate): readonly Candidate[] {
-  const rivals = candidates.filter(
-    (other) => (other.fit === null) === (one.fit === null) && isShadow(other, one),
-  );
-  const lead = one.fit === null ? CLEAR_LEAD : 1;
-  if (rivals.some(({ strength }) => strength >= lead * one.strength)) return candidates;
-  return [
-    ...candidates.filter((other) => !rivals.includes(other) || one.strength < lead * other.strength),
-    one,
-  ];
-}
-
-/** DX phasing repeats every second word, so a burst seems to begin, less surely, two or four words beside its place too. */
-function isShadow(a: Candidate, b: Candidate): boolean {
-  const words = Math.abs(a.start - b.start) / (2 * WORD_SAMPLES);
-  return words < 6.1 && Math.abs(words - Math.round(words)) < 0.1;
-}
-
-/** Reads a burst whose whole length has been heard, and tells of it. */
-function report(
-  reader: BurstReader,
-  first: Fit,
-  words: number,
-  sampleRate: number,
-  onReception: (heard: HeardBurst) => void,
-  onIssue: (issue: Issue) => void,
-): void {
-  const { fit, reception: result } = reader.read(first, words);
-  const sampleAt = (bit: number): number => ((fit.start + bit * fit.perBit) * sampleRate) / BASEBAND_RATE;
-  if (!result.ok) {
-    onIssue({
-      code: 'audio-burst-unreadable',
-      message: `burst at sample ${Math.round(sampleAt(-DOT_BITS))}: its phasing was heard, its call could not be read: ${result.issues[0].message}`,
-      at: ['sample', Math.round(sampleAt(-DOT_BITS))],
-      clause: 'ITU-R M.493-15 Annex 1',
-    });
-    return;
-  }
-  const power = (fit.one * fit.one + fit.zero * fit.zero) / 2;
-  const ebN0Db = decibels(power / fit.noise);
-  onReception({
-    kind: 'heard-burst',
-    reception: result.value,
-    notices: result.notices,
-    startSample: sampleAt(-DOT_BITS),
-    endSample: sampleAt(result.value.quality.end),
-    levelDb: decibels(power),
-    toneBalanceDb: 2 * decibels(fit.zero / fit.one) * (fit.mirror ? -1 : 1),
-    toneOffsetHz: fit.mirror ? -fit.offset : fit.offset,
-    clockErrorPpm: (PER_BIT / fit.perBit - 1) * 1e6,
-    ebN0Db,
-    snrDb: ebN0Db + decibels(BAUD / 3000),
-    polarity: fit.mirror ? 'inverted' : 'normal',
-  });
-}
-
-function decibels(ratio: number): number {
-  return 10 * Math.log10(ratio);
+function unreadable(sample: number, why: Issue): Issue {
+  return {
+    code: 'audio-burst-unreadable',
+    message: `burst at sample ${sample}: its phasing was heard, its call could not be read: ${why.message}`,
+    at: ['sample', sample],
+    clause: 'ITU-R M.493-15 Annex 1',
+  };
 }

@@ -1,6 +1,6 @@
 import type { Baseband } from './baseband.ts';
 import { BEFORE, PER_BIT, TAPS } from './bit-filter.ts';
-import { energyOf } from './fit.ts';
+import { energyOf } from './levels.ts';
 import { PHASING_BITS } from './phasing.ts';
 import { THIRD_COS, THIRD_SIN } from './sync.ts';
 
@@ -39,6 +39,7 @@ export function createSearcher(
   found: (start: number, mirror: boolean, strength: number) => void,
 ): Searcher {
   const z = new Float64Array(4);
+  const place = { start: 0, perBit: PER_BIT, offset: 0, mirror: false, phase: 0 };
   const tones = new Float64Array(4 * ROOM);
   const energy = new Float64Array(ROOM);
   const coherence = [new Float64Array(ROOM), new Float64Array(ROOM)] as const;
@@ -54,7 +55,8 @@ export function createSearcher(
       tones.copyWithin(0, 4 * (ROOM - KEPT_HOPS));
       base += ROOM - KEPT_HOPS;
     }
-    baseband.correlate({ start: hop * HOP, perBit: PER_BIT, offset: 0, mirror: false, phase: 0 }, 1, z);
+    place.start = hop * HOP;
+    baseband.correlate(place, 1, z);
     tones.set(z, 4 * (hop - base));
     energy[hop - base] = energyOf(z, 0);
     const start = hop - base - WORD_HOPS + PER_BIT / HOP;

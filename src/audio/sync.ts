@@ -1,6 +1,7 @@
 import type { Baseband, Place } from './baseband.ts';
 import { PER_BIT } from './bit-filter.ts';
-import { energyOf, type Fit, type FitSpace, KEPT } from './fit.ts';
+import type { Fit, FitSpace } from './fit.ts';
+import { energyOf, KEPT, type Levels } from './levels.ts';
 import { PHASING_BITS, UNBROKEN } from './phasing.ts';
 import { BAUD } from './tone.ts';
 
@@ -107,7 +108,7 @@ function fineOffset(words: Float64Array): number {
 }
 
 /** Amplitude and noise from what the words hold in all and what they hold in step. */
-function levels(z: Float64Array, words: Float64Array): { one: number; zero: number; noise: number } {
+function levels(z: Float64Array, words: Float64Array): Levels {
   let inStep = 0;
   for (let i = 0; i < 2 * UNBROKEN; i++) inStep += (words[i] as number) ** 2 / UNBROKEN;
   let inAll = 0;

@@ -121,7 +121,7 @@ describe('distress bursts stay off the air', () => {
       const spoilt = [12, 14, 17, 19]
         .filter((position) => position !== kept)
         .reduce(
-          (all, position) => all.slice(0, 20 + 10 * position) + '1111111111' + all.slice(30 + 10 * position),
+          (all, position) => `${all.slice(0, 20 + 10 * position)}1111111111${all.slice(30 + 10 * position)}`,
           bits,
         );
       expect(() => modulate(spoilt, { sampleRate: 8000 })).toThrow(RangeError);

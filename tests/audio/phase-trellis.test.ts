@@ -20,7 +20,6 @@ function branchesOf(
     branches,
     z,
     { one: 1, zero: 0.8, noise: new Float64Array(tones.length).fill(noise) },
-    0,
     tones.length,
   );
   return branches;
