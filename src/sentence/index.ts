@@ -1,25 +1,35 @@
 /**
- * The wire between radio and plotter: sentences of IEC 61162-1 in and out.
+ * The wire between radio and plotter: sentences of IEC 61162-1 in and out, and why a display shows nothing.
  *
  * @packageDocumentation
  */
 
-export type { AisReport, AisStation, NavigationalStatus } from './ais/report.ts';
+// Reading a stream or a log: calls, own position, AIS, waypoints, and whatever else came.
+
+export type { ReaderOptions } from './reader/options.ts';
+export { readSentences } from './reader/read-sentences.ts';
+export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
+export type * from './reader/reading.ts';
+export { stationUpdates } from './reader/station-updates.ts';
+
 // What the readings are made of.
-export type { Direction } from './dsc/read-dsc.ts';
+
+export type { AisReport, AisStation, NavigationalStatus } from './ais/report.ts';
+export type { Direction } from './dsc/station-field.ts';
+export type { UtcTime } from './field/utc-field.ts';
+export type { FixQuality, ReceiverFix } from './own/receiver-fix.ts';
+
+// Writing calls, waypoints and targets.
+
+export { type TargetFields, writeTarget } from './point/target.ts';
+export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';
+export { type WriteOptions, writeSentences } from './write-sentences.ts';
+
 // Why a display shows nothing, and mending it on the way.
+
 export type { FaultReport, Finding, Sighting } from './fault/fault.ts';
 export { FAULTS, type FaultId, type FaultStep } from './fault/fault-list.ts';
 export { type FaultOptions, findFaults } from './fault/find-faults.ts';
-export type { UtcTime } from './field/utc-field.ts';
-// One line at a time.
-export { checksumOf } from './frame/checksum.ts';
-export { formatSentence, type SentenceParts } from './frame/format.ts';
-export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
-export type { Sentence } from './frame/sentence.ts';
-export type { TagBlock } from './frame/tag-block.ts';
-// Every finding of this room.
-export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';
 export type { MendableFault } from './mend/mend-line.ts';
 export {
   type Change,
@@ -28,14 +38,15 @@ export {
   type Mender,
   type MenderOptions,
 } from './mend/mender.ts';
-export type { FixQuality, ReceiverFix } from './own/receiver-fix.ts';
-export { type TargetFields, writeTarget } from './point/target.ts';
-export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';
-// Reading a stream or a log.
-export type { ReaderOptions } from './reader/options.ts';
-export { readSentences } from './reader/read-sentences.ts';
-export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
-export type * from './reader/reading.ts';
-export { stationUpdates } from './reader/station-updates.ts';
-// Writing calls, waypoints and targets.
-export { type WriteOptions, writeSentences } from './write-sentences.ts';
+
+// One line at a time.
+
+export { checksumOf } from './frame/checksum.ts';
+export { formatSentence, type SentenceParts } from './frame/format.ts';
+export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
+export type { Sentence } from './frame/sentence.ts';
+export type { TagBlock } from './frame/tag-block.ts';
+
+// Every finding of this room.
+
+export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';

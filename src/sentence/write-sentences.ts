@@ -1,6 +1,6 @@
 import { type Call, callToFields } from '../call/index.ts';
 import { dseFields } from './dsc/dse.ts';
-import type { Direction } from './dsc/read-dsc.ts';
+import type { Direction } from './dsc/station-field.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
 import type { TalkerOption } from './point/waypoint.ts';

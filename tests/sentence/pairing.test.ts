@@ -120,6 +120,17 @@ describe('a call and its expansion', () => {
     expect(shown(readSentences(pair + pair))).toEqual(['1.0 final fine', '1.1 final fine']);
   });
 
+  it('sent again after half a day is another event', () => {
+    expect(at([0, reply(tern, '')], [43_201, reply(tern, '')])).toEqual([
+      '1.0 final whole',
+      '2.0 final whole',
+    ]);
+    expect(at([0, reply(tern, '')], [43_199, reply(tern, '')])).toEqual([
+      '1.0 final whole',
+      '1.1 final whole',
+    ]);
+  });
+
   it('holds at most thirty-two calls open', () => {
     const reader = createSentenceReader();
     const ship = (index: number): string => `2329990${String(index).padStart(2, '0')}`;

@@ -1,11 +1,10 @@
 import type { Notice, Result } from '../../result/index.ts';
 import { failure, success } from '../../result/index.ts';
 import { checksumBetween, hexValue } from './checksum.ts';
+import { addressed, dissect } from './dissect.ts';
 import { MOST_CHARACTERS } from './format.ts';
 import {
-  addressMisshapen,
   blankDamage,
-  blankSent,
   checksumLowerCase,
   checksumMissing,
   checksumWrong,
@@ -182,66 +181,6 @@ function wrong(line: string, start: number, star: number, limit: number): Taken 
   const given = line.slice(star, Math.min(star + 3, limit));
   const issue = checksumWrong(given, checksumBetween(line, start + 1, star));
   return { result: failure(issue), start, end: limit, next: limit };
-}
-
-function dissect(
-  body: string,
-  checksum: Sentence['checksum'],
-  tag: TagBlock | null,
-  raw: string,
-  notices: Notice[],
-): Result<Sentence> {
-  const fields = body.split(',');
-  const address = (fields.shift() ?? '').trim();
-  if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
-  return addressed(address, fields, checksum, tag, raw, notices);
-}
-
-function addressed(
-  address: string,
-  fields: readonly string[],
-  checksum: Sentence['checksum'],
-  tag: TagBlock | null,
-  raw: string,
-  notices: readonly Notice[],
-): Result<Sentence> {
-  const form = formOf(address);
-  if (form === null) return failure(addressMisshapen(address));
-  const cut = form === 'proprietary' ? 1 : 2;
-  return success(
-    {
-      kind: 'sentence',
-      start: raw.charCodeAt(0) === DOLLAR ? '$' : '!',
-      form,
-      talker: address.slice(0, cut),
-      formatter: address.slice(cut),
-      fields,
-      checksum,
-      tag,
-      raw,
-    },
-    notices,
-  );
-}
-
-function trimFields(fields: string[], notices: Notice[]): void {
-  for (const [index, field] of fields.entries()) {
-    const trimmed = field.trim();
-    if (trimmed.length === field.length) continue;
-    fields[index] = trimmed;
-    notices.push(blankSent(field, index + 1));
-  }
-}
-
-/** Capitals and digits: five of them, or `P` and three or more. */
-function formOf(address: string): Sentence['form'] | null {
-  for (let index = 0; index < address.length; index += 1) {
-    const code = address.charCodeAt(index);
-    if (!((code >= 0x41 && code <= 0x5a) || (code >= 0x30 && code <= 0x39))) return null;
-  }
-  if (address.charCodeAt(0) === 0x50 && address.length >= 4) return 'proprietary';
-  if (address.length !== 5) return null;
-  return address.charCodeAt(4) === 0x51 ? 'query' : 'standard';
 }
 
 function checksumHolds(text: string, start: number, star: number): boolean {

@@ -8,6 +8,7 @@ import { writeWaypoint } from '../point/waypoint.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import type { CallReading } from '../reader/reading.ts';
 import { type MendableFault, mendLine } from './mend-line.ts';
+import { createTargetNumbers } from './target-numbers.ts';
 
 /** What a mender does to a stream. Nothing unless asked for. */
 export interface MenderOptions {
@@ -62,7 +63,6 @@ interface Waiting {
 }
 
 const BYTES_AT_ONCE = 4096;
-const MOST_TARGETS = 100;
 
 /**
  * A filter for the wire between a radio and a display: mends chosen faults, logs every change, and passes
@@ -90,7 +90,7 @@ export function createMender(options: MenderOptions = {}): Mender {
   if (!(mostHeld >= 0)) throw new RangeError(`mostHeld: a count is needed, not ${mostHeld}`);
   const chosen = new Set(mend);
   const reader = createSentenceReader();
-  const targets = new Map<string, number>();
+  const targets = createTargetNumbers();
   let buffer = '';
   let passing = false;
   let number = 1;
@@ -187,26 +187,10 @@ export function createMender(options: MenderOptions = {}): Mender {
       const after =
         kind === 'waypoint'
           ? writeWaypoint({ position, name: call.from })
-          : writeTarget({ number: targetNumber(call.from), position, name: call.from, time });
+          : writeTarget({ number: targets.numberOf(call.from), position, name: call.from, time });
       output += `${after}\r\n`;
       changes.push({ kind: 'inserted', line: number, faults: [], before: null, after });
     }
-  }
-
-  /** One number for each station, given anew when all hundred are taken. */
-  function targetNumber(station: string): number {
-    const known = targets.get(station);
-    if (known !== undefined) return known;
-    let free = targets.size;
-    if (free >= MOST_TARGETS) {
-      for (const [oldest, taken] of targets) {
-        targets.delete(oldest);
-        free = taken;
-        break;
-      }
-    }
-    targets.set(station, free);
-    return free;
   }
 
   function given(): MendedPiece {

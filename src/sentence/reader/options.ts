@@ -1,5 +1,5 @@
 import { type Symbols, symbolsOf } from '../../call/index.ts';
-import type { Direction } from '../dsc/read-dsc.ts';
+import type { Direction } from '../dsc/station-field.ts';
 
 /** What a reader of sentences is told. */
 export interface ReaderOptions {

@@ -1,15 +1,11 @@
 import type { ExpansionSet } from '../../call/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { DseReading } from '../dsc/dse.ts';
-import { stationKey } from '../dsc/identity-field.ts';
 import type { DscReading } from '../dsc/read-dsc.ts';
 import type { Sentence } from '../frame/sentence.ts';
-
-/** When something was received, and by whose clock: only instants of one clock can be compared. */
-export interface Receipt {
-  readonly at: number | null;
-  readonly clock: 'caller' | 'tag' | 'stream' | 'none';
-}
+import { aloneNotice, lateNotice, missingNotice, unannouncedNotice } from './expansion-notice.ts';
+import type { Receipt } from './receipt.ts';
+import { callStation, createRepeats } from './repeats.ts';
 
 /** A call that may still get its expansion. */
 export interface OpenCall {
@@ -74,9 +70,6 @@ interface Entry {
 /** Calls that wait at one time. Thirty-two distress alerts within two seconds is more than channel 70 can carry. */
 const MOST_OPEN = 32;
 const NONE: readonly CallState[] = [];
-/** Alerts and reports remembered in order to know their repeats. */
-const MOST_REMEMBERED = 64;
-const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 
 /**
  * A pairing at its beginning. Nothing in it reads a clock: time comes in with the sentences.
@@ -87,33 +80,7 @@ const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 export function createPairing({ wait, waitSentences }: PairingSettings): Pairing {
   let entries: Entry[] = [];
   let seen = 0;
-  let events = 0;
-  const remembered = new Map<string, { event: number; repeat: number }>();
-
-  function number(texts: readonly string[]): { event: number; repeat: number } {
-    const key = repeatKey(texts);
-    const known = key === null ? undefined : remembered.get(key);
-    if (key === null || known === undefined) {
-      events += 1;
-      const first = { event: events, repeat: 0 };
-      if (key !== null) remember(key, first);
-      return first;
-    }
-    const again = { event: known.event, repeat: known.repeat + 1 };
-    remembered.delete(key);
-    remember(key, again);
-    return again;
-  }
-
-  function remember(key: string, value: { event: number; repeat: number }): void {
-    remembered.set(key, value);
-    if (remembered.size > MOST_REMEMBERED) {
-      for (const oldest of remembered.keys()) {
-        remembered.delete(oldest);
-        break;
-      }
-    }
-  }
+  const repeats = createRepeats();
 
   function take(entry: Entry): void {
     entries = entries.filter((other) => other !== entry);
@@ -134,12 +101,12 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
     addCall(call, sentence) {
       const open: OpenCall = {
         ...call,
-        ...number(sentence.fields),
+        ...repeats.number(sentence.fields, call.receipt),
         parts: new Map(),
         sentences: [sentence],
         said: [],
       };
-      entries.push({ open, key: stationOf(sentence.fields), since: seen });
+      entries.push({ open, key: callStation(sentence.fields), since: seen });
       const stage = open.dsc.expansionAnnounced ? 'provisional' : 'final';
       return { open, stage, sets: [], notices: [] };
     },
@@ -148,7 +115,10 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
       const entry = choose(entries, dse, sentence.talker);
       // A query of its own accord belongs to no call; one behind a call that announced it does.
       if (dse.flag === 'query' && entry?.open.dsc.expansionAnnounced !== true) return [];
-      if (entry === null) return [aloneNotice(dse, entries)];
+      if (entry === null) {
+        const waiting = entries.find(({ open }) => open.dsc.expansionAnnounced);
+        return [aloneNotice(dse.station, waiting?.key ?? null)];
+      }
       const { open } = entry;
       open.parts.set(dse.number, dse.sets);
       open.sentences.push(sentence);
@@ -156,9 +126,9 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
       if (open.parts.size < dse.total) return 'waiting';
       take(entry);
       const notices = [...open.said];
-      if (!open.dsc.expansionAnnounced) notices.push(unannounced(dse));
+      if (!open.dsc.expansionAnnounced) notices.push(unannouncedNotice(dse.station));
       const between = seen - entry.since - dse.total;
-      if (between > 0) notices.push(late(dse, between));
+      if (between > 0) notices.push(lateNotice(dse.station, between));
       return { open, stage: 'final', sets: setsOf(open), notices };
     },
 
@@ -179,7 +149,7 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
 
 function hasWaited(entry: Entry, now: Receipt, seen: number, wait: number, waitSentences: number): boolean {
   const { receipt } = entry.open;
-  if (receipt.at !== null && now.at !== null && receipt.clock === now.clock && now.clock !== 'none') {
+  if (receipt.at !== null && now.at !== null && receipt.clock === now.clock) {
     return now.at - receipt.at > wait;
   }
   return seen - entry.since > waitSentences;
@@ -203,92 +173,11 @@ function speaks(entry: Entry, talker: string): boolean {
 /** A call whose expansion never came is final as it stands; one that announced none has been final already. */
 function giveUp({ open }: Entry): CallState[] {
   if (!open.dsc.expansionAnnounced && open.parts.size === 0) return [];
-  return [{ open, stage: 'final', sets: setsOf(open), notices: [...open.said, missing(open)] }];
+  return [
+    { open, stage: 'final', sets: setsOf(open), notices: [...open.said, missingNotice(open.parts.size)] },
+  ];
 }
 
 function setsOf(open: OpenCall): ExpansionSet[] {
   return [...open.parts].sort(([one], [other]) => one - other).flatMap(([, sets]) => sets);
-}
-
-function stationOf(texts: readonly string[]): string {
-  const first = texts[0] ?? '';
-  return stationKey(first.length > 2 ? first : (texts[1] ?? ''));
-}
-
-/**
- * What makes two sentences the same event: station, kind, nature, ship, position and time, for alerts and
- * for reports with a time (common practice, no source). Other calls may well be made twice.
- * deviation: D-sentence-8
- */
-function repeatKey(texts: readonly string[]): string | null {
-  const [format, , category, first, second, place = '', time = '', ship, nature, end] = texts;
-  const distress = format === '12' || category === '12';
-  const dated = place.length === 10 && time !== '' && time !== '8888' && place !== '9999999999';
-  if (!distress && !dated) return null;
-  return [
-    format,
-    stationOf(texts),
-    distress ? '' : category,
-    first,
-    second,
-    place,
-    time,
-    ship,
-    nature,
-    end,
-  ].join();
-}
-
-function unannounced(dse: DseReading): Notice {
-  return {
-    code: 'sentence-expansion-unannounced',
-    message: `The expansion for ${dse.station} was joined though the call did not announce it`,
-    at: ['DSC', 'field', 11],
-    expected: 'E',
-    received: 'nothing',
-    clause: CLAUSE,
-  };
-}
-
-function late(dse: DseReading, between: number): Notice {
-  return {
-    code: 'sentence-expansion-late',
-    message: `The expansion for ${dse.station} came ${between} sentences after its call, not directly behind it`,
-    at: ['DSE'],
-    expected: 'the very next sentence',
-    received: `${between} sentences between`,
-    clause: CLAUSE,
-  };
-}
-
-function missing({ parts }: OpenCall): Notice {
-  return {
-    code: 'sentence-expansion-missing',
-    message: 'The expansion of the call was announced and not received in full: its position stays as it is',
-    at: ['DSC', 'field', 11],
-    expected: 'DSE sentences directly behind the call',
-    received: `${parts.size} of them`,
-    clause: CLAUSE,
-  };
-}
-
-function aloneNotice(dse: DseReading, entries: readonly Entry[]): Notice {
-  const waiting = entries.find((entry) => entry.open.dsc.expansionAnnounced);
-  if (waiting === undefined) {
-    return {
-      code: 'sentence-expansion-alone',
-      message: `The expansion for ${dse.station} belongs to no call that was read`,
-      at: ['DSE', 'field', 4],
-      received: dse.station,
-      clause: CLAUSE,
-    };
-  }
-  return {
-    code: 'sentence-expansion-other-station',
-    message: `The expansion for ${dse.station} is not joined to the call of ${waiting.key}`,
-    at: ['DSE', 'field', 4],
-    expected: waiting.key,
-    received: dse.station,
-    clause: CLAUSE,
-  };
 }

@@ -8,9 +8,10 @@ import type { Sentence } from '../frame/sentence.ts';
 import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
-import { type CallState, createPairing, type Receipt } from './pairing.ts';
+import { type CallState, createPairing } from './pairing.ts';
 import { ownWord, type Place, plainReading } from './plain-reading.ts';
 import type { Reading } from './reading.ts';
+import type { Receipt } from './receipt.ts';
 
 /** Issues told of one damaged stretch. */
 const MOST_ISSUES = 4;

@@ -2,7 +2,7 @@ import type { Call, ExpansionSet } from '../../call/index.ts';
 import type { ResolvedTime } from '../../position/index.ts';
 import type { Issue, Notice } from '../../result/index.ts';
 import type { AisReport } from '../ais/report.ts';
-import type { Direction } from '../dsc/read-dsc.ts';
+import type { Direction } from '../dsc/station-field.ts';
 import type { Sentence } from '../frame/sentence.ts';
 import type { ReceiverFix } from '../own/receiver-fix.ts';
 import type { TargetFields } from '../point/target.ts';

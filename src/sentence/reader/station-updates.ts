@@ -16,7 +16,7 @@ import type { Reading } from './reading.ts';
  * import { createDirectory } from 'seahail/identity/directory';
  * import { readSentences, stationUpdates } from 'seahail/sentence';
  *
- * const readings = readSentences('$CDDSC,20,2329991420,08,21,26,,,,,R,*27\r\n', { now: 0 });
+ * const readings = readSentences('$CDDSC,20,2329991420,08,21,26,,,,,R,*2D\r\n', { now: 0 });
  * console.log(createDirectory(stationUpdates(readings)).stations[0]?.mmsi); // 232999142
  * ```
  */

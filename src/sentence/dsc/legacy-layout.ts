@@ -1,0 +1,32 @@
+import type { Notice } from '../../result/index.ts';
+import { countNotice } from './count-notice.ts';
+
+/** Address first, seven fields in all: the layout of M.493-6 days, told by ten digits in front. deviation: D-sentence-4 */
+export function isLegacy(texts: readonly string[]): boolean {
+  const first = texts[0] ?? '';
+  return (first.length === 10 || first.length === 9) && /^\d+$/.test(first);
+}
+
+/** The seven fields in the places of the eleven. */
+export function fromLegacy(texts: readonly string[], notices: Notice[]): string[] {
+  const [address = '', format = '', category = '', nature = '', first = '', second = '', end = '', ...rest] =
+    texts;
+  notices.push(
+    countNotice('sentence-legacy-layout', texts, 'ten digits come first: the older layout of seven'),
+  );
+  const alert = format === '12';
+  return [
+    format,
+    address,
+    category,
+    alert ? nature : first,
+    alert ? first : second,
+    '',
+    '',
+    '',
+    alert ? '' : nature,
+    end,
+    '',
+    ...rest,
+  ];
+}
