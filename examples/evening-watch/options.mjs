@@ -87,8 +87,8 @@ function ownIdentity(text) {
   if (text === undefined) return undefined;
   const parsed = parseIdentity(text);
   if (!parsed.ok) {
-    const [{ message, suggestion }] = parsed.issues;
-    return stop(`--own ${text}: ${message}${suggestion === undefined ? '' : `; perhaps ${suggestion}`}`);
+    const [{ message, expected, suggestion }] = parsed.issues;
+    return stop(`--own ${text}: ${message}${suggestion === undefined ? `, ${expected} are wanted` : ''}`);
   }
   const form = identityForms.find(({ kind }) => kind === parsed.value.kind);
   if (!usesOf(parsed.value).own)

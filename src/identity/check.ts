@@ -19,8 +19,8 @@ export interface IdentityField {
  * Whether an identity is sensible in a field: the third question, after well-formed ({@link parseIdentity}) and
  * assigned (`checkAssigned` of `seahail/identity/administrations`).
  *
- * Many sets take an own identity only once and then need the dealer: a form that leads to programming a radio
- * should have the person confirm it. National rules and the radio licence decide what a set may carry.
+ * Many sets take an own identity only once, and only a dealer can change it afterwards: ask for it twice where it is
+ * about to be stored in a radio. National rules and the radio licence decide what a set may carry.
  *
  * @param identity - the identity as {@link parseIdentity} gave it
  * @param field - where it is to be used

@@ -39,7 +39,7 @@ export const identityForms: readonly IdentityForm[] = [
     kind: 'ship',
     name: 'ship station',
     pattern: 'MIDxxxxxx',
-    holder: 'Ship and ship earth stations; one identity for all fixed sets aboard',
+    holder: 'Ships, by radio and by satellite: every fixed set of a ship has the same identity',
     clause: 'ITU-R M.585-9 Annex 1 §1',
     since: 'before 2007, from Radio Regulations Appendix 43',
     source: 'seen',

@@ -228,6 +228,21 @@ describe('parseIdentity', () => {
     });
   });
 
+  it('names a mark that stands alone beside the digits', () => {
+    for (const text of ['232999871.', 'MMSI: 232999871.']) {
+      expect(parseIdentity(text)).toMatchObject({
+        ok: false,
+        issues: [
+          {
+            code: 'identity-character',
+            message: "Identity has the character '.'; 232999871 may be meant",
+            suggestion: '232999871',
+          },
+        ],
+      });
+    }
+  });
+
   it('gives unassigned digits no identity', () => {
     fc.assert(
       fc.property(nineDigits, (digits) => {
