@@ -1,0 +1,35 @@
+import { spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import type { Figure } from './ratio.ts';
+
+const RUNS = 15;
+const DOORS = ['seahail', 'seahail/identity', 'seahail/channel', 'seahail/sentence'];
+
+/**
+ * First import of a door in a new process, over that of a module with nothing in it. Processes by turns, the least of
+ * each: a process can be held up by others but never helped.
+ */
+export function importFigures(): Figure[] {
+  writeFileSync('out/empty.mjs', '');
+  const empty = './out/empty.mjs';
+  const least = new Map([empty, ...DOORS].map((name) => [name, Number.POSITIVE_INFINITY]));
+  for (let run = 0; run < RUNS; run++) {
+    for (const [name, before] of least) least.set(name, Math.min(before, importTime(name)));
+  }
+  const bare = least.get(empty) as number;
+  return DOORS.map((door) => ({
+    what: `first import of ${door}`,
+    beside: 'an empty module',
+    ratio: (least.get(door) as number) / bare,
+    extraMs: (least.get(door) as number) - bare,
+    ...(door === 'seahail' && { extraGoalMs: 10 }),
+  }));
+}
+
+/** Milliseconds in a process of its own. */
+function importTime(name: string): number {
+  const script = `const begun = performance.now(); await import('${name}'); console.log(performance.now() - begun)`;
+  const child = spawnSync(process.execPath, ['--input-type=module', '-e', script], { encoding: 'utf8' });
+  if (child.status !== 0) throw new Error(child.stderr);
+  return Number(child.stdout);
+}
