@@ -6,31 +6,53 @@ import { Comment, ReflectionKind } from 'typedoc';
 export function allDocs(root, project) {
   const parts = [readFileSync(join(root, 'README.md'), 'utf8')];
   for (const document of project.documents ?? []) {
-    parts.push(`# ${document.name}\n\n${Comment.combineDisplayParts(document.content)}`);
+    parts.push(plain(Comment.combineDisplayParts(document.content)));
   }
   for (const room of project.children ?? []) parts.push(roomText(room));
   return `${parts.map((part) => part.trim()).join(`\n\n${'='.repeat(78)}\n\n`)}\n`;
 }
 
+/** Figures as their words, and tables without the marks that only a browser needs. */
+function plain(markdown) {
+  return markdown
+    .replace(
+      /<svg[\s\S]*?<title[^>]*>([\s\S]*?)<\/title>\s*<desc[^>]*>([\s\S]*?)<\/desc>[\s\S]*?<\/svg>/g,
+      'Figure: $1. $2',
+    )
+    .replace(/<\/?(?:div|span)\b[^>]*>/g, '')
+    .replace(/&#(\d+);/g, (_, code) => String.fromCodePoint(Number(code)));
+}
+
 function roomText(room) {
   const heading = `# seahail/${room.name}`;
-  return [heading, commentText(room.comment), ...(room.children ?? []).map(entryText)].filter(Boolean).join('\n\n');
+  return [heading, commentText(room.comment), ...(room.children ?? []).map(entryText)]
+    .filter(Boolean)
+    .join('\n\n');
 }
 
 function entryText(entry) {
   const title = `## ${entry.name}`;
   if (entry.signatures) {
-    return [title, ...entry.signatures.flatMap((signature) => [`    ${signatureText(signature)}`, commentText(signature.comment)])]
+    return [
+      title,
+      ...entry.signatures.flatMap((signature) => [
+        `    ${signatureText(signature)}`,
+        commentText(signature.comment),
+      ]),
+    ]
       .filter(Boolean)
       .join('\n\n');
   }
   const members = membersOf(entry).map(memberText).join('\n');
-  const type = entry.kind === ReflectionKind.TypeAlias && members === '' && entry.type ? `    ${entry.type}` : '';
+  const type =
+    entry.kind === ReflectionKind.TypeAlias && members === '' && entry.type ? `    ${entry.type}` : '';
   return [title, type, commentText(entry.comment), members].filter(Boolean).join('\n\n');
 }
 
 function signatureText(signature) {
-  const parameters = (signature.parameters ?? []).map(({ name, type, flags }) => `${name}${flags.isOptional ? '?' : ''}: ${type}`);
+  const parameters = (signature.parameters ?? []).map(
+    ({ name, type, flags }) => `${name}${flags.isOptional ? '?' : ''}: ${type}`,
+  );
   return `${signature.name}(${parameters.join(', ')}): ${signature.type}`;
 }
 
@@ -46,6 +68,8 @@ function memberText(member) {
 function commentText(comment) {
   if (!comment) return '';
   const text = (parts) => Comment.combineDisplayParts(parts).trim();
-  const blocks = comment.blockTags.map(({ tag, name, content }) => `${tag.slice(1)}${name ? ` ${name}` : ''}: ${text(content)}`);
+  const blocks = comment.blockTags.map(
+    ({ tag, name, content }) => `${tag.slice(1)}${name ? ` ${name}` : ''}: ${text(content)}`,
+  );
   return [text(comment.summary), ...blocks].filter(Boolean).join('\n\n');
 }
