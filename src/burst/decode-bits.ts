@@ -16,6 +16,8 @@ const FIRST_GUESS = 0.04;
  * @param options - where to look
  * @returns the call and how sure it is, as {@link decodeSoft}
  *
+ * @see {@link decodeStream}
+ *
  * @example
  * ```ts
  * import { decodeBits, encodeCall } from 'seahail/burst';

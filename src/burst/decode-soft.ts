@@ -32,6 +32,9 @@ const LIKELY = 0.5;
  * @param options - where to look
  * @returns the call and how sure it is; a doubtful call is a success too, with unreadable characters left open
  *
+ * @see {@link decodeBits}
+ * @see {@link decodeSymbolMetrics}
+ *
  * @example
  * ```ts
  * import { decodeSoft, encodeCall } from 'seahail/burst';

@@ -11,6 +11,8 @@ import { encodeSymbol } from './symbol-code.ts';
  * @param symbols - 0 to 127, `null` where ten bits made no valid symbol; phasing may stand anywhere in it
  * @returns the call and how sure it is, as {@link decodeSoft}, but `start` and `end` count symbols
  *
+ * @see {@link decodeBits}
+ *
  * @example
  * ```ts
  * import { decodeStream, encodeCall } from 'seahail/burst';

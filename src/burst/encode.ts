@@ -30,6 +30,9 @@ export interface Burst {
  * @throws RangeError when the call lacks what its kind needs on the air (an addressee or a sender that the source did
  *   not say), or a field has no symbols: an unreadable character, or expansion text that has no agreed symbols
  *
+ * @see {@link decodeBits}
+ * @see {@link errorCheckOf}
+ *
  * @example
  * ```ts
  * import { encodeCall } from 'seahail/burst';

@@ -8,6 +8,8 @@
  * @param characters - symbols 0–127, format specifier once, up to and with the end of sequence
  * @returns a symbol 0–127
  *
+ * @see {@link encodeCall}
+ *
  * @example
  * ```ts
  * import { errorCheckOf } from 'seahail/burst';

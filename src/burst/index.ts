@@ -5,6 +5,8 @@
  * {@link decodeSymbolMetrics} read them, each with its {@link Verdict}. The parts stand open too: the ten-bit
  * code, the error check, and the fields of a call as symbols.
  *
+ * Guide: [Burst: how does it travel?](../../docs/guide/burst.md).
+ *
  * @packageDocumentation
  */
 export { decodeBits } from './decode-bits.ts';

@@ -99,6 +99,8 @@ export function fieldsFromCharacters(characters: Symbols): CallFields {
  * A single-symbol field that could not be read gives `null` where a later field shows that it was sent.
  * The expansion is no part of the call's own characters.
  *
+ * @see {@link fieldsFromCharacters}
+ *
  * @example
  * ```ts
  * import { charactersFromFields, fieldsFromCharacters } from 'seahail/burst';

@@ -10,6 +10,8 @@
  * @returns ten characters, each `0` or `1`
  * @throws RangeError when the symbol is not an integer from 0 to 127
  *
+ * @see {@link decodeSymbol}
+ *
  * @example
  * ```ts
  * import { encodeSymbol } from 'seahail/burst';
@@ -31,6 +33,8 @@ export function encodeSymbol(symbol: number): string {
  * The count finds every single wrong bit, but a 0 read as 1 together with a 1 read as 0 passes.
  *
  * @param bits - ten characters, each `0` or `1`, bit 1 first
+ *
+ * @see {@link encodeSymbol}
  *
  * @example
  * ```ts
