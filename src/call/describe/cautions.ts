@@ -7,9 +7,10 @@ export interface Caution {
 }
 
 /** The cautions that belong to a kind of call. Rules differ by country; trained operators and the licence decide. */
-export function cautionsOf(call: Call): Caution[] {
+export function cautionsOf(call: Call, own?: string): Caution[] {
   switch (call.kind) {
     case 'distress-alert':
+      if (own !== undefined && call.from === own) return [IN_DANGER_ONLY, VOICE_FOLLOWS];
       return [WATCH, COAST_ANSWERS, NO_RELAY, ...placeCautions(call)];
     case 'distress-acknowledgement':
     case 'distress-relay-acknowledgement':
@@ -26,6 +27,16 @@ export function cautionsOf(call: Call): Caution[] {
       return [];
   }
 }
+
+const IN_DANGER_ONLY: Caution = {
+  text: 'Only in grave and imminent danger, by order of the person responsible for the vessel, and never as a test; a false alert is cancelled at once in speech on channel 16',
+  clause: 'Radio Regulations Art. 32, from memory; 47 CFR 80.335',
+};
+
+const VOICE_FOLLOWS: Caution = {
+  text: 'The distress call and message follow in speech on channel 16, answered or not',
+  clause: 'ITU-R M.541 Annex 3',
+};
 
 const WATCH: Caution = {
   text: 'Keep watch on channel 16, do not transmit over distress traffic, tell the master, and log the call',

@@ -47,5 +47,9 @@ export function describeCall(call: Call, options: DescribeOptions = {}): CallDes
     const name = options.directory?.(mmsi);
     return name === undefined ? mmsi : `${name} (${mmsi})`;
   };
-  return { sentence: sentenceOf(call, nameOf), rows: fieldRows(call, nameOf), cautions: cautionsOf(call) };
+  return {
+    sentence: sentenceOf(call, nameOf),
+    rows: fieldRows(call, nameOf),
+    cautions: cautionsOf(call, options.own),
+  };
 }
