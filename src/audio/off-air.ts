@@ -1,7 +1,9 @@
+import { decodeSymbol, encodeSymbol } from '../burst/index.ts';
+
 /** Ten-bit words of M.493-15 Table A1-1 as they are looked for in a run of bits. */
-const DISTRESS = /* @__PURE__ */ tenBits(112);
-const ALL_SHIPS = /* @__PURE__ */ tenBits(116);
-const DX_PHASING = /* @__PURE__ */ tenBits(125);
+const DISTRESS = /* @__PURE__ */ encodeSymbol(112);
+const ALL_SHIPS = /* @__PURE__ */ encodeSymbol(116);
+const DX_PHASING = /* @__PURE__ */ encodeSymbol(125);
 
 /** First and last RX phasing symbol, M.493-15 Annex 1 section 3: 111 stands in slot 0, 104 in slot 7. */
 const RX_FIRST = 111;
@@ -25,8 +27,8 @@ export function assertStaysOffAir(bits: string): void {
 /** Whether any place in the bits looks like the phasing of a burst whose format or category says distress. */
 function holdsDistressBurst(bits: string): boolean {
   for (let at = bits.indexOf(DX_PHASING); at >= 0; at = bits.indexOf(DX_PHASING, at + 1)) {
-    const rx = symbolAt(bits, at + 10);
-    if (rx === undefined || rx > RX_FIRST || rx < RX_LAST) continue;
+    const rx = decodeSymbol(bits.slice(at + 10, at + 20));
+    if (rx === null || rx > RX_FIRST || rx < RX_LAST) continue;
     if (isDistressStream(bits, at - 20 * (RX_FIRST - rx))) return true;
   }
   return false;
@@ -42,25 +44,6 @@ function isDistressStream(bits: string, start: number): boolean {
     word(slot, 'dx') === wanted || word(slot, 'rx') === wanted;
   const format = (wanted: string): boolean => reads(6, wanted) || reads(7, wanted);
   return format(DISTRESS) || (format(ALL_SHIPS) ? reads(8, DISTRESS) : reads(13, DISTRESS));
-}
-
-/** The symbol whose ten-bit word stands at `at`, when those ten bits are a word. */
-function symbolAt(bits: string, at: number): number | undefined {
-  let symbol = 0;
-  for (let bit = 0; bit < 7; bit++) if (bits[at + bit] === '1') symbol |= 1 << bit;
-  return bits.slice(at, at + 10) === tenBits(symbol) ? symbol : undefined;
-}
-
-/** M.493-15 Table A1-1: seven bits, least significant first, then the number of zeros among them, most significant first. */
-export function tenBits(symbol: number): string {
-  let word = '';
-  let zeros = 0;
-  for (let bit = 0; bit < 7; bit++) {
-    const one = (symbol >> bit) & 1;
-    word += one;
-    zeros += 1 - one;
-  }
-  return word + zeros.toString(2).padStart(3, '0');
 }
 
 function inverted(bits: string): string {

@@ -1,4 +1,4 @@
-import { tenBits } from './off-air.ts';
+import { encodeSymbol } from '../burst/index.ts';
 
 /**
  * Symbols of the stream that are the same in every call, M.493-15 Annex 1 section 3: DX 125 in slots 0 to 5, RX 111 to 104
@@ -17,4 +17,4 @@ export const UNBROKEN = 12;
 
 /** The bits of {@link PHASING}, blanks where a format specifier stands. */
 export const PHASING_BITS: string = /* @__PURE__ */ (() =>
-  PHASING.map((symbol) => (symbol === undefined ? ' '.repeat(10) : tenBits(symbol))).join(''))();
+  PHASING.map((symbol) => (symbol === undefined ? ' '.repeat(10) : encodeSymbol(symbol))).join(''))();

@@ -58,7 +58,7 @@ const RUN_OUT_S = 1.4;
  * const call = composeTestCall({ from: '232999871', to: '002329990' });
  * const receiver = createReceiver({
  *   sampleRate: 48_000,
- *   onReception: (heard) => console.log(heard.reception.call.kind, heard.reception.quality.verdict), // test clean
+ *   onReception: (heard) => console.log(heard.reception.call.kind, heard.reception.quality.verdict), // test-call clean
  * });
  * receiver.push(modulate(encodeCall(call), { sampleRate: 48_000 }));
  * receiver.flush();

@@ -286,7 +286,7 @@ describe('createReceiver', () => {
           }
         },
       ),
-      { numRuns: 15 },
+      { numRuns: 8 },
     );
   });
 
@@ -315,8 +315,8 @@ describe('far from any call', () => {
 
   it('nothing is heard in a dot pattern, random bits or phasing without a call', () => {
     const random = randomFrom(4);
-    const bits = Array.from({ length: 6000 }, () => random.below(2)).join('');
-    expect(receive(sound('10'.repeat(3000))).heard).toEqual([]);
+    const bits = Array.from({ length: 3000 }, () => random.below(2)).join('');
+    expect(receive(sound('10'.repeat(1500))).heard).toEqual([]);
     expect(receive(sound(bits)).heard).toEqual([]);
     for (const { reception } of receive(sound(testCall.bits.slice(0, 160).repeat(4) + bits)).heard) {
       expect(reception.quality.verdict).toBe('doubtful');
