@@ -1,4 +1,3 @@
-import { modulate } from '../../src/audio/index.ts';
 import type { Random } from './random.ts';
 
 /** What happens to a burst between encoder and receiver. */
@@ -53,9 +52,4 @@ export function throughPath(bits: string, path: Path, random: Random): Float32Ar
     samples[n] = gain * sound;
   }
   return samples;
-}
-
-/** Bits in sound at a level, ready to be added to other sound; the library's own modulator. */
-export function plainSound(bits: string, sampleRate: number, amplitude: number): Float32Array {
-  return modulate(bits, { sampleRate, amplitude, staysOffAir: true });
 }
