@@ -1,9 +1,9 @@
 /**
  * What the built package costs, each figure as a ratio to something plain that runs beside it:
- * `node scripts/bench.mjs ratios [section ...]`. All sections together are kept in docs/figures/bench.json.
+ * `node scripts/bench.mjs ratios [section ...]`. The sections measured are kept in docs/figures/bench.json, the others left as they are.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { burstFigures } from './burst.ts';
 import { channelFigures } from './channel.ts';
 import { identityFigures } from './identity.ts';
@@ -23,6 +23,8 @@ const SECTIONS: Readonly<Record<string, () => Figure[]>> = {
   import: importFigures,
 };
 
+const FILE = 'docs/figures/bench.json';
+
 /** The compiler decides anew in each process, and not always alike. */
 const PROCESSES = 5;
 
@@ -32,22 +34,29 @@ if (only === '--once') {
   process.exit();
 }
 const wanted = only === undefined ? Object.keys(SECTIONS) : [only, ...more];
-const figures = wanted.flatMap((name) => {
+const sections = wanted.map((name): [string, Figure[]] => {
   // Import times are taken in processes of their own already.
   const runs = Array.from({ length: name === 'import' ? 1 : PROCESSES }, () => sectionInChild(name));
-  return (runs[0] as Figure[]).map((figure, place) =>
+  const figures = (runs[0] as Figure[]).map((figure, place) =>
     rounded({ ...figure, ratio: median(runs.map((run) => (run[place] as Figure).ratio)) }),
   );
+  return [name, figures];
 });
 
-const rows = figures.map(({ what, beside, ratio, goal, extraMs, extraGoalMs }) => [
-  what,
-  beside,
-  `${ratio}×`,
-  extraMs === undefined ? '' : `${extraMs} ms more`,
-  goal !== undefined ? `at most ${goal}×` : extraGoalMs !== undefined ? `at most ${extraGoalMs} ms more` : '',
-  isMissed({ ratio, goal, extraMs, extraGoalMs }) ? 'MISSED' : '',
-]);
+const rows = sections
+  .flatMap(([, figures]) => figures)
+  .map(({ what, beside, ratio, goal, extraMs, extraGoalMs }) => [
+    what,
+    beside,
+    `${ratio}×`,
+    extraMs === undefined ? '' : `${extraMs} ms more`,
+    goal !== undefined
+      ? `at most ${goal}×`
+      : extraGoalMs !== undefined
+        ? `at most ${extraGoalMs} ms more`
+        : '',
+    isMissed({ ratio, goal, extraMs, extraGoalMs }) ? 'MISSED' : '',
+  ]);
 const head = ['', 'beside', 'ratio', '', 'goal', ''];
 const widths = head.map((_, column) =>
   Math.max(...[head, ...rows].map((row) => (row[column] as string).length)),
@@ -61,15 +70,12 @@ for (const row of [head, ...rows]) {
   );
 }
 
-if (only === undefined) {
-  mkdirSync('docs/figures', { recursive: true });
-  const about =
-    'Measured on the built package by `npm run bench`; a ratio of 2 is twice the time of what stands beside it';
-  writeFileSync(
-    'docs/figures/bench.json',
-    `${JSON.stringify({ about, node: process.version, figures }, null, 1)}\n`,
-  );
-}
+const kept = existsSync(FILE) ? JSON.parse(readFileSync(FILE, 'utf8')) : {};
+kept.about =
+  'Measured on the built package by `npm run bench`; a ratio of 2 is twice the time of what stands beside it';
+for (const [name, figures] of sections) kept[name] = { node: process.version, figures };
+mkdirSync('docs/figures', { recursive: true });
+writeFileSync(FILE, `${JSON.stringify(kept, null, 1)}\n`);
 
 function sectionInChild(name: string): Figure[] {
   const child = spawnSync(process.execPath, [process.argv[1] as string, '--once', name], {

@@ -17,7 +17,8 @@ export interface Figure {
   readonly extraGoalMs?: number;
 }
 
-const WARM_UP_MS = 100;
+/** Long enough for the compiler to settle on a busy machine too. */
+const WARM_UP_MS = 500;
 const SLICE_MS = 4;
 /** Rounds of each measurement: as many as fit into a second and a half, but not too few nor too many. */
 const LEAST_ROUNDS = 7;

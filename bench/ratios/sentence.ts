@@ -2,7 +2,7 @@ import { createSentenceReader } from 'seahail/sentence';
 import { inventedLog, type Mix } from '../sentence/log.ts';
 import { type Figure, ratioOf } from './ratio.ts';
 
-const SENTENCES = 2000;
+const SENTENCES = 5000;
 /** Characters handed over at once, as a serial port would. */
 const CHUNK = 4096;
 const KINDS: readonly (readonly [Mix, string])[] = [
