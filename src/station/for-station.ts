@@ -8,7 +8,7 @@ import type { StationState } from './state.ts';
  *
  * A station that does not know where it is takes every area call for its own.
  */
-export function addresseeOf(
+export function isForStation(
   { settings, fix }: Pick<StationState, 'settings' | 'fix'>,
   { to }: Call,
 ): boolean {

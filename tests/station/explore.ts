@@ -6,6 +6,7 @@ import {
   type Dialogue,
   type SettingsInput,
   type StationEvent,
+  type StationState,
   step,
   type TransitionRow,
   transitionTable,
@@ -63,18 +64,43 @@ export function rowsNeverTaken(): readonly string[] {
     [oneOf(candidates), oneOf(candidates), oneOf(candidates), oneOf(candidates)].reduce((best, candidate) =>
       (tried.get(candidate.row.id) ?? 0) < (tried.get(best.row.id) ?? 0) ? candidate : best,
     );
-  for (let walk = 0; walk < 6000 && [...taken.values()].includes(0); walk++) {
-    let state = createStation(oneOf(settings));
-    for (let stride = 0; stride < 60 && state.dialogues.length < 4; stride++) {
-      const candidates = [
-        ...rows.filter(({ from }) => from === 'new').map((row): Candidate => ({ row, dialogue: undefined })),
-        ...state.dialogues.flatMap((dialogue) =>
-          rows
-            .filter(({ from, procedure }) => from === dialogue.phase && procedure === dialogue.procedure)
-            .map((row): Candidate => ({ row, dialogue })),
-        ),
-      ];
-      const { row, dialogue } = seldomTried(candidates);
+  // Every second walk begins where a row that was never taken could be.
+  const seen = new Map<string, StationState[]>();
+  const remember = (state: StationState): void => {
+    for (const { procedure, phase } of state.dialogues) {
+      const states = seen.get(`${procedure} ${phase}`) ?? [];
+      if (states.length < 100) states.push(state);
+      else states[below(100)] = state;
+      seen.set(`${procedure} ${phase}`, states);
+    }
+  };
+  for (let walk = 0; walk < 20_000; walk++) {
+    const open = rows.filter(({ id }) => taken.get(id) === 0);
+    if (open.length === 0) break;
+    const wanted = oneOf(open);
+    const near = walk % 2 === 0 ? undefined : seen.get(`${wanted.procedure} ${wanted.from}`);
+    let state = near === undefined ? createStation(oneOf(settings)) : oneOf(near);
+    const first = state.dialogues.find(
+      ({ procedure, phase }) => procedure === wanted.procedure && phase === wanted.from,
+    );
+    if (near !== undefined) tryRow({ row: wanted, dialogue: first });
+    for (let stride = 0; stride < (near === undefined ? 60 : 2) && state.dialogues.length < 4; stride++) {
+      tryRow(
+        seldomTried([
+          ...rows
+            .filter(({ from }) => from === 'new')
+            .map((row): Candidate => ({ row, dialogue: undefined })),
+          ...state.dialogues.flatMap((dialogue) =>
+            rows
+              .filter(({ from, procedure }) => from === dialogue.phase && procedure === dialogue.procedure)
+              .map((row): Candidate => ({ row, dialogue })),
+          ),
+        ]),
+      );
+      remember(state);
+    }
+
+    function tryRow({ row, dialogue }: Candidate): void {
       tried.set(row.id, (tried.get(row.id) ?? 0) + 1);
       if (below(4) === 0) give({ kind: 'channel', busy: below(2) === 0 });
       const until = dialogue?.waits[row.on.replace(/ over$/, '')];

@@ -5,6 +5,7 @@ import {
   composeAreaCall,
   composeGroupCall,
   composeIndividualCall,
+  composePositionReply,
   composePositionRequest,
   composeTestAcknowledgement,
   composeTestCall,
@@ -327,6 +328,17 @@ describe('a position request', () => {
     merrow.give({ kind: 'call', call });
     carry(merrow, tern);
     expect(tern.onAir?.call).toMatchObject({ kind: 'position-reply', position: null, time: null });
+  });
+
+  it('granted by an older set whose reply does not end as an answer: it counts', () => {
+    const merrow = new Radio({ mmsi: own });
+    merrow.give({ kind: 'call', call });
+    merrow.finish();
+    const reply = { ...composePositionReply({ from: friend, to: own }), unasked: true };
+    merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });
+    expect(merrow.phases).toEqual([]);
+    merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });
+    expect(merrow.phases, 'and without a request it is a report').toEqual(['incoming: shown']);
   });
 
   it('with a position of 4 hours warns, of 23.5 hours sends none: ITU-R M.493, from memory', () => {

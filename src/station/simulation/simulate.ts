@@ -1,5 +1,5 @@
 import type { StationEvent } from '../event.ts';
-import { addresseeOf } from '../for-station.ts';
+import { isForStation } from '../for-station.ts';
 import { nextRandom } from '../random.ts';
 import { isWaitingToSend } from '../send-queue.ts';
 import { step } from '../step.ts';
@@ -218,7 +218,7 @@ export function simulate(
     receive: (jams: Jams) => Heard | null,
   ): boolean {
     const { call } = transmission;
-    const isMeant = addresseeOf(place.state, call);
+    const isMeant = isForStation(place.state, call);
     if (!isMeant && !place.state.settings.logOthers) return false;
     const heard = receive(air.jams(place.index, transmission));
     if (isMeant) {
