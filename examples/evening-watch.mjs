@@ -16,7 +16,6 @@ import {
   formatMegahertz,
   formatPosition,
   identityForms,
-  mayPropose,
   parseIdentity,
   rangeAndBearing,
   readSentences,
@@ -176,11 +175,11 @@ function answers(call, at) {
   const given = fix !== null && ageOfFix(at) < STALE;
   const position = given ? reportPosition(fix.position, { enhanced: true }) : null;
   const time = given && fix.time ? { hour: fix.time.hour, minute: fix.time.minute } : null;
-  const lawful = answersTo(call, { own: own.mmsi, position, time, channels: othersToOffer(call) });
+  const lawful = answersTo(call, { own: own.mmsi, plan, position, time, channels: othersToOffer(call) });
   const distress = call.kind.startsWith('distress'); // the cautions say what to do
   if (lawful.none && !distress && !ANSWERS.has(call.kind))
     say(`       no answer by selective call: ${cite(lawful.none.reason, lawful.none.clause)}`);
-  const able = lawful.answers.filter((answer) => answer.meaning !== 'unable' && isUsable(answer.call));
+  const able = lawful.answers.filter((answer) => answer.meaning !== 'unable');
   const unable = lawful.answers.filter((answer) => answer.meaning === 'unable');
   const labels = able.map((answer) => answer.label);
   if (unable.length > 0)
@@ -199,14 +198,6 @@ function othersToOffer({ from, channel: named }) {
   return workingChannels(plan, 'intership-non-commercial')
     .ranked.slice(0, 3)
     .map(({ designator }) => designator);
-}
-
-/** Whether the tables let two ships talk there. */
-function isUsable({ channel: named, category, to }) {
-  if (named == null || isAshore(to?.mmsi)) return true;
-  const found = findChannel(plan, named);
-  const purposes = ['intership-non-commercial', ...(category === 'routine' ? [] : ['safety'])];
-  return found.ok && purposes.some((purpose) => mayPropose(found.value, purpose));
 }
 
 function isAshore(mmsi) {

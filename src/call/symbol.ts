@@ -148,24 +148,35 @@ export type EndOfSequence = NameIn<typeof endTable>;
 
 /** One field's table of symbols, both ways. */
 export interface SymbolTable<Name extends string> {
+  /** The field of a call, in words. */
+  readonly field: string;
   /** Symbol and name of each row, in order. */
   readonly rows: readonly (readonly [symbol: number, name: Name])[];
 }
 
 /** Format specifiers. */
-export const formatSpecifiers: SymbolTable<FormatSpecifier> = { rows: formatTable };
+export const formatSpecifiers: SymbolTable<FormatSpecifier> = {
+  field: 'format specifier',
+  rows: formatTable,
+};
 /** Categories. */
-export const categories: SymbolTable<Category> = { rows: categoryTable };
+export const categories: SymbolTable<Category> = { field: 'category', rows: categoryTable };
 /** Natures of distress. */
-export const natures: SymbolTable<NatureOfDistress> = { rows: natureTable };
+export const natures: SymbolTable<NatureOfDistress> = { field: 'nature of distress', rows: natureTable };
 /** First telecommands and types of subsequent communication. */
-export const firstTelecommands: SymbolTable<FirstTelecommand> = { rows: firstTelecommandTable };
+export const firstTelecommands: SymbolTable<FirstTelecommand> = {
+  field: 'first telecommand',
+  rows: firstTelecommandTable,
+};
 /** Reasons for being unable to comply. */
-export const reasons: SymbolTable<Reason> = { rows: reasonTable };
+export const reasons: SymbolTable<Reason> = { field: 'reason', rows: reasonTable };
 /** Second telecommands, the reasons among them. */
-export const secondTelecommands: SymbolTable<SecondTelecommand> = { rows: secondTelecommandTable };
+export const secondTelecommands: SymbolTable<SecondTelecommand> = {
+  field: 'second telecommand',
+  rows: secondTelecommandTable,
+};
 /** End-of-sequence characters. */
-export const endsOfSequence: SymbolTable<EndOfSequence> = { rows: endTable };
+export const endsOfSequence: SymbolTable<EndOfSequence> = { field: 'end of sequence', rows: endTable };
 
 /** Symbol for "no information" in a telecommand or a frequency element (M.493). */
 export const NO_INFORMATION = 126;
@@ -214,6 +225,6 @@ export function symbolOfName<Name extends string>(
   for (const row of table.rows) if (row[1] === name) return row[0];
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
   if (symbol === undefined || Number(symbol) > 127)
-    throw new RangeError(`symbol: the table has no row named '${name}'`);
+    throw new RangeError(`${table.field}: one of the names of ITU-R M.493 is needed, not '${name}'`);
   return Number(symbol);
 }

@@ -16,6 +16,7 @@ import {
   composePositionRequest,
   composeTestCall,
 } from '../../src/call/index.ts';
+import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { anyFields } from './arbitrary.ts';
 import { workedSequences } from './worked-sequences.ts';
 
@@ -30,6 +31,25 @@ const place = {
 } as const;
 
 // Compositions of the answers: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+describe('a plan of the waters', () => {
+  const asked = (channel: string, from = friend) =>
+    answersTo(composeIndividualCall({ from, to: own, channel }), {
+      own,
+      plan: unitedKingdomPlan,
+      channels: ['10', '77'],
+    }).answers.flatMap((answer) => (answer.meaning === 'unable' ? [] : [answer.label]));
+
+  it('leaves out what two ships cannot talk on', () => {
+    expect(asked('72')).toEqual(['Able, on channel 72', 'Able, on channel 77 instead']);
+    // A pair (the other ship listens on the coast side), the coastguard's own, and calls only.
+    for (const channel of ['26', '16', '70']) expect(asked(channel)).toEqual(['Able, on channel 77 instead']);
+  });
+
+  it('has no say in what a coast station names', () => {
+    expect(asked('26', coast)[0]).toBe('Able, on channel 26');
+  });
+});
+
 describe('an individual call', () => {
   const { answers, none } = answersTo(hail, { own, channels: ['72', '77'] });
 

@@ -13,6 +13,7 @@ import { reasonWords } from '../describe/words.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { reasons } from '../symbol.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
+import { isFitChannel } from './fit-channel.ts';
 import {
   type AnsweringStation,
   answer,
@@ -28,7 +29,8 @@ import {
  * never one of a distress.
  *
  * @param call - the call received
- * @param station - own identity; position and time for a position reply; other channels to offer
+ * @param station - own identity; position and time for a position reply; other channels to offer; the plan of the
+ * waters, whose unfit channels are then left out
  * @returns the answers in the order a person would choose from, and the reason when there are none. Throws nothing
  * for any call received.
  * @throws RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
@@ -88,13 +90,13 @@ function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAns
 
 function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
   const from = station.own;
+  const fits = (channel: string | null) => isFitChannel(channel, call, from, station.plan);
   const asAsked = answer('able', onChannel('Able', call), composeIndividualAcknowledgement({ call, from }));
   const others = (station.channels ?? [])
     .map((channel) => composeIndividualAcknowledgement({ call, from, channel }))
-    .filter((other) => other.channel !== call.channel)
+    .filter((other) => other.channel !== call.channel && fits(other.channel))
     .map((other) => answer('able-on-another-channel', `${onChannel('Able', other)} instead`, other));
-  // Whatever the plan, nobody talks on 70: Radio Regulations Appendix 18 note j).
-  return call.channel === '70' ? others : [asAsked, ...others];
+  return fits(call.channel) ? [asAsked, ...others] : others;
 }
 
 function unable(call: IndividualCall | PositionRequest, from: string): LawfulAnswer[] {

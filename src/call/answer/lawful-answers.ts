@@ -1,3 +1,4 @@
+import type { ChannelPlan } from '../../channel/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf } from '../composition.ts';
@@ -12,6 +13,8 @@ export interface AnsweringStation {
   readonly time?: TimeOfDay | null | undefined;
   /** Other channels to offer, best first, e.g. from `workingChannels`. */
   readonly channels?: readonly string[] | undefined;
+  /** Plan of the waters: channels on which it does not let two ships talk are then not offered. */
+  readonly plan?: ChannelPlan | undefined;
 }
 
 /** What an answer says. */
