@@ -64,6 +64,18 @@ describe('the fields of a DSC sentence', () => {
     );
   });
 
+  it('carry every symbol from 28 to 127 by its last two digits', () => {
+    for (let value = 0; value <= 99; value += 1) {
+      const text = String(value).padStart(2, '0');
+      const [reading] = readSentences(
+        line(`CDDSC,14,2329991420,00,${text},26,900072,,,,S,`),
+      ) as CallReading[];
+      expect(callToFields((reading as CallReading).call).telecommand1).toBe(
+        value <= 27 ? value + 100 : value,
+      );
+    }
+  });
+
   it('of a received call name the caller, of a commanded one the called', () => {
     const sentence = line('CDDSC,20,2329991420,00,00,26,900072,,,,R,');
     const own = '232999871';

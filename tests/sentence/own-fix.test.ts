@@ -67,6 +67,8 @@ describe('own position', () => {
   it('gives a time without a date the nearest date that is known', () => {
     const text = line('GPZDA,235959.00,31,12,2026,00,00') + line(`GPGLL,${place},000001.00,A,A`);
     expect(readSentences(text)[1]).toMatchObject({ fix: { instant: Date.UTC(2027, 0, 1, 0, 0, 1) } });
+    const before = line('GPZDA,000001.00,01,01,2027,00,00') + line(`GPGLL,${place},235959.00,A,A`);
+    expect(readSentences(before)[1]).toMatchObject({ fix: { instant: Date.UTC(2026, 11, 31, 23, 59, 59) } });
     expect(read(`GPGLL,${place},000001.00,A,A`)).toMatchObject({ fix: { instant: null } });
   });
 
