@@ -23,3 +23,11 @@ export function isForStation(
       return true;
   }
 }
+
+/** The same, with nothing left open: the call names the station, one of its groups, the area it is in, or all ships. */
+export function isPlainlyForStation(state: Pick<StationState, 'settings' | 'fix'>, call: Call): boolean {
+  const { to } = call;
+  if (to === null || !isForStation(state, call)) return false;
+  if ('mmsi' in to) return to.mmsi !== null;
+  return to.kind !== 'area' || (to.area !== null && state.fix !== null);
+}

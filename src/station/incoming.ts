@@ -17,6 +17,7 @@ import {
 } from './common-action.ts';
 import type { IncomingDialogue } from './dialogue.ts';
 import type { AlarmKind } from './effect.ts';
+import { isPlainlyForStation } from './for-station.ts';
 import {
   type IncomingAction,
   type IncomingGuard,
@@ -71,6 +72,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
         channel !== null &&
         isAnnouncement(dialogue.call) &&
         dialogue.verdict === 'clean' &&
+        isPlainlyForStation(turn.state, dialogue.call) &&
         policyFor(settings, dialogue.call) === 'automatic' &&
         mayTuneByItself(turn.state, channel, false)
       );

@@ -6,6 +6,7 @@
  * - {@link transitionTable}, {@link phaseTable}, {@link timers}: what it runs on, as data.
  * - {@link adviseOnDistress}: what to do about another vessel's distress.
  * - {@link checkSetup}: whether a station is ready for use.
+ * - {@link simulate}, {@link writeTimeLine}: several stations on one channel 70, for training and tests.
  * - {@link extendWatchLog}, {@link writeLogCsv}, {@link writeLogJson}: the watch log.
  *
  * None of it makes a transmission lawful or replaces a trained operator: national rules and the licence come first.

@@ -39,13 +39,13 @@ export interface StationState {
   readonly channelBusy: boolean;
   /** The dialogue whose call is on the air. */
   readonly transmitting: number | null;
-  /** In order of opening; at most {@link MOST_DIALOGUES}. */
+  /** In order of opening; at most 32. */
   readonly dialogues: readonly Dialogue[];
   /** The dialogue before the person; the others are on hold. */
   readonly active: number | null;
   /** Alarms that sound until they are silenced. */
   readonly sounding: readonly AlarmKind[];
-  /** At most {@link MOST_ALERTS}, oldest first. */
+  /** At most 20, oldest first. */
   readonly heardAlerts: readonly HeardAlert[];
   /** When the last `wake` effect asked for a clock event, epoch milliseconds. */
   readonly wakeAt: number | null;

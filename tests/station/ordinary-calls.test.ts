@@ -225,6 +225,13 @@ describe('no automatic action', () => {
       verdict: 'clean',
     });
     expect(tern.state.dialogues).toHaveLength(1);
+    const toSomeGroup = {
+      ...composeGroupCall({ from: own, to: club, channel: '77' }),
+      to: { kind: 'group', mmsi: null },
+    } as const;
+    tern.give({ kind: 'heard', call: toSomeGroup, verdict: 'clean' });
+    expect(tern.phases).toContain('incoming: agreed');
+    expect(tern.state.tunedTo).toBeNull();
   });
 
   it('later than three seconds after the call: ITU-R M.541', () => {
