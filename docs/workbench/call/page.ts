@@ -13,6 +13,7 @@ import { throughSoundPath, withNoise } from '../frame/samples.ts';
 import { heardCard } from '../sound/heard.ts';
 import { listenThrough } from '../sound/listen.ts';
 import { bitDrawing } from './bits.ts';
+import { wordsToSpeak } from './words.ts';
 import { blanksOf, composeFrom } from './compose.ts';
 
 /** What a sound card is likely to run at, and what the receiver is given. */
@@ -76,6 +77,7 @@ function answer(question: Question): void {
     ),
   );
   fill(byId('notices'), noticesOf(call, question));
+  fill(byId('words'), wordsToSpeak(call));
   fill(byId('wire'), wire(call));
   fill(byId('air'), bitDrawing(made.burst));
   byId('consent').hidden = !made.distress;

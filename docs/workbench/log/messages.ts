@@ -79,4 +79,4 @@ export type FromLogReader =
   | { readonly kind: 'piece'; readonly list: ListName; readonly entries: Entries[ListName] };
 
 /** How many entries travel at a time. */
-export const PIECE = 50;
+export const PIECE = 25;

@@ -106,9 +106,19 @@ function hear(message: FromLogReader): void {
   byId('answer').hidden = false;
   const { calls, faults } = message.totals;
   announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}.`);
-  fill(byId('report'), reportOf(message.report, message.reportCut));
   fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
-  for (const list of ['calls', 'faults', 'mended'] as const) begin(list, message.totals[list], message.first[list]);
+  // One part a frame, so that the page never stands still.
+  const lists = ['calls', 'faults', 'mended'] as const;
+  inTurn([
+    ...lists.map((list) => () => begin(list, message.totals[list], message.first[list])),
+    () => fill(byId('report'), reportOf(message.report, message.reportCut)),
+  ]);
+}
+
+function inTurn([first, ...others]: readonly (() => void)[]): void {
+  if (first === undefined) return;
+  first();
+  requestAnimationFrame(() => setTimeout(() => inTurn(others)));
 }
 
 function countsOf({ counts, lines }: Extract<FromLogReader, { kind: 'read' }>): HTMLElement {
