@@ -1,7 +1,8 @@
 // Puts a panel under each example of a page: the example as JavaScript, to be changed and run.
+
+import workerText from 'worker:run.worker.ts';
 import { h } from '../workbench/frame/dom.ts';
 import { startWorker } from '../workbench/frame/worker.ts';
-import workerText from 'worker:run.worker.ts';
 
 declare const self: { libraryText?: string };
 
@@ -19,11 +20,24 @@ document.addEventListener('DOMContentLoaded', () => {
 
 function panel(source: string, number: number): HTMLElement {
   const id = `example-${number}`;
-  const code = h('textarea', { id, spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off', rows: Math.min(24, source.split('\n').length + 1) });
+  const code = h('textarea', {
+    id,
+    spellcheck: 'false',
+    autocomplete: 'off',
+    autocapitalize: 'off',
+    rows: Math.min(24, source.split('\n').length + 1),
+  });
   code.value = source;
-  const output = h('pre', { class: 'printed', tabindex: 0, role: 'region', 'aria-label': `What example ${number} prints` });
+  const output = h('pre', {
+    class: 'printed',
+    tabindex: 0,
+    role: 'region',
+    'aria-label': `What example ${number} prints`,
+  });
   const state = h('span', { role: 'status' });
-  const [run, stop, back] = ['Run', 'Stop', 'As it was'].map((word) => h('button', { type: 'button' }, word)) as [HTMLButtonElement, HTMLButtonElement, HTMLButtonElement];
+  const [run, stop, back] = ['Run', 'Stop', 'As it was'].map((word) =>
+    h('button', { type: 'button' }, word),
+  ) as [HTMLButtonElement, HTMLButtonElement, HTMLButtonElement];
   stop.disabled = true;
   output.hidden = true;
   let end: (how: string) => void = () => {};
@@ -69,7 +83,11 @@ function panel(source: string, number: number): HTMLElement {
     'details',
     { class: 'try' },
     h('summary', {}, 'Edit and run'),
-    h('label', { for: id }, 'The example as JavaScript. It runs in this browser, apart from the page and without a network; Ctrl+Enter runs it.'),
+    h(
+      'label',
+      { for: id },
+      'The example as JavaScript. It runs in this browser, apart from the page and without a network; Ctrl+Enter runs it.',
+    ),
     code,
     h('p', {}, run, ' ', stop, ' ', back, ' ', state),
     output,

@@ -10,7 +10,9 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** The example as JavaScript, or `null` when it needs more than this library or shows nothing. */
 export function runnableOf(source) {
-  const imported = [...source.matchAll(/^\s*import\b[^'"]*['"]([^'"]+)['"]/gms)].map(([, specifier]) => specifier);
+  const imported = [...source.matchAll(/^\s*import\b[^'"]*['"]([^'"]+)['"]/gms)].map(
+    ([, specifier]) => specifier,
+  );
   const own = imported.length > 0 && imported.every((specifier) => /^seahail(\/|$)/.test(specifier));
   if (!own || !source.includes('console.log')) return null;
   return withoutTypes(source);
@@ -43,14 +45,17 @@ export async function buildEditAndRun(assets) {
       contents: [
         ...names.map((door, index) => `import * as door${index} from 'seahail${door.slice(1)}';`),
         `self.doors = { ${names.map((door, index) => `'seahail${door.slice(1)}': door${index}`).join(', ')} };`,
-        "self.doors.seahail = Object.assign({}, ...Object.values(self.doors));",
+        'self.doors.seahail = Object.assign({}, ...Object.values(self.doors));',
       ].join('\n'),
       resolveDir: root,
     },
     plugins: [doors],
     write: false,
   });
-  writeFileSync(join(assets, 'library-text.js'), `self.libraryText = ${JSON.stringify(library.outputFiles[0].text)};\n`);
+  writeFileSync(
+    join(assets, 'library-text.js'),
+    `self.libraryText = ${JSON.stringify(library.outputFiles[0].text)};\n`,
+  );
   await build({
     ...options,
     format: 'iife',
@@ -64,9 +69,18 @@ export async function buildEditAndRun(assets) {
 const workerText = {
   name: 'worker-text',
   setup(plugin) {
-    plugin.onResolve({ filter: /^worker:/ }, ({ path }) => ({ path: join(root, 'docs/site', path.slice(7)), namespace: 'worker-text' }));
+    plugin.onResolve({ filter: /^worker:/ }, ({ path }) => ({
+      path: join(root, 'docs/site', path.slice(7)),
+      namespace: 'worker-text',
+    }));
     plugin.onLoad({ filter: /.*/, namespace: 'worker-text' }, async ({ path }) => {
-      const { outputFiles } = await build({ entryPoints: [path], bundle: true, format: 'iife', target: 'es2022', write: false });
+      const { outputFiles } = await build({
+        entryPoints: [path],
+        bundle: true,
+        format: 'iife',
+        target: 'es2022',
+        write: false,
+      });
       return { contents: outputFiles[0].text, loader: 'text' };
     });
   },

@@ -13,7 +13,12 @@ export function inspected(value: unknown, depth = 0): string {
 }
 
 function listed(values: readonly unknown[], depth: number): string {
-  return joined(values.map((value) => inspected(value, depth + 1)), '[', ']', depth);
+  return joined(
+    values.map((value) => inspected(value, depth + 1)),
+    '[',
+    ']',
+    depth,
+  );
 }
 
 function laid(value: object, depth: number): string {
@@ -35,5 +40,7 @@ function joined(parts: readonly string[], open: string, close: string, depth: nu
 
 function quoted(text: string): string {
   const escaped = text.replaceAll('\\', '\\\\').replaceAll('\n', '\\n').replaceAll('\r', '\\r');
-  return escaped.includes("'") && !escaped.includes('"') ? `"${escaped}"` : `'${escaped.replaceAll("'", "\\'")}'`;
+  return escaped.includes("'") && !escaped.includes('"')
+    ? `"${escaped}"`
+    : `'${escaped.replaceAll("'", "\\'")}'`;
 }

@@ -19,7 +19,9 @@ export function load(app) {
   });
   app.renderer.postRenderAsyncJobs.push(async ({ outputDirectory, project }) => {
     const assets = join(outputDirectory, 'assets');
-    const css = ['docs/workbench/paper.css', 'docs/site/site.css'].map((path) => readFileSync(join(root, path), 'utf8'));
+    const css = ['docs/workbench/paper.css', 'docs/site/site.css'].map((path) =>
+      readFileSync(join(root, path), 'utf8'),
+    );
     writeFileSync(join(assets, 'custom.css'), css.join('\n'));
     await buildEditAndRun(assets);
     await buildWorkbench(join(outputDirectory, 'workbench'));
@@ -30,7 +32,10 @@ export function load(app) {
 /** One page with everything added to it. */
 function dressed(rendered, contents) {
   // The page need not wait for its scripts to be seen.
-  const html = rendered.replace(/document\.body\.style\.display="none";setTimeout\(.*?,500\)(?=<\/script>)/, '');
+  const html = rendered.replace(
+    /document\.body\.style\.display="none";setTimeout\(.*?,500\)(?=<\/script>)/,
+    '',
+  );
   const base = /data-base="([^"]*)"/.exec(html)?.[1] ?? './';
   const examples = withExamples(html);
   const links = [
@@ -41,20 +46,32 @@ function dressed(rendered, contents) {
   const whole = examples
     .replace('<div id="tsd-toolbar-links"></div>', `<div id="tsd-toolbar-links">${links}</div>`)
     // Contents as plain links, for readers without JavaScript too, in the place of a tree made by a script.
-    .replace(/<nav class="tsd-navigation">.*?<\/nav>/s, () => `<nav class="contents" aria-label="Contents">${contents(base)}</nav>`)
+    .replace(
+      /<nav class="tsd-navigation">.*?<\/nav>/s,
+      () => `<nav class="contents" aria-label="Contents">${contents(base)}</nav>`,
+    )
     .replace(/<script async src="[^"]*navigation.js" id="tsd-nav-script"><\/script>/, '')
     .replace('<div class="page-menu">', '<div class="page-menu" role="complementary" aria-label="This page">')
     .replace('<body>', '<body><a class="skip" href="#content">Skip to the content</a>')
     .replace('<div class="col-content">', '<main class="col-content" id="content" tabindex="-1">')
     .replace(/<\/div>(\s*<div class="col-sidebar">)/, '</main>$1')
-    .replace('<footer></footer>', `<footer><p>A description, not a permission: national rules, the licence and trained operators decide. Software keeps no watch.</p></footer>`)
+    .replace(
+      '<footer></footer>',
+      `<footer><p>A description, not a permission: national rules, the licence and trained operators decide. Software keeps no watch.</p></footer>`,
+    )
     // A wide table scrolls by itself, for the keyboard too.
     .replaceAll('<table>', '<div class="wide" tabindex="0" role="group" aria-label="Table"><table>')
     .replaceAll('</table>', '</table></div>')
     // A heading that opens and closes its section has no room for a link beside it.
-    .replace(/(<summary class="tsd-accordion-summary" data-key="section-.*?)<a href="[^"]*" aria-label="Permalink".*?<\/a>(.*?<\/summary>)/gs, '$1$2')
+    .replace(
+      /(<summary class="tsd-accordion-summary" data-key="section-.*?)<a href="[^"]*" aria-label="Permalink".*?<\/a>(.*?<\/summary>)/gs,
+      '$1$2',
+    )
     // A page whose text has a heading of its own needs no second one.
-    .replace(/(<div class="tsd-page-title">)(?:\s*<h1>[^<]*<\/h1>)?(.*?<\/div>\s*<div class="tsd-panel tsd-typography"><h1 )/s, '$1$2')
+    .replace(
+      /(<div class="tsd-page-title">)(?:\s*<h1>[^<]*<\/h1>)?(.*?<\/div>\s*<div class="tsd-panel tsd-typography"><h1 )/s,
+      '$1$2',
+    )
     .replace('</head>', `<link rel="icon" href="data:,"/>${scripts}</head>`)
     .replace('<meta charset="utf-8"/>', `<meta charset="utf-8"/>${policyFor(html)}`);
   return withoutLeaps(whole);
@@ -69,7 +86,9 @@ function withoutLeaps(html) {
     const level = Math.min(Number(given), above + 1);
     above = level;
     open.push(level);
-    return level === Number(given) ? `<h${level}${attributes}>` : `<h${level}${attributes} data-as="${given}">`;
+    return level === Number(given)
+      ? `<h${level}${attributes}>`
+      : `<h${level}${attributes} data-as="${given}">`;
   });
 }
 
@@ -121,14 +140,20 @@ function roomOf(reflection) {
 
 /** Examples that import nothing but this library, each followed by itself as JavaScript. */
 function withExamples(html) {
-  return html.replace(/<pre><code class="ts">([\s\S]*?)<\/code>(?:<button[\s\S]*?<\/button>)?<\/pre>/g, (block, code) => {
-    const runnable = runnableOf(textOf(code));
-    const marked = block.replace(/<span class="hl-\d+">(\/\/[^<]*)<\/span>/g, '<span class="said">$1</span>');
-    if (runnable === null) return marked;
-    // Only `<` could end the element early.
-    const data = JSON.stringify(runnable).replaceAll('<', '\\u003c');
-    return `${marked}<script type="application/json" class="example">${data}</script>`;
-  });
+  return html.replace(
+    /<pre><code class="ts">([\s\S]*?)<\/code>(?:<button[\s\S]*?<\/button>)?<\/pre>/g,
+    (block, code) => {
+      const runnable = runnableOf(textOf(code));
+      const marked = block.replace(
+        /<span class="hl-\d+">(\/\/[^<]*)<\/span>/g,
+        '<span class="said">$1</span>',
+      );
+      if (runnable === null) return marked;
+      // Only `<` could end the element early.
+      const data = JSON.stringify(runnable).replaceAll('<', '\\u003c');
+      return `${marked}<script type="application/json" class="example">${data}</script>`;
+    },
+  );
 }
 
 function textOf(html) {
@@ -140,5 +165,8 @@ function textOf(html) {
 }
 
 function escaped(text) {
-  return text.replace(/[&<>"]/g, (character) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[character]);
+  return text.replace(
+    /[&<>"]/g,
+    (character) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[character],
+  );
 }

@@ -22,20 +22,29 @@ for (const name of [
   'caches',
 ]) {
   for (let at: object | null = self; at !== null; at = Object.getPrototypeOf(at)) {
-    if (Object.hasOwn(at, name)) Object.defineProperty(at, name, { value: undefined, configurable: true, writable: true });
+    if (Object.hasOwn(at, name))
+      Object.defineProperty(at, name, { value: undefined, configurable: true, writable: true });
   }
 }
 
 const print = (...values: unknown[]): void => {
-  self.postMessage({ printed: values.map((value) => (typeof value === 'string' ? value : inspected(value))).join(' ') });
+  self.postMessage({
+    printed: values.map((value) => (typeof value === 'string' ? value : inspected(value))).join(' '),
+  });
 };
 for (const name of ['log', 'info', 'warn', 'error', 'debug'] as const) console[name] = print;
 
 self.onmessage = ({ data }) => {
-  const code = data.replace(/\bfrom\s*(['"])(seahail(?:\/[\w/-]*)?)\1/g, (_, quote: string, door: string) => `from ${quote}${addressOf(door)}${quote}`);
+  const code = data.replace(
+    /\bfrom\s*(['"])(seahail(?:\/[\w/-]*)?)\1/g,
+    (_, quote: string, door: string) => `from ${quote}${addressOf(door)}${quote}`,
+  );
   import(moduleOf(code)).then(
     () => self.postMessage({ done: true }),
-    (error: unknown) => self.postMessage({ failed: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }),
+    (error: unknown) =>
+      self.postMessage({
+        failed: error instanceof Error ? `${error.name}: ${error.message}` : String(error),
+      }),
   );
 };
 

@@ -9,7 +9,10 @@ export const callChecks = [
     async run({ page, open }) {
       await open('workbench/call.html');
       await page.getByLabel('makes').selectOption('a position reply');
-      await assertText(page.locator('#in-short'), /^Position of Merrow \(232999871\), in answer to Tern of Ardle/);
+      await assertText(
+        page.locator('#in-short'),
+        /^Position of Merrow \(232999871\), in answer to Tern of Ardle/,
+      );
       const lines = (await page.locator('#wire pre').allTextContents()).join('\n').split('\n');
       for (const line of lines) assert.equal(line.slice(-2), checksum(line), line);
       await page.getByLabel('with the finer minutes').check();
@@ -31,7 +34,9 @@ export const callChecks = [
     name: 'call: distress makes no sound without the word that it stays off the air, and no link carries the word',
     async run({ page, open }) {
       await open('workbench/call.html#kind=distress-alert');
-      const [play, save, decode] = ['Sound it', 'Save as WAV', 'Read it back'].map((name) => page.getByRole('button', { name }));
+      const [play, save, decode] = ['Sound it', 'Save as WAV', 'Read it back'].map((name) =>
+        page.getByRole('button', { name }),
+      );
       for (const button of [play, save, decode]) assert(await button.isDisabled());
       await page.locator('#cautions .caution').waitFor();
       await page.getByText('starts a search').waitFor();
@@ -71,7 +76,10 @@ export const callChecks = [
     name: 'call: the saved sound holds the bits that are drawn, by another demodulator',
     async run({ page, open, out }) {
       await open('workbench/call.html#kind=test-call&to=002329990');
-      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as WAV' }).click()]);
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Save as WAV' }).click(),
+      ]);
       const path = join(out, 'test-call.wav');
       await download.saveAs(path);
       const bytes = readFileSync(path);
@@ -113,10 +121,14 @@ export const callChecks = [
     name: 'call: every kind can be made, and its address restores it',
     async run({ page, open, at }) {
       await open('workbench/call.html');
-      const kinds = await page.locator('#kind option').evaluateAll((options) => options.map(({ value }) => value));
+      const kinds = await page
+        .locator('#kind option')
+        .evaluateAll((options) => options.map(({ value }) => value));
       for (const kind of kinds) {
         await page.goto(at('workbench/index.html'));
-        await page.goto(at(`workbench/call.html#kind=${kind}${kind === 'group-call' ? '&to=023299905' : ''}`));
+        await page.goto(
+          at(`workbench/call.html#kind=${kind}${kind === 'group-call' ? '&to=023299905' : ''}`),
+        );
         assert(await page.locator('#answer').isVisible(), kind);
         assert((await page.locator('#fields .ledger > div').count()) > 2, kind);
       }

@@ -24,7 +24,12 @@ export const channelChecks = [
       // 156.800 MHz is channel 16 everywhere: Radio Regulations Appendix 18.
       await page.getByLabel('What is').fill('156.8');
       await page.waitForFunction(() => document.querySelectorAll('#look-up .channel > b').length === 4);
-      assert.deepEqual(await page.locator('#look-up .channel > b').allTextContents(), ['16', '16', '16', '16']);
+      assert.deepEqual(await page.locator('#look-up .channel > b').allTextContents(), [
+        '16',
+        '16',
+        '16',
+        '16',
+      ]);
       await page.getByLabel('What is').fill('22A');
       await page.getByText('Channel 22A is not in the International plan').waitFor();
     },

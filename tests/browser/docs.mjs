@@ -3,9 +3,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { violationsOn } from './every-page.mjs';
 
-const pagesOf = (site) => ['index.html', ...readdirSync(join(site, 'documents')).map((name) => `documents/${name}`)];
+const pagesOf = (site) => [
+  'index.html',
+  ...readdirSync(join(site, 'documents')).map((name) => `documents/${name}`),
+];
 
-const runnable = (site) => pagesOf(site).filter((path) => readFileSync(join(site, path), 'utf8').includes('class="example"'));
+const runnable = (site) =>
+  pagesOf(site).filter((path) => readFileSync(join(site, path), 'utf8').includes('class="example"'));
 
 export const docsChecks = [
   {
@@ -21,9 +25,15 @@ export const docsChecks = [
           await panel.locator('summary').click();
           const wanted = shown(await panel.locator('xpath=preceding-sibling::pre[1]/code').innerText());
           await panel.getByRole('button', { name: 'Run' }).click();
-          await panel.locator('[role="status"]').filter({ hasText: /Done|Error|Stopped/ }).waitFor();
+          await panel
+            .locator('[role="status"]')
+            .filter({ hasText: /Done|Error|Stopped/ })
+            .waitFor();
           const printed = ((await panel.locator('.printed').textContent()) ?? '').trimEnd();
-          if (printed !== wanted) wrong.push(`${path} example ${index + 1}\n shows  ${wanted}\n prints ${printed} ${await panel.locator('[role="status"]').textContent()}`);
+          if (printed !== wanted)
+            wrong.push(
+              `${path} example ${index + 1}\n shows  ${wanted}\n prints ${printed} ${await panel.locator('[role="status"]').textContent()}`,
+            );
           examples++;
         }
       }
@@ -44,10 +54,14 @@ export const docsChecks = [
         await code.fill(text);
         await code.press('Control+Enter');
       };
-      await run("import { formatIdentity as write } from 'seahail/identity';\nconsole.log(write('232878000'), { a: [1, 'two'] });");
+      await run(
+        "import { formatIdentity as write } from 'seahail/identity';\nconsole.log(write('232878000'), { a: [1, 'two'] });",
+      );
       await state.filter({ hasText: 'Done' }).waitFor();
       assert.equal(await panel.locator('.printed').textContent(), "232 878 000 { a: [ 1, 'two' ] }\n");
-      await run('console.log(typeof fetch, typeof XMLHttpRequest, typeof WebSocket, typeof importScripts, typeof indexedDB);');
+      await run(
+        'console.log(typeof fetch, typeof XMLHttpRequest, typeof WebSocket, typeof importScripts, typeof indexedDB);',
+      );
       await state.filter({ hasText: 'Done' }).waitFor();
       assert.equal(await panel.locator('.printed').textContent(), `${'undefined '.repeat(5).trim()}\n`);
       await run('for (;;) ;');
@@ -72,7 +86,10 @@ export const docsChecks = [
         assert(((await page.locator('main').innerText()) ?? '').length > 100, path);
         const links = await page.locator('nav.contents a').evaluateAll((all) => all.map((link) => link.href));
         for (const other of paths.slice(1)) assert(links.includes(at(other)), `${path} to ${other}`);
-        assert.equal(await page.getByRole('link', { name: 'Workbench', exact: true }).first().isVisible(), true);
+        assert.equal(
+          await page.getByRole('link', { name: 'Workbench', exact: true }).first().isVisible(),
+          true,
+        );
       }
       return `${paths.length} pages`;
     },
@@ -112,7 +129,17 @@ export const docsChecks = [
     name: 'docs: one text holds every room and every guide',
     async run({ site }) {
       const text = readFileSync(join(site, 'all-docs.txt'), 'utf8');
-      for (const room of ['result', 'identity', 'channel', 'position', 'call', 'burst', 'audio', 'sentence', 'station']) {
+      for (const room of [
+        'result',
+        'identity',
+        'channel',
+        'position',
+        'call',
+        'burst',
+        'audio',
+        'sentence',
+        'station',
+      ]) {
         assert(text.includes(`# seahail/${room}\n`), room);
       }
       return `${(text.length / 1000).toFixed(0)} kB`;

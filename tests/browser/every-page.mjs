@@ -25,7 +25,9 @@ async function show({ page, at }, [name, hash, , press]) {
   await page.goto(at(`workbench/${name}.html${hash}`));
   if (press !== undefined) {
     await page.locator(`#${press}`).click();
-    await page.waitForFunction(() => /\d.*(call|calls)/i.test(document.querySelector('#in-short')?.textContent ?? ''));
+    await page.waitForFunction(() =>
+      /\d.*(call|calls)/i.test(document.querySelector('#in-short')?.textContent ?? ''),
+    );
   }
   await page.waitForTimeout(150);
 }
@@ -34,7 +36,13 @@ async function show({ page, at }, [name, hash, , press]) {
 export async function violationsOn(page) {
   await page.evaluate(axe);
   const { violations } = await page.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.slice(0, 4).map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+  return violations.map(
+    ({ id, nodes }) =>
+      `${id}: ${nodes
+        .slice(0, 4)
+        .map(({ html }) => html.slice(0, 160))
+        .join(' | ')}`,
+  );
 }
 
 const looks = states.flatMap((state) =>
@@ -87,7 +95,11 @@ export const everyPageChecks = [
           const stop = await page.evaluate(() => {
             const element = document.activeElement;
             const { outlineStyle, outlineWidth } = getComputedStyle(element);
-            return { body: element === document.body, what: element.outerHTML.slice(0, 120), seen: outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2 };
+            return {
+              body: element === document.body,
+              what: element.outerHTML.slice(0, 120),
+              seen: outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2,
+            };
           });
           if (stop.body) break;
           assert(stop.seen, stop.what);
@@ -104,8 +116,13 @@ export const everyPageChecks = [
     async run({ page, at }) {
       for (const name of names) {
         await page.goto(at(`workbench/${name}.html`));
-        const moving = await page.evaluate(() =>
-          [...document.querySelectorAll('*')].filter((element) => getComputedStyle(element).transitionDuration.split(', ').some((time) => Number.parseFloat(time) > 0)).length,
+        const moving = await page.evaluate(
+          () =>
+            [...document.querySelectorAll('*')].filter((element) =>
+              getComputedStyle(element)
+                .transitionDuration.split(', ')
+                .some((time) => Number.parseFloat(time) > 0),
+            ).length,
         );
         assert.equal(moving, 0, name);
       }
@@ -116,7 +133,9 @@ export const everyPageChecks = [
     async run({ page, at }) {
       for (const name of names) {
         await page.goto(at(`workbench/${name}.html`));
-        const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+        const policy = await page
+          .locator('meta[http-equiv="Content-Security-Policy"]')
+          .getAttribute('content');
         assert.match(policy, /default-src 'none'.*connect-src 'none'/);
       }
     },

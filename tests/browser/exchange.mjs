@@ -43,15 +43,24 @@ export const exchangeChecks = [
     name: 'exchange: every scene, manner and air plays to a rest',
     async run({ page, open, at }) {
       await open('workbench/exchange.html');
-      const values = (id) => page.locator(`#${id} option`).evaluateAll((options) => options.map(({ value }) => value));
+      const values = (id) =>
+        page.locator(`#${id} option`).evaluateAll((options) => options.map(({ value }) => value));
       let plays = 0;
       for (const scene of await values('scene')) {
         for (const manner of await values('manner')) {
           for (const air of await values('air')) {
             await page.goto(at('workbench/index.html'));
-            await page.goto(at(`workbench/exchange.html#${new URLSearchParams({ scene, manner, air, moves: 'n'.repeat(40) })}`));
+            await page.goto(
+              at(
+                `workbench/exchange.html#${new URLSearchParams({ scene, manner, air, moves: 'n'.repeat(40) })}`,
+              ),
+            );
             assert((await page.locator('#script > li').count()) > 1, `${scene} ${manner} ${air}`);
-            assert.equal(await page.locator('#script .said i', { hasText: 'declines' }).count(), 0, `${scene} ${manner} ${air}`);
+            assert.equal(
+              await page.locator('#script .said i', { hasText: 'declines' }).count(),
+              0,
+              `${scene} ${manner} ${air}`,
+            );
             plays++;
           }
         }

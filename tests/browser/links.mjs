@@ -10,7 +10,12 @@ export const linkChecks = [
         .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
         .map((entry) => join(entry.parentPath, entry.name));
       const texts = new Map(pages.map((path) => [path, readFileSync(path, 'utf8')]));
-      const anchors = new Map([...texts].map(([path, text]) => [path, new Set([...text.matchAll(/\s(?:id|name)="([^"]+)"/g)].map(([, id]) => decoded(id)))]));
+      const anchors = new Map(
+        [...texts].map(([path, text]) => [
+          path,
+          new Set([...text.matchAll(/\s(?:id|name)="([^"]+)"/g)].map(([, id]) => decoded(id))),
+        ]),
+      );
       const broken = new Set();
       let checked = 0;
       for (const [path, text] of texts) {
@@ -28,7 +33,8 @@ export const linkChecks = [
           if (!existsSync(target)) broken.add(`${relative(site, path)}: ${link}`);
           // What stands behind the # of a page of the workbench is a finding, not a place.
           const places = anchors.get(target);
-          if (hash && places && !hash.includes('=') && !places.has(decodeURIComponent(hash))) broken.add(`${relative(site, path)}: ${link}`);
+          if (hash && places && !hash.includes('=') && !places.has(decodeURIComponent(hash)))
+            broken.add(`${relative(site, path)}: ${link}`);
         }
       }
       assert.deepEqual([...broken], []);
@@ -38,5 +44,10 @@ export const linkChecks = [
 ];
 
 function decoded(text) {
-  return text.replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
+  return text
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&');
 }

@@ -4,7 +4,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { assertText } from './number.mjs';
 
-const evening = readFileSync(fileURLToPath(new URL('../../examples/evening-watch/serial.log', import.meta.url)), 'utf8');
+const evening = readFileSync(
+  fileURLToPath(new URL('../../examples/evening-watch/serial.log', import.meta.url)),
+  'utf8',
+);
 
 export const logChecks = [
   {
@@ -12,7 +15,10 @@ export const logChecks = [
     async run({ page, open }) {
       await open('workbench/log.html');
       await page.getByRole('button', { name: 'take an invented evening' }).click();
-      await assertText(page.locator('#in-short'), /^\d+ calls and \d+ lines with something amiss, in 2\d lines/);
+      await assertText(
+        page.locator('#in-short'),
+        /^\d+ calls and \d+ lines with something amiss, in 2\d lines/,
+      );
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await page.locator('#calls .caution').first().waitFor();
       await page.locator('#calls summary').first().click();
@@ -40,7 +46,9 @@ export const logChecks = [
       await page.evaluate((text) => {
         const transfer = new DataTransfer();
         transfer.items.add(new File([text], 'evening.log', { type: 'text/plain' }));
-        document.querySelector('#drop').dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
+        document
+          .querySelector('#drop')
+          .dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
       }, evening);
       await assertText(page.locator('#in-short'), /^\d+ calls/);
       await page.locator('#log').focus();
@@ -68,7 +76,9 @@ export const logChecks = [
       await page.locator('#progress-line').waitFor();
       // The page answers while it reads.
       await page.locator('#own').fill('232999871');
-      await page.waitForFunction(() => !document.querySelector('#answer').hidden, undefined, { timeout: 120_000 });
+      await page.waitForFunction(() => !document.querySelector('#answer').hidden, undefined, {
+        timeout: 120_000,
+      });
       const gaps = await page.evaluate((from) => {
         const frames = window.frames_.slice(Math.max(0, from - 1));
         return frames.slice(1).map((at, index) => at - frames[index]);
@@ -77,7 +87,10 @@ export const logChecks = [
       assert(gaps.length > 20, `only ${gaps.length} frames were painted`);
       assert(longest < whole / 4, `one frame took ${longest.toFixed(0)} of ${whole.toFixed(0)} ms`);
       const short = await page.locator('#in-short').textContent();
-      await page.getByRole('button', { name: /more of/ }).first().click();
+      await page
+        .getByRole('button', { name: /more of/ })
+        .first()
+        .click();
       await page.waitForFunction(() => document.querySelectorAll('#calls .entry').length === 50);
       return `${short} Longest gap between ${gaps.length} frames ${longest.toFixed(0)} ms, ${(whole / 1000).toFixed(1)} s in all`;
     },

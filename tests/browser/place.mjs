@@ -6,7 +6,10 @@ export const placeChecks = [
   {
     name: 'place: one station, checked against a sphere, saved as GPX and GeoJSON',
     async run({ page, open }) {
-      const question = { own: '56°22.00′ N 006°24.00′ W', stations: 'Tern of Ardle; 56°18′ N 006°32′ W; 14:32' };
+      const question = {
+        own: '56°22.00′ N 006°24.00′ W',
+        stations: 'Tern of Ardle; 56°18′ N 006°32′ W; 14:32',
+      };
       await open(`workbench/place.html#${new URLSearchParams(question)}`);
       await page.locator('#plot').waitFor();
       const told = (await page.getByText(/M, .*° true/).textContent()) ?? '';
@@ -18,7 +21,11 @@ export const placeChecks = [
       const gpx = await saved(page, 'Save as GPX');
       const place = await page.evaluate((text) => {
         const point = new DOMParser().parseFromString(text, 'application/xml').querySelector('wpt');
-        return [point.getAttribute('lat'), point.getAttribute('lon'), point.querySelector('name').textContent];
+        return [
+          point.getAttribute('lat'),
+          point.getAttribute('lon'),
+          point.querySelector('name').textContent,
+        ];
       }, gpx);
       assert.deepEqual(place, ['56.308333', '-6.541667', 'Tern of Ardle']);
       const geojson = JSON.parse(await saved(page, 'Save as GeoJSON'));
@@ -32,7 +39,9 @@ export const placeChecks = [
       await open('workbench/place.html');
       await page.locator('#stations').focus();
       await page.keyboard.press('Control+A');
-      await page.keyboard.insertText('!Bounty of Lorn; 56°26.7240′ N 006°03.3300′ W; 14:40\nPellinore; somewhere; 13:50');
+      await page.keyboard.insertText(
+        '!Bounty of Lorn; 56°26.7240′ N 006°03.3300′ W; 14:40\nPellinore; somewhere; 13:50',
+      );
       await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
       await assertText(page.locator('#issues'), /Line 2:/);
       const address = page.url();
@@ -44,14 +53,22 @@ export const placeChecks = [
 ];
 
 async function saved(page, button) {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
   return readFileSync(await download.path(), 'utf8');
 }
 
 /** Great circle on a sphere whose minute is one nautical mile. */
 function onSphere(latitude1, longitude1, latitude2, longitude2) {
-  const [a, b, d] = [latitude1, latitude2, longitude2 - longitude1].map((degrees) => (degrees * Math.PI) / 180);
+  const [a, b, d] = [latitude1, latitude2, longitude2 - longitude1].map(
+    (degrees) => (degrees * Math.PI) / 180,
+  );
   const angle = Math.acos(Math.sin(a) * Math.sin(b) + Math.cos(a) * Math.cos(b) * Math.cos(d));
-  const bearing = Math.atan2(Math.sin(d) * Math.cos(b), Math.cos(a) * Math.sin(b) - Math.sin(a) * Math.cos(b) * Math.cos(d));
+  const bearing = Math.atan2(
+    Math.sin(d) * Math.cos(b),
+    Math.cos(a) * Math.sin(b) - Math.sin(a) * Math.cos(b) * Math.cos(d),
+  );
   return { miles: ((angle * 180) / Math.PI) * 60, bearing: ((bearing * 180) / Math.PI + 360) % 360 };
 }

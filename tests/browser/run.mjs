@@ -8,8 +8,8 @@ import { chromium } from 'playwright-core';
 import { callChecks } from './call.mjs';
 import { channelChecks } from './channel.mjs';
 import { docsChecks } from './docs.mjs';
-import { exchangeChecks } from './exchange.mjs';
 import { everyPageChecks } from './every-page.mjs';
+import { exchangeChecks } from './exchange.mjs';
 import { linkChecks } from './links.mjs';
 import { logChecks } from './log.mjs';
 import { numberChecks } from './number.mjs';
@@ -104,7 +104,9 @@ for (const { name, options, browserArgs, run } of checks) {
     console.log(`ok   ${name}${told === undefined ? '' : ` (${told})`}`);
   } catch (error) {
     failed++;
-    console.log(`FAIL ${name}\n    ${error.stack ?? error}${faults.length > 0 ? `\n    ${faults.join('\n    ')}` : ''}`);
+    console.log(
+      `FAIL ${name}\n    ${error.stack ?? error}${faults.length > 0 ? `\n    ${faults.join('\n    ')}` : ''}`,
+    );
   }
   await context.close();
   if (browser !== shared) await browser.close();

@@ -16,7 +16,8 @@ export async function serve(folder, under = '/some/place/') {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url, 'http://127.0.0.1');
     const path = join(folder, normalize(decodeURIComponent(pathname.slice(under.length - 1))));
-    const found = pathname.startsWith(under) && path.startsWith(folder) && existsSync(path) && statSync(path).isFile();
+    const found =
+      pathname.startsWith(under) && path.startsWith(folder) && existsSync(path) && statSync(path).isFile();
     if (!found) {
       response.writeHead(404).end();
       return;

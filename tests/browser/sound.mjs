@@ -22,7 +22,9 @@ export const soundChecks = [
       await chooser.setFiles(join(out, 'test-call.wav'));
       await assertText(page.locator('#in-short'), /^One call heard/);
       await assertText(page.locator('#heard h3'), /^Test call from Merrow .* to Skerra Coastguard/);
-      await page.locator('#file').setInputFiles({ name: 'note.txt', mimeType: 'text/plain', buffer: Buffer.from('no sound') });
+      await page
+        .locator('#file')
+        .setInputFiles({ name: 'note.txt', mimeType: 'text/plain', buffer: Buffer.from('no sound') });
       await assertText(page.locator('#in-short'), /^note\.txt holds no sound/);
     },
   },

@@ -1,7 +1,5 @@
 import {
   type Call,
-  type NatureOfDistress,
-  type Reason,
   composeAllShipsCall,
   composeAreaCall,
   composeDistressAcknowledgement,
@@ -18,17 +16,19 @@ import {
   composeTestAcknowledgement,
   composeTestCall,
   composeUnableToComply,
+  type NatureOfDistress,
+  type Reason,
 } from 'seahail/call';
 import { parseIdentity } from 'seahail/identity';
 import {
   type Coordinates,
   type GeographicArea,
-  type ReportedPosition,
-  type TimeOfDay,
   parsePosition,
+  type ReportedPosition,
   reportPosition,
+  type TimeOfDay,
 } from 'seahail/position';
-import { type Issue, type Result, failure, success } from 'seahail/result';
+import { failure, type Issue, type Result, success } from 'seahail/result';
 import type { Question } from '../frame/finding.ts';
 
 /** The blanks that each kind of call fills beside its sender. */
@@ -61,7 +61,9 @@ export function composeFrom(question: Question): Result<Call> {
     return undefined;
   };
   const identity = (name: string): string =>
-    (name === 'from' || blanks.includes(name) ? taken(name, parseIdentity(question[name]))?.mmsi : undefined) ?? '';
+    (name === 'from' || blanks.includes(name)
+      ? taken(name, parseIdentity(question[name]))?.mmsi
+      : undefined) ?? '';
 
   const parties = { from: identity('from'), to: identity('to'), distressed: identity('distressed') };
   const place = blanks.includes('position') ? taken('position', positionFrom(question)) : undefined;
@@ -106,7 +108,9 @@ function composed(
     case 'polling-call':
       return composePollingCall({ from, to });
     case 'individual-acknowledgement':
-      return composeIndividualAcknowledgement({ call: composeIndividualCall({ from: to, to: from, channel }) });
+      return composeIndividualAcknowledgement({
+        call: composeIndividualCall({ from: to, to: from, channel }),
+      });
     case 'unable-to-comply':
       return composeUnableToComply({
         call: composeIndividualCall({ from: to, to: from }),

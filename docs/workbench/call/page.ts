@@ -8,13 +8,13 @@ import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 import { planOf } from '../frame/plans.ts';
-import { saveFile } from '../frame/save.ts';
 import { throughSoundPath, withNoise } from '../frame/samples.ts';
+import { saveFile } from '../frame/save.ts';
 import { heardCard } from '../sound/heard.ts';
 import { listenThrough } from '../sound/listen.ts';
 import { bitDrawing } from './bits.ts';
-import { wordsToSpeak } from './words.ts';
 import { blanksOf, composeFrom } from './compose.ts';
+import { wordsToSpeak } from './words.ts';
 
 /** What a sound card is likely to run at, and what the receiver is given. */
 const [MADE_AT, HEARD_AT] = [44_100, 48_000];
@@ -30,7 +30,12 @@ offAir.addEventListener('change', allowSound);
 byId('play').addEventListener('click', () => play());
 byId('save').addEventListener('click', () => {
   const samples = soundOf(HEARD_AT);
-  if (samples !== null) saveFile(`${made?.call.kind ?? 'call'}.wav`, new Uint8Array(writeWav(samples, { sampleRate: HEARD_AT })), 'audio/wav');
+  if (samples !== null)
+    saveFile(
+      `${made?.call.kind ?? 'call'}.wav`,
+      new Uint8Array(writeWav(samples, { sampleRate: HEARD_AT })),
+      'audio/wav',
+    );
 });
 byId('decode').addEventListener('click', () => {
   void readBack();
@@ -54,10 +59,13 @@ function answer(question: Question): void {
     made = null;
     announce('Not a call yet.');
     fill(byId('cautions'));
-    fill(byId('issues'), findings(result.issues, (suggestion) => {
-      const [blank] = result.issues.find((issue) => issue.suggestion === suggestion)?.at ?? [];
-      if (typeof blank === 'string') finding.set({ [blank]: suggestion });
-    }));
+    fill(
+      byId('issues'),
+      findings(result.issues, (suggestion) => {
+        const [blank] = result.issues.find((issue) => issue.suggestion === suggestion)?.at ?? [];
+        if (typeof blank === 'string') finding.set({ [blank]: suggestion });
+      }),
+    );
     return;
   }
   const call = result.value;
@@ -87,12 +95,24 @@ function answer(question: Question): void {
 function noticesOf(call: Call, question: Question): HTMLElement {
   const plan = question['plan'];
   const notices = checkCall(call, plan === '' ? {} : { plan: planOf(plan) });
-  return findings(notices) ?? h('p', {}, 'Nothing in the tables. That is no leave to send: the licence and the operator decide.');
+  return (
+    findings(notices) ??
+    h('p', {}, 'Nothing in the tables. That is no leave to send: the licence and the operator decide.')
+  );
 }
 
 function wire(call: Call): readonly HTMLElement[] {
   const block = (title: string, direction: 'received' | 'commanded'): HTMLElement =>
-    h('div', {}, h('h3', {}, title), h('pre', { class: 'lines', tabindex: 0, 'aria-label': title }, writeSentences(call, { direction }).join('\n')));
+    h(
+      'div',
+      {},
+      h('h3', {}, title),
+      h(
+        'pre',
+        { class: 'lines', tabindex: 0, 'aria-label': title },
+        writeSentences(call, { direction }).join('\n'),
+      ),
+    );
   const received = block('As a radio reports it', 'received');
   if (call.kind.startsWith('distress-')) {
     return [received, h('p', {}, 'No sentence that would order a radio to send this is shown here.')];
@@ -108,7 +128,12 @@ function allowSound(): void {
 
 function soundOf(sampleRate: number): Float32Array | null {
   if (made === null) return null;
-  return modulate(made.burst, { sampleRate, leadIn: 0.1, tail: 0.1, staysOffAir: made.distress && offAir.checked });
+  return modulate(made.burst, {
+    sampleRate,
+    leadIn: 0.1,
+    tail: 0.1,
+    staysOffAir: made.distress && offAir.checked,
+  });
 }
 
 function play(): void {
@@ -137,7 +162,9 @@ async function readBack(): Promise<void> {
   if (asked !== before) return;
   fill(
     byId('heard'),
-    heard.length === 0 ? h('p', {}, 'No call was heard in it.') : heard.map((each) => heardCard(each, HEARD_AT)),
+    heard.length === 0
+      ? h('p', {}, 'No call was heard in it.')
+      : heard.map((each) => heardCard(each, HEARD_AT)),
     findings(issues),
   );
 }

@@ -14,9 +14,18 @@ export function wordsToSpeak(call: Call): readonly (HTMLElement | null)[] {
   if (call.kind.startsWith('distress-')) {
     return [cautionBox([{ text: caution, clause }]), spoken(lines)];
   }
-  return [lines.length === 0 ? h('p', {}, 'Nothing: the sets settle it between them.') : spoken(lines), h('p', { class: 'mind' }, sentence(caution))];
+  return [
+    lines.length === 0 ? h('p', {}, 'Nothing: the sets settle it between them.') : spoken(lines),
+    h('p', { class: 'mind' }, sentence(caution)),
+  ];
 }
 
 function spoken(lines: readonly { readonly say: string }[]): HTMLElement | null {
-  return lines.length === 0 ? null : h('ul', { class: 'spoken' }, lines.map(({ say }) => h('li', {}, say)));
+  return lines.length === 0
+    ? null
+    : h(
+        'ul',
+        { class: 'spoken' },
+        lines.map(({ say }) => h('li', {}, say)),
+      );
 }

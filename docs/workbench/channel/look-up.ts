@@ -47,7 +47,9 @@ function card(channel: Channel): HTMLElement {
       channel.powerRule === null ? null : h('p', { class: 'mind' }, sentence(channel.powerRule)),
       channel.caution === null ? null : h('p', { class: 'mind' }, sentence(channel.caution)),
       channel.region === null ? null : h('p', { class: 'mind' }, `Where: ${sentence(channel.region)}`),
-      channel.aliases.length === 0 ? null : h('p', { class: 'mind' }, `Also written ${channel.aliases.join(', ')}.`),
+      channel.aliases.length === 0
+        ? null
+        : h('p', { class: 'mind' }, `Also written ${channel.aliases.join(', ')}.`),
       h('p', { class: 'clause' }, evidence.frequency.source, remembered ? ', partly from memory' : ''),
     ),
   );

@@ -1,4 +1,9 @@
-import { type RuledOutChannel, type WorkingChannels, type WorkingPurpose, workingChannels } from 'seahail/channel';
+import {
+  type RuledOutChannel,
+  type WorkingChannels,
+  type WorkingPurpose,
+  workingChannels,
+} from 'seahail/channel';
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
@@ -29,10 +34,7 @@ bindShare();
 
 function answer(question: Question): void {
   const [here, there] = [planOf(question['here']), planOf(question['there'])];
-  const found = workingChannels(
-    here === there ? here : [here, there],
-    question['purpose'] as WorkingPurpose,
-  );
+  const found = workingChannels(here === there ? here : [here, there], question['purpose'] as WorkingPurpose);
   const [best] = found.ranked;
   announce(
     best === undefined
@@ -50,17 +52,32 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
       'li',
       { class: 'channel' },
       h('b', {}, channel.designator),
-      h('div', {}, h('p', {}, h('i', {}, FITNESS[channel.fitness]), '. ', sentence(channel.reason)),
+      h(
+        'div',
+        {},
+        h('p', {}, h('i', {}, FITNESS[channel.fitness]), '. ', sentence(channel.reason)),
         channel.notices.map((notice) =>
-          h('p', { class: 'mind' }, sentence(notice.message), ' ', h('span', { class: 'clause' }, notice.clause ?? '')),
-        )),
+          h(
+            'p',
+            { class: 'mind' },
+            sentence(notice.message),
+            ' ',
+            h('span', { class: 'clause' }, notice.clause ?? ''),
+          ),
+        ),
+      ),
     ),
   );
   const list = h('ol', { class: 'channels' }, rows.slice(0, SHOWN));
   if (rows.length <= SHOWN) return [list];
   return [
     list,
-    h('details', {}, h('summary', {}, `${rows.length - SHOWN} more that serve`), h('ol', { class: 'channels', start: SHOWN + 1 }, rows.slice(SHOWN))),
+    h(
+      'details',
+      {},
+      h('summary', {}, `${rows.length - SHOWN} more that serve`),
+      h('ol', { class: 'channels', start: SHOWN + 1 }, rows.slice(SHOWN)),
+    ),
   ];
 }
 

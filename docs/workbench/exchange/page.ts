@@ -2,8 +2,17 @@ import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { cautionBox, sentence } from '../frame/ledger.ts';
-import { type Choice, type Line, type Play, type Turn, advance, beginPlay, choose, nextHappening } from './play.ts';
-import { type Scene, manners, scenes } from './scenes.ts';
+import {
+  advance,
+  beginPlay,
+  type Choice,
+  choose,
+  type Line,
+  nextHappening,
+  type Play,
+  type Turn,
+} from './play.ts';
+import { manners, type Scene, scenes } from './scenes.ts';
 
 /** Steps a link may hold: a play that is longer goes in circles. */
 const MOST_MOVES = 200;
@@ -23,13 +32,18 @@ const VERBS: Readonly<Record<Line['kind'], string>> = {
   reject: 'declines',
 };
 
-fill(byId('scene'), scenes.map(({ word, title }) => h('option', { value: word }, title)));
+fill(
+  byId('scene'),
+  scenes.map(({ word, title }) => h('option', { value: word }, title)),
+);
 let setting = '';
 const finding = bindFinding(byId<HTMLFormElement>('question'), answer);
 bindShare();
 byId('next').addEventListener('click', () => move('n'));
 byId('again').addEventListener('click', () => finding.set({ moves: '' }));
-byId('back').addEventListener('click', () => finding.set({ moves: byId<HTMLInputElement>('moves').value.slice(0, -1) }));
+byId('back').addEventListener('click', () =>
+  finding.set({ moves: byId<HTMLInputElement>('moves').value.slice(0, -1) }),
+);
 
 function move(how: string): void {
   finding.set({ moves: byId<HTMLInputElement>('moves').value + how });
@@ -51,7 +65,11 @@ function answer(question: Question): void {
 
 /** The play that the moves lead to: `n` for the next happening, a figure for a choice. */
 function replay(scene: Scene, question: Question): Play {
-  let play = beginPlay(scene, manners.get(question['manner'] ?? '') ?? 'by-hand', (question['air'] ?? 'clean') as Play['air']);
+  let play = beginPlay(
+    scene,
+    manners.get(question['manner'] ?? '') ?? 'by-hand',
+    (question['air'] ?? 'clean') as Play['air'],
+  );
   for (const how of (question['moves'] ?? '').slice(0, MOST_MOVES)) {
     play = how === 'n' ? advance(play) : choose(play, Number.parseInt(how, 36));
   }
@@ -66,13 +84,22 @@ function show(play: Play): void {
   fill(
     byId('caution'),
     scene.word === 'distress' || scene.word === 'answered'
-      ? cautionBox([{ text: 'A pretended distress, for learning only. A false alert on the air starts a search and is an offence', clause: '47 CFR 80.335; Radio Regulations Art. 32, from memory' }])
+      ? cautionBox([
+          {
+            text: 'A pretended distress, for learning only. A false alert on the air starts a search and is an offence',
+            clause: '47 CFR 80.335; Radio Regulations Art. 32, from memory',
+          },
+        ])
       : null,
   );
-  fill(byId('script'), withoutEchoes(turns).map((turn) => turnItem(play, turn)));
+  fill(
+    byId('script'),
+    withoutEchoes(turns).map((turn) => turnItem(play, turn)),
+  );
   fill(byId('choices'), choicesOf(play, choices));
   byId<HTMLButtonElement>('next').disabled = over;
-  byId('next').textContent = over && choices.length > 0 ? 'They wait for somebody' : over ? 'Nothing more happens' : 'Next';
+  byId('next').textContent =
+    over && choices.length > 0 ? 'They wait for somebody' : over ? 'Nothing more happens' : 'Next';
   byId<HTMLButtonElement>('back').disabled = turns.length === 0;
   byId<HTMLButtonElement>('again').disabled = turns.length === 0;
 }
@@ -92,7 +119,9 @@ function withoutEchoes(turns: readonly Turn[]): readonly Turn[] {
 
 function told({ scene }: Play, { lines }: Turn): string {
   const line = lines.find(({ kind }) => kind !== 'person' && kind !== 'clock') ?? lines[0];
-  return line === undefined ? '' : `${scene.roles[line.side].name} ${VERBS[line.kind]}${separator(line.kind)}${line.text}`;
+  return line === undefined
+    ? ''
+    : `${scene.roles[line.side].name} ${VERBS[line.kind]}${separator(line.kind)}${line.text}`;
 }
 
 function turnItem({ scene }: Play, { at, lines }: Turn): HTMLElement {
@@ -110,8 +139,22 @@ function lineItem({ kind, text, clause, caution, spoken }: Line): HTMLElement {
   return h(
     'div',
     { class: verb === '' ? 'stage' : 'said' },
-    h('p', {}, h('i', {}, verb), separator(kind), ended(text), ' ', clause === null ? '' : h('span', { class: 'clause' }, clause)),
-    spoken.length === 0 ? null : h('ul', { class: kind === 'speak' ? 'spoken' : '' }, spoken.map((words) => h('li', {}, words))),
+    h(
+      'p',
+      {},
+      h('i', {}, verb),
+      separator(kind),
+      ended(text),
+      ' ',
+      clause === null ? '' : h('span', { class: 'clause' }, clause),
+    ),
+    spoken.length === 0
+      ? null
+      : h(
+          'ul',
+          { class: kind === 'speak' ? 'spoken' : '' },
+          spoken.map((words) => h('li', {}, words)),
+        ),
     caution === null ? null : h('p', { class: 'mind' }, sentence(caution)),
   );
 }
@@ -136,7 +179,17 @@ function choicesOf({ scene }: Play, choices: readonly Choice[]): HTMLElement | n
       'p',
       { class: 'buttons' },
       choices.map(({ side, label }, index) =>
-        h('button', { type: 'button', onclick: () => { move(index.toString(36)); byId('next').focus(); } }, `${scene.roles[side].name}: ${label}`),
+        h(
+          'button',
+          {
+            type: 'button',
+            onclick: () => {
+              move(index.toString(36));
+              byId('next').focus();
+            },
+          },
+          `${scene.roles[side].name}: ${label}`,
+        ),
       ),
     ),
   );

@@ -1,6 +1,14 @@
 import { encodeCall, type Verdict } from 'seahail/burst';
 import { type Call, describeCall, spokenScript } from 'seahail/call';
-import { type Effect, type Policy, type StationEvent, type StationState, createStation, nextWake, step } from 'seahail/station';
+import {
+  createStation,
+  type Effect,
+  nextWake,
+  type Policy,
+  type StationEvent,
+  type StationState,
+  step,
+} from 'seahail/station';
 import { inventedName } from '../frame/names.ts';
 import { BEGIN, type Role, type Scene } from './scenes.ts';
 
@@ -50,29 +58,58 @@ export interface Play {
 
 /** A play before its first step. */
 export function beginPlay(scene: Scene, manner: Policy, air: Play['air']): Play {
-  const stations = scene.roles.map((role, side) => stationFor(role, side === 1 ? manner : 'by-hand', side + 1));
+  const stations = scene.roles.map((role, side) =>
+    stationFor(role, side === 1 ? manner : 'by-hand', side + 1),
+  );
   return {
     scene,
     air,
     now: BEGIN,
     states: stations as unknown as Play['states'],
-    ahead: scene.opening.map(({ after, event }) => ({ at: BEGIN + after, side: 0, event: { ...event, at: BEGIN + after } })),
+    ahead: scene.opening.map(({ after, event }) => ({
+      at: BEGIN + after,
+      side: 0,
+      event: { ...event, at: BEGIN + after },
+    })),
     choices: [],
     turns: [],
   };
 }
 
 function stationFor(role: Role, policy: Policy, seed: number): StationState {
-  const policies = { individual: policy, position: policy, test: 'automatic', polling: 'automatic', group: 'by-hand', area: 'by-hand', 'all-ships': 'by-hand' } as const;
-  const station = createStation({ mmsi: role.mmsi, equipment: role.equipment, groups: role.groups ?? [], policies, seed });
-  return step(station, { kind: 'fix', at: BEGIN - 60_000, position: role.position, source: 'instrument' }).state;
+  const policies = {
+    individual: policy,
+    position: policy,
+    test: 'automatic',
+    polling: 'automatic',
+    group: 'by-hand',
+    area: 'by-hand',
+    'all-ships': 'by-hand',
+  } as const;
+  const station = createStation({
+    mmsi: role.mmsi,
+    equipment: role.equipment,
+    groups: role.groups ?? [],
+    policies,
+    seed,
+  });
+  return step(station, { kind: 'fix', at: BEGIN - 60_000, position: role.position, source: 'instrument' })
+    .state;
 }
 
 /** What happens next without anybody's doing; `null` when nothing does. */
 export function nextHappening(play: Play): Happening | null {
   const wakes = play.states.flatMap((state, side): Happening[] => {
     const at = nextWake(state);
-    return at === null ? [] : [{ at: Math.max(at, play.now), side: side as Side, event: { kind: 'clock', at: Math.max(at, play.now) } }];
+    return at === null
+      ? []
+      : [
+          {
+            at: Math.max(at, play.now),
+            side: side as Side,
+            event: { kind: 'clock', at: Math.max(at, play.now) },
+          },
+        ];
   });
   const all = [...play.ahead, ...wakes].sort((a, b) => a.at - b.at);
   return all[0] ?? null;
@@ -96,7 +133,9 @@ export function choose(play: Play, index: number): Play {
 function follow(play: Play, { at, side, event }: Happening, label?: string): Play {
   const now = Math.max(at, play.now);
   const turn = step(play.states[side], { ...event, at: now });
-  const states = play.states.map((state, index) => (index === side ? turn.state : state)) as unknown as Play['states'];
+  const states = play.states.map((state, index) =>
+    index === side ? turn.state : state,
+  ) as unknown as Play['states'];
   const lines: Line[] = [];
   const first = firstLine(event, label);
   if (first !== null) lines.push(plain(side, event.kind === 'clock' ? 'clock' : 'person', first));
@@ -108,7 +147,8 @@ function follow(play: Play, { at, side, event }: Happening, label?: string): Pla
   }
   after = { ...after, choices: after.choices.filter((choice) => stillOpen(choice, states)) };
   // A clock that only looked, or a station that only listens, is no step worth showing.
-  if (lines.every(({ kind }) => kind === 'clock')) return nextHappening(after) === null ? after : advance(after);
+  if (lines.every(({ kind }) => kind === 'clock'))
+    return nextHappening(after) === null ? after : advance(after);
   return { ...after, turns: [...play.turns, { at: now, lines }] };
 }
 
@@ -121,7 +161,15 @@ function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
     case 'send': {
       const end = now + Math.round((encodeCall(effect.call).bits.length * effect.times) / 1.2);
       const heard: Happening[] =
-        play.air === 'lost' ? [] : [{ at: end, side: other, event: { kind: 'heard', at: end, call: effect.call, verdict: play.air } }];
+        play.air === 'lost'
+          ? []
+          : [
+              {
+                at: end,
+                side: other,
+                event: { kind: 'heard', at: end, call: effect.call, verdict: play.air },
+              },
+            ];
       return then(
         { at: now, side: other, event: { kind: 'channel', at: now, busy: true } },
         { at: end, side, event: { kind: 'sent', at: end, dialogue: effect.dialogue ?? 0 } },
@@ -134,9 +182,17 @@ function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
     case 'ask':
       return offer(...effect.answers.flatMap((answer) => choicesFor(side, answer, effect.dialogue ?? 0)));
     case 'speak':
-      return offer({ side, label: 'The words were spoken', event: { kind: 'spoken', at: 0, dialogue: effect.dialogue ?? 0 } });
+      return offer({
+        side,
+        label: 'The words were spoken',
+        event: { kind: 'spoken', at: 0, dialogue: effect.dialogue ?? 0 },
+      });
     case 'advise':
-      return offer(...(effect.advice.question?.answers ?? []).flatMap((answer) => choicesFor(side, answer, effect.dialogue ?? 0)));
+      return offer(
+        ...(effect.advice.question?.answers ?? []).flatMap((answer) =>
+          choicesFor(side, answer, effect.dialogue ?? 0),
+        ),
+      );
     default:
       return play;
   }
@@ -180,7 +236,10 @@ function choicesFor(side: Side, kind: string, dialogue: number): readonly Choice
 /** Questions of a dialogue go with the act that answers one of them. */
 function choicesAfter(play: Play, side: Side, event: StationEvent): readonly Choice[] {
   if (!('dialogue' in event) || event.kind === 'sent') return play.choices;
-  return play.choices.filter((choice) => choice.side !== side || !('dialogue' in choice.event) || choice.event.dialogue !== event.dialogue);
+  return play.choices.filter(
+    (choice) =>
+      choice.side !== side || !('dialogue' in choice.event) || choice.event.dialogue !== event.dialogue,
+  );
 }
 
 function stillOpen(choice: Choice, states: Play['states']): boolean {
@@ -213,16 +272,22 @@ function firstLine(event: StationEvent, label: string | undefined): string | nul
 function lineOf(role: Role, side: Side, effect: Effect): Line | null {
   const { clause, caution } = effect;
   const said = (text: string, spoken: readonly string[] = []): Line | null =>
-    effect.kind === 'wake' || effect.kind === 'log' ? null : { side, kind: effect.kind, text, clause, caution, spoken };
+    effect.kind === 'wake' || effect.kind === 'log'
+      ? null
+      : { side, kind: effect.kind, text, clause, caution, spoken };
   switch (effect.kind) {
     case 'send':
-      return said(`on channel 70${effect.times === 5 ? ', five times in a row' : ''}: ${describe(effect.call)}`);
+      return said(
+        `on channel 70${effect.times === 5 ? ', five times in a row' : ''}: ${describe(effect.call)}`,
+      );
     case 'stop-sending':
       return said('the transmission');
     case 'tune':
       return said(`to channel ${effect.channel}`);
     case 'sound':
-      return said(`the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', for a moment' : ', until it is silenced'}`);
+      return said(
+        `the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', for a moment' : ', until it is silenced'}`,
+      );
     case 'silence':
       return said(`the alarm for ${effect.alarm}`);
     case 'show':
@@ -232,7 +297,10 @@ function lineOf(role: Role, side: Side, effect: Effect): Line | null {
     case 'speak':
       return said(`on channel ${effect.channel}`, wordsFor(role, effect.call));
     case 'advise':
-      return said('what to do', effect.advice.now.map(({ text, clause: source }) => `${text} (${source})`));
+      return said(
+        'what to do',
+        effect.advice.now.map(({ text, clause: source }) => `${text} (${source})`),
+      );
     case 'reject':
       return said(effect.issue.message);
     default:

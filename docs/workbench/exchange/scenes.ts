@@ -1,5 +1,10 @@
-import { composeGroupCall, composeIndividualCall, composePositionRequest, composeTestCall } from 'seahail/call';
 import type { EquipmentClass } from 'seahail/call';
+import {
+  composeGroupCall,
+  composeIndividualCall,
+  composePositionRequest,
+  composeTestCall,
+} from 'seahail/call';
 import type { Coordinates } from 'seahail/position';
 import type { Policy, StationEvent } from 'seahail/station';
 
@@ -63,7 +68,15 @@ export const scenes: readonly Scene[] = [
     title: 'Merrow calls Tern of Ardle to channel 72',
     roles: [merrow, tern],
     opening: [
-      { after: 0, event: { kind: 'call', at: BEGIN, call: composeIndividualCall({ from: by.from, to: tern.mmsi, channel: '72' }), attempts: 2 } },
+      {
+        after: 0,
+        event: {
+          kind: 'call',
+          at: BEGIN,
+          call: composeIndividualCall({ from: by.from, to: tern.mmsi, channel: '72' }),
+          attempts: 2,
+        },
+      },
     ],
   },
   {
@@ -71,7 +84,10 @@ export const scenes: readonly Scene[] = [
     title: 'Merrow asks Tern of Ardle where she is',
     roles: [merrow, tern],
     opening: [
-      { after: 0, event: { kind: 'call', at: BEGIN, call: composePositionRequest({ from: by.from, to: tern.mmsi }) } },
+      {
+        after: 0,
+        event: { kind: 'call', at: BEGIN, call: composePositionRequest({ from: by.from, to: tern.mmsi }) },
+      },
     ],
   },
   {
@@ -79,7 +95,10 @@ export const scenes: readonly Scene[] = [
     title: 'Merrow tries her set with Skerra Coastguard',
     roles: [merrow, coastguard],
     opening: [
-      { after: 0, event: { kind: 'call', at: BEGIN, call: composeTestCall({ from: by.from, to: coastguard.mmsi }) } },
+      {
+        after: 0,
+        event: { kind: 'call', at: BEGIN, call: composeTestCall({ from: by.from, to: coastguard.mmsi }) },
+      },
     ],
   },
   {
@@ -87,7 +106,14 @@ export const scenes: readonly Scene[] = [
     title: 'Merrow calls the sailing club to channel 77',
     roles: [merrow, tern],
     opening: [
-      { after: 0, event: { kind: 'call', at: BEGIN, call: composeGroupCall({ from: by.from, to: '023299905', channel: '77' }) } },
+      {
+        after: 0,
+        event: {
+          kind: 'call',
+          at: BEGIN,
+          call: composeGroupCall({ from: by.from, to: '023299905', channel: '77' }),
+        },
+      },
     ],
   },
   {

@@ -1,7 +1,9 @@
 /** What may stand inside an element. */
 export type Child = Node | string | number | null | undefined | readonly Child[];
 
-type Attributes = Readonly<Record<string, string | number | boolean | null | undefined | ((event: Event) => void)>>;
+type Attributes = Readonly<
+  Record<string, string | number | boolean | null | undefined | ((event: Event) => void)>
+>;
 
 /** An element with attributes and children; `onclick` and the like take functions, `false` and `null` leave an attribute out. */
 export function h<Name extends keyof HTMLElementTagNameMap>(

@@ -11,13 +11,19 @@ const MOST = 6000;
  *
  * Fields are left out of the address while they hold what the page began with. Nothing behind `#` is sent to a server.
  */
-export function bindFinding(form: HTMLFormElement, answer: (question: Question) => void): { set(changes: Question): void } {
+export function bindFinding(
+  form: HTMLFormElement,
+  answer: (question: Question) => void,
+): { set(changes: Question): void } {
   const begun = read(form);
   let asked = '';
 
   function fromAddress(): void {
     const given = new URLSearchParams(location.hash.slice(1));
-    write(form, Object.fromEntries(Object.keys(begun).map((name) => [name, given.get(name) ?? begun[name] ?? ''])));
+    write(
+      form,
+      Object.fromEntries(Object.keys(begun).map((name) => [name, given.get(name) ?? begun[name] ?? ''])),
+    );
     ask();
   }
 
@@ -28,7 +34,8 @@ export function bindFinding(form: HTMLFormElement, answer: (question: Question) 
     );
     const hash = address.toString();
     asked = hash;
-    if (hash !== location.hash.slice(1)) history.replaceState(null, '', hash === '' ? location.pathname : `#${hash}`);
+    if (hash !== location.hash.slice(1))
+      history.replaceState(null, '', hash === '' ? location.pathname : `#${hash}`);
     answer(question);
   }
 
@@ -53,7 +60,8 @@ export function bindFinding(form: HTMLFormElement, answer: (question: Question) 
 function read(form: HTMLFormElement): Record<string, string> {
   const question: Record<string, string> = {};
   for (const field of fieldsOf(form)) {
-    if (field instanceof HTMLInputElement && field.type === 'checkbox') question[field.name] = field.checked ? 'yes' : '';
+    if (field instanceof HTMLInputElement && field.type === 'checkbox')
+      question[field.name] = field.checked ? 'yes' : '';
     else question[field.name] = field.value;
   }
   return question;
@@ -71,7 +79,9 @@ function write(form: HTMLFormElement, question: Question): void {
 function fieldsOf(form: HTMLFormElement): (HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement)[] {
   return [...form.elements].filter(
     (field): field is HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement =>
-      (field instanceof HTMLInputElement || field instanceof HTMLSelectElement || field instanceof HTMLTextAreaElement) &&
+      (field instanceof HTMLInputElement ||
+        field instanceof HTMLSelectElement ||
+        field instanceof HTMLTextAreaElement) &&
       field.name !== '' &&
       field.type !== 'file' &&
       field.dataset['unkept'] === undefined,
@@ -97,7 +107,8 @@ export function bindShare(): void {
         told.textContent = 'Link copied. Whoever opens it sees this finding.';
       },
       () => {
-        told.textContent = 'The browser did not allow copying. Copy the address of this page: it holds the finding.';
+        told.textContent =
+          'The browser did not allow copying. Copy the address of this page: it holds the finding.';
       },
     );
   });

@@ -19,15 +19,28 @@ export function ledger(lines: readonly (LedgerLine | null)[]): HTMLElement {
       .map(({ what, answer, clause }) => {
         const margin = clause === above ? undefined : clause;
         above = clause;
-        return h('div', {}, h('dt', {}, what), h('dd', {}, answer), margin === undefined ? null : h('dd', { class: 'margin' }, margin));
+        return h(
+          'div',
+          {},
+          h('dt', {}, what),
+          h('dd', {}, answer),
+          margin === undefined ? null : h('dd', { class: 'margin' }, margin),
+        );
       }),
   );
 }
 
 /** Issues or notices, each with what was wanted and by which rule; readings that may be meant are for a person to press. */
-export function findings(issues: readonly Issue[], choose?: (suggestion: string) => void): HTMLElement | null {
+export function findings(
+  issues: readonly Issue[],
+  choose?: (suggestion: string) => void,
+): HTMLElement | null {
   if (issues.length === 0) return null;
-  return h('ul', { class: 'findings' }, issues.map((issue) => finding(issue, choose)));
+  return h(
+    'ul',
+    { class: 'findings' },
+    issues.map((issue) => finding(issue, choose)),
+  );
 }
 
 function finding(issue: Issue, choose: ((suggestion: string) => void) | undefined): HTMLElement {
@@ -38,19 +51,42 @@ function finding(issue: Issue, choose: ((suggestion: string) => void) | undefine
     h('p', {}, sentence(issue.message)),
     suggestion === undefined || choose === undefined
       ? null
-      : h('p', {}, h('button', { type: 'button', class: 'reading', onclick: () => choose(suggestion) }, 'Read it as ', h('b', {}, suggestion))),
-    h('p', { class: 'margin' }, issue.clause ?? '', issue.clause === undefined ? '' : h('br'), h('code', {}, issue.code)),
+      : h(
+          'p',
+          {},
+          h(
+            'button',
+            { type: 'button', class: 'reading', onclick: () => choose(suggestion) },
+            'Read it as ',
+            h('b', {}, suggestion),
+          ),
+        ),
+    h(
+      'p',
+      { class: 'margin' },
+      issue.clause ?? '',
+      issue.clause === undefined ? '' : h('br'),
+      h('code', {}, issue.code),
+    ),
   );
 }
 
 /** A boxed caution: text and the rule it comes from. */
-export function cautionBox(cautions: readonly { readonly text: string; readonly clause: string }[]): HTMLElement | null {
+export function cautionBox(
+  cautions: readonly { readonly text: string; readonly clause: string }[],
+): HTMLElement | null {
   if (cautions.length === 0) return null;
   return h(
     'div',
     { class: 'caution', role: 'note', 'aria-label': 'Caution' },
     h('p', { class: 'caution-word' }, 'Caution'),
-    h('ul', {}, cautions.map(({ text, clause }) => h('li', {}, sentence(text), ' ', h('span', { class: 'clause' }, clause)))),
+    h(
+      'ul',
+      {},
+      cautions.map(({ text, clause }) =>
+        h('li', {}, sentence(text), ' ', h('span', { class: 'clause' }, clause)),
+      ),
+    ),
   );
 }
 

@@ -1,5 +1,9 @@
 /** Samples with white noise added, so that the tones stand `snrDb` over the noise in 3 kHz. The same every time. */
-export function withNoise(samples: Float32Array, sampleRate: number, snrDb: number): Float32Array<ArrayBuffer> {
+export function withNoise(
+  samples: Float32Array,
+  sampleRate: number,
+  snrDb: number,
+): Float32Array<ArrayBuffer> {
   const spread = Math.sqrt((0.125 / 10 ** (snrDb / 10)) * (sampleRate / 2 / 3000));
   const random = generator(70);
   return Float32Array.from(samples, (sample) => {
@@ -9,7 +13,11 @@ export function withNoise(samples: Float32Array, sampleRate: number, snrDb: numb
 }
 
 /** The same samples as the browser's own sound path gives them at another rate. */
-export async function throughSoundPath(samples: Float32Array<ArrayBuffer>, from: number, to: number): Promise<Float32Array<ArrayBuffer>> {
+export async function throughSoundPath(
+  samples: Float32Array<ArrayBuffer>,
+  from: number,
+  to: number,
+): Promise<Float32Array<ArrayBuffer>> {
   const context = new OfflineAudioContext(1, Math.ceil((samples.length * to) / from), to);
   const buffer = context.createBuffer(1, samples.length, from);
   buffer.copyToChannel(samples, 0);

@@ -13,7 +13,11 @@ export function callItem({ reading, again }: CallEntry): HTMLElement {
     () => {
       details.append(
         ledger(description.rows.map(({ label, value, clause }) => ({ what: label, answer: value, clause }))),
-        h('pre', { class: 'lines', tabindex: 0, 'aria-label': 'Sentences' }, reading.sentences.map(({ raw }) => raw).join('\n')),
+        h(
+          'pre',
+          { class: 'lines', tabindex: 0, 'aria-label': 'Sentences' },
+          reading.sentences.map(({ raw }) => raw).join('\n'),
+        ),
       );
     },
     { once: true },
@@ -21,7 +25,13 @@ export function callItem({ reading, again }: CallEntry): HTMLElement {
   return h(
     'li',
     { class: 'entry' },
-    h('p', { class: 'margin' }, `line ${reading.line}`, reading.at === null ? '' : h('br'), reading.at === null ? '' : instant(reading.at)),
+    h(
+      'p',
+      { class: 'margin' },
+      `line ${reading.line}`,
+      reading.at === null ? '' : h('br'),
+      reading.at === null ? '' : instant(reading.at),
+    ),
     h(
       'div',
       {},
@@ -42,7 +52,9 @@ export function faultItem({ line, text, issues, damaged }: FaultEntry): HTMLElem
       'div',
       {},
       h('p', { class: 'wire' }, text === '' ? 'nothing that can be shown' : text),
-      issues.map(({ message, clause }) => h('p', { class: 'mind' }, sentence(message), ' ', h('span', { class: 'clause' }, clause ?? ''))),
+      issues.map(({ message, clause }) =>
+        h('p', { class: 'mind' }, sentence(message), ' ', h('span', { class: 'clause' }, clause ?? '')),
+      ),
     ),
   );
 }
@@ -58,7 +70,15 @@ export function mendedItem({ line, was, now, faults }: MendedEntry): HTMLElement
       {},
       was === null || was === now ? null : h('p', { class: 'wire' }, h('del', {}, was)),
       h('p', { class: 'wire' }, h('ins', {}, now)),
-      h('p', { class: 'mind' }, was === null ? 'Put in.' : was === now ? 'Moved up, behind its call.' : sentence(faults.map((fault) => fault.replaceAll('-', ' ')).join(', '))),
+      h(
+        'p',
+        { class: 'mind' },
+        was === null
+          ? 'Put in.'
+          : was === now
+            ? 'Moved up, behind its call.'
+            : sentence(faults.map((fault) => fault.replaceAll('-', ' ')).join(', ')),
+      ),
     ),
   );
 }

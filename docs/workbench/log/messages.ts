@@ -1,5 +1,5 @@
-import type { CallReading, Direction, FaultReport, Reading } from 'seahail/sentence';
 import type { Notice } from 'seahail/result';
+import type { CallReading, Direction, FaultReport, Reading } from 'seahail/sentence';
 
 /** What the reader's worker is told. */
 export type ToLogReader =

@@ -1,3 +1,4 @@
+import workerText from 'worker:./read.worker.ts';
 import { parseIdentity } from 'seahail/identity';
 import type { Direction } from 'seahail/sentence';
 import { announce } from '../frame/announce.ts';
@@ -12,7 +13,6 @@ import { callItem, faultItem, mendedItem } from './lists.ts';
 import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
 import { placesLink } from './places-link.ts';
 import { reportOf } from './report.ts';
-import workerText from 'worker:./read.worker.ts';
 
 const NOTHING: Readonly<Record<ListName, string>> = {
   calls: 'No call in it.',
@@ -75,7 +75,8 @@ function start(question: Question): void {
   });
   progress.value = 0;
   byId('progress-line').hidden = false;
-  byId('in-short').textContent = file === null ? 'Reading.' : `Reading ${file.name}, ${megabytes(file.size)}.`;
+  byId('in-short').textContent =
+    file === null ? 'Reading.' : `Reading ${file.name}, ${megabytes(file.size)}.`;
 }
 
 function tell(message: ToLogReader): void {
@@ -105,7 +106,9 @@ function hear(message: FromLogReader): void {
   byId('progress-line').hidden = true;
   byId('answer').hidden = false;
   const { calls, faults } = message.totals;
-  announce(`${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}.`);
+  announce(
+    `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}.`,
+  );
   fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
   // One part a frame, so that the page never stands still.
   const lists = ['calls', 'faults', 'mended'] as const;
@@ -148,7 +151,10 @@ function begin(list: ListName, total: number, first: Entries[ListName]): void {
     return;
   }
   const items = h('ol', { class: 'entries' });
-  const more = h('button', { type: 'button', onclick: () => tell({ kind: 'more', list, from: items.childElementCount }) });
+  const more = h('button', {
+    type: 'button',
+    onclick: () => tell({ kind: 'more', list, from: items.childElementCount }),
+  });
   fill(byId(list), items, h('p', {}, more));
   more.dataset['total'] = String(total);
   append(list, first);

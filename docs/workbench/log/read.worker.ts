@@ -1,13 +1,13 @@
+import { formatReportedPosition } from 'seahail/position';
 import {
   type CallReading,
-  type MendableFault,
-  type MendedPiece,
-  type Reading,
   createMender,
   createSentenceReader,
   findFaults,
+  type MendableFault,
+  type MendedPiece,
+  type Reading,
 } from 'seahail/sentence';
-import { formatReportedPosition } from 'seahail/position';
 import {
   type CallEntry,
   type Entries,
@@ -69,14 +69,22 @@ async function readAll({
   waypoints,
 }: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
   const blob = typeof source === 'string' ? new Blob([source]) : source;
-  const reader = createSentenceReader({ direction, unchecked, ...(ownNumber !== undefined && { own: ownNumber }) });
+  const reader = createSentenceReader({
+    direction,
+    unchecked,
+    ...(ownNumber !== undefined && { own: ownNumber }),
+  });
   const mender = createMender({ mend: MENDABLE, reportAs: waypoints ? ['waypoint'] : [] });
   for (let at = 0; at < blob.size; at += BITE) {
     const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
     for (const byte of bytes) if (byte === 10) lines++;
     for (const reading of reader.push(bytes)) take(reading);
     takeMended(mender.push(bytes));
-    self.postMessage({ kind: 'progress', done: (READ_SHARE * Math.min(blob.size, at + BITE)) / blob.size, lines });
+    self.postMessage({
+      kind: 'progress',
+      done: (READ_SHARE * Math.min(blob.size, at + BITE)) / blob.size,
+      lines,
+    });
   }
   for (const reading of reader.flush()) take(reading);
   takeMended(mender.flush());
@@ -104,7 +112,12 @@ function take(reading: Reading): void {
     own = `${reading.fix.position.latitude}, ${reading.fix.position.longitude}`;
   }
   if (reading.kind === 'damaged') {
-    damaged.push({ line: reading.line, text: reading.text.slice(0, 200), issues: reading.issues, damaged: true });
+    damaged.push({
+      line: reading.line,
+      text: reading.text.slice(0, 200),
+      issues: reading.issues,
+      damaged: true,
+    });
   } else if (reading.notices.length > 0) {
     damaged.push({ line: reading.line, text: textOf(reading), issues: reading.notices, damaged: false });
   }
@@ -113,7 +126,8 @@ function take(reading: Reading): void {
 function takeMended({ output: text, changes }: MendedPiece): void {
   // One character a byte, so that what was not mended stays as it came.
   output.push(Uint8Array.from(text, (character) => character.charCodeAt(0)));
-  for (const { line, before, after, faults } of changes) mended.push({ line, was: before, now: after, faults });
+  for (const { line, before, after, faults } of changes)
+    mended.push({ line, was: before, now: after, faults });
 }
 
 /** A later reading of the same event takes the place of the earlier: finer, or the same again. */

@@ -15,7 +15,11 @@ export function reportOf(report: FaultReport, cut: boolean): readonly (HTMLEleme
       'details',
       {},
       h('summary', {}, 'What cannot be seen from the wire'),
-      h('ul', { class: 'reasons' }, report.outside.map((text) => h('li', {}, sentence(text)))),
+      h(
+        'ul',
+        { class: 'reasons' },
+        report.outside.map((text) => h('li', {}, sentence(text))),
+      ),
     ),
   ];
 }
@@ -24,7 +28,13 @@ function findingItem({ id, step, certainty, why, remedy, count, sightings }: Fin
   return h(
     'li',
     { class: 'entry' },
-    h('p', { class: 'margin' }, CERTAINTY[certainty], h('br'), `${step}, ${count === 1 ? 'once' : `${count.toLocaleString('en')} times`}`),
+    h(
+      'p',
+      { class: 'margin' },
+      CERTAINTY[certainty],
+      h('br'),
+      `${step}, ${count === 1 ? 'once' : `${count.toLocaleString('en')} times`}`,
+    ),
     h(
       'div',
       {},
@@ -43,7 +53,9 @@ function findingItem({ id, step, certainty, why, remedy, count, sightings }: Fin
               {},
               line === null ? '' : `Line ${line}: `,
               h('span', { class: 'wire' }, seen),
-              corrected === undefined ? null : [', should have been ', h('ins', { class: 'wire' }, corrected.join(' '))],
+              corrected === undefined
+                ? null
+                : [', should have been ', h('ins', { class: 'wire' }, corrected.join(' '))],
             ),
           ),
         ),

@@ -1,4 +1,4 @@
-import { type Identity, formatIdentity } from 'seahail/identity';
+import { formatIdentity, type Identity } from 'seahail/identity';
 import { h } from '../frame/dom.ts';
 
 /** The digits set large, each part with its name under it. */

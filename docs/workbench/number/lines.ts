@@ -1,5 +1,9 @@
-import { type Identity, formatIdentity, identityForms, toCallAddress, usesOf } from 'seahail/identity';
-import { administrationName, administrationOf, administrationsEdition } from 'seahail/identity/administrations';
+import { formatIdentity, type Identity, identityForms, toCallAddress, usesOf } from 'seahail/identity';
+import {
+  administrationName,
+  administrationOf,
+  administrationsEdition,
+} from 'seahail/identity/administrations';
 import { type LedgerLine, ledger } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 
@@ -37,14 +41,26 @@ export function linesOf(identity: Identity): HTMLElement {
       : null,
     entry === undefined ? null : { what: 'Country code', answer: entry.iso3166, clause: 'ISO 3166-1' },
     'categoryHint' in identity && identity.categoryHint !== undefined
-      ? { what: 'Perhaps', answer: `${identity.categoryHint.replaceAll('-', ' ')}, where the optional scheme is followed` }
+      ? {
+          what: 'Perhaps',
+          answer: `${identity.categoryHint.replaceAll('-', ' ')}, where the optional scheme is followed`,
+        }
       : null,
-    'manufacturer' in identity ? { what: 'Maker', answer: `${identity.manufacturer}${identity.manufacturer === '00' ? ', for tests' : ''}` } : null,
+    'manufacturer' in identity
+      ? {
+          what: 'Maker',
+          answer: `${identity.manufacturer}${identity.manufacturer === '00' ? ', for tests' : ''}`,
+        }
+      : null,
     'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
     { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-9, M.493-15' },
     { what: 'Called as one', answer: yes(uses.individual) },
     { what: 'Called as a group', answer: yes(uses.group) },
-    { what: 'On the air', answer: `${toCallAddress(identity.mmsi)}, ten digits in five symbols`, clause: 'ITU-R M.493-15' },
+    {
+      what: 'On the air',
+      answer: `${toCallAddress(identity.mmsi)}, ten digits in five symbols`,
+      clause: 'ITU-R M.493-15',
+    },
     { what: 'Genuine?', answer: 'the digits cannot tell: there is no check digit, only a registry knows' },
   ];
   return ledger(lines);

@@ -1,4 +1,10 @@
-import { type IdentityField, type Identity, checkCallSign, checkIdentity, parseIdentity } from 'seahail/identity';
+import {
+  checkCallSign,
+  checkIdentity,
+  type Identity,
+  type IdentityField,
+  parseIdentity,
+} from 'seahail/identity';
 import { checkAssigned } from 'seahail/identity/administrations';
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
@@ -25,7 +31,11 @@ function answer(question: Question): void {
     );
     fill(
       byId('answer'),
-      h('p', {}, 'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.'),
+      h(
+        'p',
+        {},
+        'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.',
+      ),
       findings(result.issues, choose),
     );
     return;
@@ -61,7 +71,11 @@ function useAnswer(identity: Identity, question: Question): HTMLElement | null {
     h('p', {}, h('b', {}, result.ok ? 'It may be used so.' : 'It may not be used so.')),
     findings(said),
     use === 'own'
-      ? h('p', {}, 'Many sets take an own number once and then only from the dealer. The licence says which number is yours.')
+      ? h(
+          'p',
+          {},
+          'Many sets take an own number once and then only from the dealer. The licence says which number is yours.',
+        )
       : null,
   );
 }
@@ -72,7 +86,13 @@ function answerSign(sign: string): void {
     byId('sign-answer'),
     sign.trim() === ''
       ? null
-      : h('p', {}, notices.length === 0 ? 'A shape that ships are given. Only a licence can confirm it.' : sentence(notices[0]?.message ?? '')),
+      : h(
+          'p',
+          {},
+          notices.length === 0
+            ? 'A shape that ships are given. Only a licence can confirm it.'
+            : sentence(notices[0]?.message ?? ''),
+        ),
     notices.length === 0 ? null : h('p', { class: 'clause' }, notices[0]?.clause ?? ''),
   );
 }

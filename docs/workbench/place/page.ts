@@ -1,8 +1,7 @@
 import {
   type Bounds,
-  type Coordinates,
-  type Waypoint,
   boundsFrom,
+  type Coordinates,
   centreOf,
   describeBounds,
   formatPosition,
@@ -15,6 +14,7 @@ import {
   toGeoUri,
   toGpx,
   uncertaintyOf,
+  type Waypoint,
 } from 'seahail/position';
 import type { Issue } from 'seahail/result';
 import { announce } from '../frame/announce.ts';
@@ -22,7 +22,7 @@ import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { findings, ledger, sentence } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
-import { type StationLine, parseStation, parseTime } from './stations.ts';
+import { parseStation, parseTime, type StationLine } from './stations.ts';
 
 /** A station with what its report says from here. */
 interface Placed extends StationLine {
@@ -35,8 +35,12 @@ let drawing = '';
 
 bindFinding(byId<HTMLFormElement>('question'), answer);
 bindShare();
-byId('save-gpx').addEventListener('click', () => saveFile('stations.gpx', toGpx(waypoints, { creator: 'seahail workbench' }), 'application/gpx+xml'));
-byId('save-geojson').addEventListener('click', () => saveFile('stations.geojson', JSON.stringify(toGeoJson(waypoints), null, 2), 'application/geo+json'));
+byId('save-gpx').addEventListener('click', () =>
+  saveFile('stations.gpx', toGpx(waypoints, { creator: 'seahail workbench' }), 'application/gpx+xml'),
+);
+byId('save-geojson').addEventListener('click', () =>
+  saveFile('stations.geojson', JSON.stringify(toGeoJson(waypoints), null, 2), 'application/geo+json'),
+);
 byId('save-svg').addEventListener('click', () => saveFile('stations.svg', drawing, 'image/svg+xml'));
 
 function answer(question: Question): void {
@@ -44,9 +48,16 @@ function answer(question: Question): void {
   const own = parsePosition(question['own']);
   if (!own.ok) issues.push(...own.issues);
   const now = instantOf(question['day'] ?? '', question['now'] ?? '');
-  if (now === null) issues.push({ code: 'time-of-day', message: 'Now is no day and time of day', at: [], expected: '14:46 and 2026-06-01' });
+  if (now === null)
+    issues.push({
+      code: 'time-of-day',
+      message: 'Now is no day and time of day',
+      at: [],
+      expected: '14:46 and 2026-06-01',
+    });
   const speed = Number((question['speed'] ?? '').replace(',', '.'));
-  if (!(speed >= 0 && speed < 1000)) issues.push({ code: 'speed', message: 'Speed is no number of knots', at: [] });
+  if (!(speed >= 0 && speed < 1000))
+    issues.push({ code: 'speed', message: 'Speed is no number of knots', at: [] });
 
   const lines: StationLine[] = [];
   (question['stations'] ?? '').split('\n').forEach((text, index) => {
@@ -76,17 +87,25 @@ function inShort(placed: readonly Placed[]): string {
 }
 
 function show(placed: readonly Placed[], own: Coordinates | null): void {
-  for (const id of ['save-gpx', 'save-geojson', 'save-svg']) byId<HTMLButtonElement>(id).disabled = placed.length === 0;
+  for (const id of ['save-gpx', 'save-geojson', 'save-svg'])
+    byId<HTMLButtonElement>(id).disabled = placed.length === 0;
   if (own === null || placed.length === 0) {
     fill(byId('drawing'));
     fill(byId('answer'));
     return;
   }
   waypoints = placed.map(waypointOf);
-  drawing = plotBearings(own, placed.map(({ name, bounds, distress }) => ({ name, bounds, distress })), { ownName: 'I' });
+  drawing = plotBearings(
+    own,
+    placed.map(({ name, bounds, distress }) => ({ name, bounds, distress })),
+    { ownName: 'I' },
+  );
   const svg = new DOMParser().parseFromString(drawing, 'image/svg+xml').documentElement;
   fill(byId('drawing'), h('figure', { class: 'plot' }, document.importNode(svg, true)));
-  fill(byId('answer'), placed.map((station) => card(station, own)));
+  fill(
+    byId('answer'),
+    placed.map((station) => card(station, own)),
+  );
 }
 
 function card(station: Placed, own: Coordinates): HTMLElement {
@@ -100,11 +119,28 @@ function card(station: Placed, own: Coordinates): HTMLElement {
     h('h3', {}, distress ? `${name}, in distress` : name),
     h('p', {}, sentence(describeBounds(bounds))),
     ledger([
-      { what: 'Reported', answer: `${formatReportedPosition(position)}, ${time === null ? 'time not known' : `${two(time.hour)}:${two(time.minute)} UTC`}`, clause: position.fraction === undefined ? 'ITU-R M.493-15' : 'ITU-R M.821-1' },
-      { what: 'Middle of the box', answer: [formatPosition(middle, { digits: 3 }), ', ', h('a', { href: uri }, 'open elsewhere')], clause: 'RFC 5870' },
-      { what: 'To the middle', answer: `${(metres / 1852).toFixed(2)} M${bearing === null ? '' : `, ${bearing.toFixed(1)}° true`}`, clause: 'geodesic on WGS 84' },
-      { what: 'Off by at most', answer: `${Math.ceil(uncertaintyOf(position)).toLocaleString('en')} m, when the digits were cut off` },
-      bounds.movement === null ? null : { what: 'Run since', answer: `at most ${(bounds.movement / 1852).toFixed(2)} M` },
+      {
+        what: 'Reported',
+        answer: `${formatReportedPosition(position)}, ${time === null ? 'time not known' : `${two(time.hour)}:${two(time.minute)} UTC`}`,
+        clause: position.fraction === undefined ? 'ITU-R M.493-15' : 'ITU-R M.821-1',
+      },
+      {
+        what: 'Middle of the box',
+        answer: [formatPosition(middle, { digits: 3 }), ', ', h('a', { href: uri }, 'open elsewhere')],
+        clause: 'RFC 5870',
+      },
+      {
+        what: 'To the middle',
+        answer: `${(metres / 1852).toFixed(2)} M${bearing === null ? '' : `, ${bearing.toFixed(1)}° true`}`,
+        clause: 'geodesic on WGS 84',
+      },
+      {
+        what: 'Off by at most',
+        answer: `${Math.ceil(uncertaintyOf(position)).toLocaleString('en')} m, when the digits were cut off`,
+      },
+      bounds.movement === null
+        ? null
+        : { what: 'Run since', answer: `at most ${(bounds.movement / 1852).toFixed(2)} M` },
     ]),
   );
 }
@@ -123,7 +159,9 @@ function waypointOf({ name, position, at, distress }: Placed): Waypoint {
 
 function instantOf(day: string, now: string): number | null {
   const time = parseTime(now);
-  const midnight = /^\d{4}-\d{2}-\d{2}$/.test(day.trim()) ? Date.parse(`${day.trim()}T00:00:00Z`) : Number.NaN;
+  const midnight = /^\d{4}-\d{2}-\d{2}$/.test(day.trim())
+    ? Date.parse(`${day.trim()}T00:00:00Z`)
+    : Number.NaN;
   if (time === null || time === undefined || Number.isNaN(midnight)) return null;
   return midnight + (time.hour * 60 + time.minute) * 60_000;
 }

@@ -1,12 +1,12 @@
 import {
   type Coordinates,
-  type ReportedPosition,
-  type TimeOfDay,
   parsePosition,
-  reportPosition,
+  type ReportedPosition,
   reportedPosition,
+  reportPosition,
+  type TimeOfDay,
 } from 'seahail/position';
-import { type Issue, type Result, failure, success } from 'seahail/result';
+import { failure, type Issue, type Result, success } from 'seahail/result';
 
 /** One line: who, where and when. */
 export interface StationLine {
@@ -22,10 +22,17 @@ export interface StationLine {
 export function parseStation(text: string, line: number): Result<StationLine> {
   const [name = '', place = '', when = ''] = text.split(';').map((part) => part.trim());
   const position = placeOf(place);
-  if (!position.ok) return failure(at(line, position.issues[0]), ...position.issues.slice(1).map((issue) => at(line, issue)));
+  if (!position.ok)
+    return failure(at(line, position.issues[0]), ...position.issues.slice(1).map((issue) => at(line, issue)));
   const time = parseTime(when);
   if (time === undefined) {
-    return failure(at(line, { code: 'time-of-day', message: `Time '${when.slice(0, 20)}' is no time of day, hours and minutes wanted`, at: [] }));
+    return failure(
+      at(line, {
+        code: 'time-of-day',
+        message: `Time '${when.slice(0, 20)}' is no time of day, hours and minutes wanted`,
+        at: [],
+      }),
+    );
   }
   return success({
     name: name.replace(/^!\s*/, '') || `line ${line}`,
@@ -50,7 +57,14 @@ function placeOf(text: string): Result<ReportedPosition> {
   const decimals = /[.,](\d+)\s*['′]/.exec(text)?.[1]?.length;
   const guessed: Issue[] =
     fine && decimals !== undefined && decimals < 4
-      ? [{ code: 'few-decimals', message: `Minutes have ${decimals} decimals where a call carries 4: she may be farther off than drawn`, at: [], clause: 'ITU-R M.821-1' }]
+      ? [
+          {
+            code: 'few-decimals',
+            message: `Minutes have ${decimals} decimals where a call carries 4: she may be farther off than drawn`,
+            at: [],
+            clause: 'ITU-R M.821-1',
+          },
+        ]
       : [];
   return success(reportPosition(read.value, { enhanced: fine }), guessed);
 }

@@ -27,24 +27,56 @@ export function heardCard(heard: HeardBurst, sampleRate: number): HTMLElement {
     'article',
     { class: 'heard' },
     h('h3', {}, sentence(description.sentence)),
-    h('p', {}, h('b', {}, VERDICTS[quality.verdict]), `, ${chance(quality.probability)} that all of it is right.`),
+    h(
+      'p',
+      {},
+      h('b', {}, VERDICTS[quality.verdict]),
+      `, ${chance(quality.probability)} that all of it is right.`,
+    ),
     cautionBox(description.cautions),
     h(
       'ol',
       { class: 'characters', 'aria-label': 'Characters of the call and how each was read' },
       quality.characters.map(({ symbol, source, probability }) =>
-        h('li', { class: source }, h('b', {}, symbol ?? '?'), h('span', {}, `${SOURCES[source]}, ${chance(probability)}`)),
+        h(
+          'li',
+          { class: source },
+          h('b', {}, symbol ?? '?'),
+          h('span', {}, `${SOURCES[source]}, ${chance(probability)}`),
+        ),
       ),
     ),
     ledger([
-      { what: 'When', answer: `${(heard.startSample / sampleRate).toFixed(3)} to ${(heard.endSample / sampleRate).toFixed(3)} s` },
+      {
+        what: 'When',
+        answer: `${(heard.startSample / sampleRate).toFixed(3)} to ${(heard.endSample / sampleRate).toFixed(3)} s`,
+      },
       { what: 'Signal to noise', answer: `${heard.snrDb.toFixed(1)} dB in 3 kHz, estimated` },
       { what: 'Level', answer: `${heard.levelDb.toFixed(1)} dB of full scale` },
-      { what: 'Tones', answer: `${signed(heard.toneOffsetHz, 1)} Hz off, the high one ${signed(heard.toneBalanceDb, 1)} dB against the low one${heard.polarity === 'inverted' ? ', the wrong way round' : ''}`, clause: 'ITU-R M.493-15: 10 Hz allowed' },
+      {
+        what: 'Tones',
+        answer: `${signed(heard.toneOffsetHz, 1)} Hz off, the high one ${signed(heard.toneBalanceDb, 1)} dB against the low one${heard.polarity === 'inverted' ? ', the wrong way round' : ''}`,
+        clause: 'ITU-R M.493-15: 10 Hz allowed',
+      },
       { what: 'Speed', answer: `${signed(heard.clockErrorPpm, 0)} millionths off 1200 baud` },
-      { what: 'Words', answer: `${quality.words.differing} of ${quality.words.sent} say something else by themselves` },
-      { what: 'Error check', answer: { 'as-sent': 'right as sent', 'used-for-repair': 'used up in the repair', 'not-received': 'not heard' }[quality.errorCheck] },
-      quality.expansion === 'none' ? null : { what: 'Expansion', answer: quality.expansion === 'read' ? 'read, its own check right' : 'heard, not readable' },
+      {
+        what: 'Words',
+        answer: `${quality.words.differing} of ${quality.words.sent} say something else by themselves`,
+      },
+      {
+        what: 'Error check',
+        answer: {
+          'as-sent': 'right as sent',
+          'used-for-repair': 'used up in the repair',
+          'not-received': 'not heard',
+        }[quality.errorCheck],
+      },
+      quality.expansion === 'none'
+        ? null
+        : {
+            what: 'Expansion',
+            answer: quality.expansion === 'read' ? 'read, its own check right' : 'heard, not readable',
+          },
     ]),
     findings(heard.notices),
   );

@@ -1,8 +1,8 @@
+import workerText from 'worker:./receive.worker.ts';
 import type { HeardBurst } from 'seahail/audio';
 import type { Issue } from 'seahail/result';
 import { startWorker } from '../frame/worker.ts';
 import type { FromReceiver, ToReceiver } from './messages.ts';
-import workerText from 'worker:./receive.worker.ts';
 
 /** Whom a listener tells. */
 export interface Ears {

@@ -5,7 +5,9 @@ export interface Microphone {
 }
 
 /** Opens the microphone, without any of the treatment that is meant for voices. */
-export async function openMicrophone(onSamples: (samples: Float32Array<ArrayBuffer>) => void): Promise<Microphone> {
+export async function openMicrophone(
+  onSamples: (samples: Float32Array<ArrayBuffer>) => void,
+): Promise<Microphone> {
   const stream = await navigator.mediaDevices.getUserMedia({
     audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
   });

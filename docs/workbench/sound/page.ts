@@ -71,7 +71,11 @@ async function hear({ name, samples, sampleRate, notices }: Sound): Promise<void
   clear();
   const mine = ++round;
   const seconds = samples.length / sampleRate;
-  fill(byId('about'), ledger([{ what: 'Sound', answer: `${name}, ${seconds.toFixed(1)} s at ${sampleRate} samples a second` }]), findings(notices));
+  fill(
+    byId('about'),
+    ledger([{ what: 'Sound', answer: `${name}, ${seconds.toFixed(1)} s at ${sampleRate} samples a second` }]),
+    findings(notices),
+  );
   announce('Listening.');
   progress.value = 0;
   byId('progress-line').hidden = false;
@@ -81,7 +85,10 @@ async function hear({ name, samples, sampleRate, notices }: Sound): Promise<void
   if (mine !== round) return;
   byId('progress-line').hidden = true;
   announce(heard.length === 0 ? 'No call was heard.' : `${plural(heard.length)} heard.`);
-  fill(byId('heard'), heard.map((each) => heardCard(each, sampleRate)));
+  fill(
+    byId('heard'),
+    heard.map((each) => heardCard(each, sampleRate)),
+  );
   fill(byId('issues'), findings(issues));
 }
 
@@ -131,7 +138,11 @@ async function stopRecording(): Promise<void> {
   await listener?.end();
   listener = null;
   const count = byId('heard').childElementCount;
-  announce(count === 0 ? 'The microphone is closed. No call was heard.' : `The microphone is closed. ${plural(count)} heard.`);
+  announce(
+    count === 0
+      ? 'The microphone is closed. No call was heard.'
+      : `The microphone is closed. ${plural(count)} heard.`,
+  );
 }
 
 function showLevel(samples: Float32Array): void {

@@ -1,4 +1,4 @@
-import { type Receiver, createReceiver } from 'seahail/audio';
+import { createReceiver, type Receiver } from 'seahail/audio';
 import type { FromReceiver, ToReceiver } from './messages.ts';
 
 declare const self: {
