@@ -45,18 +45,21 @@ const sections = wanted.map((name): [string, Figure[]] => {
 
 const rows = sections
   .flatMap(([, figures]) => figures)
-  .map(({ what, beside, ratio, goal, extraMs, extraGoalMs }) => [
-    what,
-    beside,
-    `${ratio}×`,
-    extraMs === undefined ? '' : `${extraMs} ms more`,
-    goal !== undefined
-      ? `at most ${goal}×`
-      : extraGoalMs !== undefined
-        ? `at most ${extraGoalMs} ms more`
-        : '',
-    isMissed({ ratio, goal, extraMs, extraGoalMs }) ? 'MISSED' : '',
-  ]);
+  .map((figure) => {
+    const { what, beside, ratio, goal, extraMs, extraGoalMs } = figure;
+    return [
+      what,
+      beside,
+      `${ratio}×`,
+      extraMs === undefined ? '' : `${extraMs} ms more`,
+      goal !== undefined
+        ? `at most ${goal}×`
+        : extraGoalMs !== undefined
+          ? `at most ${extraGoalMs} ms more`
+          : '',
+      isMissed(figure) ? 'MISSED' : '',
+    ];
+  });
 const head = ['', 'beside', 'ratio', '', 'goal', ''];
 const widths = head.map((_, column) =>
   Math.max(...[head, ...rows].map((row) => (row[column] as string).length)),

@@ -36,6 +36,7 @@ export function callFromFields(fields: CallFields): InterpretedCall {
   const call = interpret(fields);
   if (call.kind === 'unrecognised-call') return { call, notices: unrecognisedNotices(fields) };
   const canonical = canonicalFields(call);
-  const notices = compositionNotices(call.kind, fields, canonical);
-  return { call: same(canonical, fields) ? call : { ...call, asReceived: fields }, notices };
+  const exact = same(canonical, fields);
+  const notices = compositionNotices(call.kind, fields, exact ? null : canonical);
+  return { call: exact ? call : { ...call, asReceived: fields }, notices };
 }

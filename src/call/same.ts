@@ -2,10 +2,22 @@
 export function same(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
-  if (Array.isArray(one) !== Array.isArray(other)) return false;
-  const left = Object.entries(one);
-  if (left.length !== Object.keys(other).length) return false;
-  return left.every(
-    ([key, value]) => Object.hasOwn(other, key) && same(value, (other as Record<string, unknown>)[key]),
-  );
+  if (Array.isArray(one)) return Array.isArray(other) && sameItems(one, other);
+  return !Array.isArray(other) && sameProperties(one as Properties, other as Properties);
+}
+
+type Properties = Readonly<Record<string, unknown>>;
+
+// Plain loops: every call read from a sentence or a burst comes through here.
+function sameItems(one: readonly unknown[], other: readonly unknown[]): boolean {
+  if (one.length !== other.length) return false;
+  for (let index = 0; index < one.length; index += 1) if (!same(one[index], other[index])) return false;
+  return true;
+}
+
+function sameProperties(one: Properties, other: Properties): boolean {
+  const names = Object.keys(one);
+  if (names.length !== Object.keys(other).length) return false;
+  for (const name of names) if (!Object.hasOwn(other, name) || !same(one[name], other[name])) return false;
+  return true;
 }

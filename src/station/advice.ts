@@ -1,11 +1,11 @@
 import type { Call } from '../call/index.ts';
 import { centreOf, rangeAndBearing, timeToReach } from '../position/index.ts';
-import { clause } from './clause.ts';
-import type { HeardDistressDialogue, HeardDistressPhase } from './dialogue.ts';
-import { maySend } from './equipment.ts';
-import { isCoastIdentity } from './own-identity.ts';
-import type { StationState } from './state.ts';
-import { DISTRESS_CAUTION } from './turn.ts';
+import { clause } from './state/clause.ts';
+import type { HeardDistressDialogue, HeardDistressPhase } from './state/dialogue.ts';
+import { maySend } from './state/equipment.ts';
+import type { StationState } from './state/state.ts';
+import { isCoastIdentity } from './turn/own-identity.ts';
+import { DISTRESS_CAUTION } from './turn/turn.ts';
 
 /** One thing to do, or to leave. */
 export interface AdviceStep {

@@ -1,8 +1,8 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
-import { clause } from './clause.ts';
-import type { StationSettings } from './settings.ts';
-import type { StationFix } from './state.ts';
-import { lengthOf } from './timer.ts';
+import { clause } from './state/clause.ts';
+import type { StationSettings } from './state/settings.ts';
+import type { StationFix } from './state/state.ts';
+import { lengthOf } from './state/timer.ts';
 
 /** What was seen of a station that is being set up. */
 export interface SetupObservations {

@@ -21,13 +21,11 @@ export {
   type Permission,
 } from './advice.ts';
 export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
-export type * from './dialogue.ts';
-export type * from './effect.ts';
-export type * from './event.ts';
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
-export { restoreStation } from './restore.ts';
-export type { CallerPolicy, Policy, PolicySubject, SettingsInput, StationSettings } from './settings.ts';
-export type { EventWithoutTime, SimulatedPerson } from './simulation/person.ts';
+export { extendWatchLog, type LogEntry, type WatchLog } from './log/watch-log.ts';
+export { writeLogCsv, writeLogJson } from './log/write-log.ts';
+export { restoreStation } from './restore/restore.ts';
+export type { EventWithoutTime, SimulatedPerson, WithoutAt } from './simulation/person.ts';
 export { simulate } from './simulation/simulate.ts';
 export type {
   ChannelLoad,
@@ -38,15 +36,29 @@ export type {
   SimulationResult,
 } from './simulation/simulation.ts';
 export { type TimeLineOptions, writeTimeLine } from './simulation/time-line.ts';
-export { createStation, type HeardAlert, nextWake, type StationFix, type StationState } from './state.ts';
+export type * from './state/dialogue.ts';
+export type * from './state/effect.ts';
+export type * from './state/event.ts';
+export type {
+  CallerPolicy,
+  Policy,
+  PolicySubject,
+  SettingsInput,
+  StationSettings,
+} from './state/settings.ts';
+export {
+  createStation,
+  type HeardAlert,
+  nextWake,
+  type StationFix,
+  type StationState,
+} from './state/state.ts';
+export { type Confidence, type TimerName, type TimerRow, timers } from './state/timer.ts';
 export { type Step, step } from './step.ts';
-export { type Confidence, type TimerName, type TimerRow, timers } from './timer.ts';
 export {
   type PhaseDescription,
   phaseTable,
   type TransitionRow,
   transitionTable,
-} from './transition-table.ts';
-export type { TakenTransition } from './turn.ts';
-export { extendWatchLog, type LogEntry, type WatchLog } from './watch-log.ts';
-export { writeLogCsv, writeLogJson } from './write-log.ts';
+} from './table/transition-table.ts';
+export type { TakenTransition } from './turn/turn.ts';

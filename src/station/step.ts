@@ -1,16 +1,16 @@
-import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './act.ts';
-import { beginCall } from './begin-call.ts';
-import { moveClock } from './clock.ts';
-import type { Effect } from './effect.ts';
-import type { SendFailedEvent, SentEvent, StationEvent } from './event.ts';
-import { fireOn } from './fire-on.ts';
-import { hear } from './hear.ts';
-import { rankOf } from './open-dialogue.ts';
-import { agePosition, takeFix } from './own-position.ts';
-import { reject } from './reject.ts';
-import { makeWay, sendNext } from './send-queue.ts';
-import { nextWake, type StationState } from './state.ts';
-import { emit, log, type TakenTransition, type Turn } from './turn.ts';
+import type { Effect } from './state/effect.ts';
+import type { SendFailedEvent, SentEvent, StationEvent } from './state/event.ts';
+import { nextWake, type StationState } from './state/state.ts';
+import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './turn/act.ts';
+import { beginCall } from './turn/begin-call.ts';
+import { moveClock } from './turn/clock.ts';
+import { fireOn } from './turn/fire-on.ts';
+import { hear } from './turn/hear.ts';
+import { rankOf } from './turn/open-dialogue.ts';
+import { agePosition, takeFix } from './turn/own-position.ts';
+import { reject } from './turn/reject.ts';
+import { makeWay, sendNext } from './turn/send-queue.ts';
+import { emit, log, type TakenTransition, type Turn } from './turn/turn.ts';
 
 /** What came of an event. */
 export interface Step {

@@ -11,7 +11,7 @@ import {
   type TransitionRow,
   transitionTable,
 } from '../../src/station/index.ts';
-import { nextRandom } from '../../src/station/random.ts';
+import { nextRandom } from '../../src/station/state/random.ts';
 import { callToStart, coast, friend, heardCall, own } from './happenings.ts';
 import type { Happening } from './radio.ts';
 

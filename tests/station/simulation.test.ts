@@ -17,9 +17,9 @@ import {
   simulate,
   writeTimeLine,
 } from '../../src/station/index.ts';
-import { nextRandom } from '../../src/station/random.ts';
 import { createAgenda } from '../../src/station/simulation/agenda.ts';
 import { receiversOf, transmissionsOf } from '../../src/station/simulation/transmission.ts';
+import { nextRandom } from '../../src/station/state/random.ts';
 import { evening, eveningScript } from './evening.ts';
 import { coast, friend, own } from './happenings.ts';
 

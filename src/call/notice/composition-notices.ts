@@ -31,9 +31,13 @@ export function unrecognisedNotices(fields: CallFields): Notice[] {
 /**
  * What a person should be told about the fields of a call of a known kind: where they differ from its
  * composition, and which symbols the tables do not name. Variants that mean the same (one channel
- * element filled or both) are passed over.
+ * element filled or both) are passed over. `canonical` is `null` when the fields are what composing gives.
  */
-export function compositionNotices(kind: ComposedKind, fields: CallFields, canonical: CallFields): Notice[] {
+export function compositionNotices(
+  kind: ComposedKind,
+  fields: CallFields,
+  canonical: CallFields | null,
+): Notice[] {
   const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
   const row = compositionOf(kind, format) ?? compositionOf(kind);
   if (row === null) return [];
@@ -42,7 +46,9 @@ export function compositionNotices(kind: ComposedKind, fields: CallFields, canon
     ...unknownSymbols(fields, row),
     ...categoryNotices(fields, row),
     ...echoedChannel(kind, fields, row),
-    ...allFields.flatMap((field) => differenceNotice(field, fields, canonical, row)),
+    ...(canonical === null
+      ? []
+      : allFields.flatMap((field) => differenceNotice(field, fields, canonical, row))),
   ];
 }
 

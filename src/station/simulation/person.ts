@@ -1,7 +1,7 @@
 import type { Reason } from '../../call/index.ts';
-import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../effect.ts';
-import type { StationEvent } from '../event.ts';
-import type { StationState } from '../state.ts';
+import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../state/effect.ts';
+import type { StationEvent } from '../state/event.ts';
+import type { StationState } from '../state/state.ts';
 
 /** The person aboard or ashore, as far as a simulation needs one. */
 export interface SimulatedPerson {
@@ -13,7 +13,8 @@ export interface SimulatedPerson {
   readonly talk: readonly [least: number, most: number];
 }
 
-type WithoutAt<T> = T extends StationEvent ? Omit<T, 'at'> : never;
+/** Each event of a station without its instant, so that the union stays a union. */
+export type WithoutAt<T> = T extends StationEvent ? Omit<T, 'at'> : never;
 
 /** An event whose instant is given by whoever plays it. */
 export type EventWithoutTime = WithoutAt<StationEvent>;

@@ -1,4 +1,4 @@
-import { createStation, type StationState } from '../state.ts';
+import { createStation, type StationState } from '../state/state.ts';
 import type { EventWithoutTime } from './person.ts';
 import type { SimulatedStation } from './simulation.ts';
 import type { Transmission } from './transmission.ts';

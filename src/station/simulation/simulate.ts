@@ -1,8 +1,8 @@
-import type { StationEvent } from '../event.ts';
-import { isForStation } from '../for-station.ts';
-import { nextRandom } from '../random.ts';
-import { isWaitingToSend } from '../send-queue.ts';
+import type { StationEvent } from '../state/event.ts';
+import { nextRandom } from '../state/random.ts';
 import { step } from '../step.ts';
+import { isForStation } from '../turn/for-station.ts';
+import { isWaitingToSend } from '../turn/send-queue.ts';
 import { createAgenda } from './agenda.ts';
 import { createAir } from './air.ts';
 import { type EventWithoutTime, reactionTo } from './person.ts';

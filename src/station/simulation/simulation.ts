@@ -1,7 +1,7 @@
 import type { Coordinates } from '../../position/index.ts';
-import type { Effect } from '../effect.ts';
-import type { SettingsInput } from '../settings.ts';
-import type { StationState } from '../state.ts';
+import type { Effect } from '../state/effect.ts';
+import type { SettingsInput } from '../state/settings.ts';
+import type { StationState } from '../state/state.ts';
 import type { EventWithoutTime, SimulatedPerson } from './person.ts';
 
 /** One station of a simulation. */

@@ -1,0 +1,24 @@
+import {
+  type Call,
+  type CallAddress,
+  compositions,
+  type EquipmentClass,
+  type FormatSpecifier,
+} from '../../call/index.ts';
+
+const formats: Readonly<Record<CallAddress['kind'], FormatSpecifier>> = {
+  station: 'individual',
+  group: 'group',
+  area: 'area',
+  'all-ships': 'all-ships',
+  'all-stations': 'distress',
+};
+
+/** Whether a class of equipment sends such a call at all, by the table of compositions. */
+export function maySend(equipment: EquipmentClass, call: Pick<Call, 'kind' | 'to'>): boolean {
+  if (call.to === null) return false;
+  const format = formats[call.to.kind];
+  return compositions.some(
+    (row) => row.kind === call.kind && row.format === format && row.senders[equipment] !== 'none',
+  );
+}

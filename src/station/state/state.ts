@@ -1,0 +1,134 @@
+import type { Coordinates } from '../../position/index.ts';
+import { canBeOwn } from '../turn/own-identity.ts';
+import { positionDeadline } from '../turn/own-position.ts';
+import type { Dialogue } from './dialogue.ts';
+import type { AlarmKind } from './effect.ts';
+import { completeSettings, type SettingsInput, type StationSettings } from './settings.ts';
+
+/** Where the station last knew itself to be. */
+export interface StationFix {
+  readonly position: Coordinates;
+  /** When it was there, epoch milliseconds. */
+  readonly at: number;
+  readonly source: 'instrument' | 'person';
+  /** The person was told that it is old. */
+  readonly warned: boolean;
+}
+
+/** An alert that was heard lately, kept so that its repeats sound no second alarm. */
+export interface HeardAlert {
+  /** Nine digits, `null` when unknown. */
+  readonly distressed: string | null;
+  readonly nature: string | null;
+  /** Epoch milliseconds. */
+  readonly lastAt: number;
+}
+
+/** All that a station knows. Plain data: keep it as JSON, bring it back with {@link restoreStation}. */
+export interface StationState {
+  readonly kind: 'station';
+  /** Layout of this object. */
+  readonly version: 2;
+  readonly settings: StationSettings;
+  /** Instant of the last event, epoch milliseconds; 0 before the first. */
+  readonly now: number;
+  readonly fix: StationFix | null;
+  /** Voice channel of the radio as far as known, ITU-R M.1084 digits. Since version 2. */
+  readonly tunedTo: string | null;
+  /** Somebody else is transmitting on channel 70. */
+  readonly channelBusy: boolean;
+  /** The dialogue whose call is on the air. */
+  readonly transmitting: number | null;
+  /** In order of opening; at most 32. */
+  readonly dialogues: readonly Dialogue[];
+  /** The dialogue before the person; the others are on hold. */
+  readonly active: number | null;
+  /** Alarms that sound until they are silenced. */
+  readonly sounding: readonly AlarmKind[];
+  /** At most 20, oldest first. */
+  readonly heardAlerts: readonly HeardAlert[];
+  /** When the last `wake` effect asked for a clock event, epoch milliseconds. */
+  readonly wakeAt: number | null;
+  readonly nextDialogue: number;
+  readonly nextLogEntry: number;
+  /** State of the random numbers. */
+  readonly random: number;
+}
+
+/** Dialogues kept at once. The oldest that is neither distress nor on the air makes room. */
+export const MOST_DIALOGUES = 32;
+
+/** Alerts remembered: the memory that the equipment standards ask for, from memory of ITU-R M.493. */
+export const MOST_ALERTS = 20;
+
+/**
+ * A station that was just switched on.
+ *
+ * @param settings - own identity and class; the rest has usual values
+ * @returns the state to give to {@link step}
+ * @throws RangeError when the identity cannot be a station's own and is not `null`
+ *
+ * @example
+ * ```ts
+ * import { createStation, step } from 'seahail/station';
+ *
+ * const merrow = createStation({ mmsi: '232999871', equipment: 'D' });
+ * const turn = step(merrow, {
+ *   kind: 'call',
+ *   at: Date.UTC(2026, 5, 1, 18, 0),
+ *   call: {
+ *     kind: 'individual-call',
+ *     to: { kind: 'station', mmsi: '232999142' },
+ *     from: null,
+ *     category: 'routine',
+ *     communication: 'telephony-simplex',
+ *     remark: null,
+ *     channel: '72',
+ *   },
+ * });
+ * console.log(turn.effects.map((effect) => effect.kind).join(', ')); // send, wake
+ * ```
+ */
+export function createStation(settings: SettingsInput): StationState {
+  if (settings.mmsi !== null && !canBeOwn(settings.mmsi)) {
+    throw new RangeError('createStation: an identity that can be a station’s own, or null, is needed');
+  }
+  return {
+    kind: 'station',
+    version: 2,
+    settings: completeSettings(settings),
+    now: 0,
+    fix: null,
+    tunedTo: null,
+    channelBusy: false,
+    transmitting: null,
+    dialogues: [],
+    active: null,
+    sounding: [],
+    heardAlerts: [],
+    wakeAt: null,
+    nextDialogue: 1,
+    nextLogEntry: 1,
+    random: (settings.seed ?? 1) >>> 0,
+  };
+}
+
+/**
+ * When the station next wants a `clock` event, epoch milliseconds; `null` when it waits for nothing.
+ *
+ * @param state - any state
+ *
+ * @example
+ * ```ts
+ * import { createStation, nextWake } from 'seahail/station';
+ *
+ * console.log(nextWake(createStation({ mmsi: '232999871' }))); // null
+ * ```
+ */
+export function nextWake(state: StationState): number | null {
+  let soonest = positionDeadline(state);
+  for (const dialogue of state.dialogues) {
+    for (const wait in dialogue.waits) soonest = Math.min(soonest, dialogue.waits[wait] as number);
+  }
+  return soonest < Infinity ? soonest : null;
+}

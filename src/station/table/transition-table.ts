@@ -1,0 +1,98 @@
+import type { ProcedureName } from '../state/dialogue.ts';
+import { type PhaseRow, rowId, type Transition } from '../state/procedure.ts';
+import { heardDistress } from '../turn/heard-distress.ts';
+import { incoming } from '../turn/incoming.ts';
+import { outgoing } from '../turn/outgoing.ts';
+import { ownDistress } from '../turn/own-distress.ts';
+
+/** One row of the machine's table. */
+export interface TransitionRow {
+  /** Unique, e.g. `'outgoing: sending, sent, wants-answer'`: procedure, phase, event, condition. */
+  readonly id: string;
+  readonly procedure: ProcedureName;
+  /** Phase before; `'new'` when the dialogue is just being opened. */
+  readonly from: string;
+  /** What happened: a person's act, something heard, the end of a wait (`'answer over'`). */
+  readonly on: string;
+  /** The row is taken only when this holds; rows of the same phase and event are tried in order. */
+  readonly when: string | null;
+  /** Phase after; `'ended'` when the dialogue is over. */
+  readonly to: string;
+  /** What is done, in order. */
+  readonly actions: readonly string[];
+  /** Document and section. */
+  readonly clause: string;
+}
+
+/** One phase of a procedure. */
+export interface PhaseDescription {
+  readonly procedure: ProcedureName;
+  readonly phase: string;
+  readonly meaning: string;
+  /** What is waited for in it. */
+  readonly waits: readonly string[];
+}
+
+/**
+ * The table that the machine runs on, row by row: what {@link step} does is what stands here.
+ *
+ * @example
+ * ```ts
+ * import { transitionTable } from 'seahail/station';
+ *
+ * const rows = transitionTable().filter((row) => row.procedure === 'own-distress' && row.on === 'alert-repeat over');
+ * console.log(rows.map((row) => `${row.from} to ${row.to}`).join('; '));
+ * // waiting-acknowledgement to waiting-channel; cancel-asked to waiting-channel
+ * ```
+ */
+export function transitionTable(): readonly TransitionRow[] {
+  return [
+    ...rowsOf('outgoing', outgoing.transitions),
+    ...rowsOf('incoming', incoming.transitions),
+    ...rowsOf('own-distress', ownDistress.transitions),
+    ...rowsOf('heard-distress', heardDistress.transitions),
+  ];
+}
+
+/**
+ * Every phase of every procedure, with its meaning.
+ *
+ * @example
+ * ```ts
+ * import { phaseTable } from 'seahail/station';
+ *
+ * const row = phaseTable().find(({ phase }) => phase === 'inform-coast');
+ * console.log(row?.meaning); // no traffic, and the alert goes on: tell a coast station
+ * ```
+ */
+export function phaseTable(): readonly PhaseDescription[] {
+  return [
+    ...phasesOf('outgoing', outgoing.phases),
+    ...phasesOf('incoming', incoming.phases),
+    ...phasesOf('own-distress', ownDistress.phases),
+    ...phasesOf('heard-distress', heardDistress.phases),
+  ];
+}
+
+function rowsOf(
+  procedure: ProcedureName,
+  rows: readonly Transition<string, string, string>[],
+): readonly TransitionRow[] {
+  return rows.map((row) => ({
+    id: rowId(procedure, row),
+    procedure,
+    from: row.from,
+    on: row.on,
+    when: row.when ?? null,
+    to: row.to,
+    actions: row.do ?? [],
+    clause: row.clause,
+  }));
+}
+
+function phasesOf(
+  procedure: ProcedureName,
+  phases: Readonly<Record<string, PhaseRow>>,
+): readonly PhaseDescription[] {
+  return Object.entries(phases).map(([phase, { meaning, waits }]) => ({ procedure, phase, meaning, waits }));
+}

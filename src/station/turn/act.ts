@@ -1,0 +1,134 @@
+import { dscPermission } from '../advice.ts';
+import { clause } from '../state/clause.ts';
+import type { Dialogue } from '../state/dialogue.ts';
+import { maySend } from '../state/equipment.ts';
+import type {
+  ActEvent,
+  AlertActEvent,
+  AnswerEvent,
+  DescribeAlertEvent,
+  OfferEvent,
+  PrepareAlertEvent,
+  RefuseEvent,
+  SettingsEvent,
+} from '../state/event.ts';
+import type { Cause } from '../state/procedure.ts';
+import { rejectChannel, rejectWithoutIdentity } from './begin-call.ts';
+import { fireOn } from './fire-on.ts';
+import { openDialogue } from './open-dialogue.ts';
+import { canBeOwn } from './own-identity.ts';
+import { reject } from './reject.ts';
+import { type Draft, emit, type Turn } from './turn.ts';
+import { isWorkingChannel } from './working-channel.ts';
+
+/** A person acts on a dialogue. */
+export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | RefuseEvent | OfferEvent): void {
+  const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
+  if (dialogue === undefined) {
+    reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue}: there is none`);
+    return;
+  }
+  if ('channel' in event && event.channel !== undefined && !isWorkingChannel(event.channel)) {
+    rejectChannel(turn, event.channel);
+    return;
+  }
+  if (event.kind === 'select') {
+    turn.state.active = dialogue.id;
+    return;
+  }
+  if (event.kind === 'acknowledge' && dialogue.procedure === 'heard-distress') {
+    const { allowed, why, clause: where } = dscPermission(turn.state, dialogue);
+    if (!allowed) {
+      reject(turn, dialogue, 'station-acknowledgement-not-allowed', `Acknowledgement: ${why}`, {
+        clause: where,
+      });
+      return;
+    }
+  }
+  followOrReject(turn, dialogue, event.kind, {
+    ...('channel' in event && { channel: event.channel }),
+    ...('reason' in event && { reason: event.reason }),
+  });
+}
+
+/** A person acts on the own alert. */
+export function actOnAlert(turn: Turn, event: AlertActEvent | DescribeAlertEvent): void {
+  const own = turn.state.dialogues.find(({ procedure }) => procedure === 'own-distress');
+  if (own === undefined) {
+    reject(turn, null, 'station-no-alert', 'Own distress: nothing is prepared or sent');
+    return;
+  }
+  const trigger = event.kind.slice(0, -'-alert'.length);
+  followOrReject(turn, own, trigger, 'nature' in event ? { nature: event.nature } : {});
+}
+
+/** First deliberate act of a distress alert. */
+export function prepareAlert(turn: Turn, { nature }: PrepareAlertEvent): void {
+  const { state } = turn;
+  const { mmsi, equipment } = state.settings;
+  if (mmsi === null) {
+    rejectWithoutIdentity(turn);
+    return;
+  }
+  if (!maySend(equipment, { kind: 'distress-alert', to: { kind: 'all-stations' } })) {
+    const message = `Distress alert: equipment of class ${equipment} does not send one`;
+    reject(turn, null, 'station-class-cannot-send', message, { clause: clause.equipment });
+    return;
+  }
+  const own = state.dialogues.find(({ procedure }) => procedure === 'own-distress');
+  if (own !== undefined) {
+    reject(turn, own, 'station-alert-in-hand', 'Distress alert: one is in hand already');
+    return;
+  }
+  openDialogue(
+    turn,
+    {
+      procedure: 'own-distress',
+      nature: nature ?? 'undesignated',
+      call: null,
+      attempts: 0,
+      acknowledgement: null,
+      stopped: false,
+      cancelWanted: false,
+      spoken: false,
+    },
+    'prepare',
+  );
+}
+
+/** A person silences every alarm. */
+export function silence(turn: Turn): void {
+  for (const alarm of turn.state.sounding) emit(turn, null, { kind: 'silence', alarm });
+  turn.state.sounding = [];
+}
+
+/** The owner changes the settings; an identity that is stored once stays (M.493, from memory). */
+export function changeSettings(turn: Turn, { settings }: SettingsEvent): void {
+  const { state } = turn;
+  const stored = state.settings.mmsi;
+  if (stored !== null && settings.mmsi !== stored) {
+    reject(
+      turn,
+      null,
+      'station-identity-fixed',
+      'Own identity: it is stored and is not changed by the user',
+      {
+        clause: clause.identity,
+      },
+    );
+  } else if (settings.mmsi !== null && !canBeOwn(settings.mmsi)) {
+    reject(turn, null, 'station-identity-form', 'Own identity: this number cannot be a station’s own', {
+      received: settings.mmsi,
+      clause: clause.identity,
+    });
+  } else {
+    state.settings = settings;
+  }
+}
+
+function followOrReject(turn: Turn, dialogue: Draft<Dialogue>, trigger: string, cause: Cause): void {
+  if (fireOn(turn, dialogue, trigger, cause)) return;
+  reject(turn, dialogue, 'station-not-now', `Dialogue ${dialogue.id}: not possible while ${dialogue.phase}`, {
+    received: trigger,
+  });
+}

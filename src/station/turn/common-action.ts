@@ -1,0 +1,86 @@
+import type { Call } from '../../call/index.ts';
+import { situationOf } from '../../call/speak/situation-of.ts';
+import type { Dialogue } from '../state/dialogue.ts';
+import type { AlarmKind, ShowTopic } from '../state/effect.ts';
+import { briefly } from './brief.ts';
+import { emit, log, type Turn } from './turn.ts';
+
+/** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
+export const WATCH_CHANNEL = '16';
+
+/** Tells the person, and writes the same into the log. */
+export function tell(turn: Turn, dialogue: Dialogue | null, topic: ShowTopic, text: string): void {
+  emit(turn, dialogue, { kind: 'show', topic, text });
+  log(turn, dialogue, { what: 'done', text });
+}
+
+/** Puts a call on the air. */
+export function transmit(turn: Turn, dialogue: Dialogue, call: Call, times: 1 | 5 = 1): void {
+  turn.state.transmitting = dialogue.id;
+  emit(turn, dialogue, { kind: 'send', call, times });
+}
+
+/** The transmission is over. */
+export function endTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) turn.state.transmitting = null;
+}
+
+/** Breaks off the own transmission. */
+export function stopTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) emit(turn, dialogue, { kind: 'stop-sending' });
+  endTransmission(turn, dialogue);
+}
+
+/** Notes a call that went out. */
+export function logSent(turn: Turn, dialogue: Dialogue, call: Call, times = 1): void {
+  const often = times > 1 ? `, ${times} times in a row` : '';
+  log(turn, dialogue, { what: 'sent', text: `Sent: ${briefly(call)}${often}`, call });
+}
+
+/** The radio could not send. */
+export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): void {
+  endTransmission(turn, dialogue);
+  sound(turn, dialogue, 'fault');
+  tell(turn, dialogue, 'transmission-failed', text);
+}
+
+// ITU-R M.493, from memory: distress and urgency alarms last until a person silences them, the others are short.
+const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
+
+/** Starts an alarm, unless the very same one is sounding already. */
+export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): void {
+  const { state } = turn;
+  if (!lasting.includes(alarm)) {
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'short' });
+  } else if (!state.sounding.includes(alarm)) {
+    state.sounding = [...state.sounding, alarm];
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'until-silenced' });
+  }
+}
+
+/** Asks for the words that belong to a call, if any do. */
+export function speak(turn: Turn, dialogue: Dialogue, call: Call, channel: string): void {
+  const { kind } = situationOf(call, turn.state.settings.mmsi, (mmsi) => ({ mmsi }));
+  if (kind !== 'nothing-to-say') emit(turn, dialogue, { kind: 'speak', situation: kind, channel, call });
+}
+
+/** Changes the voice channel. */
+export function tune(turn: Turn, dialogue: Dialogue, channel: string): void {
+  turn.state.tunedTo = channel;
+  emit(turn, dialogue, { kind: 'tune', channel });
+}
+
+/** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */
+export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  log(turn, dialogue, { what: 'done', text: `Finished on channel ${channel}` });
+  if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
+}
+
+/** Put away while nobody acted: the radio is left where it is, since a talk may be going on. */
+export function leaveTuned(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  const stillThere = turn.state.tunedTo === channel && channel !== WATCH_CHANNEL;
+  const reminder = stillThere ? `: the radio is still on channel ${channel}` : '';
+  tell(turn, dialogue, 'still-on-channel', `Put away after a long time${reminder}`);
+}

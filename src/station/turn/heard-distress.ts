@@ -1,0 +1,174 @@
+import type { Call } from '../../call/index.ts';
+import { adviceFor, dscPermission } from '../advice.ts';
+import type { HeardDistressDialogue } from '../state/dialogue.ts';
+import type { Cause, Procedure } from '../state/procedure.ts';
+import { lengthOf, type TimerName } from '../state/timer.ts';
+import {
+  type HeardDistressAction,
+  type HeardDistressGuard,
+  heardDistressPhases,
+  heardDistressTransitions,
+} from '../table/heard-distress.ts';
+import { briefly } from './brief.ts';
+import {
+  endTransmission,
+  logSent,
+  reportFailure,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+  WATCH_CHANNEL,
+} from './common-action.ts';
+import { isCoastIdentity } from './own-identity.ts';
+import { emit, log, type Turn } from './turn.ts';
+
+/** Another vessel's distress. */
+export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard, HeardDistressAction> = {
+  name: 'heard-distress',
+  phases: heardDistressPhases,
+  transitions: heardDistressTransitions,
+  timerOf: (wait) => wait as TimerName,
+  guards: {
+    'alert-still-repeated': ({ state }, { alerts, lastAlertAt }) =>
+      alerts > 1 &&
+      lastAlertAt !== null &&
+      state.now - lastAlertAt <= lengthOf('listen-after-alert', state.settings.timers),
+    'coast-acknowledged': (_, { acknowledgedBy }) => isCoastIdentity(acknowledgedBy),
+    damaged: (_, { verdict }, cause) => (cause.verdict ?? verdict) === 'doubtful',
+    'from-coast': (_, { call }, cause) => isCoastIdentity((cause.call ?? call).from),
+    'is-coast': ({ state }) => state.settings.equipment === 'coast',
+    'known-alert': isKnownAlert,
+    'tells-another-nature': (_, { call }, cause) =>
+      cause.verdict !== 'doubtful' && cause.call !== undefined && natureOf(cause.call) !== natureOf(call),
+    'may-acknowledge': ({ state }, dialogue) => dscPermission(state, dialogue).allowed,
+  },
+  actions: {
+    advise: (turn, dialogue) =>
+      emit(turn, dialogue, { kind: 'advise', advice: adviceFor(turn.state, dialogue) }),
+    alarm: (turn, dialogue) => sound(turn, dialogue, 'distress'),
+    'ask-to-acknowledge': (turn, dialogue) => {
+      const text = `Acknowledge the distress of ${nameOf(dialogue)} by DSC?`;
+      emit(turn, dialogue, {
+        kind: 'ask',
+        question: 'acknowledge-distress',
+        text,
+        answers: ['confirm', 'decline'],
+      });
+    },
+    'compose-acknowledgement': (turn, dialogue) => {
+      dialogue.answer = acknowledgementOf(dialogue, turn.state.settings.mmsi);
+    },
+    'keep-acknowledgement': (_, dialogue, { call }) => {
+      const by = (call ?? dialogue.call).from;
+      if (!isCoastIdentity(dialogue.acknowledgedBy)) dialogue.acknowledgedBy = by;
+    },
+    'keep-call': (_, dialogue, { call, verdict = 'clean' }) => {
+      if (call === undefined || (verdict === 'doubtful' && dialogue.verdict !== 'doubtful')) return;
+      // The answer to somebody's relay says less than the relay, and no words belong to it.
+      if (call.kind === 'distress-relay-acknowledgement') return;
+      dialogue.call = call;
+      dialogue.verdict = verdict;
+    },
+    'log-assist': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Able to assist ${nameOf(dialogue)}: the master’s decision`,
+      }),
+    'log-nothing-more': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Nothing more heard of ${nameOf(dialogue)}: logged, set reset`,
+      }),
+    'log-put-away': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Distress of ${nameOf(dialogue)} put away` }),
+    'log-sent': (turn, dialogue) => {
+      endTransmission(turn, dialogue);
+      if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
+    },
+    'log-spoken': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Acknowledged ${nameOf(dialogue)} by voice on channel 16` }),
+    'log-stand-by': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Not able to assist ${nameOf(dialogue)}: logged, set reset`,
+      }),
+    send: (turn, dialogue) => {
+      if (dialogue.answer !== null) transmit(turn, dialogue, dialogue.answer);
+    },
+    'show-acknowledged': (turn, dialogue, { call }) =>
+      tell(
+        turn,
+        dialogue,
+        'acknowledged',
+        `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'a station unknown'}`,
+      ),
+    'show-cancelled': (turn, dialogue) =>
+      tell(turn, dialogue, 'distress-cancelled', `${nameOf(dialogue)} cancelled her alert`),
+    'show-damaged': (turn, dialogue, { call }) =>
+      tell(
+        turn,
+        dialogue,
+        'damaged-call',
+        `Received with errors, nothing done: ${briefly(call ?? dialogue.call)}`,
+      ),
+    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, 'The acknowledgement was not sent'),
+    'show-heard': (turn, dialogue, { call }) =>
+      emit(turn, dialogue, { kind: 'show', topic: 'distress-heard', text: briefly(call ?? dialogue.call) }),
+    'show-repeated': (turn, dialogue, { call }) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'distress-repeated',
+        text: `Heard again: ${briefly(call ?? dialogue.call)}`,
+      }),
+    'show-traffic': (turn, dialogue) =>
+      tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
+    'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
+    'stop-sending': stopTransmission,
+    'tune-16': (turn, dialogue, cause) => {
+      if (turn.state.settings.tuning === 'automatic' && (cause.verdict ?? dialogue.verdict) === 'clean') {
+        tune(turn, dialogue, WATCH_CHANNEL);
+      } else {
+        emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
+      }
+    },
+  },
+};
+
+function nameOf({ distressed }: HeardDistressDialogue): string {
+  return distressed ?? 'a vessel unknown';
+}
+
+/** Whether this is a repeat of an alert that has sounded already. */
+function isKnownAlert({ state }: Turn, dialogue: HeardDistressDialogue, cause: Cause): boolean {
+  const call = cause.call ?? dialogue.call;
+  const nature = natureOf(call);
+  const limit = lengthOf('alert-memory', state.settings.timers);
+  return state.heardAlerts.some(
+    (known) =>
+      known.distressed !== null &&
+      known.distressed === dialogue.distressed &&
+      known.nature === nature &&
+      state.now - known.lastAt <= limit,
+  );
+}
+
+function natureOf(call: Call): string | null {
+  return 'nature' in call ? call.nature : null;
+}
+
+function acknowledgementOf({ call, distressed }: HeardDistressDialogue, own: string | null): Call {
+  const details = 'nature' in call ? call : null;
+  return {
+    kind: 'distress-acknowledgement',
+    to: { kind: 'all-ships' },
+    from: own,
+    distressed,
+    nature: details?.nature ?? null,
+    position: details?.position ?? null,
+    time: details?.time ?? null,
+    subsequent: 'telephony-simplex',
+  };
+}

@@ -1,0 +1,186 @@
+import type { Call, Reason } from '../../call/index.ts';
+import type { IncomingDialogue } from '../state/dialogue.ts';
+import type { AlarmKind } from '../state/effect.ts';
+import type { Procedure } from '../state/procedure.ts';
+import { policyFor } from '../state/settings.ts';
+import {
+  type IncomingAction,
+  type IncomingGuard,
+  incomingPhases,
+  incomingTransitions,
+} from '../table/incoming.ts';
+import { answerAble, answerUnable } from './answer.ts';
+import { briefly } from './brief.ts';
+import {
+  endTransmission,
+  leaveTuned,
+  logSent,
+  reportFailure,
+  returnToWatch,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+  WATCH_CHANNEL,
+} from './common-action.ts';
+import { isPlainlyForStation } from './for-station.ts';
+import { emit, log, type Turn } from './turn.ts';
+import { isOwnAlertOut, mayTuneByItself, voiceChannelOf } from './working-channel.ts';
+
+/** Receiving a call, distress aside. */
+export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction> = {
+  name: 'incoming',
+  phases: incomingPhases,
+  transitions: incomingTransitions,
+  timerOf: (wait) => {
+    switch (wait) {
+      case 'decision':
+        return 'answer-from-ship';
+      case 'automatic-answer':
+        return 'automatic-answer';
+      case 'channel-wait':
+        return 'channel-wait';
+      case 'transmission-limit':
+        return 'transmission-limit';
+      default:
+        return 'inactivity';
+    }
+  },
+  guards: {
+    'answers-by-itself': (turn, dialogue) =>
+      mayActByItself(turn, dialogue) &&
+      policyFor(turn.state.settings, dialogue.call) === 'automatic' &&
+      answerAble(turn.state, dialogue.call) !== null,
+    damaged: (_, { verdict }) => verdict === 'doubtful',
+    'is-automatic': (_, { automatic }) => automatic,
+    'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
+    'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
+    'may-refuse': (turn, { call }, { reason }) =>
+      reason !== undefined && answerUnable(turn.state, call, reason) !== null,
+    'refuses-by-itself': (turn, dialogue) =>
+      mayActByItself(turn, dialogue) && refusalFor(turn, dialogue.call) !== null,
+    'tunes-after-answer': (turn, dialogue) => {
+      const channel = channelOf(dialogue);
+      return channel !== null && mayTuneByItself(turn.state, channel, true);
+    },
+    'tunes-by-itself': (turn, dialogue) => {
+      const channel = channelOf(dialogue);
+      const { settings } = turn.state;
+      return (
+        channel !== null &&
+        isAnnouncement(dialogue.call) &&
+        dialogue.verdict === 'clean' &&
+        isPlainlyForStation(turn.state, dialogue.call) &&
+        policyFor(settings, dialogue.call) === 'automatic' &&
+        mayTuneByItself(turn.state, channel, false)
+      );
+    },
+    'wants-answer': (turn, { call }) => answerAble(turn.state, call) !== null,
+  },
+  actions: {
+    alarm: (turn, dialogue) => sound(turn, dialogue, alarmFor(dialogue.call)),
+    'answer-able': (turn, dialogue, { channel }) => {
+      dialogue.answer = answerAble(turn.state, dialogue.call, channel);
+      dialogue.automatic = false;
+    },
+    'answer-by-policy': (turn, dialogue) => {
+      dialogue.answer = refusalFor(turn, dialogue.call) ?? answerAble(turn.state, dialogue.call);
+      dialogue.automatic = true;
+    },
+    'answer-unable': (turn, dialogue, { reason }) => {
+      if (reason !== undefined) dialogue.answer = answerUnable(turn.state, dialogue.call, reason);
+      dialogue.automatic = false;
+    },
+    'ask-to-answer': (turn, dialogue) => {
+      const text = `Answer this? ${briefly(dialogue.call)}`;
+      dialogue.automatic = false;
+      emit(turn, dialogue, {
+        kind: 'ask',
+        question: 'answer-call',
+        text,
+        answers: ['answer', 'refuse', 'close'],
+      });
+    },
+    'ask-to-tune': (turn, dialogue) => {
+      dialogue.channel = channelOf(dialogue);
+      const text = `Tune to channel ${dialogue.channel}?`;
+      emit(turn, dialogue, { kind: 'ask', question: 'tune-to', text, answers: ['confirm', 'decline'] });
+    },
+    'count-call': (turn, dialogue, { call }) => {
+      dialogue.times++;
+      if (call !== undefined) dialogue.call = call;
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'call-again',
+        text: `Heard ${dialogue.times} times: ${briefly(dialogue.call)}`,
+      });
+    },
+    'log-put-away': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Put away without an answer: ${briefly(dialogue.call)}` }),
+    'log-sent': (turn, dialogue) => {
+      endTransmission(turn, dialogue);
+      if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
+    },
+    'return-to-watch': returnToWatch,
+    send: (turn, dialogue) => {
+      if (dialogue.answer !== null) transmit(turn, dialogue, dialogue.answer);
+    },
+    show: (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
+        text: `Received: ${briefly(dialogue.call)}`,
+      }),
+    'show-damaged': (turn, dialogue) =>
+      tell(turn, dialogue, 'damaged-call', `Received with errors, nothing done: ${briefly(dialogue.call)}`),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(turn, dialogue, `Answer not sent: ${briefly(dialogue.call)}`),
+    'show-missed': (turn, dialogue) =>
+      tell(turn, dialogue, 'missed-call', `Not answered: ${briefly(dialogue.call)}`),
+    'show-still-tuned': leaveTuned,
+    'show-too-late': (turn, dialogue) =>
+      tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
+    speak: (turn, dialogue) =>
+      speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
+    'stop-sending': stopTransmission,
+    tune: (turn, dialogue) => {
+      dialogue.channel = channelOf(dialogue);
+      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
+    },
+  },
+};
+
+/** Only a clean call to this very station is acted on without a person, and nothing while an own alert is out. */
+function mayActByItself({ state }: Turn, { call, verdict }: IncomingDialogue): boolean {
+  return (
+    verdict === 'clean' &&
+    call.to?.kind === 'station' &&
+    call.to.mmsi === state.settings.mmsi &&
+    !('category' in call && call.category === 'distress') &&
+    !isOwnAlertOut(state)
+  );
+}
+
+function refusalFor({ state }: Turn, call: Call): Call | null {
+  const policy = policyFor(state.settings, call);
+  if (policy === 'automatic' || policy === 'by-hand') return null;
+  return answerUnable(state, call, policy.slice('refuse-'.length) as Reason);
+}
+
+function isAnnouncement(call: Call): boolean {
+  return call.kind === 'group-call' || call.kind === 'area-call' || call.kind === 'all-ships-call';
+}
+
+function channelOf({ answer, call }: IncomingDialogue): string | null {
+  return voiceChannelOf(answer ?? call);
+}
+
+function alarmFor(call: Call): AlarmKind {
+  if (!isAnnouncement(call) && call.kind !== 'individual-call') return 'routine';
+  if (!('category' in call)) return 'routine';
+  return call.category === 'distress' || call.category === 'urgency' || call.category === 'safety'
+    ? call.category
+    : 'routine';
+}

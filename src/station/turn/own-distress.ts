@@ -1,0 +1,183 @@
+import type { Call, NatureOfDistress } from '../../call/index.ts';
+import type { OwnDistressDialogue } from '../state/dialogue.ts';
+import type { Procedure } from '../state/procedure.ts';
+import type { StationState } from '../state/state.ts';
+import type { TimerName } from '../state/timer.ts';
+import {
+  type OwnDistressAction,
+  type OwnDistressGuard,
+  ownDistressPhases,
+  ownDistressTransitions,
+} from '../table/own-distress.ts';
+import { sendablePosition } from './answer.ts';
+import { briefly } from './brief.ts';
+import {
+  endTransmission,
+  logSent,
+  reportFailure,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+  WATCH_CHANNEL,
+} from './common-action.ts';
+import { emit, log } from './turn.ts';
+
+/** The own distress alert. */
+export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDistressAction> = {
+  name: 'own-distress',
+  phases: ownDistressPhases,
+  transitions: ownDistressTransitions,
+  timerOf: (wait) => wait as TimerName,
+  guards: {
+    'cancel-wanted': (_, { cancelWanted }) => cancelWanted,
+    'nothing-sent': (_, { attempts }) => attempts === 0,
+    'was-acknowledged': (_, { acknowledgement }) => acknowledgement !== null,
+    'was-stopped': (_, { stopped }) => stopped,
+  },
+  actions: {
+    'ask-to-cancel': (turn, dialogue) => {
+      const text = 'Was the alert false? If so it is cancelled by DSC and then by voice on channel 16';
+      emit(turn, dialogue, { kind: 'ask', question: 'cancel-alert', text, answers: ['confirm', 'decline'] });
+    },
+    'ask-to-stop': (turn, dialogue, { call }) => {
+      const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert goes on. Stop it?`;
+      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text });
+      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'] });
+    },
+    'compose-alert': (turn, dialogue) => {
+      dialogue.call = alertOf(turn.state, dialogue.nature);
+      dialogue.attempts++;
+      dialogue.acknowledgement = null;
+      dialogue.stopped = false;
+      dialogue.cancelWanted = false;
+    },
+    'compose-cancellation': (turn, dialogue) => {
+      dialogue.call = cancellationOf(turn.state, dialogue.call, dialogue.nature);
+    },
+    'end-transmission': endTransmission,
+    'keep-acknowledgement': (_, dialogue, { call }) => {
+      if (call !== undefined) dialogue.acknowledgement = call;
+    },
+    'keep-nature': (_, dialogue, { nature }) => {
+      if (nature !== undefined) dialogue.nature = nature;
+    },
+    'log-cancelled': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: 'False alert cancelled by DSC and by voice on channel 16' }),
+    'log-not-cancelled-by-voice': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'distress-cancelled',
+        'The false alert was cancelled by DSC only: speak the cancellation on channel 16',
+      ),
+    'log-not-sent': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: 'Distress alert not sent' }),
+    'log-put-away': (turn, dialogue) => log(turn, dialogue, { what: 'done', text: 'Own distress put away' }),
+    'log-sent': (turn, dialogue) => {
+      const { call } = dialogue;
+      if (call !== null) logSent(turn, dialogue, call, timesOf(call));
+    },
+    'log-spoken': (turn, dialogue) => {
+      dialogue.spoken = true;
+      log(turn, dialogue, { what: 'done', text: 'Distress call and message spoken on channel 16' });
+    },
+    'mark-stopped': (_, dialogue) => {
+      dialogue.stopped = true;
+    },
+    send: (turn, dialogue) => {
+      const { call } = dialogue;
+      if (call !== null) transmit(turn, dialogue, call, timesOf(call));
+    },
+    'show-acknowledged': (turn, dialogue, { call }) => {
+      sound(turn, dialogue, 'distress');
+      tell(
+        turn,
+        dialogue,
+        'acknowledged',
+        `The alert is acknowledged${call ? ` by ${call.from ?? 'a station unknown'}` : ''}`,
+      );
+    },
+    'show-countdown': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'alert-countdown',
+        text: `Keep the key pressed: ${dialogue.nature}`,
+      }),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(
+        turn,
+        dialogue,
+        'The set could not send: call by voice on channel 16 and use every other means',
+      ),
+    'show-prepared': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'alert-prepared',
+        text: 'Press and hold to send a distress alert: only in grave and imminent danger, on the authority of the master',
+      }),
+    'show-relayed': (turn, dialogue, { call }) =>
+      tell(turn, dialogue, 'distress-traffic', `The alert was passed on${call ? `: ${briefly(call)}` : ''}`),
+    'show-stopped': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'alert-stopped',
+        'Repeats stopped by hand. If the alert was false it must still be cancelled',
+      ),
+    'show-waiting': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'waiting-for-acknowledgement',
+        text: `Attempt ${dialogue.attempts} sent; listen on channel 16`,
+      }),
+    'speak-cancellation': (turn, dialogue) => {
+      if (dialogue.call !== null) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
+    },
+    'speak-distress': (turn, dialogue) => {
+      if (dialogue.call !== null && !dialogue.spoken) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
+    },
+    'stop-sending': stopTransmission,
+    'tune-16': (turn, dialogue) => tune(turn, dialogue, WATCH_CHANNEL),
+    'unmark-cancel': (_, dialogue) => {
+      dialogue.cancelWanted = false;
+    },
+    'want-cancel': (_, dialogue) => {
+      dialogue.cancelWanted = true;
+    },
+  },
+};
+
+// ITU-R M.541: an attempt on VHF is five alerts in a row. A cancellation is a single call.
+function timesOf(call: Call): 1 | 5 {
+  return call.kind === 'distress-alert' ? 5 : 1;
+}
+
+/** The alert with what is known at this moment; unknown position and time go out as nines and eights. */
+function alertOf(state: StationState, nature: NatureOfDistress): Call {
+  return {
+    kind: 'distress-alert',
+    to: { kind: 'all-stations' },
+    from: state.settings.mmsi,
+    nature,
+    ...sendablePosition(state),
+    subsequent: 'telephony-simplex',
+  };
+}
+
+/** A self-cancellation repeats what the last alert said: M.493, from memory. */
+function cancellationOf(state: StationState, alert: Call | null, nature: NatureOfDistress): Call {
+  const said = alert?.kind === 'distress-alert' ? alert : null;
+  return {
+    kind: 'distress-self-cancel',
+    to: { kind: 'all-ships' },
+    from: state.settings.mmsi,
+    distressed: state.settings.mmsi,
+    nature: said?.nature ?? nature,
+    position: said?.position ?? null,
+    time: said?.time ?? null,
+    subsequent: 'telephony-simplex',
+  };
+}

@@ -1,0 +1,74 @@
+import type { LogEntry } from '../log/watch-log.ts';
+import type { Dialogue } from '../state/dialogue.ts';
+import type { Effect } from '../state/effect.ts';
+import { nextRandom } from '../state/random.ts';
+import type { StationState } from '../state/state.ts';
+import { rangeOf, type TimerName } from '../state/timer.ts';
+
+/** A value that this turn may change, because it made the copy. */
+export type Draft<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/** A transition that was taken. */
+export interface TakenTransition {
+  readonly dialogue: number;
+  /** {@link TransitionRow.id} of the row. */
+  readonly row: string;
+}
+
+/** The working copy of one step. */
+export interface Turn {
+  readonly state: Draft<Omit<StationState, 'dialogues'>> & { dialogues: Draft<Dialogue>[] };
+  readonly effects: Effect[];
+  readonly transitions: TakenTransition[];
+  /** The clause of the transition being taken: its effects carry it. */
+  clause: string | null;
+}
+
+type WithoutBase<T> = T extends Effect ? Omit<T, 'dialogue' | 'clause' | 'caution'> : never;
+
+/** An effect as the actions give it; {@link emit} adds dialogue, clause and caution. */
+export type BareEffect = WithoutBase<Effect>;
+
+/** What every effect about distress carries. The words are this library's own. */
+export const DISTRESS_CAUTION =
+  'Lives may depend on this. Follow the rules of your administration and the master’s orders; keep watch on channel 16; software can be wrong and replaces neither training nor a trained operator';
+
+/** Hands an effect to the caller of the step. */
+export function emit(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  effect: BareEffect,
+  caution: string | null = null,
+): void {
+  const distress = dialogue?.procedure === 'own-distress' || dialogue?.procedure === 'heard-distress';
+  const base = {
+    dialogue: dialogue?.id ?? null,
+    clause: turn.clause,
+    caution: caution ?? (distress ? DISTRESS_CAUTION : null),
+  };
+  turn.effects.push({ ...effect, ...base } as Effect);
+}
+
+/** Writes into the watch log. */
+export function log(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  entry: Pick<LogEntry, 'what' | 'text'> & Partial<Pick<LogEntry, 'call' | 'verdict' | 'corrects'>>,
+): void {
+  const { state } = turn;
+  const number = state.nextLogEntry++;
+  const position = state.fix?.position ?? null;
+  emit(turn, dialogue, {
+    kind: 'log',
+    entry: { kind: 'log-entry', number, at: state.now, dialogue: dialogue?.id ?? null, position, ...entry },
+  });
+}
+
+/** A length for a timer, in milliseconds: random where the table gives a range. */
+export function drawLength(turn: Turn, timer: TimerName): number {
+  const [least, most] = rangeOf(timer, turn.state.settings.timers);
+  if (least === most) return least;
+  const [value, next] = nextRandom(turn.state.random);
+  turn.state.random = next;
+  return Math.round(least + value * (most - least));
+}
