@@ -8,6 +8,8 @@
  * - {@link createReceiver}: a stream of samples in, {@link HeardBurst} out
  * - {@link readWav}, {@link writeWav}: files
  *
+ * Guide: [Audio: what does it sound like?](../../docs/guide/audio.md).
+ *
  * @packageDocumentation
  */
 export type { HeardBurst } from './heard-burst.ts';

@@ -50,6 +50,9 @@ export interface BitsOfBurst {
  *
  * Source: ITU-R M.493-15 Annex 1 section 1 (rate and tones), from memory of the text.
  *
+ * @see {@link createReceiver}
+ * @see {@link writeWav}
+ *
  * @example
  * ```ts
  * import { modulate } from 'seahail/audio';

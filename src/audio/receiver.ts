@@ -49,6 +49,9 @@ const RUN_OUT_S = 1.4;
  * Source: ITU-R M.493-15 Annex 1 sections 1 to 4, from memory, for the signal; the demodulator is maximum a
  * posteriori estimation with the sub-carrier's phase as hidden state.
  *
+ * @see {@link modulate}
+ * @see {@link readWav}
+ *
  * @example
  * ```ts
  * import { createReceiver, modulate } from 'seahail/audio';

@@ -51,6 +51,9 @@ const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly 
  * Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF and WAVE; Multiple Channel Audio Data and
  * WAVE Files (2001) for the extensible header; both from memory.
  *
+ * @see {@link writeWav}
+ * @see {@link createReceiver}
+ *
  * @example
  * ```ts
  * import { readWav, writeWav } from 'seahail/audio';

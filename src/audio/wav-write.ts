@@ -27,6 +27,9 @@ const WIDTH: Readonly<Record<WavFormat, number>> = {
  *
  * Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF and WAVE, from memory.
  *
+ * @see {@link readWav}
+ * @see {@link modulate}
+ *
  * @example
  * ```ts
  * import { modulate, writeWav } from 'seahail/audio';

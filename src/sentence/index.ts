@@ -1,6 +1,8 @@
 /**
  * The wire between radio and plotter: sentences of IEC 61162-1 in and out, and why a display shows nothing.
  *
+ * Guide: [Sentence: what does the cable say?](../../docs/guide/sentence.md).
+ *
  * @packageDocumentation
  */
 

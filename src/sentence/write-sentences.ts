@@ -30,6 +30,9 @@ export interface WriteOptions extends TalkerOption {
  *
  * Source: IEC 61162-1, `DSC` and `DSE` sentences, as restated in equipment papers.
  *
+ * @see {@link readSentences}
+ * @see {@link writeWaypoint}
+ *
  * @example
  * ```ts
  * import { composePositionRequest } from 'seahail/call';

@@ -42,6 +42,9 @@ const OUTSIDE: readonly string[] = [
  * @returns the findings; never throws on any input
  * @throws RangeError when an identity in the options is not nine digits
  *
+ * @see {@link createMender}
+ * @see {@link FAULTS}
+ *
  * @example
  * ```ts
  * import { findFaults } from 'seahail/sentence';

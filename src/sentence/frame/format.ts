@@ -23,6 +23,9 @@ export interface SentenceParts {
  * @throws RangeError when talker or formatter are misshapen, a field holds a reserved character, or the
  *   sentence would be too long
  *
+ * @see {@link parseSentence}
+ * @see {@link checksumOf}
+ *
  * @example
  * ```ts
  * import { formatSentence } from 'seahail/sentence';

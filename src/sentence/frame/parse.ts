@@ -52,6 +52,9 @@ const MOST_TAG_BLOCKS = 4;
  * @param options - how forgiving to be
  * @returns the sentence with its notices, or what is wrong with the line
  *
+ * @see {@link formatSentence}
+ * @see {@link readSentences}
+ *
  * @example
  * ```ts
  * import { parseSentence } from 'seahail/sentence';

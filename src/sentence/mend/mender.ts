@@ -75,6 +75,9 @@ const BYTES_AT_ONCE = 4096;
  * @returns the filter; nothing that arrives makes it throw
  * @throws RangeError when `mostHeld` is no count
  *
+ * @see {@link findFaults}
+ * @see {@link writeWaypoint}
+ *
  * @example
  * ```ts
  * import { createMender } from 'seahail/sentence';

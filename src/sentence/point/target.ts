@@ -35,6 +35,9 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  *
  * Source: IEC 61162-1, `TLL` sentence, as restated in equipment papers.
  *
+ * @see {@link writeWaypoint}
+ * @see {@link createMender}
+ *
  * @example
  * ```ts
  * import { writeTarget } from 'seahail/sentence';

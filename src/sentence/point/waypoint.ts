@@ -28,6 +28,9 @@ export interface TalkerOption {
  *
  * Source: IEC 61162-1, `WPL` sentence, as restated in equipment papers.
  *
+ * @see {@link writeTarget}
+ * @see {@link createMender}
+ *
  * @example
  * ```ts
  * import { writeWaypoint } from 'seahail/sentence';

@@ -13,6 +13,9 @@ import type { Reading } from './reading.ts';
  * @returns what each line says, damaged lines included; never throws on any text
  * @throws RangeError when an option is out of range
  *
+ * @see {@link createSentenceReader}
+ * @see {@link findFaults}
+ *
  * @example
  * ```ts
  * import { readSentences } from 'seahail/sentence';

@@ -41,6 +41,8 @@ export interface SentenceReader {
  * @returns the reader
  * @throws RangeError when an option is out of range
  *
+ * @see {@link readSentences}
+ *
  * @example
  * ```ts
  * import { createSentenceReader } from 'seahail/sentence';
