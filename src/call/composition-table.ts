@@ -100,6 +100,9 @@ const ROWS: readonly Row[] = [
  * Source: ITU-R M.493-15 Annex 1 tables 4.1 to 4.10, from memory; order of alert, acknowledgement, relay and
  * urgency call: Japan, Radio Station Operation Regulations Art. 36-2; test call: Japan, MPT Notification 567 of
  * 1990 figure 5. Who may send what is remembered with little confidence.
+ *
+ * @see {@link compositionOf}
+ * @see {@link fieldLengths}
  */
 export const compositions: readonly Composition[] = /* @__PURE__ */ ROWS.map(
   ([kind, format, table, message, characters, end, categories, telecommands, senders]) => ({

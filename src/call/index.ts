@@ -5,6 +5,8 @@
  * answer and describe calls and give the words to speak afterwards; nothing here transmits. The radio licence, the
  * operator's certificate and national rules decide what may be sent.
  *
+ * Guide: [Call: what is said?](../../docs/guide/call.md).
+ *
  * @packageDocumentation
  */
 

@@ -13,6 +13,8 @@ import { same } from './same.ts';
  * @returns its fields, each as the symbols sent
  * @throws RangeError when a value has no symbols, such as an identity of eight digits
  *
+ * @see {@link callFromFields}
+ *
  * @example
  * ```ts
  * import { callToFields, composeTestCall } from 'seahail/call';

@@ -71,6 +71,8 @@ export interface DistressAdvice {
  * Source: IMO COMSAR/Circ.25 (flow chart seen for MF; for VHF with channel 16 in the place of 2182 kHz, from memory)
  * and its successor of 2022; ITU-R M.541; 47 CFR 80.1117 and 80.1121.
  *
+ * @see {@link step}
+ *
  * @example
  * ```ts
  * import { composeDistressAlert } from 'seahail/call';

@@ -11,6 +11,8 @@
  *
  * None of it makes a transmission lawful or replaces a trained operator: national rules and the licence come first.
  *
+ * Guide: [Station: what to do next?](../../docs/guide/station.md).
+ *
  * @packageDocumentation
  */
 export {

@@ -34,6 +34,9 @@ export interface Step {
  * @param event - what happened
  * @returns the new state, the effects to carry out and the transitions taken
  *
+ * @see {@link nextWake}
+ * @see {@link transitionTable}
+ *
  * @example
  * ```ts
  * import { composeTestCall } from 'seahail/call';

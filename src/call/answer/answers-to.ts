@@ -37,6 +37,9 @@ import {
  *
  * Source: ITU-R M.493-15 tables 4.2 to 4.9, from memory; distress: 47 CFR 80.1117(a), 80.1121.
  *
+ * @see {@link describeCall}
+ * @see {@link spokenScript}
+ *
  * @example
  * ```ts
  * import { answersTo, composeIndividualCall } from 'seahail/call';

@@ -29,6 +29,9 @@ export interface CheckOptions {
  * @param options - equipment of the sender and channel plan, where known
  * @returns notices, each with its clause; empty when nothing is to be said. Never throws.
  *
+ * @see {@link describeCall}
+ * @see {@link compositionOf}
+ *
  * @example
  * ```ts
  * import { checkCall, composeIndividualCall } from 'seahail/call';

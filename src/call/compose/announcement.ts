@@ -26,6 +26,8 @@ export interface TrafficOptions extends WithExpansion {
  *
  * Source: ITU-R M.493-15 table 4.5, from memory; urgency agrees with Japan, Radio Station Operation Regulations.
  *
+ * @see {@link composeAreaCall}
+ *
  * @example
  * ```ts
  * import { callToFields, composeAllShipsCall } from 'seahail/call';
@@ -101,6 +103,8 @@ export function composeAreaCall(
  *
  * Source: ITU-R M.493-15 table 4.8, from memory.
  *
+ * @see {@link composeIndividualCall}
+ *
  * @example
  * ```ts
  * import { callToFields, composeGroupCall } from 'seahail/call';
@@ -137,6 +141,9 @@ export function composeGroupCall(
  * @throws TypeError, RangeError when a value has no symbols or `to` is not one station
  *
  * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+ *
+ * @see {@link composeIndividualAcknowledgement}
+ * @see {@link composeUnableToComply}
  *
  * @example
  * ```ts

@@ -118,6 +118,8 @@ export interface PositionOptions {
  *
  * Source: ITU-R M.493-15 table 4.7, from memory.
  *
+ * @see {@link composePositionRequest}
+ *
  * @example
  * ```ts
  * import { composePositionReply, composePositionRequest } from 'seahail/call';

@@ -47,6 +47,9 @@ export type RelayTarget = string | GeographicArea | AllShipsAddress;
  *
  * Source: ITU-R M.493-15 table 4.1 (from memory); ten 9s and 8888: ITU-R M.541-8 Annex 1 §2.
  *
+ * @see {@link composeDistressSelfCancel}
+ * @see {@link composeTestCall}
+ *
  * @example
  * ```ts
  * import { callToFields, composeDistressAlert } from 'seahail/call';
@@ -103,6 +106,8 @@ export function composeDistressAcknowledgement(options: AboutDistress): Distress
  *
  * Source: an acknowledgement of the own ship, 47 CFR 80.335, edition of 2005; layout from memory.
  *
+ * @see {@link composeDistressAlert}
+ *
  * @example
  * ```ts
  * import { composeDistressSelfCancel } from 'seahail/call';
@@ -128,6 +133,8 @@ export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distress
  * @throws TypeError, RangeError when a value has no symbols
  *
  * Source: ITU-R M.493-15 table 4.3, from memory.
+ *
+ * @see {@link composeDistressRelayAcknowledgement}
  *
  * @example
  * ```ts

@@ -20,6 +20,8 @@ export interface EnquiryOptions extends WithExpansion {
  *
  * Source: ITU-R M.493-15 table 4.7 and M.821-1, from memory.
  *
+ * @see {@link composePositionReply}
+ *
  * @example
  * ```ts
  * import { callToFields, composePositionRequest } from 'seahail/call';
@@ -55,6 +57,8 @@ export function composePositionRequest(
  *
  * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-15 table 4.7, from memory.
  *
+ * @see {@link composeTestAcknowledgement}
+ *
  * @example
  * ```ts
  * import { callToFields, composeTestCall } from 'seahail/call';
@@ -82,6 +86,8 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
  * @throws TypeError, RangeError when an identity is not for its place
  *
  * Source: ITU-R M.493-15 table 4.9, from memory.
+ *
+ * @see {@link composePollingAcknowledgement}
  *
  * @example
  * ```ts

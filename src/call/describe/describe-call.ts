@@ -29,6 +29,10 @@ export interface CallDescription {
  * @returns the description; English, the same in every locale
  * @throws RangeError when the call holds a value without symbols
  *
+ * @see {@link answersTo}
+ * @see {@link checkCall}
+ * @see {@link spokenScript}
+ *
  * @example
  * ```ts
  * import { composeDistressAlert, describeCall } from 'seahail/call';

@@ -30,6 +30,9 @@ export interface SpokenScriptOptions {
  * Source: Radio Regulations Art. 32 and 33, ITU-R M.1171, IMO A.918(22), from memory; acknowledgement: 47 CFR
  * 80.1117(c), ITU-R M.541 Annex 3.
  *
+ * @see {@link describeCall}
+ * @see {@link spell}
+ *
  * @example
  * ```ts
  * import { spokenScript } from 'seahail/call';

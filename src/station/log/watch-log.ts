@@ -33,6 +33,9 @@ export type WatchLog = readonly LogEntry[];
  * @returns a new log
  * @throws RangeError when an entry's number is not the next one: an entry is missing, or would be written twice
  *
+ * @see {@link writeLogCsv}
+ * @see {@link writeLogJson}
+ *
  * @example
  * ```ts
  * import { createStation, extendWatchLog, step } from 'seahail/station';

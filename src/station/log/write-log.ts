@@ -26,6 +26,9 @@ const columns = [
  * @param log - entries in order
  * @returns the text, with CRLF after every record
  *
+ * @see {@link writeLogJson}
+ * @see {@link extendWatchLog}
+ *
  * @example
  * ```ts
  * import { createStation, step, writeLogCsv } from 'seahail/station';
@@ -44,6 +47,8 @@ export function writeLogCsv(log: WatchLog): string {
  *
  * @param log - entries in order
  * @returns an array of entries, one on each line
+ *
+ * @see {@link writeLogCsv}
  *
  * @example
  * ```ts

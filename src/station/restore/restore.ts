@@ -28,6 +28,8 @@ const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = 
  * @param value - what `JSON.parse` gave
  * @returns the state; an issue when it is no station state, or one of a newer library. Never throws.
  *
+ * @see {@link createStation}
+ *
  * @example
  * ```ts
  * import { createStation, restoreStation } from 'seahail/station';

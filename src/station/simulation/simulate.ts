@@ -40,6 +40,8 @@ const FIX_INTERVAL = 300_000;
  * @returns every effect of every station in order, the stations at the end, and the load of the channel
  * @throws RangeError when two stations have one name or the script names none, or a station's settings are refused
  *
+ * @see {@link writeTimeLine}
+ *
  * @example
  * ```ts
  * import { composeTestCall } from 'seahail/call';

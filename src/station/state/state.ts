@@ -68,6 +68,9 @@ export const MOST_ALERTS = 20;
  * @returns the state to give to {@link step}
  * @throws RangeError when the identity cannot be a station's own and is not `null`
  *
+ * @see {@link restoreStation}
+ * @see {@link checkSetup}
+ *
  * @example
  * ```ts
  * import { createStation, step } from 'seahail/station';

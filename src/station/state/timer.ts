@@ -44,6 +44,8 @@ export interface TimerRow {
 /**
  * Every waiting time of the machine, with its source and how sure the value is.
  *
+ * @see {@link transitionTable}
+ *
  * @example
  * ```ts
  * import { timers } from 'seahail/station';

@@ -36,6 +36,9 @@ export interface PhaseDescription {
 /**
  * The table that the machine runs on, row by row: what {@link step} does is what stands here.
  *
+ * @see {@link phaseTable}
+ * @see {@link timers}
+ *
  * @example
  * ```ts
  * import { transitionTable } from 'seahail/station';
@@ -56,6 +59,8 @@ export function transitionTable(): readonly TransitionRow[] {
 
 /**
  * Every phase of every procedure, with its meaning.
+ *
+ * @see {@link transitionTable}
  *
  * @example
  * ```ts
