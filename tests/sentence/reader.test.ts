@@ -149,6 +149,16 @@ describe('a reader', () => {
     ]);
   });
 
+  it('gives a damaged line the last time that is known', () => {
+    const clock = line('GPRMC,140000,A,5620.00,N,00630.00,W,0.0,0.0,010626,,');
+    const at = Date.UTC(2026, 5, 1, 14, 0);
+    const damaged = (text: string, now?: number) =>
+      readSentences(text, now === undefined ? {} : { now }).find(({ kind }) => kind === 'damaged')?.at;
+    expect(damaged(`${clock}$CDDSC,20*00\r\n${clock}`, 1)).toBe(at);
+    expect(damaged(`$CDDSC,20*00\r\n${clock}`, 1)).toBe(1);
+    expect(damaged(`$CDDSC,20*00\r\n${clock}`)).toBeNull();
+  });
+
   it.each([
     ['$', 1],
     ['\\', 1],

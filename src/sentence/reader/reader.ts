@@ -63,7 +63,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
   let readings: Reading[] = [];
 
   function takeLine(line: Line, at: number | undefined): void {
-    if (line.dropped > 0) readings.push(damagedReading(line, at, '', [endless(line)]));
+    if (line.dropped > 0) readings.push(damagedReading(line, lastKnown(at), '', [endless(line)]));
     let issues: Issue[] = [];
     let damagedFrom = 0;
     for (let from = 0; from < line.text.length; ) {
@@ -72,7 +72,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
       // Whatever is damaged between two sound sentences is one reading, however many pieces it fell into.
       if (issues.length > 0 && (result.ok || next === line.text.length)) {
         readings.push(
-          damagedReading(line, at, line.text.slice(damagedFrom, result.ok ? from : next), issues),
+          damagedReading(line, lastKnown(at), line.text.slice(damagedFrom, result.ok ? from : next), issues),
         );
         issues = [];
       }
@@ -124,6 +124,11 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
     return callReading(state, settings);
   }
 
+  /** When something that carries no time of its own was received, as far as can be told. */
+  function lastKnown(at: number | undefined): number | null {
+    return at ?? streamClock ?? settings.now;
+  }
+
   function receiptOf(sentence: Sentence, at: number | undefined): Receipt {
     if (at !== undefined) return { at, clock: 'caller' };
     const time = sentence.tag?.time;
@@ -162,12 +167,12 @@ function expansionReading(
   return { kind: 'expansion', ...place, notices, station, flag, sets, sentence };
 }
 
-function damagedReading(line: Line, at: number | undefined, text: string, issues: readonly Issue[]): Reading {
+function damagedReading(line: Line, at: number | null, text: string, issues: readonly Issue[]): Reading {
   return {
     kind: 'damaged',
     line: line.number,
     offset: line.offset,
-    at: at ?? null,
+    at,
     notices: [],
     text,
     dropped: line.dropped,
