@@ -157,6 +157,21 @@ describe('sending a distress alert', () => {
     expect(radio.onAir?.call).toMatchObject({ kind: 'distress-alert', position: null, time: null });
   });
 
+  it('asks for the voice message when acknowledged during the attempt, and when a cancellation is declined: ITU-R M.541', () => {
+    const during = inDistress();
+    const first = during.give({ kind: 'heard', call: acknowledgement(during), verdict: 'clean' });
+    expect(effectsOf(first, 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
+
+    const declined = inDistress();
+    const call = acknowledgement(declined);
+    declined.finish();
+    declined.give({ kind: 'cancel-alert' });
+    const asked = declined.give({ kind: 'heard', call, verdict: 'clean' });
+    expect(effectsOf(asked, 'speak'), 'not while the person is asked whether it was false').toEqual([]);
+    const after = declined.give({ kind: 'decline', dialogue: 1 });
+    expect(effectsOf(after, 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
+  });
+
   it('is not stopped by an acknowledgement with errors, but asks: ITU-R M.493, calls received with errors', () => {
     const radio = inDistress();
     const call = acknowledgement(radio);

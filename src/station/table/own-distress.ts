@@ -103,7 +103,7 @@ export const ownDistressTransitions: readonly Row[] = [
     from: 'waiting-channel',
     on: 'acknowledged',
     to: 'acknowledged',
-    do: ['keep-acknowledgement', 'show-acknowledged'],
+    do: ['keep-acknowledgement', 'show-acknowledged', 'speak-distress'],
     clause: clause.acknowledgement,
   },
   {
@@ -143,7 +143,7 @@ export const ownDistressTransitions: readonly Row[] = [
     from: 'sending',
     on: 'acknowledged',
     to: 'acknowledged',
-    do: ['stop-sending', 'keep-acknowledgement', 'tune-16', 'show-acknowledged'],
+    do: ['stop-sending', 'keep-acknowledgement', 'tune-16', 'show-acknowledged', 'speak-distress'],
     clause: clause.acknowledgement,
   },
   // Whether a failed attempt went out in part is not known: a cancellation is still asked for.
@@ -263,7 +263,7 @@ export const ownDistressTransitions: readonly Row[] = [
     from: 'stopped',
     on: 'acknowledged',
     to: 'acknowledged',
-    do: ['keep-acknowledgement', 'show-acknowledged'],
+    do: ['keep-acknowledgement', 'show-acknowledged', 'speak-distress'],
     clause: clause.acknowledgement,
   },
   { from: 'stopped', on: 'cancel', to: 'cancel-asked', do: ['ask-to-cancel'], clause: clause.falseAlert },
@@ -288,6 +288,7 @@ export const ownDistressTransitions: readonly Row[] = [
     on: 'decline',
     when: 'was-acknowledged',
     to: 'acknowledged',
+    do: ['speak-distress'],
     clause: clause.falseAlert,
   },
   { from: 'cancel-asked', on: 'decline', when: 'was-stopped', to: 'stopped', clause: clause.falseAlert },
@@ -297,6 +298,7 @@ export const ownDistressTransitions: readonly Row[] = [
     on: 'cancel-question over',
     when: 'was-acknowledged',
     to: 'acknowledged',
+    do: ['speak-distress'],
     clause: clause.procedures,
   },
   {
