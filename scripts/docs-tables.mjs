@@ -37,8 +37,12 @@ function cell(value) {
   const text = String(value)
     .replace(/[\\`*_{}[\]<>|@]/g, (sign) => `&#${sign.charCodeAt(0)};`)
     .replace(/\s+/g, ' ');
-  if (text.length <= 40) return text;
-  return `<span class="${text.length <= 120 ? 'long' : 'longer'}">${text}</span>`;
+  const room = [
+    [120, 'longer'],
+    [40, 'long'],
+    [18, 'middling'],
+  ].find(([length]) => text.length > length);
+  return room === undefined ? text : `<span class="${room[1]}">${text}</span>`;
 }
 
 function table(head, rows) {
