@@ -12,18 +12,19 @@
  *
  * @packageDocumentation
  */
-export * from './result/index.ts';
-export * from './identity/index.ts';
-export * from './identity/administrations.ts';
-export * from './identity/directory.ts';
+
+export * from './audio/index.ts';
+export * from './burst/index.ts';
+export * from './call/index.ts';
+export * from './channel/canada.ts';
 export * from './channel/index.ts';
 export * from './channel/international.ts';
-export * from './channel/united-states.ts';
-export * from './channel/canada.ts';
 export * from './channel/united-kingdom.ts';
+export * from './channel/united-states.ts';
+export * from './identity/administrations.ts';
+export * from './identity/directory.ts';
+export * from './identity/index.ts';
 export * from './position/index.ts';
-export * from './call/index.ts';
-export * from './burst/index.ts';
-export * from './audio/index.ts';
+export * from './result/index.ts';
 export * from './sentence/index.ts';
 export * from './station/index.ts';

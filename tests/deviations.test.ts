@@ -11,9 +11,9 @@ function filesUnder(folder: string): string[] {
     .map((entry) => join(entry.parentPath, entry.name));
 }
 
-const listed = [...readFileSync(join(root, 'docs/deviations.md'), 'utf8').matchAll(/^\| (D-[a-z]+-\d+) \|/gm)].map(
-  (match) => match[1] as string,
-);
+const listed = [
+  ...readFileSync(join(root, 'docs/deviations.md'), 'utf8').matchAll(/^\| (D-[a-z]+-\d+) \|/gm),
+].map((match) => match[1] as string);
 const marked = filesUnder(join(root, 'src'))
   .filter((path) => path.endsWith('.ts'))
   .flatMap((path) =>

@@ -9,7 +9,10 @@ const rooms = readdirSync(src, { withFileTypes: true })
 
 describe.each(rooms)('issue codes of %s', (room) => {
   it('the list in issue-code.ts is exactly what the code gives', async () => {
-    const module = (await import(join(src, room, 'issue-code.ts'))) as Record<string, readonly { code: string }[]>;
+    const module = (await import(join(src, room, 'issue-code.ts'))) as Record<
+      string,
+      readonly { code: string }[]
+    >;
     const listed = Object.values(module)
       .filter(Array.isArray)
       .flat()
