@@ -269,18 +269,18 @@ describe('urgency and safety', () => {
     ]);
   });
 
-  // Radio Regulations No. 33.12: a called station hears PAN PAN first; from memory.
-  it('of urgency to one station is listened to before it is answered', () => {
-    const call = composeIndividualCall({
-      from: tern.mmsi,
-      to: merrow.mmsi,
-      category: 'urgency',
-      channel: '16',
-    });
-    expect(spokenScript(call, merrow, { directory })).toMatchObject({
-      lines: [],
-      caution: expect.stringContaining('PAN PAN'),
-    });
+  // Radio Regulations Nos. 33.12 and 33.35: a called station hears PAN PAN or SECURITE first; from memory.
+  it.each([
+    ['urgency', 'PAN PAN'],
+    ['safety', 'SECURITE'],
+  ] as const)('of %s to one station is listened to before it is answered', (category, first) => {
+    const call = composeIndividualCall({ from: tern.mmsi, to: merrow.mmsi, category, channel: '16' });
+    for (const subject of [call, composeIndividualAcknowledgement({ call })]) {
+      expect(spokenScript(subject, merrow, { directory })).toMatchObject({
+        lines: [],
+        caution: expect.stringContaining(first),
+      });
+    }
   });
 
   it('of another station is listened to', () => {

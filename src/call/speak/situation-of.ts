@@ -90,6 +90,12 @@ function announced(
       'Radio Regulations No. 33.12, from memory',
     );
   }
+  if (!speaksFirst && call.category === 'safety') {
+    return nothing(
+      'Listen on the channel that the call names: the caller begins with SECURITE, and says whether an answer is wanted',
+      'Radio Regulations No. 33.35, from memory',
+    );
+  }
   const group = call.to.kind === 'group' ? stationOf(call.to.mmsi) : null;
   if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
   return { kind: 'routine-answer', to: partner, channel, group };

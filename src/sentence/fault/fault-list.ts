@@ -11,14 +11,14 @@ export const FAULTS = [
     step: 'bytes',
     why: 'nothing at all came down the wire',
     remedy:
-      'check that the radio’s data output is wired, not only its position input; that A and B are not reversed; that a single-ended talker shares its ground; that the port is enabled',
+      'follow the pair from the radio’s talker terminals: is anything connected to them, or only to the listener that takes the position in; are A and B the right way round; has a single-ended talker its return; is the port switched on',
   },
   {
     id: 'wrong-speed',
     step: 'bytes',
     why: 'the bytes are no text: the port runs at another speed than the talker, or A and B are reversed',
     remedy:
-      'set both ends to 4800, or both to 38 400, bit/s with 8 data bits and no parity; a set with AIS often sends everything at 38 400; if no speed gives text, exchange A and B',
+      'try 4800 and then 38 400 bit/s at the display, with 8 data bits and no parity; radios that receive AIS tend to use the faster one for all they send; if no speed gives text, exchange A and B',
   },
   {
     id: 'too-long',
@@ -37,7 +37,7 @@ export const FAULTS = [
     step: 'checksums',
     why: 'the checksum holds only without the blanks: the text was damaged after it left the radio',
     remedy:
-      'do not blame the radio; take the blanks out, or get the log again without a page or terminal between',
+      'the radio is not at fault: take the blanks out, or get the log again without a page or terminal between',
   },
   {
     id: 'blank-sent',
@@ -50,12 +50,12 @@ export const FAULTS = [
     step: 'checksums',
     why: 'what came is not what was sent, and every listener drops it',
     remedy:
-      'look for noise, a bad earth, two talkers on one line or a speed that is only nearly right; if the difference is always the same, a device between rewrites the sentences',
+      'rule out one cause after the other: electrical noise, a poor ground, a second talker on the pair, a port speed slightly off; one constant difference points to a device that edits sentences',
   },
   {
     id: 'rewritten-between',
     step: 'checksums',
-    why: 'every checksum is wrong, and always by the same amount: a device between changes the sentences and not their checksums',
+    why: 'in every sentence the stated checksum misses the computed one by an equal difference: the text was altered on its way and the checksum was left as it was',
     remedy:
       'find the device between the radio and the display that rewrites sentences, and take it out or set it right',
   },
@@ -99,8 +99,9 @@ export const FAULTS = [
   {
     id: 'leading-zero-lost',
     step: 'position',
-    why: 'a field is one or more digits short: a device took it for a number and dropped its leading zeros',
-    remedy: 'find the device and take it out; do not pad by guess, any other digit may be the lost one',
+    why: 'a field is one or more digits short, as when zeros in front are lost where text is handled as numbers',
+    remedy:
+      'find the device and take it out; a zero filled in would be invented, since nothing shows which digit went',
   },
   {
     id: 'bad-position',

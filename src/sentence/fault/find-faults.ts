@@ -23,7 +23,7 @@ export interface FaultOptions {
 const CHUNK = 4096;
 
 const OUTSIDE: readonly string[] = [
-  'whether the display supports DSC and DSE sentences at all, or only for distress: look up its list of accepted sentences, or send WPL or TLL',
+  'what the display takes in: its manual names the sentences, some displays draw distress alerts and no other calls, and WPL or TLL may serve instead',
   'whether the radio sends calls on another network of the boat and not on this line',
   'what the display does with the tenth digit of an identity: a padding zero shown on the chart is cosmetic, but lists then do not match',
   'whether the other ship heard the request, and whether she is set to answer, to ask or to refuse',
