@@ -78,6 +78,12 @@ describe('finding faults', () => {
     }
   });
 
+  it('writes no checksum for a line that came without one: it may be cut short', () => {
+    const { findings } = findFaults('$CVDSC,20,2329991420,08, 21,26,1562000630');
+    expect(findings.map(({ id }) => id)).toEqual(expect.arrayContaining(['checksum-missing', 'talker']));
+    expect(findings.flatMap(({ sightings }) => sightings.filter(({ corrected }) => corrected))).toEqual([]);
+  });
+
   it('never throws, and its report survives JSON', () => {
     fc.assert(
       fc.property(

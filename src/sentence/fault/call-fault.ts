@@ -116,6 +116,8 @@ function isPositionless(call: Call): boolean {
 /** The call as it should have come over the wire, or `null` where that would be a guess. */
 function correctedFor(id: FaultId, reading: CallReading): readonly string[] | null {
   const { sentences, call } = reading;
+  // A line without a checksum may be cut short: a checksum of ours would vouch for what nobody knows.
+  if (sentences.some(({ checksum }) => checksum === 'unchecked')) return null;
   const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
   switch (id) {
     case 'legacy-layout':

@@ -21,6 +21,13 @@ export const FAULTS = [
       'try 4800 and then 38 400 bit/s at the display, with 8 data bits and no parity; radios that receive AIS tend to use the faster one for all they send; if no speed gives text, exchange A and B',
   },
   {
+    id: 'no-sentence',
+    step: 'lines',
+    why: 'lines arrive and none of them is a sentence: another format, or text that was altered on its way',
+    remedy:
+      'compare the first line with a sentence: it begins with $ or !, has capitals in its address and commas between its fields; see which instrument is on the wire and what its output is set to',
+  },
+  {
     id: 'too-long',
     step: 'lines',
     why: 'a sentence may have 82 characters; a strict listener drops a longer one',

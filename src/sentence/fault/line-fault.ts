@@ -16,7 +16,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-checksum-missing', 'checksum-missing'],
   ['sentence-checksum-lower-case', 'checksum-lower-case'],
 ]);
-/** What is mended by writing the sentence anew. A missing checksum is not: nobody knows whether the sentence is whole. */
+/** What is mended by writing the sentence anew. A missing checksum is not. */
 const MENDED_BY_WRITING: readonly FaultId[] = [
   'tag-block',
   'blank-damage',
@@ -27,6 +27,9 @@ const MENDED_BY_WRITING: readonly FaultId[] = [
 /** Adds what the framing of a sound sentence shows, whatever the sentence is about. */
 export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collector: Collector): void {
   const sentences = 'sentences' in reading ? reading.sentences : [reading.sentence];
+  // Without its checksum nobody knows whether a sentence is whole.
+  const corrected = (): { readonly corrected?: readonly string[] } =>
+    sentences.every(({ checksum }) => checksum === 'right') ? { corrected: sentences.map(anew) } : {};
   const tag = sentences.find((sentence) => sentence.tag !== null)?.tag;
   if (tag !== undefined && tag !== null) {
     const seen = tag.parameters.map(([letter, value]) => `${letter}:${value}`).join(',');
@@ -34,18 +37,17 @@ export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collect
       line: reading.line,
       field: null,
       seen: `\\${seen}\\`,
-      corrected: sentences.map(anew),
+      ...corrected(),
     });
   }
   for (const notice of reading.notices) {
     const id = BY_NOTICE.get(notice.code);
     if (id === undefined) continue;
-    const corrected = MENDED_BY_WRITING.includes(id) ? { corrected: sentences.map(anew) } : {};
     collector.add(id, id === 'tag-block' ? 'possible' : 'certain', {
       line: reading.line,
       field: fieldOf(notice),
       seen: notice.received ?? notice.message,
-      ...corrected,
+      ...(MENDED_BY_WRITING.includes(id) && corrected()),
     });
   }
 }

@@ -23,6 +23,8 @@ export interface Sight {
 
 /** Calls held until nothing more can come for them. */
 const MOST_HELD = 64;
+/** Characters shown of a line that is no sentence. */
+const MOST_SHOWN = 82;
 /** Wrong checksums that must agree before a device is accused. */
 const LEAST_WRONG = 3;
 
@@ -37,6 +39,8 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   const unfinished = new Map<string, true>();
   /** Expansions without a call: of interest only when no damaged line explains them. */
   const strayed: Sighting[] = [];
+  /** The first line that is no sentence at all: of interest only when none is. */
+  let noSentence: Sighting | null = null;
   let wrong = 0;
   let positions = 0;
   let polledAt: number | null = null;
@@ -84,6 +88,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       if (reading.kind === 'call') return hold(reading);
       if (reading.kind === 'damaged') {
         wrong += addDamage(reading, collector, differences);
+        noSentence ??= { line: reading.line, field: null, seen: reading.text.trim().slice(0, MOST_SHOWN) };
         return;
       }
       tally.sentences += 'sentences' in reading ? reading.sentences.length : 1;
@@ -99,6 +104,9 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       for (const reading of held.values()) lookAtCall(reading);
       if (wrong === 0)
         for (const sighting of strayed) collector.add('expansion-mismatch', 'likely', sighting);
+      if (tally.sentences === 0 && wrong === 0 && noSentence !== null) {
+        collector.add('no-sentence', 'certain', noSentence);
+      }
       if (polledAt !== null && positions === 0) {
         collector.add('polled', expectsPosition ? 'likely' : 'possible', {
           line: polledAt,
