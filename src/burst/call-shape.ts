@@ -46,7 +46,7 @@ const REPLY: readonly CharacterKind[] = [
 ];
 
 /** The compositions of ITU-R M.493, and what older sets send. */
-const known: readonly CallShape[] = /* @__PURE__ */ (() => [
+const knownShapes = (): readonly CallShape[] => [
   shape(0.12, ['distressFormat', ...IDENTITY, ...PARTICULARS, 'plainEnd']),
   shape(0.12, ['allShipsFormat', ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'plainEnd']),
   shape(0.12, ['allShipsFormat', ...DISTRESS, 'plainEnd']),
@@ -70,14 +70,23 @@ const known: readonly CallShape[] = /* @__PURE__ */ (() => [
     const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
     return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'anyEnd']);
   }),
-])();
+];
+
+let workedOut: readonly CallShape[] | undefined;
 
 /**
  * Every shape the decoder weighs against the others: the compositions, each with more behind it than it should
- * have, and with a small share every length without any composition at all.
+ * have, and with a small share every length without any composition at all. Always the same list, worked out when
+ * first asked for.
  */
-export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() =>
-  [
+export function callShapes(): readonly CallShape[] {
+  workedOut ??= workOut();
+  return workedOut;
+}
+
+function workOut(): readonly CallShape[] {
+  const known = knownShapes();
+  return [
     ...known,
     ...known.flatMap(({ kinds, share }) =>
       numbered(1, MOST_MORE, (count) =>
@@ -88,7 +97,8 @@ export const callShapes: readonly CallShape[] = /* @__PURE__ */ (() =>
     ...unusual(['allShipsFormat', ...HEAD]),
     ...unusual(['addressedFormat', ...IDENTITY, ...HEAD]),
     ...unusual(['anyFormat']),
-  ].filter(({ kinds }) => kinds.length <= LONGEST_CALL + 1))();
+  ].filter(({ kinds }) => kinds.length <= LONGEST_CALL + 1);
+}
 
 function shape(share: number, kinds: readonly CharacterKind[]): CallShape {
   return { kinds, share };

@@ -1,6 +1,6 @@
 import { LONGEST_CALL } from './call-shape.ts';
 import { LONGEST_EXPANSION } from './expansion.ts';
-import { type CharacterKind, characterKinds, fieldPriors } from './field-prior.ts';
+import { type CharacterKind, fieldPriors } from './field-prior.ts';
 import {
   characterPositions,
   DX_PHASING,
@@ -74,6 +74,7 @@ export function combineCopies(heard: Float64Array): CharacterTables {
   }
   for (let at = 0; at < ROWS * SYMBOLS; at++)
     end[at] = (character[at] as number) + Math.log((1 - SHORT_END) * Math.exp(end[at] as number) + SHORT_END);
+  const characterKinds = Object.keys(fieldPriors());
   const known = new Float64Array(ROWS * 2 * (characterKinds.length + 1)).fill(Number.NaN);
   const mean = (kind: CharacterKind | null, index: number, last: boolean): number => {
     const column =
@@ -100,14 +101,14 @@ export function combineCopies(heard: Float64Array): CharacterTables {
 export function rowOf(table: Float64Array, index: number, kind: CharacterKind | null): Float64Array {
   const row = table.slice(SYMBOLS * index, SYMBOLS * (index + 1));
   if (kind === null) return row;
-  const prior = fieldPriors[kind];
+  const prior = fieldPriors()[kind];
   for (let symbol = 0; symbol < SYMBOLS; symbol++)
     row[symbol] = (row[symbol] as number) + (prior[symbol] as number);
   return row;
 }
 
 function meanOf(table: Float64Array, index: number, kind: CharacterKind | null): number {
-  const prior = kind === null ? null : fieldPriors[kind];
+  const prior = kind === null ? null : fieldPriors()[kind];
   let sum = 0;
   for (let symbol = 0; symbol < SYMBOLS; symbol++)
     sum += Math.exp(

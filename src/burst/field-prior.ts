@@ -20,58 +20,76 @@ function spread(...parts: readonly Part[]): Float64Array {
   return shares.map(Math.log);
 }
 
-const NO_INFORMATION = [126];
-const DIGITS = /* @__PURE__ */ range(0, 99);
-const SERVICE = /* @__PURE__ */ range(100, 127);
+type FieldPriors = Readonly<Record<CharacterKind, Float64Array>>;
 
-/** One expectation per kind of character. */
-export const fieldPriors: Readonly<Record<CharacterKind, Float64Array>> = /* @__PURE__ */ (() => ({
-  distressFormat: spread([0.999, [112]]),
-  allShipsFormat: spread([0.999, [116]]),
-  addressedFormat: spread([0.85, [120]], [0.12, [114]], [0.029, [102]]),
-  automaticFormat: spread([0.999, [123]]),
-  anyFormat: spread([0.9, [102, 112, 114, 116, 120, 123]]),
-  // First pair of an identity: a ship's country, a coast station's 00, a group's 0, special ones.
-  identityFirst: spread([0.85, range(20, 79)], [0.07, [0]], [0.03, range(2, 7)], [0.045, DIGITS]),
-  pair: spread([0.995, DIGITS]),
-  // Ninth digit of an identity, and a tenth that is 0.
-  identityLast: spread([0.97, range(0, 9).map((digit) => digit * 10)], [0.027, DIGITS]),
-  unknownFirst: spread([0.94, range(20, 79)], [0.03, NO_INFORMATION], [0.027, DIGITS]),
-  unknownPair: spread([0.967, DIGITS], [0.03, NO_INFORMATION]),
-  unknownLast: spread(
-    [0.95, range(0, 9).map((digit) => digit * 10)],
-    [0.03, NO_INFORMATION],
-    [0.017, DIGITS],
-  ),
-  category: spread([0.45, [100]], [0.3, [108]], [0.17, [110]], [0.03, [112]], [0.01, [106]], [0.03, SERVICE]),
-  distressCategory: spread([0.995, [112]]),
-  telecommand: spread(
-    [0.45, [100]],
-    [0.13, [118]],
-    [0.13, [121]],
-    [0.2, [101, 103, 104, 109]],
-    [0.08, SERVICE],
-  ),
-  distressTelecommand: spread([0.995, [110, 112]]),
-  positionTelecommand: spread([0.98, [121]], [0.015, SERVICE]),
-  second: spread([0.88, NO_INFORMATION], [0.08, range(100, 113)], [0.03, SERVICE]),
-  nature: spread([0.3, [107]], [0.69, range(100, 112)]),
-  quadrant: spread([0.8, range(0, 39)], [0.19, [99]], [0.005, DIGITS]),
-  place: spread([0.85, DIGITS], [0.145, [99]]),
-  hour: spread([0.8, range(0, 23)], [0.19, [88]], [0.005, DIGITS]),
-  minute: spread([0.8, range(0, 59)], [0.19, [88]], [0.005, DIGITS]),
-  subsequent: spread([0.85, [100]], [0.06, [109]], [0.05, NO_INFORMATION], [0.035, SERVICE]),
-  elementFirst: spread([0.6, [90]], [0.34, NO_INFORMATION], [0.05, DIGITS]),
-  elementSecond: spread([0.5, [0]], [0.34, NO_INFORMATION], [0.08, [1, 2, 10, 20]], [0.075, DIGITS]),
-  elementThird: spread([0.655, DIGITS], [0.34, NO_INFORMATION]),
-  longElementFirst: spread([0.95, range(40, 49)], [0.045, DIGITS]),
-  header: spread([0.995, [55]]),
-  telephoneMark: spread([0.99, [105, 106]]),
-  free: spread([0.85, DIGITS], [0.15 - 1e-3, SERVICE]),
-  plainEnd: spread([0.98, [127]], [0.0199, [117, 122]]),
-  anyEnd: spread([0.9999, [117, 122, 127]]),
-  expansionSpecifier: spread([0.9, range(100, 106)], [0.05, SERVICE]),
-}))();
+let workedOut: FieldPriors | undefined;
+
+/** One expectation per kind of character, always the same object: worked out when first asked for. */
+export function fieldPriors(): FieldPriors {
+  workedOut ??= workOut();
+  return workedOut;
+}
+
+const NO_INFORMATION = [126];
+
+function workOut(): FieldPriors {
+  const digits = range(0, 99);
+  const service = range(100, 127);
+  return {
+    distressFormat: spread([0.999, [112]]),
+    allShipsFormat: spread([0.999, [116]]),
+    addressedFormat: spread([0.85, [120]], [0.12, [114]], [0.029, [102]]),
+    automaticFormat: spread([0.999, [123]]),
+    anyFormat: spread([0.9, [102, 112, 114, 116, 120, 123]]),
+    // First pair of an identity: a ship's country, a coast station's 00, a group's 0, special ones.
+    identityFirst: spread([0.85, range(20, 79)], [0.07, [0]], [0.03, range(2, 7)], [0.045, digits]),
+    pair: spread([0.995, digits]),
+    // Ninth digit of an identity, and a tenth that is 0.
+    identityLast: spread([0.97, range(0, 9).map((digit) => digit * 10)], [0.027, digits]),
+    unknownFirst: spread([0.94, range(20, 79)], [0.03, NO_INFORMATION], [0.027, digits]),
+    unknownPair: spread([0.967, digits], [0.03, NO_INFORMATION]),
+    unknownLast: spread(
+      [0.95, range(0, 9).map((digit) => digit * 10)],
+      [0.03, NO_INFORMATION],
+      [0.017, digits],
+    ),
+    category: spread(
+      [0.45, [100]],
+      [0.3, [108]],
+      [0.17, [110]],
+      [0.03, [112]],
+      [0.01, [106]],
+      [0.03, service],
+    ),
+    distressCategory: spread([0.995, [112]]),
+    telecommand: spread(
+      [0.45, [100]],
+      [0.13, [118]],
+      [0.13, [121]],
+      [0.2, [101, 103, 104, 109]],
+      [0.08, service],
+    ),
+    distressTelecommand: spread([0.995, [110, 112]]),
+    positionTelecommand: spread([0.98, [121]], [0.015, service]),
+    second: spread([0.88, NO_INFORMATION], [0.08, range(100, 113)], [0.03, service]),
+    nature: spread([0.3, [107]], [0.69, range(100, 112)]),
+    quadrant: spread([0.8, range(0, 39)], [0.19, [99]], [0.005, digits]),
+    place: spread([0.85, digits], [0.145, [99]]),
+    hour: spread([0.8, range(0, 23)], [0.19, [88]], [0.005, digits]),
+    minute: spread([0.8, range(0, 59)], [0.19, [88]], [0.005, digits]),
+    subsequent: spread([0.85, [100]], [0.06, [109]], [0.05, NO_INFORMATION], [0.035, service]),
+    elementFirst: spread([0.6, [90]], [0.34, NO_INFORMATION], [0.05, digits]),
+    elementSecond: spread([0.5, [0]], [0.34, NO_INFORMATION], [0.08, [1, 2, 10, 20]], [0.075, digits]),
+    elementThird: spread([0.655, digits], [0.34, NO_INFORMATION]),
+    longElementFirst: spread([0.95, range(40, 49)], [0.045, digits]),
+    header: spread([0.995, [55]]),
+    telephoneMark: spread([0.99, [105, 106]]),
+    free: spread([0.85, digits], [0.15 - 1e-3, service]),
+    plainEnd: spread([0.98, [127]], [0.0199, [117, 122]]),
+    anyEnd: spread([0.9999, [117, 122, 127]]),
+    expansionSpecifier: spread([0.9, range(100, 106)], [0.05, service]),
+  };
+}
 
 /** The kinds of character for which there is an expectation. */
 export type CharacterKind =
@@ -108,7 +126,3 @@ export type CharacterKind =
   | 'plainEnd'
   | 'anyEnd'
   | 'expansionSpecifier';
-
-/** All of them, in a fixed order. */
-export const characterKinds: readonly CharacterKind[] = /* @__PURE__ */ (() =>
-  Object.keys(fieldPriors) as CharacterKind[])();

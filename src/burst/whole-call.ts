@@ -84,7 +84,7 @@ interface Prospect {
 /** Every shape, the most promising first. */
 function byPromise(tables: CharacterTables): Prospect[] {
   const known = new Map<number, number>();
-  const prospects = callShapes.map((shape) => {
+  const prospects = callShapes().map((shape) => {
     const end = shape.kinds.length - 1;
     const behind = known.get(end) ?? heardBehind(tables, end);
     known.set(end, behind);
@@ -118,12 +118,13 @@ function heardOf(tables: CharacterTables, characters: readonly number[]): number
 }
 
 function priorOf(characters: readonly number[], prospects: readonly Prospect[]): number {
+  const priors = fieldPriors();
   let prior = Number.NEGATIVE_INFINITY;
   for (const { shape, behind } of prospects) {
     if (shape.kinds.length !== characters.length - 1) continue;
     let each = Math.log(shape.share) + behind;
     shape.kinds.forEach((kind, index) => {
-      each += fieldPriors[kind][characters[index] as number] as number;
+      each += priors[kind][characters[index] as number] as number;
     });
     prior = logSum(prior, each);
   }
