@@ -124,7 +124,7 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
       : [['identity-unassigned', `has no assigned form, beginning with ${digits.slice(0, 5)}`]];
   }
   const readings = readingsOf(digits);
-  return readings.length > 0 ? readings : [['identity-digit-count', `has ${digits.length} digits`]];
+  return readings.length > 0 ? readings : [['identity-digit-count', `needs 9 digits, has ${digits.length}`]];
 }
 
 function readOdd(text: string, digits: string, nine: string): readonly Finding[] {

@@ -1,6 +1,6 @@
 import type { Issue } from '../result/index.ts';
 import { checkIdentity, type IdentityField } from './check.ts';
-import type { IdentityKind, Mmsi } from './identity.ts';
+import type { Identity, IdentityKind, Mmsi } from './identity.ts';
 import { parseIdentity } from './parse.ts';
 import type {
   StandardJsonSchemaConverter,
@@ -38,6 +38,8 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  * The schema is for one value, so its issues have no path. Form libraries that drop issues without a path need it
  * inside the schema of an object: with your schema library, let a string field refine through {@link parseIdentity}.
  *
+ * An issue has a `suggestion` only where the field would take it.
+ *
  * @param options - wanted kinds and field
  * @returns the schema; its output is nine digits, whatever way the person wrote them
  * @throws RangeError when `accept` is an empty list
@@ -55,7 +57,7 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  * ```
  */
 export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySchema {
-  const { accept, field } = options;
+  const { accept } = options;
   if (accept?.length === 0) throw new RangeError('identitySchema: at least one kind to accept is needed');
   return {
     '~standard': {
@@ -63,13 +65,9 @@ export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySch
       vendor: 'seahail',
       validate: (value) => {
         const parsed = parseIdentity(value);
-        if (!parsed.ok) return { issues: parsed.issues };
-        const identity = parsed.value;
-        if (accept !== undefined && !accept.includes(identity.kind)) {
-          return { issues: [unwanted(identity.mmsi, identity.kind, accept)] };
-        }
-        const checked = field === undefined ? parsed : checkIdentity(identity, field);
-        return checked.ok ? { value: identity.mmsi } : { issues: checked.issues };
+        if (!parsed.ok) return { issues: parsed.issues.map((issue) => withFittingOffer(issue, options)) };
+        const issues = issuesHere(parsed.value, options);
+        return issues.length === 0 ? { value: parsed.value.mmsi } : { issues };
       },
       jsonSchema: {
         input: (wanted) => jsonSchema(wanted, { type: 'string' }),
@@ -79,11 +77,29 @@ export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySch
   };
 }
 
+/** What speaks against an identity in this field. */
+function issuesHere(identity: Identity, { accept, field }: IdentitySchemaOptions): readonly Issue[] {
+  if (accept !== undefined && !accept.includes(identity.kind)) {
+    return [unwanted(identity.mmsi, identity.kind, accept)];
+  }
+  const checked = field === undefined ? undefined : checkIdentity(identity, field);
+  return checked === undefined || checked.ok ? [] : checked.issues;
+}
+
+/** The issue without its suggestion, where the field would refuse that as well: an offer must lead somewhere. */
+function withFittingOffer(issue: Issue, options: IdentitySchemaOptions): Issue {
+  const { suggestion, ...bare } = issue;
+  if (suggestion === undefined) return issue;
+  const offered = parseIdentity(suggestion);
+  if (offered.ok && issuesHere(offered.value, options).length === 0) return issue;
+  return { ...bare, message: issue.message.replace(`; ${suggestion} may be meant`, '') };
+}
+
 function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[]): Issue {
-  const expected = accept.join(', ');
+  const expected = accept.join(' or ');
   return {
     code: 'identity-kind',
-    message: `Identity is of kind ${kind}, wanted is ${expected}`,
+    message: `Identity is of kind ${kind}, not ${expected}`,
     at: [],
     expected,
     received: `'${mmsi}'`,

@@ -218,7 +218,7 @@ describe('parseIdentity', () => {
       issues: [
         {
           code: 'identity-digit-count',
-          message: 'Identity has 2 digits',
+          message: 'Identity needs 9 digits, has 2',
           at: [],
           expected: '9 digits',
           received: "'23'",

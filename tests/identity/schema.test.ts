@@ -9,13 +9,31 @@ import { assigned, nineDigits } from './arbitrary.ts';
 describe('identitySchema', () => {
   const ship = identitySchema({ accept: ['ship'] })['~standard'];
 
+  it('offers only what the field would take (invented: the last digit of a ship left off)', () => {
+    const offers = (typed: string, ...schemas: readonly ReturnType<typeof identitySchema>[]) =>
+      schemas.map((schema) =>
+        schema['~standard'].validate(typed).issues?.map(({ message, suggestion }) => [message, suggestion]),
+      );
+    const lacks = 'Identity lacks digits: spreadsheets drop leading zeros';
+    const offered = [[`${lacks}; 023299914 may be meant`, '023299914']];
+    const bare = [[lacks, undefined]];
+    const [group, any, friend, individual] = offers(
+      '23299914',
+      identitySchema({ accept: ['ship-group'] }),
+      identitySchema(),
+      identitySchema({ accept: ['ship', 'handheld'] }),
+      identitySchema({ field: { use: 'individual' } }),
+    );
+    expect([group, any, friend, individual]).toEqual([offered, offered, bare, bare]);
+  });
+
   it('is a Standard Schema of version 1', () => {
     expect([ship.version, ship.vendor]).toEqual([1, 'seahail']);
   });
 
   it('gives nine digits, or issues with code, message and suggestion', () => {
     expect(ship.validate('232-878-000')).toEqual({ value: '232878000' });
-    expect(ship.validate('2320017')).toMatchObject({
+    expect(identitySchema({ accept: ['ship', 'coast'] })['~standard'].validate('2320017')).toMatchObject({
       issues: [
         {
           code: 'identity-leading-zeros',
@@ -123,7 +141,7 @@ describe('recipe: valibot', () => {
     });
     const wrong = v.safeParse(Boat, { name: 'Merrow', mmsi: '02329998' });
     expect(wrong.issues?.map((issue) => v.getDotPath(issue))).toEqual(['mmsi']);
-    expect(wrong.issues?.[0].message).toBe('Identity has 8 digits');
+    expect(wrong.issues?.[0].message).toBe('Identity needs 9 digits, has 8');
   });
 });
 
@@ -180,7 +198,7 @@ describe('recipe: form resolver that keeps only issues with a path', () => {
     expect(await resolve(form, { own: '023299905', club: '23299905' })).toEqual({
       values: {},
       errors: {
-        own: 'Identity is of kind ship-group, wanted is ship',
+        own: 'Identity is of kind ship-group, not ship',
         club: 'Identity lacks digits: spreadsheets drop leading zeros; 023299905 may be meant',
       },
     });
@@ -197,7 +215,7 @@ describe('recipe: form resolver that keeps only issues with a path', () => {
     });
     expect(await resolve(form, { own: '23' })).toEqual({
       values: {},
-      errors: { own: 'Identity has 2 digits' },
+      errors: { own: 'Identity needs 9 digits, has 2' },
     });
   });
 });
