@@ -1,3 +1,4 @@
+import { quote } from '../result/index.ts';
 import { classify } from './classify.ts';
 import type { Mmsi } from './identity.ts';
 import type {
@@ -80,7 +81,8 @@ function mayReplace(origin: StationOrigin, present: StationOrigin | undefined): 
 
 function updated(before: KnownStation | undefined, update: StationUpdate): KnownStation {
   const identity = classify(update.mmsi);
-  if (identity === undefined) throw new RangeError('remember: identity of an assigned form wanted');
+  if (identity === undefined)
+    throw new RangeError(`remember: identity of an assigned form wanted, given ${quote(`${update.mmsi}`)}`);
   const { origin } = update;
   const entry = mayReplace(origin, before?.origins.entry) ? origin : (before?.origins.entry ?? origin);
   const texts: { name?: string; callSign?: string; notes?: string } = {};

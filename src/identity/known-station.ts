@@ -49,19 +49,19 @@ export interface StationUpdate {
   readonly mmsi: string;
   readonly origin: StationOrigin;
   /** Empty text from a person clears the field; from elsewhere it says nothing. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** As {@link StationUpdate.name}. */
-  readonly callSign?: string;
+  readonly callSign?: string | undefined;
   /** As {@link StationUpdate.name}. */
-  readonly notes?: string;
+  readonly notes?: string | undefined;
   /** Group identities to add to those known. */
-  readonly groups?: readonly string[];
+  readonly groups?: readonly string[] | undefined;
   /** Whole epoch milliseconds; the latest stays. */
-  readonly heardAt?: number;
+  readonly heardAt?: number | undefined;
   /** Whole epoch milliseconds; the latest stays. */
-  readonly calledAt?: number;
+  readonly calledAt?: number | undefined;
   /** A field with a known label replaces the one before. */
-  readonly extra?: readonly ExtraField[];
+  readonly extra?: readonly ExtraField[] | undefined;
 }
 
 /** Known stations, one for each identity, in order of digits. Plain data: store it as JSON. */
