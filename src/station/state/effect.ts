@@ -90,6 +90,8 @@ export type ShowTopic =
 /** Ask the person; the answer is one of the events listed. */
 export interface AskEffect extends EffectBase {
   readonly kind: 'ask';
+  /** The dialogue that is asked about; give it back with the answer. */
+  readonly dialogue: number;
   readonly question:
     | 'send-this'
     | 'answer-call'
