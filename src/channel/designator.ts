@@ -152,10 +152,14 @@ function notText(input: unknown): Issue {
   return whole ? { ...issue, received: String(input), suggestion: twoDigits(input) } : issue;
 }
 
+/** Megahertz of the maritime band, as a scanner shows them. */
+const frequency = /^1[56]\d[.,]\d+ ?(MHz)?$/i;
+
 function malformed(input: string): Issue {
+  const what = frequency.test(input.trim()) ? 'looks like a frequency' : 'is no channel designator';
   return {
     code: 'channel-malformed',
-    message: `channel ${quote(input)} is no channel designator: ${FORMS} wanted`,
+    message: `channel ${quote(input)} ${what}: ${FORMS} wanted`,
     at: [],
     expected: FORMS,
     received: quote(input),

@@ -74,5 +74,6 @@ describe('findChannel', () => {
   it('passes on what is wrong with a name', () => {
     expect(issuesOf(internationalPlan, '1016')[0].code).toBe('channel-no-legs');
     expect(issuesOf(internationalPlan, 'toString')[0].code).toBe('channel-malformed');
+    expect(issuesOf(internationalPlan, '156.625 MHz')[0].message).toContain('looks like a frequency');
   });
 });
