@@ -11,7 +11,7 @@ const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edi
 const CFR_215: Evidence = { basis: 'source', source: '47 CFR 80.215, 2015 edition' };
 const LIST_2025: Evidence = {
   basis: 'source',
-  source: 'transcription of the US Coast Guard channel list, October 2025',
+  source: 'second-hand copy of the US Coast Guard channel list, October 2025',
 };
 const NWS: Evidence = { basis: 'source', source: 'US National Weather Service, marine radio page' };
 const BY_LIST = { frequency: LIST_2025, use: LIST_2025 };

@@ -45,7 +45,7 @@ describe('47 CFR 80.373(f), 80.371(c) and the Coast Guard list: the United State
     ({ channel, ship, coast, source }) => {
       const found = find(unitedStatesPlan, channel);
       expect(sides(found)).toEqual({ shipKHz: kHzOf(ship), coastKHz: kHzOf(coast) });
-      if (!source.startsWith('transcription')) expect(found.evidence.frequency.basis).toBe('source');
+      if (!source.startsWith('second-hand')) expect(found.evidence.frequency.basis).toBe('source');
     },
   );
 
@@ -101,7 +101,7 @@ describe('published lists of channels for talk between ships', () => {
 });
 
 describe.each(plans)('$name', (plan) => {
-  it('frequencies follow from the numbers, by the slow transcription of Appendix 18', () => {
+  it('frequencies follow from the numbers, by Appendix 18 written out', () => {
     for (const channel of plan.channels) {
       if (channel.m1084 === null) continue;
       const oracle = oracleFrequencies(channel.m1084);
