@@ -30,14 +30,22 @@ export const administrationsEdition: {
   entries: 292,
 };
 
-const byMid: ReadonlyMap<string, Administration> = /* @__PURE__ */ (() => {
+let index: ReadonlyMap<string, Administration> | undefined;
+
+/** The table by MID, in order; built when first asked for. */
+function byMid(): ReadonlyMap<string, Administration> {
+  index ??= indexOf();
+  return index;
+}
+
+function indexOf(): ReadonlyMap<string, Administration> {
   const entries = administrationRows.flatMap(([iso3166, administration, mids, area]) =>
     mids
       .split(' ')
       .map((mid): Administration => ({ mid, administration, ...(area !== undefined && { area }), iso3166 })),
   );
   return new Map(entries.sort((a, b) => (a.mid < b.mid ? -1 : 1)).map((entry) => [entry.mid, entry]));
-})();
+}
 
 /**
  * The administration a MID is allocated to. It issued the number; it need not be the ship's flag today, and tells
@@ -60,7 +68,7 @@ const byMid: ReadonlyMap<string, Administration> = /* @__PURE__ */ (() => {
  * ```
  */
 export function administrationOf(mid: string): Administration | undefined {
-  return byMid.get(mid);
+  return byMid().get(mid);
 }
 
 /**
@@ -77,7 +85,7 @@ export function administrationOf(mid: string): Administration | undefined {
  * ```
  */
 export function allAdministrations(): readonly Administration[] {
-  return [...byMid.values()];
+  return [...byMid().values()];
 }
 
 /**
@@ -125,7 +133,7 @@ export function administrationName(entry: Administration, locale?: string): stri
  * ```
  */
 export function checkAssigned(identity: Identity): readonly Notice[] {
-  if (!('mid' in identity) || byMid.has(identity.mid)) return [];
+  if (!('mid' in identity) || byMid().has(identity.mid)) return [];
   return [
     {
       code: 'identity-mid-unallocated',
