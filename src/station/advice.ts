@@ -82,7 +82,7 @@ export interface DistressAdvice {
  * const merrow = createStation({ mmsi: '232999871' });
  * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
  * const advice = adviseOnDistress(state, 1);
- * console.log(advice?.now[0]?.text); // Stop any transmission that may disturb, listen on channel 16 and tell the master
+ * console.log(advice?.now[0]?.text); // Send nothing that could disturb, listen on channel 16 and inform the master
  * console.log(advice?.relay.allowed); // false
  * ```
  */
@@ -114,7 +114,7 @@ export function adviceFor(state: StationState, dialogue: HeardDistressDialogue):
 }
 
 const listen: AdviceStep = {
-  text: 'Stop any transmission that may disturb, listen on channel 16 and tell the master',
+  text: 'Send nothing that could disturb, listen on channel 16 and inform the master',
   clause: clause.heardAlert,
 };
 const follow: AdviceStep = {
@@ -229,7 +229,7 @@ function voicePermission(state: StationState, phase: HeardDistressPhase, acknowl
       }
     : {
         allowed: true,
-        why: 'In the vicinity, and no coast station heard: acknowledge by voice on 16 and inform the coast station',
+        why: 'No coast station has answered: a vessel near enough acknowledges by voice on channel 16, and then tells a coast station',
         clause: '47 CFR 80.1121(b)',
       };
 }
@@ -273,7 +273,7 @@ function relayPermission({ settings }: StationState): Permission {
   }
   return {
     allowed: false,
-    why: 'No relay on VHF because an alert was received. Only when the vessel in distress cannot alert herself, or the master judges that more help is needed',
+    why: 'An alert heard on VHF is no reason for a relay. One is allowed when the vessel in distress cannot alert herself, or when the master judges that more help is needed',
     clause: clause.relay,
   };
 }

@@ -55,7 +55,7 @@ describe('bits of a call in a longer stream', () => {
   });
 
   it('are read one call after another, as five in a row in a distress attempt', () => {
-    // Japan, Notification 567 of 1990: the dot pattern of the next follows the last symbol without a gap.
+    // Japan, Notification 567 of 1990: no gap between one alert and the dots of the next.
     const attempt = encodeCall(alert).bits.repeat(5);
     let from = 0;
     const starts: number[] = [];

@@ -8,8 +8,8 @@ export function checksumBetween(text: string, from: number, to: number): number 
 /**
  * The checksum of a sentence or a TAG block: two hexadecimal digits, capitals.
  *
- * Exclusive OR of every character between the start character (`$`, `!` or `\`) and the `*`, neither
- * counted, commas counted (IEC 61162-1, checksum field, as restated in public framing notes).
+ * Exclusive OR of what stands behind the start character (`$`, `!` or `\`) and before the `*`, commas
+ * included (IEC 61162-1, checksum field, as restated in public framing notes).
  *
  * @param body - the characters to be counted
  * @returns two of the characters 0–9 and A–F

@@ -58,7 +58,7 @@ function lawfulAnswers(state: StationState, call: Call, other?: string): readonl
   return answers.filter((answer) => maySend(equipment, answer.call));
 }
 
-/** A ship calling a coast station proposes no channel: the coast station names it in its answer. */
+/** Only a coast station chooses the channel when the caller proposed none. */
 function ashore(state: StationState): boolean {
   return state.settings.equipment === 'coast';
 }
