@@ -224,7 +224,9 @@ export function symbolOfName<Name extends string>(
 ): number {
   for (const row of table.rows) if (row[1] === name) return row[0];
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
-  if (symbol === undefined || Number(symbol) > 127)
-    throw new RangeError(`${table.field}: one of the names of ITU-R M.493 is needed, not '${name}'`);
+  if (symbol === undefined || Number(symbol) > 127) {
+    const names = table.rows.map(([, each]) => each).join(', ');
+    throw new RangeError(`${table.field}: one of ${names} is needed, not '${name}'`);
+  }
   return Number(symbol);
 }

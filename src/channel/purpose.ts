@@ -29,6 +29,11 @@ export const PURPOSE_WORDS: { readonly [purpose in WorkingPurpose]: string } = {
 export function fitnessFor(channel: Channel, purpose: WorkingPurpose): Fitness {
   if (purpose === 'intership-non-commercial') return channel.intership.nonCommercial;
   if (purpose === 'intership-commercial') return channel.intership.commercial;
+  if (!Object.hasOwn(USES, purpose)) {
+    throw new RangeError(
+      `purpose: one of ${Object.keys(PURPOSE_WORDS).join(', ')} is needed, not '${purpose}'`,
+    );
+  }
   const { first, also, unless } = USES[purpose];
   const serves = (uses: readonly ChannelUse[]) => channel.uses.some((use) => uses.includes(use));
   if (serves(unless) || !(serves(first) || serves(also))) return 'no';

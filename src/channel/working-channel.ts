@@ -11,6 +11,7 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * @param channel - a plan's channel
  * @param purpose - what it is wanted for
  * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
+ * @throws RangeError when the purpose is none of them
  *
  * @see {@link mayPropose}
  * @see {@link workingChannels}

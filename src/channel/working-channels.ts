@@ -56,7 +56,7 @@ export interface WorkingChannels {
  * @param plans - one plan or several
  * @param purpose - what the channel is wanted for
  * @returns ranked and ruled-out channels; together they hold every channel of every plan once
- * @throws RangeError when no plan is given
+ * @throws RangeError when no plan is given, or the purpose is none of them
  *
  * @see {@link checkWorkingChannel}
  * @see {@link channelToDigits}

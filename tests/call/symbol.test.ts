@@ -44,4 +44,9 @@ describe('names of no symbol', () => {
   it.each(['symbol-128', 'symbol--1', 'symbol-', 'constructor', '__proto__', ''])('%s throws', (name) => {
     expect(() => call.symbolOfName(shipped.natures as call.SymbolTable<string>, name)).toThrow(RangeError);
   });
+
+  it('names what there is to one who gives another name', () => {
+    const leak = () => call.symbolOfName(shipped.natures as call.SymbolTable<string>, 'leak');
+    expect(leak).toThrow(/^nature of distress: one of .*flooding, .* is needed, not 'leak'$/);
+  });
 });

@@ -33,6 +33,14 @@ const choices = plans.flatMap((one, place) => [
 ]);
 
 describe('talk between two ships', () => {
+  it('names the purposes to one who gives another', () => {
+    for (const given of ['chat', 'toString']) {
+      expect(() => workingChannels(unitedKingdomPlan, given as WorkingPurpose)).toThrow(
+        `purpose: one of ${purposes.join(', ')} is needed, not '${given}'`,
+      );
+    }
+  });
+
   it('72 comes first under every plan, every two plans and all four', () => {
     for (const choice of [...choices, plans]) {
       expect(ranking(choice, 'intership-non-commercial')[0], choice.map(({ name }) => name).join()).toBe(
