@@ -1,4 +1,5 @@
-// Measures the imports of .size-limit.json and writes the table of the README; `--check` only compares.
+// Measures the imports of .size-limit.json and writes the table of the README; `--check` only compares,
+// and lets a twentieth pass.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -19,12 +20,16 @@ const table = ['| import | minified and gzipped | held below |', '|---|---|---|'
 const text = readFileSync(readme, 'utf8');
 const renewed = text.replace(/(<!-- sizes -->\n)[\s\S]*?(<!-- \/sizes -->)/, `$1${table}\n$2`);
 if (process.argv.includes('--check')) {
+  const stale = measured.filter(({ name, size }) => {
+    const shown = text.split('\n').find((line) => line.startsWith(`| ${name} |`));
+    return !(Math.abs(Number.parseFloat(shown?.split('|')[2]) * 1000 - size) <= size / 20);
+  });
   console.log(
-    renewed === text
+    stale.length === 0
       ? 'the sizes in the README are true'
-      : 'the sizes in the README are out of date: run npm run sizes',
+      : `the README is out of date on ${stale.map(({ name }) => name).join(', ')}: run npm run sizes`,
   );
-  process.exitCode = renewed === text ? 0 : 1;
+  process.exitCode = stale.length === 0 ? 0 : 1;
 } else {
   writeFileSync(readme, renewed);
 }
