@@ -1,7 +1,7 @@
 import { callFromFields, type ExpansionSet, type Symbols } from '../call/index.ts';
 import type { Notice } from '../result/index.ts';
 import { heardWithoutExpansion } from './behind.ts';
-import { combineCopies, LONGEST_STREAM, soften } from './character-table.ts';
+import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { readExpansion } from './expansion-reading.ts';
 import { fieldsFromCharacters } from './information.ts';
@@ -65,7 +65,8 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
   const verdict = verdictOf(judgement, report);
   const qualities = characters.map((symbol, index): CharacterQuality => {
     const probability = judgement.characterProbabilities[index] as number;
-    if (verdict === 'doubtful' && probability < LEGIBLE)
+    // What was expected is no reading: a character of which nothing came in stays unread.
+    if (verdict === 'doubtful' && (probability < LEGIBLE || !wasHeard(tables, index, end)))
       return { symbol: null, source: 'unread', probability };
     return { symbol, source: report.sources[index] ?? 'soft', probability };
   });
@@ -108,6 +109,12 @@ function verdictOf({ reading, probability }: Judgement, report: CopyReport): Ver
   const once = WITHOUT_ADDRESS.includes(reading.characters[0] as number) && report.formatCopies < 2;
   if (probability >= CLEAN && report.asSent && report.checkHeard && !once) return 'clean';
   return probability >= REPAIRED ? 'repaired' : 'doubtful';
+}
+
+/** Whether anything at all was heard of a character: without, every symbol is as likely as any other. */
+function wasHeard(tables: CharacterTables, index: number, end: number): boolean {
+  const row = rowOf(index === end ? tables.end : tables.character, index, null);
+  return row.some((value) => value !== row[0]);
 }
 
 /** The format specifier is sent twice. */

@@ -106,6 +106,15 @@ describe('bits of a call in a longer stream', () => {
     );
   });
 
+  it('make up nothing that was never heard: phasing alone tells no format', () => {
+    const { bits: sent } = encodeCall(test);
+    for (let length = 60; length <= 130; length += 10) {
+      const { quality, information } = valueOf(decodeBits(sent.slice(0, length)));
+      expect(quality.verdict).toBe('doubtful');
+      expect(information.filter((symbol) => symbol !== null)).toEqual([]);
+    }
+  });
+
   it('make a reception that survives JSON and structured clone', () => {
     fc.assert(
       fc.property(anyCall, (call) => {
