@@ -9,6 +9,7 @@ import { valueOf } from 'seahail/result';
 import { phaseTable, transitionTable } from 'seahail/station';
 import { callStream } from './docs-figures/call-stream.mjs';
 import { minuteBox } from './docs-figures/minute-box.mjs';
+import { radioCurves } from './docs-figures/radio-curves.mjs';
 import { receiverCurves } from './docs-figures/receiver-curves.mjs';
 import { rooms } from './docs-figures/rooms.mjs';
 import { stateDiagram } from './docs-figures/state-diagram.mjs';
@@ -29,10 +30,11 @@ write(
 );
 
 // Measured by scripts/bench.mjs, which takes its time, and kept.
-const { success } = JSON.parse(
+const { radio, success } = JSON.parse(
   readFileSync(new URL('../docs/figures/receiver.json', import.meta.url), 'utf8'),
 );
 write('receiver', receiverCurves({ id: 'receiver', title: 'How weak a call may be', success }));
+write('radio', radioCurves({ id: 'radio', title: 'The same through an FM radio', radio }));
 
 const tern = valueOf(reportedPosition('1561800632'));
 write('minute-box', minuteBox({ id: 'minute-box', position: tern, title: 'What whole minutes leave open' }));
