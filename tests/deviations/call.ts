@@ -130,4 +130,15 @@ export const deviations: Record<string, () => void> = {
       'RECEIVED MAYDAY RELAY',
     ]);
   },
+  'D-call-15': () => {
+    const traffic = { telecommand1: 100, receive: [90, 0, 6], transmit: [90, 0, 6] };
+    for (const [category, word] of [
+      [108, 'SECURITE'],
+      [110, 'PAN PAN'],
+    ] as const) {
+      const { call } = callFromFields({ ...individual, ...traffic, category });
+      expect(spokenScript(call, { name: 'Tern of Ardle', mmsi: '232999142' }).lines).toEqual([]);
+      expect(spokenScript(call, { name: 'Merrow', mmsi: '232999871' }).lines[0]?.say).toContain(word);
+    }
+  },
 };

@@ -84,6 +84,7 @@ function announced(
     return { kind: 'pan-pan', to, channel, medicalTransport: call.remark === 'medical-transport' };
   }
   if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
+  // Who is called first listens, whatever the call asks: deviation: D-call-15
   if (!speaksFirst && call.category === 'urgency') {
     return nothing(
       'Listen on the channel that the call names: the caller begins with PAN PAN, and says who is to answer',
