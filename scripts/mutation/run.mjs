@@ -1,12 +1,12 @@
-// Mutation score of one room against its own tests: node scripts/mutation.mjs identity [concurrency]
+// Mutation score of one room against its own tests: node scripts/mutation/run.mjs identity [concurrency]
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, renameSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
+const root = fileURLToPath(new URL('../..', import.meta.url));
 const [room, concurrency = '2'] = process.argv.slice(2);
 if (!/^[a-z]+$/.test(room ?? ''))
-  throw new Error('which room? for example: node scripts/mutation.mjs identity');
+  throw new Error('which room? for example: node scripts/mutation/run.mjs identity');
 
 const mutate = [`src/${room}/**/*.ts`, `!src/${room}/**/index.ts`, `!src/${room}/issue-code.ts`].join(',');
 const run = spawnSync('npx', ['stryker', 'run', '--mutate', mutate, '--concurrency', concurrency], {

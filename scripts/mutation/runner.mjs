@@ -1,0 +1,124 @@
+// A test runner for Stryker: one room's test files, bundled and run in the runner's own process.
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
+import {
+  DryRunStatus,
+  determineHitLimitReached,
+  TestStatus,
+  toMutantRunResult,
+} from '@stryker-mutator/api/test-runner';
+import { build } from 'esbuild';
+import fc from 'fast-check';
+import { beginFile, collected } from './test-interface.mjs';
+
+/** A property is tried this often: a mutant lives or dies by a few examples, and there are thousands of mutants. */
+const RUNS = 20;
+/** A test slower than this is left out for the room: it would be put to every survivor. */
+const SLOW_MS = 1500;
+
+const here = (file) => fileURLToPath(new URL(file, import.meta.url));
+const stryker = () => {
+  globalThis.__stryker__ ??= {};
+  return globalThis.__stryker__;
+};
+
+class RoomTests {
+  /** id → test */
+  #tests = new Map();
+
+  capabilities() {
+    return { reloadEnvironment: false };
+  }
+
+  async init() {
+    const folder = join('tests', process.env.ROOM);
+    const files = readdirSync(folder).filter((file) => file.endsWith('.test.ts'));
+    const outdir = join('out', `mutation-${process.pid}`);
+    await build({
+      absWorkingDir: process.cwd(),
+      entryPoints: files.map((file) => join(folder, file)),
+      bundle: true,
+      splitting: true,
+      format: 'esm',
+      platform: 'node',
+      target: 'node20',
+      packages: 'external',
+      outdir,
+      outExtension: { '.js': '.mjs' },
+      logLevel: 'error',
+      plugins: [{ name: 'test-interface', setup: standIn }],
+    });
+    fc.configureGlobal({ ...fc.readConfigureGlobal(), seed: 20260814 });
+    for (const file of files) {
+      beginFile(file);
+      await import(pathToFileURL(join(outdir, basename(file).replace(/\.ts$/, '.mjs'))).href);
+    }
+    for (const test of collected) this.#tests.set(`${test.file}: ${test.name}`, test);
+  }
+
+  async dryRun() {
+    const ns = stryker();
+    const results = [];
+    for (const [id, test] of this.#tests) {
+      ns.currentTestId = id;
+      const result = await attempt(id, test);
+      if (result.timeSpentMs <= SLOW_MS) results.push(result);
+      else {
+        console.error(`left out as slow: ${id}`);
+        delete ns.mutantCoverage?.perTest[id];
+      }
+    }
+    ns.currentTestId = undefined;
+    return { status: DryRunStatus.Complete, tests: results, mutantCoverage: ns.mutantCoverage };
+  }
+
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    const ns = stryker();
+    Object.assign(ns, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
+    const results = [];
+    for (const id of testFilter ?? this.#tests.keys()) {
+      const result = await attempt(id, this.#tests.get(id));
+      results.push(result);
+      if (result.status === TestStatus.Failed) break;
+    }
+    ns.activeMutant = undefined;
+    return toMutantRunResult(
+      determineHitLimitReached(ns.hitCount, hitLimit) ?? { status: DryRunStatus.Complete, tests: results },
+    );
+  }
+}
+
+async function attempt(id, test) {
+  const begun = performance.now();
+  const told = { id, name: test.name, fileName: join('tests', process.env.ROOM, test.file) };
+  try {
+    await test.run();
+    return { ...told, status: TestStatus.Success, timeSpentMs: performance.now() - begun };
+  } catch (error) {
+    const failureMessage = String(error?.message ?? error).slice(0, 500);
+    return { ...told, status: TestStatus.Failed, failureMessage, timeSpentMs: performance.now() - begun };
+  }
+}
+
+/** Bundled tests meet the interface here instead of vitest, properties that run less often, and their own addresses. */
+function standIn(bundle) {
+  bundle.onResolve({ filter: /^vitest$/ }, () => ({ path: here('test-interface.mjs'), external: true }));
+  bundle.onResolve({ filter: /^fast-check$/ }, () => ({ path: 'fast-check', namespace: 'fewer-runs' }));
+  bundle.onLoad({ filter: /.*/, namespace: 'fewer-runs' }, () => ({
+    resolveDir: process.cwd(),
+    contents: `
+      import real from '${import.meta.resolve('fast-check')}';
+      const fewer = (options) => ({ ...options, numRuns: Math.min(options?.numRuns ?? ${RUNS}, ${RUNS}) });
+      export default { ...real, assert: (property, options) => real.assert(property, fewer(options)) };`,
+  }));
+  bundle.onLoad({ filter: /[\\/]tests[\\/].*\.ts$/ }, ({ path }) => {
+    const contents = readFileSync(path, 'utf8')
+      .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
+      .replaceAll('import.meta.dirname', JSON.stringify(join(path, '..')));
+    return { contents, loader: 'ts' };
+  });
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'room', RoomTests)];
