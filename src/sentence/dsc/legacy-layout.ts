@@ -12,7 +12,7 @@ export function fromLegacy(texts: readonly string[], notices: Notice[]): string[
   const [address = '', format = '', category = '', nature = '', first = '', second = '', end = '', ...rest] =
     texts;
   notices.push(
-    countNotice('sentence-legacy-layout', texts, 'ten digits come first: the older layout of seven'),
+    countNotice('sentence-legacy-layout', texts, 'an identity comes first, as in the older layout'),
   );
   const alert = format === '12';
   return [

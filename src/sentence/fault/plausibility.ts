@@ -47,7 +47,7 @@ export function addPlausibility(
     const offset = age === null ? null : zoneLike(age);
     if (offset !== null) {
       const certainty = reading.positionTime === null ? 'possible' : 'likely';
-      collector.add('wrong-time', certainty, { line, field: 7, seen: `${offset} hours from the receipt` });
+      collector.add('wrong-time', certainty, { line, field: 7, seen: offsetInWords(offset) });
     }
   }
 }
@@ -132,6 +132,11 @@ function isMinuteOff(minutes: number, rounded: boolean): boolean {
   return rounded
     ? minutes > ONE_MINUTE.least && minutes < ONE_MINUTE.most
     : Math.abs(minutes) < 1 - ONE_MINUTE.least;
+}
+
+function offsetInWords(hours: number): string {
+  const size = Math.abs(hours);
+  return `${size} ${size === 1 ? 'hour' : 'hours'} ${hours > 0 ? 'before' : 'after'} the receipt`;
 }
 
 /** The offset in hours when an age looks like a time zone, else `null`. A time ahead of the receipt looks almost a day old. */

@@ -33,10 +33,10 @@ export function hexOf(byte: number): string {
   return byte.toString(16).toUpperCase().padStart(2, '0');
 }
 
-/** The value of one hexadecimal digit by its character code, or -1. */
+/** The value of one hexadecimal digit by its character code, or `NaN`, which no checksum equals. */
 export function hexValue(code: number): number {
   if (code >= 0x30 && code <= 0x39) return code - 0x30;
   if (code >= 0x41 && code <= 0x46) return code - 0x37;
   if (code >= 0x61 && code <= 0x66) return code - 0x57;
-  return -1;
+  return Number.NaN;
 }

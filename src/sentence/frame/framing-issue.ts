@@ -134,7 +134,7 @@ export function blankSent(field: string, number: number): Issue {
 export function addressMisshapen(address: string): Issue {
   return {
     code: 'sentence-address',
-    message: `The address ${quote(address)} is neither talker and formatter nor a maker's code`,
+    message: `The address ${quote(address)} is neither talker and formatter nor a maker’s code`,
     at: [0],
     expected: 'two characters of talker and three of formatter, or P and a maker’s code',
     received: quote(address),

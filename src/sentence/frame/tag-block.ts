@@ -38,7 +38,7 @@ export function readTagBlock(inside: string): { block: TagBlock | null; notice: 
     star >= 0 && inside.length === star + 3
       ? hexValue(inside.charCodeAt(star + 1)) * 16 + hexValue(inside.charCodeAt(star + 2))
       : Number.NaN;
-  const computed = checksumBetween(inside, 0, Math.max(star, 0));
+  const computed = checksumBetween(inside, 0, star < 0 ? inside.length : star);
   if (stated !== computed) return { block: null, notice: tagChecksum(inside, computed) };
 
   const parameters = inside.slice(0, star).split(',').map(letterAndValue);

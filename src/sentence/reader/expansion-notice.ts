@@ -16,12 +16,13 @@ export function unannouncedNotice(station: string): Notice {
 
 /** Joined though other sentences came between. */
 export function lateNotice(station: string, between: number): Notice {
+  const others = between === 1 ? '1 sentence' : `${between} sentences`;
   return {
     code: 'sentence-expansion-late',
-    message: `The expansion for ${station} came ${between} sentences after its call, not directly behind it`,
+    message: `The expansion for ${station} did not follow its call directly: ${others} came between`,
     at: ['DSE'],
     expected: 'the very next sentence',
-    received: `${between} sentences between`,
+    received: `${others} between`,
     clause: CLAUSE,
   };
 }
