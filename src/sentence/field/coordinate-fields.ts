@@ -2,6 +2,9 @@ import type { Coordinates } from '../../position/index.ts';
 
 /** Ten-thousandths of a minute in a degree: the four decimals that sentences are written with here. */
 const UNITS_PER_DEGREE = 600_000;
+/** Longer than anything that tells a place: its digits are exact as one whole number. */
+const MOST_AXIS_CHARACTERS = 16;
+const POINT = 0x2e;
 
 /**
  * Four fields (`ddmm.mm`, N/S, `dddmm.mm`, E/W) as coordinates, or `null` when they are empty or no place.
@@ -40,21 +43,25 @@ function readAxis(
   most: number,
 ): number | null {
   if (letter !== positive && letter !== negative) return null;
-  if (!isPacked(text, degreeDigits + 2)) return null;
-  const minutes = Number(text.slice(degreeDigits));
-  const degrees = Number(text.slice(0, degreeDigits)) + minutes / 60;
-  if (minutes >= 60 || degrees > most) return null;
-  return letter === negative ? -degrees + 0 : degrees;
-}
-
-/** So many digits, and decimals behind a point or not. */
-function isPacked(text: string, digits: number): boolean {
-  if (text.length < digits || text.length > 16) return false;
+  const wholeDigits = degreeDigits + 2;
+  if (text.length < wholeDigits || text.length > MOST_AXIS_CHARACTERS) return null;
+  let degrees = 0;
+  // Minutes without their point: whole, so that one division gives the number nearest to what is written.
+  let digits = 0;
   for (let index = 0; index < text.length; index += 1) {
     const code = text.charCodeAt(index);
-    if (index === digits ? code !== 0x2e : code < 0x30 || code > 0x39) return false;
+    if (index === wholeDigits) {
+      if (code !== POINT) return null;
+      continue;
+    }
+    if (code < 0x30 || code > 0x39) return null;
+    if (index < degreeDigits) degrees = degrees * 10 + code - 0x30;
+    else digits = digits * 10 + code - 0x30;
   }
-  return true;
+  const minutes = digits / 10 ** Math.max(0, text.length - wholeDigits - 1);
+  const size = degrees + minutes / 60;
+  if (minutes >= 60 || size > most) return null;
+  return letter === negative ? -size + 0 : size;
 }
 
 function axisField(degrees: number, degreeDigits: number): string {

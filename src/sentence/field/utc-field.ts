@@ -16,7 +16,8 @@ export function readUtc(text: string): UtcTime | null {
   const minute = twoDigitsAt(text, 2);
   const whole = twoDigitsAt(text, 4);
   if (!(hour < 24 && minute < 60 && whole < 61)) return null;
-  if (text.length === 6) return { hour, minute, second: whole };
+  if (text.length === 6 || (text.length === 9 && text.endsWith('.00')))
+    return { hour, minute, second: whole };
   if (text.length > 16 || !/^\.\d+$/.test(text.slice(6))) return null;
   return { hour, minute, second: Number(text.slice(4)) };
 }

@@ -102,28 +102,20 @@ function judge(
   time: UtcTime | null,
   quality: FixQuality,
 ): ReadFix {
-  const notices: Notice[] = [];
   const read = readCoordinates(texts, from);
-  const received = texts.slice(from, from + 4).join(',');
   const usable = quality !== 'none' && quality !== 'simulated';
+  const notice = (code: string, says: string, wanted: string): Notice[] => [
+    fieldNotice(code, formatter, from + 1, texts.slice(from, from + 4).join(','), says, wanted),
+  ];
+  let notices: Notice[] = [];
   if (!usable) {
-    const says =
-      quality === 'none' ? 'is marked as not valid and is not used' : 'is simulated and is not used';
-    notices.push(fieldNotice('sentence-fix-unusable', formatter, from + 1, received, says, 'a valid fix'));
+    const says = quality === 'none' ? 'is marked as not valid' : 'is simulated';
+    notices = notice('sentence-fix-unusable', `${says} and is not used`, 'a valid fix');
   } else if (read === null) {
-    notices.push(
-      fieldNotice(
-        'sentence-fix-unreadable',
-        formatter,
-        from + 1,
-        received,
-        'is no position',
-        'ddmm.mm,N,dddmm.mm,E',
-      ),
-    );
+    notices = notice('sentence-fix-unreadable', 'is no position', 'ddmm.mm,N,dddmm.mm,E');
   } else if (quality === 'estimated' || quality === 'manual') {
     const says = quality === 'manual' ? 'was keyed in by hand' : 'is dead reckoning, not a fix';
-    notices.push(fieldNotice('sentence-fix-estimated', formatter, from + 1, received, says, 'a fix'));
+    notices = notice('sentence-fix-estimated', says, 'a fix');
   }
   const position = usable ? read : null;
   return { fix: { formatter, position, quality, time, instant: null, speed: null, course: null }, notices };
