@@ -113,7 +113,7 @@ export const compositions: readonly Composition[] = /* @__PURE__ */ ROWS.map(
     order: hasAddress(format) ? ['format', 'address', ...message] : ['format', ...message],
     end: endName(end),
     characters,
-    clause: `ITU-R M.493-15 Annex 1 table ${table}`,
+    clause: `ITU-R M.493-15 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
     senders,
   }),
 );

@@ -115,7 +115,7 @@ export function digitsOf(symbols: Symbols | null): string | null {
  * ```
  */
 export function symbolsOf(digits: string): number[] {
-  if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`an even count of digits is needed, not '${digits}'`);
+  if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`digits: an even count is needed, not '${digits}'`);
   const symbols: number[] = [];
   for (let index = 0; index < digits.length; index += 2) symbols.push(Number(digits.slice(index, index + 2)));
   return symbols;

@@ -3,7 +3,7 @@ import type { Call, UnrecognisedCall } from '../call.ts';
 import { compositionOf } from '../composition.ts';
 import { reasons } from '../symbol.ts';
 
-const NOTES = 'Japan, MPT Notification 567 of 1990, notes to the table of telecommands';
+const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';
 /** First telecommands that go with a medical transport or a neutral craft; order of the notes from memory. */
 const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'teleprinter-arq', 'morse'];
 
@@ -34,7 +34,7 @@ export function telecommandNotices(call: Exclude<Call, UnrecognisedCall>): Notic
       message: `Second telecommand: ${remark} is a reason, which goes with "unable to comply" only`,
       at: ['remark'],
       received: String(remark),
-      clause: `${NOTES} 2 and 3`,
+      clause: `${NOTES}, notes 2 and 3`,
     });
   }
   if (
@@ -43,10 +43,10 @@ export function telecommandNotices(call: Exclude<Call, UnrecognisedCall>): Notic
   ) {
     notices.push({
       code: 'call-remark-misplaced',
-      message: `Second telecommand: ${remark} goes with telephony only`,
+      message: `Second telecommand: ${remark} goes with telephony, on MF and HF also with teleprinter or Morse telegraphy`,
       at: ['remark'],
       received: remark,
-      clause: `${NOTES} 7, print order uncertain`,
+      clause: `${NOTES}, note 7, order of the notes from memory`,
     });
   }
   return notices;
@@ -62,6 +62,6 @@ function noReason(reason: string | null): Notice {
     message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
     at: ['reason'],
     received: reason ?? 'none',
-    clause: `${NOTES} 2 and 3`,
+    clause: `${NOTES}, notes 2 and 3`,
   };
 }

@@ -2,6 +2,7 @@ import type { Call } from '../call.ts';
 import { compositionOf } from '../composition.ts';
 import { addressOf } from '../element/address-symbols.ts';
 import { readChannel } from '../element/channel-symbols.ts';
+import { readExpansion } from '../element/expansion.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { positionOf, timeOf } from '../element/place-symbols.ts';
 import { telephoneOf } from '../element/telephone-number.ts';
@@ -141,21 +142,14 @@ function expansionRow(set: ExpansionSet): DescriptionRow {
   return { label, value: setWords(set), symbols: set.symbols, clause };
 }
 
-function setWords({ specifier, symbols }: ExpansionSet): string {
-  if (same(symbols, [110])) return 'asked for';
-  if (same(symbols, [126])) return 'not available';
-  const digits = symbols.map((symbol) => (symbol === null ? '–' : String(symbol).padStart(2, '0'))).join('');
-  const tenths = `${Number(digits) / 10}`;
-  switch (specifier) {
-    case 100:
-      return `latitude .${digits.slice(0, 4)}′, longitude .${digits.slice(4)}′`;
-    case 102:
-      return `${tenths} knots`;
-    case 103:
-      return `${tenths}° true`;
-    case 106:
-      return `${Number(digits)}`;
-    default:
-      return digits;
-  }
+function setWords(set: ExpansionSet): string {
+  const { fraction, data } = readExpansion([set]);
+  if (data?.requested !== undefined) return 'asked for';
+  if (data?.unavailable !== undefined) return 'not available';
+  if (fraction !== null) return `latitude .${fraction.slice(0, 4)}′, longitude .${fraction.slice(4)}′`;
+  if (data?.source !== undefined) return data.source;
+  if (data?.speed !== undefined) return `${data.speed} knots`;
+  if (data?.course !== undefined) return `${data.course}° true`;
+  if (data?.personsOnBoard !== undefined) return `${data.personsOnBoard}`;
+  return 'kept as received';
 }

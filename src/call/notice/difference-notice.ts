@@ -38,7 +38,10 @@ export function differenceNotice(
       return [finding('call-rest', field, 'symbols that fit no field are kept as received', fields, row)];
     case 'expansion':
       return [
-        finding('call-expansion-unread', field, 'sets not understood are kept as received', fields, row),
+        {
+          ...finding('call-expansion-unread', field, 'sets not understood are kept as received', fields, row),
+          clause: 'ITU-R M.821-1, from memory',
+        },
       ];
     case 'transmit':
       // One number stands for both directions: repeated or left open, it means the same.
@@ -49,7 +52,16 @@ export function differenceNotice(
     case 'distressed':
       if (!onlyTenthDigitDiffers(received, expected)) break;
       return [
-        finding('call-tenth-digit', field, 'the tenth digit of an identity is 0 for a station', fields, row),
+        {
+          ...finding(
+            'call-tenth-digit',
+            field,
+            'the tenth digit of an identity is 0 for a station',
+            fields,
+            row,
+          ),
+          clause: 'ITU-R M.1080, from memory',
+        },
       ];
   }
   return belongs

@@ -1,4 +1,4 @@
-import type { CallFields } from '../fields.ts';
+import type { CallFields, ExpansionSet } from '../fields.ts';
 
 /** What people call each field. */
 export const fieldNames: Readonly<Record<keyof CallFields, string>> = {
@@ -27,12 +27,15 @@ export const allFields: readonly (keyof CallFields)[] = /* @__PURE__ */ Object.k
   fieldNames,
 ) as (keyof CallFields)[];
 
-/** Symbols as people write them down: `90 00 72`, a dash for a character that could not be read. */
+/** Symbols as people write them down: `90 00 72`, two dashes for a character that could not be read. */
 export function shown(value: CallFields[keyof CallFields]): string {
-  if (!Array.isArray(value)) return value === null ? 'none' : String(value);
-  return value
-    .slice(0, 30)
-    .map((symbol) => (symbol === null ? '–' : typeof symbol === 'object' ? symbol.specifier : symbol))
-    .map((symbol) => String(symbol).padStart(2, '0'))
-    .join(' ');
+  if (value === null || value === false) return 'none';
+  if (value === true) return '55';
+  if (typeof value === 'number') return String(value);
+  return value.slice(0, 30).map(twoDigits).join(' ');
+}
+
+function twoDigits(symbol: number | null | ExpansionSet): string {
+  if (symbol === null) return '––';
+  return String(typeof symbol === 'object' ? symbol.specifier : symbol).padStart(2, '0');
 }

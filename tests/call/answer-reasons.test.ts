@@ -1,0 +1,262 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type AnsweringStation,
+  answersTo,
+  type Call,
+  callFromFields,
+  composeAllShipsCall,
+  composeAreaCall,
+  composeAutomaticServiceCall,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressRelayAcknowledgement,
+  composeDistressSelfCancel,
+  composeGroupCall,
+  composeIndividualAcknowledgement,
+  composeIndividualCall,
+  composePollingCall,
+  composePositionReply,
+  composePositionRequest,
+  composeTestCall,
+  composeUnableToComply,
+  emptyFields,
+} from '../../src/call/index.ts';
+import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+
+// All stations are the invented ones of the demo.
+const own = '232999142';
+const friend = '232999871';
+const bounty = '232999218';
+const club = '023299905';
+const coast = '002329990';
+const area = {
+  kind: 'geographic-area',
+  north: { hemisphere: 'N', degrees: 57 },
+  west: { hemisphere: 'W', degrees: 7 },
+  southward: 2,
+  eastward: 3,
+} as const;
+const alert = composeDistressAlert({ from: bounty });
+const relay = composeDistressRelay({ from: coast, to: own, about: alert });
+const hail = composeIndividualCall({ from: friend, to: own, channel: '72' });
+const request = composePositionRequest({ from: friend, to: own });
+const service = composeAutomaticServiceCall({ from: friend, to: own, telephone: '5550123', channel: '26' });
+
+describe('why no selective call answers', () => {
+  const ashore: AnsweringStation = { own: coast };
+  const many = {
+    reason: 'a call to many is not answered by selective calling: listen on the channel it names',
+    clause: 'ITU-R M.493-15 tables 4.5, 4.6 and 4.8, from memory',
+  };
+  const ends = {
+    reason: 'it ends an alert or relay and wants no answer: keep watch on channel 16',
+    clause: '47 CFR 80.1121',
+  };
+  const answers = {
+    reason: 'the call is itself an answer',
+    clause: 'ITU-R M.493-15 Annex 1, end of sequence',
+  };
+  const nobody = {
+    reason: 'the call does not say which station sent it',
+    clause: 'ITU-R M.493-15 Annex 1, self-identification',
+  };
+  const unknownRelay = {
+    reason: 'the relay does not say who sent it or which vessel it is about',
+    clause: 'ITU-R M.493-15 table 4.4, from memory',
+  };
+  const cases: Record<string, readonly [Call, AnsweringStation, { reason: string; clause: string }]> = {
+    'an alert, heard by a ship': [
+      alert,
+      { own },
+      {
+        reason:
+          'only coast stations answer an alert by selective calling, since that stops its repeats: keep watch on channel 16, and if no coast station acknowledges within 5 minutes and you are near, acknowledge by voice and tell a coast station',
+        clause: '47 CFR 80.1117(a), 80.1121(b)',
+      },
+    ],
+    'an alert that names no vessel': [
+      { ...alert, from: null },
+      ashore,
+      {
+        reason: 'the alert does not say which vessel sent it',
+        clause: 'ITU-R M.493-15 table 4.2, from memory',
+      },
+    ],
+    'an alert under the identity of a coast station': [
+      { ...alert, from: '002320014' },
+      ashore,
+      {
+        reason: 'the alert does not say which vessel sent it',
+        clause: 'ITU-R M.493-15 table 4.2, from memory',
+      },
+    ],
+    'a relay for all ships, heard by a ship': [
+      composeDistressRelay({ from: coast, about: alert }),
+      { own },
+      {
+        reason: 'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
+        clause: 'ITU-R M.541 Annex 3, from memory',
+      },
+    ],
+    'a relay from nobody': [{ ...relay, from: null }, { own }, unknownRelay],
+    'a relay from a group': [{ ...relay, from: club }, { own }, unknownRelay],
+    'a relay about a group': [{ ...relay, distressed: club }, { own }, unknownRelay],
+    'an acknowledgement of an alert': [
+      composeDistressAcknowledgement({ from: coast, about: alert }),
+      { own },
+      ends,
+    ],
+    'a cancelled alert': [composeDistressSelfCancel({ from: bounty }), { own }, ends],
+    'an acknowledgement of a relay': [
+      composeDistressRelayAcknowledgement({ from: coast, to: { kind: 'all-ships' }, about: relay }),
+      { own },
+      ends,
+    ],
+    'a group call': [composeGroupCall({ from: friend, to: club, channel: '77' }), { own }, many],
+    'a call to all ships': [composeAllShipsCall({ from: friend, category: 'safety' }), { own }, many],
+    'an area call': [composeAreaCall({ from: coast, area, category: 'safety' }), { own }, many],
+    'an answer': [composeIndividualAcknowledgement({ call: hail }), { own: friend }, answers],
+    'a refusal': [composeUnableToComply({ call: hail }), { own: friend }, answers],
+    'a position': [composePositionReply({ call: request }), { own: friend }, answers],
+    'an answer of the telephone service': [
+      { ...service, end: 'answer' },
+      { own },
+      { reason: 'the call is itself an answer', clause: 'ITU-R M.493-15 table 4.10, from memory' },
+    ],
+    'a call for another station': [
+      hail,
+      { own: bounty },
+      { reason: 'the call is for another station', clause: 'ITU-R M.493-15 Annex 1, address' },
+    ],
+    'a call from nobody': [{ ...hail, from: null }, { own }, nobody],
+    'a test under the identity of a group': [
+      { ...composeTestCall({ from: friend, to: own }), from: club },
+      { own },
+      nobody,
+    ],
+    'what fits no kind of call': [
+      callFromFields({ ...emptyFields, format: 113 }).call,
+      { own },
+      { reason: 'the call was not understood', clause: 'ITU-R M.493-15 Annex 1' },
+    ],
+  };
+
+  it.each(Object.entries(cases))('%s', (_, [call, station, none]) => {
+    expect(answersTo(call, station)).toEqual({ answers: [], none });
+  });
+});
+
+describe('each answer says what it means, and by which table', () => {
+  const first = (call: Call, station: AnsweringStation) => {
+    const { answers, none } = answersTo(call, station);
+    expect(none).toBeNull();
+    return answers.map(({ meaning, label, clause }) => [meaning, label, clause])[0];
+  };
+  const table = (row: string) => `ITU-R M.493-15 Annex 1 ${row}, from memory`;
+
+  it('to a call, with its channel where it names one', () => {
+    expect(first(hail, { own })).toEqual(['able', 'Able, on channel 72', table('tables 4.7 and 4.9')]);
+    expect(first({ ...hail, channel: null }, { own })?.[1]).toBe('Able');
+    expect(first(service, { own })).toEqual(['able', 'Able, on channel 26', table('table 4.10')]);
+  });
+
+  it('to a request, a test, polling', () => {
+    const position = {
+      kind: 'reported-position',
+      latitude: { hemisphere: 'N', degrees: 56, minutes: 20 },
+      longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
+    } as const;
+    expect(first(request, { own, position })).toEqual([
+      'position',
+      'Position: 56°20′ N 006°30′ W',
+      table('table 4.7'),
+    ]);
+    const test = composeTestCall({ from: friend, to: own });
+    expect(first(test, { own })).toEqual(['test', 'Test received', table('table 4.7')]);
+    const polling = composePollingCall({ from: friend, to: own });
+    expect(first(polling, { own })).toEqual(['polling', 'In range', table('table 4.9')]);
+  });
+
+  it('to an alert from a coast station, to a relay from the station called', () => {
+    expect(first(alert, { own: coast })).toEqual([
+      'distress-acknowledgement',
+      'Acknowledge the alert',
+      table('table 4.2'),
+    ]);
+    expect(first(relay, { own })).toEqual([
+      'relay-acknowledgement',
+      'Acknowledge the relay',
+      table('table 4.4'),
+    ]);
+    const toAll = composeDistressRelay({ from: friend, about: alert });
+    expect(first(toAll, { own: coast })?.[0]).toBe('relay-acknowledgement');
+    expect(first({ ...relay, distressed: null }, { own })?.[0]).toBe('relay-acknowledgement');
+  });
+});
+
+describe('the channels that are offered', () => {
+  const offered = (call: Call, station: Omit<AnsweringStation, 'own'>) =>
+    answersTo(call, { own, ...station }).answers.flatMap(({ meaning, label }) =>
+      meaning === 'unable' ? [] : [`${meaning}: ${label}`],
+    );
+
+  it('name the one asked for once', () => {
+    expect(offered(hail, { channels: ['72', '77'] })).toEqual([
+      'able: Able, on channel 72',
+      'able-on-another-channel: Able, on channel 77 instead',
+    ]);
+  });
+
+  it('are never 70, asked for or offered', () => {
+    expect(offered({ ...hail, channel: '70' }, { channels: ['70', '77'] })).toEqual([
+      'able-on-another-channel: Able, on channel 77 instead',
+    ]);
+  });
+
+  // Radio Regulations Appendix 18; ITU-R M.541 Annex 3, from memory.
+  it('fit the waters, and 16 fits safety traffic but no routine', () => {
+    const plan = unitedKingdomPlan;
+    expect(offered({ ...hail, channel: '16' }, { plan })).toEqual([]);
+    expect(offered({ ...hail, channel: '16', category: 'safety' }, { plan })).toEqual([
+      'able: Able, on channel 16',
+    ]);
+    expect(offered({ ...hail, channel: '77', category: 'safety' }, { plan })).toEqual([
+      'able: Able, on channel 77',
+    ]);
+    expect(offered({ ...hail, channel: '2099' }, { plan })).toEqual([]);
+    expect(offered({ ...hail, channel: null }, { plan })).toEqual(['able: Able']);
+  });
+
+  it('are left to a coast station, whichever side it is on', () => {
+    const plan = unitedKingdomPlan;
+    const toCoast = composeIndividualCall({ from: friend, to: coast, channel: '26' });
+    expect(answersTo(toCoast, { own: coast, plan }).answers[0]?.label).toBe('Able, on channel 26');
+    expect(offered(composeIndividualCall({ from: coast, to: own, channel: '26' }), { plan })).toEqual([
+      'able: Able, on channel 26',
+    ]);
+  });
+});
+
+describe('an answer of the telephone service', () => {
+  it('goes back to the caller, without what was received beside the call', () => {
+    const heard = { ...service, category: null, expansion: { speed: 6.2 } };
+    const { answers } = answersTo(heard, { own });
+    const back = {
+      kind: 'automatic-service-call',
+      to: { kind: 'station', mmsi: friend },
+      from: own,
+      category: 'routine',
+      channel: '26',
+      telephone: '5550123',
+      end: 'answer',
+    };
+    expect(answers[0]?.call).toEqual({ ...back, communication: 'telephony-duplex', remark: null });
+    expect(answers[3]).toEqual({
+      meaning: 'unable',
+      label: 'Unable: busy',
+      call: { ...back, communication: 'unable-to-comply', remark: 'busy' },
+      clause: 'ITU-R M.493-15 Annex 1 table 4.10, from memory',
+    });
+  });
+});

@@ -1,0 +1,426 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Call,
+  type CheckOptions,
+  checkCall,
+  composeAllShipsCall,
+  composeAreaCall,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressSelfCancel,
+  composeGroupCall,
+  composeIndividualAcknowledgement,
+  composeIndividualCall,
+  composeTestCall,
+  composeUnableToComply,
+} from '../../src/call/index.ts';
+import { internationalPlan } from '../../src/channel/international.ts';
+import type { Notice } from '../../src/result/index.ts';
+
+// All stations are the invented ones of the demo.
+const merrow = '232999871';
+const tern = '232999142';
+const bounty = '232999218';
+const club = '023299905';
+const coast = '002329990';
+const position = {
+  kind: 'reported-position',
+  latitude: { hemisphere: 'N', degrees: 56, minutes: 20 },
+  longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
+} as const;
+const time = { hour: 14, minute: 32 };
+const area = {
+  kind: 'geographic-area',
+  north: { hemisphere: 'N', degrees: 57 },
+  west: { hemisphere: 'W', degrees: 7 },
+  southward: 2,
+  eastward: 3,
+} as const;
+const hail = composeIndividualCall({ from: merrow, to: tern, channel: '72' });
+const unable = composeUnableToComply({ call: hail });
+const alert = composeDistressAlert({ from: bounty, position, time });
+const relay = composeDistressRelay({ from: merrow, about: alert });
+
+const codes = (call: Call, options?: CheckOptions) => checkCall(call, options).map((notice) => notice.code);
+
+describe('each finding in full', () => {
+  const notes = 'Japan, MPT Notification 567 of 1990, table of telecommands';
+  const classes = 'ITU-R M.493-15, equipment classes, from memory';
+  const relayCases: Notice = {
+    code: 'call-relay-cases',
+    message:
+      'Distress relay: from a ship on VHF only when the vessel in distress cannot alert herself and the master judges that more help is needed, never because an alert was heard',
+    at: ['kind'],
+    clause: 'IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c)',
+  };
+  const cases: Record<string, readonly [Call, CheckOptions, readonly Notice[]]> = {
+    'channel 70 for speech': [
+      { ...hail, channel: '70' },
+      {},
+      [
+        {
+          code: 'call-channel-70',
+          message: 'Channel: 70 carries digital selective calls only, never speech',
+          at: ['channel'],
+          received: '70',
+          clause: 'Radio Regulations Appendix 18 note j)',
+        },
+      ],
+    ],
+    'channel 70 for speech, by a plan': [
+      { ...hail, channel: '70' },
+      { plan: internationalPlan },
+      [
+        {
+          code: 'channel-calls-only',
+          message: 'channel 70 carries digital selective calls only, never speech',
+          at: ['channel'],
+          received: '70',
+          clause: 'RR Appendix 18 note j)',
+        },
+      ],
+    ],
+    'channel 16 for routine traffic': [
+      { ...hail, channel: '16' },
+      {},
+      [
+        {
+          code: 'call-channel-16-routine',
+          message: 'Channel: 16 is for distress, safety and calling; a routine call names a working channel',
+          at: ['channel'],
+          received: '16',
+          clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
+        },
+      ],
+    ],
+    'a two-frequency channel between ships': [
+      { ...hail, channel: '26' },
+      {},
+      [
+        {
+          code: 'call-channel-two-frequency',
+          message: 'Channel: 26 has two frequencies, and two ships on it do not hear each other',
+          at: ['channel'],
+          received: '26',
+          clause: 'Radio Regulations Appendix 18',
+        },
+      ],
+    ],
+    'no channel between ships': [
+      { ...hail, channel: null },
+      {},
+      [
+        {
+          code: 'call-channel-none',
+          message: 'Channel: none is named, and only a coast station is called without one',
+          at: ['channel'],
+          clause: 'ITU-R M.541 Annex 3, from memory',
+        },
+      ],
+    ],
+    'an identity of no form, which also cannot be sent': [
+      { ...hail, from: '12345678' },
+      {},
+      [
+        {
+          code: 'call-value',
+          message: "identity: nine digits are needed, not '12345678'",
+          at: [],
+          clause: 'ITU-R M.493-15 Annex 1',
+        },
+        {
+          code: 'call-identity-form',
+          message: 'Identity: 12345678 has no form that ITU-R M.585 assigns',
+          at: ['from'],
+          received: '12345678',
+          clause: 'ITU-R M.585-9 Annex 1',
+        },
+      ],
+    ],
+    'a reason without "unable to comply"': [
+      { ...hail, remark: 'busy' },
+      {},
+      [
+        {
+          code: 'call-reason-misplaced',
+          message: 'Second telecommand: busy is a reason, which goes with "unable to comply" only',
+          at: ['remark'],
+          received: 'busy',
+          clause: `${notes}, notes 2 and 3`,
+        },
+      ],
+    ],
+    '"unable to comply" without a reason': [
+      { ...unable, reason: null },
+      {},
+      [
+        {
+          code: 'call-reason-missing',
+          message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
+          at: ['reason'],
+          received: 'none',
+          clause: `${notes}, notes 2 and 3`,
+        },
+      ],
+    ],
+    '"unable to comply" with something that is no reason': [
+      { ...unable, reason: 'pay-phone' },
+      {},
+      [
+        {
+          code: 'call-reason-missing',
+          message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
+          at: ['reason'],
+          received: 'pay-phone',
+          clause: `${notes}, notes 2 and 3`,
+        },
+      ],
+    ],
+    'a medical transport by data': [
+      { ...hail, communication: 'data', remark: 'medical-transport' },
+      {},
+      [
+        {
+          code: 'call-remark-misplaced',
+          message:
+            'Second telecommand: medical-transport goes with telephony, on MF and HF also with teleprinter or Morse telegraphy',
+          at: ['remark'],
+          received: 'medical-transport',
+          clause: `${notes}, note 7, order of the notes from memory`,
+        },
+      ],
+    ],
+    'a first telecommand of other calls': [
+      composeAllShipsCall({ from: merrow, category: 'safety', communication: 'data' }),
+      {},
+      [
+        {
+          code: 'call-communication-unusual',
+          message: 'First telecommand: data is not usual in this call',
+          at: ['communication'],
+          expected: 'telephony-simplex or telephony-duplex or telephony-j3e',
+          received: 'data',
+          clause: 'ITU-R M.493-15 Annex 1 table 4.5',
+        },
+      ],
+    ],
+    'an area call from a class D set': [
+      composeAreaCall({ from: merrow, area, category: 'safety' }),
+      { equipmentClass: 'D' },
+      [
+        {
+          code: 'call-class-none',
+          message: 'Sender: a class D set does not, as a rule, send this kind of call',
+          at: ['kind'],
+          received: 'area-call',
+          clause: classes,
+        },
+      ],
+    ],
+    'a relay to all ships from a class A set': [
+      relay,
+      { equipmentClass: 'A' },
+      [
+        {
+          code: 'call-class-guarded',
+          message:
+            'Sender: a class A set sends this kind of call only past a guard, on the order of the master',
+          at: ['kind'],
+          received: 'distress-relay',
+          clause: classes,
+        },
+        relayCases,
+      ],
+    ],
+    "a relay of the own vessel's distress": [
+      { ...relay, from: bounty },
+      {},
+      [
+        {
+          code: 'call-relay-of-own',
+          message: 'Vessel in distress: own distress is told by an alert, not by a relay',
+          at: ['distressed'],
+          clause: 'ITU-R M.493-15 table 4.3, from memory',
+        },
+        relayCases,
+      ],
+    ],
+    'an acknowledgement from a ship': [
+      composeDistressAcknowledgement({ from: merrow, about: alert }),
+      {},
+      [
+        {
+          code: 'call-coast-acknowledges',
+          message: 'Sender: normally only a coast station acknowledges an alert by selective calling',
+          at: ['from'],
+          clause: '47 CFR 80.1117(a), 80.1121(d)',
+        },
+      ],
+    ],
+    "a cancellation of another vessel's alert": [
+      { ...composeDistressSelfCancel({ from: bounty, about: alert }), distressed: tern },
+      {},
+      [
+        {
+          code: 'call-cancel-of-another',
+          message: 'Vessel in distress: only the vessel that sent an alert cancels it',
+          at: ['distressed'],
+          clause: '47 CFR 80.335, edition of 2005',
+        },
+      ],
+    ],
+    'an alert without a position': [
+      composeDistressAlert({ from: bounty }),
+      {},
+      [
+        {
+          code: 'call-position-unknown',
+          message: 'Position: not given; it is said by voice as soon as it is known',
+          at: ['position'],
+          clause: 'ITU-R M.541-8 Annex 1',
+        },
+      ],
+    ],
+    'an alert without the time of its position': [
+      { ...alert, time: null },
+      {},
+      [
+        {
+          code: 'call-time-unknown',
+          message: 'Time of the position: not given, so the position may be old',
+          at: ['time'],
+          clause: 'ITU-R M.541-8 Annex 1',
+        },
+      ],
+    ],
+    'an area without a size': [
+      composeAreaCall({ from: coast, area: { ...area, eastward: 0 }, category: 'safety' }),
+      {},
+      [
+        {
+          code: 'position-area-empty',
+          message: "Area: an area with two sides wanted, got '0200'",
+          at: ['to', 'area'],
+          expected: 'an area with two sides',
+          received: "'0200'",
+          clause: 'ITU-R M.493, geographic area address',
+        },
+      ],
+    ],
+  };
+
+  it.each(Object.entries(cases))('%s', (_, [call, options, notices]) => {
+    expect(checkCall(call, options)).toEqual(notices);
+  });
+});
+
+describe('where a finding is', () => {
+  it('each identity of a call is looked at in its place', () => {
+    const places = (call: Call) => checkCall(call).map(({ code, at }) => [code, ...at]);
+    expect(places({ ...hail, to: { kind: 'station', mmsi: merrow } })).toEqual([
+      ['identity-own-called', 'to'],
+    ]);
+    const group = composeGroupCall({ from: merrow, to: club, channel: '77' });
+    expect(places({ ...group, to: { kind: 'group', mmsi: coast } })).toEqual([['identity-use', 'to']]);
+    expect(places({ ...relay, from: coast, distressed: club })).toEqual([['identity-use', 'distressed']]);
+    expect(places({ ...hail, from: club })).toEqual([['identity-use', 'from']]);
+  });
+
+  it('and none where the call does not say who', () => {
+    expect(codes({ ...hail, from: null, to: { kind: 'station', mmsi: null } })).toEqual([]);
+    expect(codes({ ...relay, from: null, distressed: null })).toEqual([]);
+    expect(codes(composeDistressAcknowledgement({ from: coast, about: alert }))).toEqual([]);
+    const unsaid = composeDistressAcknowledgement({ from: coast, about: alert });
+    expect(codes({ ...unsaid, from: null })).toEqual([]);
+  });
+});
+
+describe('working channels', () => {
+  // Radio Regulations Appendix 18: 16 for distress, urgency and safety; from memory.
+  it('16 may follow a safety or urgency call, also to one station', () => {
+    for (const category of ['safety', 'urgency', 'distress'] as const)
+      expect(codes({ ...hail, category, channel: '16' })).not.toContain('call-channel-16-routine');
+  });
+
+  it('a coast station is called without one, whoever of the two is ashore', () => {
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: coast }, channel: null })).toEqual([]);
+    expect(codes({ ...hail, from: coast, channel: null })).toEqual([]);
+  });
+
+  // The answer of a coast station names the working channel: ITU-R M.541 Annex 3, from memory.
+  it('an answer names one even between ship and coast, and so does a call to a group', () => {
+    const answer = composeIndividualAcknowledgement({
+      call: composeIndividualCall({ from: merrow, to: coast }),
+    });
+    expect(codes(answer)).toEqual(['call-channel-none']);
+    const group = composeGroupCall({ from: merrow, to: club, channel: '77' });
+    expect(codes({ ...group, channel: null })).toEqual(['call-channel-none']);
+  });
+
+  it('frequencies of MF and HF stand for one, and data needs none', () => {
+    const frequencies = { receive: '021820', transmit: '021820' };
+    expect(codes({ ...hail, channel: null, frequencies })).toEqual([]);
+    expect(codes({ ...hail, channel: null, communication: 'data' })).toEqual([]);
+    expect(codes({ ...hail, channel: null, communication: 'telephony-duplex' })).toEqual([
+      'call-channel-none',
+    ]);
+  });
+
+  it('none is asked of calls that announce no traffic', () => {
+    for (const call of [composeTestCall({ from: merrow, to: coast }), alert])
+      expect(codes(call, { plan: internationalPlan })).toEqual([]);
+  });
+});
+
+describe('telecommands', () => {
+  // Japan, MPT Notification 567 of 1990, note 7; order of the notes from memory.
+  it.each(['medical-transport', 'neutral-craft'] as const)('%s goes with what carries speech', (remark) => {
+    const urgent = composeAllShipsCall({ from: merrow, category: 'urgency', remark });
+    for (const communication of ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'] as const)
+      expect(codes({ ...urgent, communication })).toEqual([]);
+    for (const communication of ['teleprinter-arq', 'morse'] as const)
+      expect(codes({ ...hail, communication, remark })).not.toContain('call-remark-misplaced');
+    expect(codes({ ...urgent, communication: null })).toEqual(['call-remark-misplaced']);
+  });
+
+  it('other second telecommands stand with any', () => {
+    expect(codes({ ...hail, communication: 'data', remark: 'facsimile' })).toEqual([]);
+  });
+
+  it('a symbol without a name is told once, as such', () => {
+    expect(codes({ ...hail, communication: 'symbol-102' })).toEqual(['call-symbol-unknown']);
+  });
+});
+
+// Duties of the classes: ITU-R M.493-15, from memory.
+describe('equipment', () => {
+  it('is named in words', () => {
+    const says = (call: Call, options: CheckOptions) =>
+      checkCall(call, options)
+        .filter((notice) => notice.code === 'call-class-none')
+        .map((notice) => notice.message);
+    const rule = 'does not, as a rule, send this kind of call';
+    expect(says(relay, { equipmentClass: 'H' })).toEqual([`Sender: a hand-held set ${rule}`]);
+    expect(says(hail, { equipmentClass: 'M' })).toEqual([`Sender: a man-overboard device ${rule}`]);
+    expect(says(hail, { equipmentClass: 'A' })).toEqual([]);
+    expect(says({ ...alert, from: coast }, {})).toEqual([`Sender: a coast station ${rule}`]);
+  });
+
+  it('is judged by whom a relay is for: one, a group, an area, all ships', () => {
+    const to = (target: Parameters<typeof composeDistressRelay>[0]['to']) =>
+      codes(composeDistressRelay({ from: merrow, to: target, about: alert }), { equipmentClass: 'D' });
+    expect(to(coast)).toEqual(['call-relay-cases']);
+    for (const target of [club, area, undefined])
+      expect(to(target)).toEqual(['call-class-none', 'call-relay-cases']);
+  });
+
+  // 8: hand-held set; 972: man-overboard device (ITU-R M.585-9).
+  it('and the identity of its owner go together', () => {
+    expect(codes({ ...hail, from: '823299904' }, { equipmentClass: 'H' })).toEqual([]);
+    expect(codes({ ...hail, from: '823299904' }, { equipmentClass: 'D' })).toEqual(['identity-station']);
+    expect(codes({ ...hail, from: '823299904' })).toEqual([]);
+    expect(codes(hail, { equipmentClass: 'coast' })).toContain('identity-use');
+    expect(codes({ ...alert, from: '972329901' }, { equipmentClass: 'M' })).toEqual([]);
+  });
+});

@@ -1,0 +1,273 @@
+import { describe, expect, it } from 'vitest';
+import { type CallFields, callFromFields } from '../../src/call/index.ts';
+import type { Notice } from '../../src/result/index.ts';
+import { workedSequences } from './worked-sequences.ts';
+
+/** What is said of a worked sequence that was received with some fields changed. */
+function said(from: string, change: Partial<CallFields>): readonly Notice[] {
+  const worked = workedSequences.find((row) => row.name === from);
+  return callFromFields({ ...(worked?.fields as CallFields), ...change }).notices;
+}
+
+// Compositions and names of fields: ITU-R M.493-15 Annex 1, from memory.
+const tables = 'ITU-R M.493-15 Annex 1';
+
+describe('a call that differs from its composition', () => {
+  const cases: Record<string, readonly [string, Partial<CallFields>, readonly Notice[]]> = {
+    'of no format specifier in the tables, with a hole in it': [
+      'position-reply',
+      { format: 118, time: [9, null] },
+      [
+        {
+          code: 'call-unrecognised',
+          message: 'Call: its format specifier and first telecommand belong to no kind of call in the tables',
+          at: ['format'],
+          received: '118, 121',
+          clause: tables,
+        },
+        {
+          code: 'call-character-missing',
+          message: 'Time of the position: a character could not be read',
+          at: ['time'],
+          received: '09 ––',
+          clause: tables,
+        },
+      ],
+    ],
+    'without a nature of distress, with a character of the position lost': [
+      'distress-alert-full',
+      { nature: null, position: [15, null, 70, 5, 29] },
+      [
+        {
+          code: 'call-character-missing',
+          message: 'Position: a character could not be read',
+          at: ['position'],
+          received: '15 –– 70 05 29',
+          clause: tables,
+        },
+        {
+          code: 'call-field-missing',
+          message: 'Nature of distress: not given',
+          at: ['nature'],
+          received: 'none',
+          clause: `${tables} table 4.1`,
+        },
+      ],
+    ],
+    'with symbols that have no names': [
+      'individual-routine-request',
+      { category: 107, telecommand1: 102, telecommand2: 114 },
+      [
+        ['category', 'Category', 107],
+        ['telecommand1', 'First telecommand', 102],
+        ['telecommand2', 'Second telecommand', 114],
+      ].map(([field, name, symbol]) => ({
+        code: 'call-symbol-unknown',
+        message: `${name}: symbol ${symbol} has no name in the tables`,
+        at: [field as string],
+        received: String(symbol),
+        clause: `${tables} table of symbols`,
+      })),
+    ],
+    'in distress with symbols that have no names': [
+      'distress-alert-full',
+      { nature: 111, subsequent: 102 },
+      [
+        ['nature', 'Nature of distress', 111],
+        ['subsequent', 'Type of subsequent communication', 102],
+      ].map(([field, name, symbol]) => ({
+        code: 'call-symbol-unknown',
+        message: `${name}: symbol ${symbol} has no name in the tables`,
+        at: [field as string],
+        received: String(symbol),
+        clause: `${tables} table of symbols`,
+      })),
+    ],
+    'of a withdrawn category': [
+      'individual-routine-request',
+      { category: 106 },
+      [
+        {
+          code: 'call-category-withdrawn',
+          message: "Category: ship's business (106) is withdrawn; treat the call as routine",
+          at: ['category'],
+          received: '106',
+          clause: `${tables} table of symbols`,
+        },
+      ],
+    ],
+    'of a category that calls to all ships do not have': [
+      'all-ships-urgency',
+      { category: 100 },
+      [
+        {
+          code: 'call-category-unusual',
+          message: 'Category: urgency or safety is usual in this call, got routine',
+          at: ['category'],
+          expected: 'urgency or safety',
+          received: 'routine',
+          clause: `${tables} table 4.5`,
+        },
+      ],
+    ],
+    'that cannot comply, and names the channel all the same': [
+      'individual-unable-busy',
+      { receive: [90, 0, 72] },
+      [
+        {
+          code: 'call-channel-echoed',
+          message: 'First frequency or channel element: none is needed in an answer that cannot comply',
+          at: ['receive'],
+          received: '90 00 72',
+          clause: `${tables} tables 4.7 and 4.9`,
+        },
+      ],
+    ],
+    'with the end of a request where it is for many': [
+      'group-routine',
+      { end: 117 },
+      [
+        {
+          code: 'call-end-unusual',
+          message: 'End of sequence: end-of-sequence is usual in this call, got acknowledgement-requested',
+          at: ['end'],
+          expected: '127',
+          received: '117',
+          clause: `${tables} table 4.8`,
+        },
+      ],
+    ],
+    'that gives a position without its header': [
+      'position-reply',
+      { header: false },
+      [
+        {
+          code: 'call-header-missing',
+          message: 'Header of the position: 55 is usual before the position of a reply',
+          at: ['header'],
+          received: 'none',
+          clause: `${tables} table 4.7`,
+        },
+      ],
+    ],
+    'with a header where no position follows': [
+      'test-call',
+      { header: true },
+      [
+        {
+          code: 'call-field-unexpected',
+          message: 'Header of the position: not part of this call, kept as received',
+          at: ['header'],
+          received: '55',
+          clause: `${tables} table 4.7`,
+        },
+      ],
+    ],
+    'with symbols behind the message': [
+      'test-call',
+      { rest: [12, 3] },
+      [
+        {
+          code: 'call-rest',
+          message: 'Rest of the message: symbols that fit no field are kept as received',
+          at: ['rest'],
+          received: '12 03',
+          clause: `${tables} table 4.7`,
+        },
+      ],
+    ],
+    'with a data set that is not understood': [
+      'position-request',
+      { expansion: [{ specifier: 105, symbols: [1, 2, 3] }] },
+      [
+        {
+          code: 'call-expansion-unread',
+          message: 'Expansion: sets not understood are kept as received',
+          at: ['expansion'],
+          received: '105',
+          clause: 'ITU-R M.821-1, from memory',
+        },
+      ],
+    ],
+    'from a station with a tenth digit': [
+      'individual-routine-request',
+      { self: [25, 20, 0, 10, 15] },
+      [
+        {
+          code: 'call-tenth-digit',
+          message: 'Self-identification: the tenth digit of an identity is 0 for a station',
+          at: ['self'],
+          received: '25 20 00 10 15',
+          clause: 'ITU-R M.1080, from memory',
+        },
+      ],
+    ],
+    'with an identity that is none': [
+      'individual-routine-request',
+      { self: [25, 20, 0, 10, 126] },
+      [
+        {
+          code: 'call-field-unread',
+          message: 'Self-identification: not in the form of the tables, kept as received',
+          at: ['self'],
+          received: '25 20 00 10 126',
+          clause: `${tables} tables 4.7 and 4.9`,
+        },
+      ],
+    ],
+    'with a time that is none': [
+      'position-reply',
+      { time: [24, 0] },
+      [
+        {
+          code: 'call-field-unread',
+          message: 'Time of the position: not in the form of the tables, kept as received',
+          at: ['time'],
+          received: '24 00',
+          clause: `${tables} table 4.7`,
+        },
+      ],
+    ],
+    'with a position in a call that has none': [
+      'individual-routine-request',
+      { position: [15, 62, 0, 6, 30] },
+      [
+        {
+          code: 'call-field-unexpected',
+          message: 'Position: not part of this call, kept as received',
+          at: ['position'],
+          received: '15 62 00 06 30',
+          clause: `${tables} tables 4.7 and 4.9`,
+        },
+      ],
+    ],
+  };
+
+  it.each(Object.entries(cases))('%s', (_, [from, change, notices]) => {
+    expect(said(from, change)).toEqual(notices);
+  });
+});
+
+describe('nothing is said of', () => {
+  it.each([
+    [
+      'an address, a sender or channels that a sentence left out',
+      'individual-routine-request',
+      { address: null, self: null, receive: null, transmit: null },
+    ],
+    [
+      'a telecommand or a type of communication of "no information"',
+      'group-routine',
+      { telecommand1: 126, telecommand2: 126 },
+    ],
+    ['category 112 beside a distress alert', 'distress-alert-full', { category: 112 }],
+    [
+      'a second channel element that says nothing',
+      'individual-routine-request',
+      { transmit: [126, 126, 126] },
+    ],
+    ['a second channel element that repeats the first', 'all-ships-urgency', { transmit: [90, 0, 16] }],
+  ] as const)('%s', (_, from, change) => {
+    expect(said(from, change)).toEqual([]);
+  });
+});
