@@ -1,4 +1,5 @@
 import type { Call } from '../call.ts';
+import type { CallFields } from '../fields.ts';
 
 /** Something to mind about a call. */
 export interface Caution {
@@ -24,7 +25,7 @@ export function cautionsOf(call: Call, own?: string): Caution[] {
     case 'unrecognised-call':
       return isDistress(call.asReceived) ? [MAY_BE_DISTRESS] : [];
     default:
-      return [];
+      return 'category' in call && call.category === 'distress' ? [WATCH] : [];
   }
 }
 
@@ -82,10 +83,7 @@ function placeCautions(call: { readonly position: unknown }): Caution[] {
   return [call.position === null ? UNKNOWN : COARSE];
 }
 
-function isDistress(fields: {
-  readonly format: number | null;
-  readonly category: number | null;
-  readonly distressed: unknown;
-}): boolean {
-  return fields.format === 112 || fields.category === 112 || fields.distressed !== null;
+function isDistress({ format, category, telecommand1, distressed, nature }: CallFields): boolean {
+  const says = format === 112 || category === 112 || telecommand1 === 110 || telecommand1 === 112;
+  return says || distressed !== null || nature !== null;
 }

@@ -1,0 +1,324 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Call,
+  type CallFields,
+  callFromFields,
+  callToFields,
+  composeAllShipsCall,
+  composeAreaCall,
+  composeAutomaticServiceCall,
+  composeDistressAcknowledgement,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeDistressRelayAcknowledgement,
+  composeDistressSelfCancel,
+  composeGroupCall,
+  composeIndividualAcknowledgement,
+  composeIndividualCall,
+  composePositionReply,
+  composeTestCall,
+  composeUnableToComply,
+  describeCall,
+  emptyFields,
+} from '../../src/call/index.ts';
+
+// All stations are the invented ones of the demo.
+const merrow = '232999871';
+const tern = '232999142';
+const bounty = '232999218';
+const coast = '002329990';
+const options = { own: merrow };
+const position = {
+  kind: 'reported-position',
+  latitude: { hemisphere: 'N', degrees: 6, minutes: 20 },
+  longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
+} as const;
+const time = { hour: 4, minute: 2 };
+const area = {
+  kind: 'geographic-area',
+  north: { hemisphere: 'N', degrees: 7 },
+  west: { hemisphere: 'W', degrees: 7 },
+  southward: 2,
+  eastward: 3,
+} as const;
+const alert = composeDistressAlert({ from: bounty, nature: 'flooding', position, time });
+const hail = composeIndividualCall({ from: merrow, to: tern, channel: '72' });
+const test = composeTestCall({ from: merrow, to: coast });
+const heard = (fields: Partial<CallFields>) => callFromFields({ ...callToFields(test), ...fields }).call;
+const sentence = (call: Call) => describeCall(call, options).sentence;
+
+describe('one sentence', () => {
+  it('says what is not known', () => {
+    expect(sentence(composeDistressRelay({ from: merrow, to: coast, nature: 'man-overboard', time }))).toBe(
+      'Distress relay from this station to 002329990 for a vessel not known: man overboard, position not known, 04:02 UTC',
+    );
+    expect(sentence({ ...alert, nature: null, time: null })).toBe(
+      'Distress alert from 232999218: nature not known, 06°20′ N 006°30′ W, time not known',
+    );
+    expect(sentence({ ...composeUnableToComply({ call: hail }), reason: null })).toBe(
+      'Answer from 232999142 to this station: unable to comply, reason not stated',
+    );
+    expect(sentence({ ...hail, from: null, category: null, channel: null })).toBe(
+      'Call from a station not named to 232999142: no channel named',
+    );
+    const group = composeGroupCall({ from: merrow, to: '023299905', channel: '77' });
+    expect(sentence({ ...group, to: { kind: 'group', mmsi: null } })).toBe(
+      'Routine call from this station to a group not named: channel 77',
+    );
+    const warning = composeAreaCall({ from: coast, area, category: 'safety' });
+    expect(sentence({ ...warning, to: { kind: 'area', area: null } })).toBe(
+      'Safety call from 002329990 to ships in an area not known: channel 16',
+    );
+    expect(sentence(warning)).toBe(
+      'Safety call from 002329990 to ships in the area from 07° N 007° W, 2° southward and 3° eastward: channel 16',
+    );
+  });
+
+  it('says how traffic is sent when it is not speech, and on which frequencies', () => {
+    expect(sentence({ ...hail, communication: 'data' })).toBe(
+      'Routine call from this station to 232999142: channel 72, data',
+    );
+    const frequencies = { receive: '021820', transmit: null };
+    expect(sentence({ ...hail, channel: null, frequencies })).toBe(
+      'Routine call from this station to 232999142: frequency digits 021820 and none',
+    );
+    expect(sentence({ ...hail, channel: null, frequencies: { receive: null, transmit: '021820' } })).toBe(
+      'Routine call from this station to 232999142: frequency digits none and 021820',
+    );
+    expect(sentence({ ...hail, communication: null, remark: 'symbol-120' })).toBe(
+      'Routine call from this station to 232999142: channel 72, symbol 120',
+    );
+  });
+
+  it('tells a position sent unasked from an answer', () => {
+    expect(sentence(composePositionReply({ from: tern, to: merrow, position }))).toBe(
+      'Position of 232999142, sent unasked to this station: 06°20′ N 006°30′ W, time not known',
+    );
+  });
+
+  it('tells the three parts of a telephone call', () => {
+    const service = composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' });
+    expect(sentence({ ...service, end: 'answer', telephone: null })).toBe(
+      'Telephone-service answer from this station to 002329990: no number',
+    );
+    expect(sentence({ ...service, end: 'end' })).toBe(
+      'Telephone-service end from this station to 002329990: number 5550123',
+    );
+  });
+});
+
+describe('rows of fields', () => {
+  const rows = (call: Call) =>
+    describeCall(call, options).rows.map(({ label, value }) => `${label}: ${value}`);
+
+  it('of a relay about a ship that is not known', () => {
+    const relay = composeDistressRelay({ from: coast, to: area });
+    expect(rows(relay)).toEqual([
+      'Format specifier: ships in an area',
+      'Address: ships in the area from 07° N 007° W, 2° southward and 3° eastward',
+      'Category: distress',
+      'Self-identification: 002329990',
+      'First telecommand: distress relay',
+      'Ship in distress: not known',
+      'Nature of distress: nature not stated',
+      'Position: position not known',
+      'Time of the position: time not known',
+      'Type of subsequent communication: telephony, simplex',
+      'End of sequence: no answer is wanted',
+    ]);
+    expect(rows(composeDistressRelay({ from: coast, about: alert }))[4]).toBe('Ship in distress: 232999218');
+  });
+
+  it('of a call that names a channel, and of one that names frequencies', () => {
+    expect(rows(hail).slice(5)).toEqual([
+      'Second telecommand: no information',
+      'First frequency or channel element: channel 72',
+      'Second frequency or channel element: channel 72',
+      'End of sequence: an answer is wanted',
+    ]);
+    const frequencies = { receive: '021820', transmit: null };
+    expect(rows({ ...hail, channel: null, frequencies }).slice(6, 8)).toEqual([
+      'First frequency or channel element: frequency digits 021820',
+      'Second frequency or channel element: no information',
+    ]);
+  });
+
+  it('of a telephone call', () => {
+    const call = composeAutomaticServiceCall({
+      from: merrow,
+      to: coast,
+      telephone: '5550123',
+      channel: '26',
+    });
+    expect(describeCall(call, options).rows.slice(4)).toEqual(
+      [
+        ['First telecommand', 'telephony, duplex', [101]],
+        ['Second telecommand', 'no information', [126]],
+        ['First frequency or channel element', 'channel 26', [90, 0, 26]],
+        ['Telephone number', '5550123', [105, 5, 55, 1, 23]],
+        ['End of sequence', 'an answer is wanted', [117]],
+      ].map(([label, value, symbols]) => ({
+        label,
+        value,
+        symbols,
+        clause: 'ITU-R M.493-15 Annex 1 table 4.10',
+      })),
+    );
+  });
+
+  it('of what does not belong to the call, after what does', () => {
+    const odd = heard({
+      telecommand1: 107,
+      receive: null,
+      transmit: [90, 0, 6],
+      telephone: [3, 4],
+      rest: [1, 2],
+      header: true,
+      end: 126,
+    });
+    expect(rows(odd)).toEqual([
+      'Format specifier: one station',
+      'Address: 002329990',
+      'Category: safety',
+      'Self-identification: this station',
+      'First telecommand: symbol 107',
+      'Second telecommand: no information',
+      'Second frequency or channel element: channel 06',
+      'Header of the position: a position follows',
+      'Telephone number: not understood',
+      'Rest of the message: kept as received',
+      'End of sequence: no information',
+    ]);
+  });
+
+  it('of a call of no kind, in no order of the air', () => {
+    const { call } = callFromFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
+    const clause = 'ITU-R M.493-15 Annex 1';
+    expect(describeCall(call).rows).toEqual([
+      { label: 'Format specifier', value: 'symbol 113', symbols: [113], clause },
+      { label: 'Address', value: 'not understood', symbols: [1, 2, 3, 4, 5], clause },
+      { label: 'Rest of the message', value: 'kept as received', symbols: [9], clause },
+    ]);
+  });
+});
+
+// ITU-R M.821-1, sets 100 to 106, from memory.
+describe('rows of the expansion', () => {
+  const clause = 'ITU-R M.821-1, from memory';
+
+  it('give each value in its unit', () => {
+    const expansion = {
+      source: '020000',
+      speed: 6.2,
+      course: 70.5,
+      stationName: 'MERROW',
+      personsOnBoard: 3,
+      requested: [105],
+      unavailable: [107],
+    };
+    expect(describeCall({ ...test, expansion }, options).rows.slice(9)).toEqual([
+      { label: 'Expansion: source and datum of the fix', value: '020000', symbols: [2, 0, 0], clause },
+      { label: 'Expansion: speed over ground', value: '6.2 knots', symbols: [0, 62], clause },
+      { label: 'Expansion: course over ground', value: '70.5° true', symbols: [7, 5], clause },
+      { label: 'Expansion: another name of the station', value: 'MERROW', clause },
+      { label: 'Expansion: finer area', value: 'asked for', symbols: [110], clause },
+      { label: 'Expansion: persons on board', value: '3', symbols: [0, 3], clause },
+      { label: 'Expansion: set 107', value: 'not available', symbols: [126], clause },
+    ]);
+  });
+
+  it('say of the minutes which belong to latitude and which to longitude', () => {
+    const finer = { ...position, fraction: { latitude: 4125, longitude: 70 } };
+    expect(describeCall({ ...alert, position: finer }).rows.at(-1)).toEqual({
+      label: 'Expansion: finer position',
+      value: 'latitude .4125′, longitude .0070′',
+      symbols: [41, 25, 0, 70],
+      clause,
+    });
+  });
+
+  it('make nothing up of a set that is cut short, has a hole, or holds what is no digits', () => {
+    for (const set of [
+      { specifier: 100, symbols: [41, null, 0, 70] },
+      { specifier: 101, symbols: [2, 0] },
+      { specifier: 102, symbols: [] },
+      { specifier: 102, symbols: [0, null] },
+      { specifier: 103, symbols: [0, 126] },
+      { specifier: 103, symbols: [36, 0] },
+      { specifier: 104, symbols: [10], text: 'MERROW' },
+      { specifier: 106, symbols: [0, 0, 3] },
+    ]) {
+      const row = describeCall(heard({ expansion: [set] })).rows.at(-1);
+      expect([row?.value, row?.symbols]).toEqual(['kept as received', set.symbols]);
+    }
+  });
+});
+
+describe('cautions', () => {
+  const texts = (call: Call, own?: string) =>
+    describeCall(call, own === undefined ? {} : { own }).cautions.map((caution) => caution.text);
+  const watch =
+    'Keep watch on channel 16, do not transmit over distress traffic, tell the master, and log the call';
+  const coarse =
+    'The position may be cut to whole minutes, typed by hand or hours old: do not steer by it alone';
+  const unknown = 'No position was given, which does not mean that the vessel is far away';
+
+  // 47 CFR 80.335, 80.1117(a), 80.1121; IMO COMSAR/Circ.25.
+  it('of an alert: to those who hear it, and to her who sends it', () => {
+    expect(texts(alert, merrow)).toEqual([
+      watch,
+      'Leave the acknowledgement by selective calling to a coast station; near the vessel and with no coast station heard, acknowledge by voice on channel 16 and tell a coast station',
+      'Do not relay an alert on VHF because it was heard',
+      coarse,
+    ]);
+    expect(texts(alert, bounty)).toEqual([
+      'Only in grave and imminent danger, by order of the person responsible for the vessel, and never as a test; a false alert is cancelled at once in speech on channel 16',
+      'The distress call and message follow in speech on channel 16, answered or not',
+    ]);
+    expect(texts({ ...alert, from: null })).toHaveLength(4);
+  });
+
+  it('of what follows an alert', () => {
+    const relay = composeDistressRelay({ from: coast, about: alert });
+    expect(texts(composeDistressAcknowledgement({ from: coast, about: alert }))).toEqual([watch, coarse]);
+    expect(texts(composeDistressRelayAcknowledgement({ from: coast, about: relay }))).toEqual([
+      watch,
+      coarse,
+    ]);
+    expect(texts({ ...relay, position: null })).toEqual([
+      watch,
+      'Acknowledge a relay from a coast station by voice on channel 16',
+      unknown,
+    ]);
+    expect(texts(composeDistressSelfCancel({ from: bounty, about: alert }))).toEqual([
+      'The cancellation by selective calling is followed at once by one in speech on channel 16',
+      coarse,
+    ]);
+  });
+
+  it('of a position, and none of other calls', () => {
+    expect(texts(composePositionReply({ from: tern, to: merrow, position }))).toEqual([coarse]);
+    expect(texts(composePositionReply({ from: tern, to: merrow }))).toEqual([unknown]);
+    expect(texts(hail)).toEqual([]);
+    expect(texts(composeAllShipsCall({ from: tern, category: 'urgency' }))).toEqual([]);
+    expect(texts(composeIndividualAcknowledgement({ call: hail }))).toEqual([]);
+  });
+
+  it('of what was not understood, when any part of it speaks of distress', () => {
+    const part = (fields: Partial<CallFields>) => texts(callFromFields({ ...emptyFields, ...fields }).call);
+    const distress = ['Part of a call that speaks of distress was received: keep watch on channel 16'];
+    for (const fields of [
+      { category: 112 },
+      { distressed: [23, 29, 99, 21, 80] },
+      { format: 120, nature: 101 },
+      { telecommand1: 110 },
+      { telecommand1: 112 },
+    ])
+      expect(part(fields), JSON.stringify(fields)).toEqual(distress);
+    expect(part({ format: 113, category: 100, telecommand1: 100 })).toEqual([]);
+  });
+
+  it('of a call to one or many in the category distress, which the tables do not have', () => {
+    expect(texts({ ...hail, category: 'distress' })).toEqual([watch]);
+  });
+});
