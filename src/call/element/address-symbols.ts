@@ -1,4 +1,4 @@
-import type { AllShipsAddress, AreaAddress, CallAddress, GroupAddress, StationAddress } from '../call.ts';
+import type { CallAddress, DistressRelay } from '../call.ts';
 import type { CallFields } from '../fields.ts';
 import { identityOf, identitySymbols } from './identity-symbols.ts';
 import { areaOf, areaSymbols } from './place-symbols.ts';
@@ -22,13 +22,9 @@ export function addressOf(fields: CallFields): CallAddress | null {
   }
 }
 
-/** The address of a relay, which may go to one, some or all. */
-export function relayAddressOf(
-  fields: CallFields,
-): StationAddress | AllShipsAddress | AreaAddress | GroupAddress {
-  const address = addressOf(fields);
-  if (address === null || address.kind === 'all-stations') throw new RangeError('a relay has an address');
-  return address;
+/** The address of a relay, which may go to one, some or all: no other call is read as a relay. */
+export function relayAddressOf(fields: CallFields): DistressRelay['to'] {
+  return addressOf(fields) as DistressRelay['to'];
 }
 
 /** Format specifier and address of a call; the automatic service has its own format specifier. */

@@ -75,10 +75,14 @@ function sixDigits(source: string): string {
 /** A course that rounds up to a full circle is north again. */
 function courseDigits(course: number): number[] {
   if (!(course >= 0 && course < 360)) throw new RangeError(`course: 0 to 359.9 is needed, not ${course}`);
-  return fourDigits('course', (Math.round(course * 10) % 3600) / 10, 359.9, 10);
+  return inFour(Math.round(course * 10) % 3600);
 }
 
 function fourDigits(name: string, value: number, most: number, steps: number): number[] {
   if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: 0 to ${most} is needed, not ${value}`);
-  return symbolsOf(String(Math.round(value * steps)).padStart(4, '0'));
+  return inFour(Math.round(value * steps));
+}
+
+function inFour(whole: number): number[] {
+  return symbolsOf(String(whole).padStart(4, '0'));
 }

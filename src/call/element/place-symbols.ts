@@ -20,12 +20,10 @@ export const UNKNOWN_TIME: Symbols = [88, 88];
  * `null` when unknown or unreadable.
  */
 export function positionOf(symbols: Symbols | null, fraction: string | null): ReportedPosition | null {
-  const digits = symbols?.length === 5 ? digitsOf(symbols) : null;
-  if (digits === null) return null;
-  const whole = reportedPosition(digits);
+  const whole = reportedPosition(digitsOf(symbols));
   if (!whole.ok || whole.value.kind === 'no-position') return null;
-  const finer = fraction === null ? whole : refinePosition(whole.value, fraction);
-  return finer.ok && finer.value.kind === 'reported-position' ? finer.value : whole.value;
+  const finer = fraction === null ? null : refinePosition(whole.value, fraction);
+  return finer?.ok ? finer.value : whole.value;
 }
 
 /** A position as five symbols, ten 9s when it is not known. */
@@ -42,8 +40,7 @@ export function fractionOf(position: ReportedPosition | null): string | null {
 export function timeOf(symbols: Symbols | null): TimeOfDay | null {
   if (symbols?.length !== 2) return null;
   const [hour, minute] = symbols;
-  if (typeof hour !== 'number' || typeof minute !== 'number' || !isTime(hour, minute)) return null;
-  return { hour, minute };
+  return isBelow(24, hour) && isBelow(60, minute) ? { hour, minute } : null;
 }
 
 /**
@@ -53,7 +50,7 @@ export function timeOf(symbols: Symbols | null): TimeOfDay | null {
  */
 export function timeSymbols(time: TimeOfDay | null): Symbols {
   if (time === null) return UNKNOWN_TIME;
-  if (!isTime(time.hour, time.minute)) {
+  if (!isBelow(24, time.hour) || !isBelow(60, time.minute)) {
     throw new RangeError(`time: an hour 0–23 and a minute 0–59 are needed, not ${time.hour}:${time.minute}`);
   }
   return [time.hour, time.minute];
@@ -61,9 +58,7 @@ export function timeSymbols(time: TimeOfDay | null): Symbols {
 
 /** The rectangle in the address of an area call, `null` when it has none. */
 export function areaOf(symbols: Symbols | null): GeographicArea | null {
-  const digits = symbols?.length === 5 ? digitsOf(symbols) : null;
-  if (digits === null) return null;
-  const read = geographicArea(digits);
+  const read = geographicArea(digitsOf(symbols));
   return read.ok ? read.value : null;
 }
 
@@ -72,8 +67,6 @@ export function areaSymbols(area: GeographicArea | null): Symbols | null {
   return area === null ? null : symbolsOf(geographicAreaDigits(area));
 }
 
-function isTime(hour: number, minute: number): boolean {
-  return (
-    Number.isInteger(hour) && Number.isInteger(minute) && hour >= 0 && hour < 24 && minute >= 0 && minute < 60
-  );
+function isBelow(end: number, value: number | null | undefined): value is number {
+  return Number.isInteger(value) && Number(value) >= 0 && Number(value) < end;
 }
