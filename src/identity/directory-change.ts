@@ -77,34 +77,29 @@ const fields = [
 function updatesFrom(mine: KnownStation | undefined, theirs: KnownStation): readonly StationUpdate[] {
   const { mmsi, groups, heardAt, calledAt } = theirs;
   const texts: StationUpdate[] = [];
-  const extra: ExtraField[] = (theirs.extra ?? []).map((field) => beside(mine, field));
+  const extra: ExtraField[] = [...(theirs.extra ?? [])];
   for (const [field, label] of fields) {
     const text = theirs[field];
     const origin = theirs.origins[field];
     if (text === undefined || origin === undefined || text === mine?.[field]) continue;
     if (origin !== mine?.origins[field]) texts.push({ mmsi, origin, [field]: text });
-    else if (origin === 'typed') extra.push(beside(mine, { label, text }));
+    else if (origin === 'typed') extra.push({ label, text });
   }
   return [
-    {
-      mmsi,
-      origin: theirs.origins.entry,
-      groups,
-      extra,
-      ...(heardAt !== undefined && { heardAt }),
-      ...(calledAt !== undefined && { calledAt }),
-    },
+    { mmsi, origin: theirs.origins.entry, groups, extra: joined(mine?.extra, extra), heardAt, calledAt },
     ...texts,
   ];
 }
 
-/** An extra field joined to mine of the same label, unless mine says it already. */
-function beside(mine: KnownStation | undefined, field: ExtraField): ExtraField {
-  const text = mine?.extra?.find(({ label }) => label === field.label)?.text;
-  if (text === undefined || text.split('\n').includes(field.text) || text === field.text) {
-    return text === undefined ? field : { label: field.label, text };
+/** Extra fields of both sides: what theirs add to a label of mine follows in lines of its own. */
+function joined(mine: readonly ExtraField[] = [], theirs: readonly ExtraField[]): readonly ExtraField[] {
+  const texts = new Map(mine.map(({ label, text }) => [label, text]));
+  for (const { label, text } of theirs) {
+    const known = texts.get(label);
+    if (known === undefined) texts.set(label, text);
+    else if (!`\n${known}\n`.includes(`\n${text}\n`)) texts.set(label, `${known}\n${text}`);
   }
-  return { label: field.label, text: `${text}\n${field.text}` };
+  return [...texts].map(([label, text]) => ({ label, text }));
 }
 
 /**
