@@ -48,14 +48,20 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
       : use === 'distressed'
         ? whyNotDistressed(identity.kind)
         : whyNotCalled(identity.kind, use);
-  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal));
+  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal, 'ITU-R M.585-9'));
   if ((use === 'individual' || use === 'group') && field.ownMmsi === identity.mmsi) {
     return failure(
-      finding(identity, 'identity-own-called', 'Address is the own identity, another station wanted'),
+      finding(
+        identity,
+        'identity-own-called',
+        'Address is the own identity, another station wanted',
+        'common practice',
+      ),
     );
   }
   const doubt = use === 'own' ? doubtAboutOwn(identity, station) : undefined;
-  const notices: Notice[] = doubt === undefined ? [] : [finding(identity, 'identity-station', doubt)];
+  const notices: Notice[] =
+    doubt === undefined ? [] : [finding(identity, 'identity-station', doubt, 'common practice')];
   return success(identity, notices);
 }
 
@@ -126,6 +132,6 @@ function doubtAboutOwn(identity: Identity, station: Station): string | undefined
   }
 }
 
-function finding(identity: Identity, code: string, message: string): Issue {
-  return { code, message, at: [], received: `'${identity.mmsi}'`, clause: 'ITU-R M.585-9' };
+function finding(identity: Identity, code: string, message: string, clause: string): Issue {
+  return { code, message, at: [], received: `'${identity.mmsi}'`, clause };
 }

@@ -80,7 +80,7 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
       expected: 'a column named mmsi',
       received:
         typeof text === 'string' ? quote(header?.broken ?? header?.fields.join(',') ?? '') : typeof text,
-      clause: 'RFC 4180 §2',
+      clause: rfc4180,
     });
   }
   const notices: Notice[] = [];
@@ -91,6 +91,8 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
   }
   return success(updates, notices);
 }
+
+const rfc4180 = 'RFC 4180 §2';
 
 type Field = 'mmsi' | 'name' | 'callSign' | 'notes' | 'groups' | 'heardAt' | 'calledAt';
 
@@ -139,15 +141,16 @@ function columnsOf(header: readonly string[]): readonly Column[] {
 
 function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[]): StationUpdate | undefined {
   const where = `line ${row.line}`;
-  const notice = (code: string, field: string, message: string, received: string): void => {
-    notices.push({ code, message, at: [where, field], received: quote(received), clause: 'RFC 4180 §2' });
+  const notice = (code: string, field: string, message: string, received: string, clause: string): void => {
+    notices.push({ code, message, at: [where, field], received: quote(received), clause });
   };
   if (row.broken !== undefined) {
     notice(
       'identity-csv-quotes',
       'quotes',
-      'Row has quotes that do not close, the line is left out',
+      'Row has quotes that do not enclose a whole field, the line is left out',
       row.broken,
+      rfc4180,
     );
     return undefined;
   }
@@ -166,19 +169,19 @@ function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[])
       else notices.push(...parsed.issues.map((issue) => ({ ...issue, at: [where, field] })));
     } else if (field === 'groups') {
       groups = groupsOf(text, (group) =>
-        notice('identity-csv-group', field, 'Group is no group identity', group),
+        notice('identity-csv-group', field, 'Group is not the identity of a group', group, 'ITU-R M.585-9'),
       );
     } else if (field === 'heardAt' || field === 'calledAt') {
       const at = instantOf(text);
       if (at === undefined)
-        notice('identity-csv-time', field, 'Time is no ISO 8601 instant with its zone', text);
+        notice('identity-csv-time', field, 'Time is no ISO 8601 instant with its zone', text, 'ISO 8601');
       else times[field] = at;
     } else if (field !== undefined) texts[field] = text;
     else extra.push({ label, text });
   }
   if (mmsi === undefined) {
     if (row.fields.length <= columns.findIndex(({ field }) => field === 'mmsi')) {
-      notice('identity-csv-short', 'mmsi', 'Row ends before the identity', row.fields.join(','));
+      notice('identity-csv-short', 'mmsi', 'Row ends before the identity', row.fields.join(','), rfc4180);
     }
     return undefined;
   }
@@ -193,7 +196,8 @@ function instant(time: number | undefined): string {
 const isoInstant = /^(?:[+-]\d\d)?\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(?:Z|[+-]\d\d:\d\d)$/;
 
 function instantOf(text: string): number | undefined {
-  const time = isoInstant.test(text.trim()) ? Date.parse(text.trim()) : Number.NaN;
+  const trimmed = text.trim();
+  const time = isoInstant.test(trimmed) ? Date.parse(trimmed) : Number.NaN;
   return Number.isNaN(time) ? undefined : time;
 }
 

@@ -77,7 +77,10 @@ function updatesOf(
     if (value === undefined || usable(value)) return value;
     notices.push({
       code: 'identity-json-field',
-      message: 'Stored field is not usable, it is left out',
+      message:
+        at[0] === 'mmsi'
+          ? 'Stored station has no usable identity, it is left out'
+          : 'Stored field is not usable, it is left out',
       at: ['stations', place, ...at],
       received: typeof value === 'string' ? quote(value) : typeof value,
     });
@@ -93,8 +96,8 @@ function updatesOf(
   if (mmsi === undefined) return [];
   const origins = objectOf(station.origins);
   const origin = take(origins.entry, isOrigin, 'origins', 'entry') ?? 'imported';
-  const heardAt = take(station.heardAt, isTime, 'heardAt');
-  const calledAt = take(station.calledAt, isTime, 'calledAt');
+  const heardAt = take(station.heardAt, isInstant, 'heardAt');
+  const calledAt = take(station.calledAt, isInstant, 'calledAt');
   const texts = (['name', 'callSign', 'notes'] as const).flatMap((field): readonly StationUpdate[] => {
     const text = take(station[field], isText, field);
     const from = take(origins[field], isOrigin, 'origins', field) ?? origin;
@@ -106,8 +109,8 @@ function updatesOf(
       origin,
       groups: each('groups', isGroup),
       extra: each('extra', isExtra),
-      ...(heardAt !== undefined && { heardAt }),
-      ...(calledAt !== undefined && { calledAt }),
+      heardAt,
+      calledAt,
     },
     ...texts,
   ];
@@ -128,10 +131,6 @@ function isIdentity(value: unknown): value is string {
 function isGroup(value: unknown): value is string {
   const identity = isText(value) ? classify(value) : undefined;
   return identity !== undefined && usesOf(identity).group;
-}
-
-function isTime(value: unknown): value is number {
-  return typeof value === 'number' && isInstant(value);
 }
 
 function isOrigin(value: unknown): value is StationOrigin {

@@ -63,7 +63,7 @@ export function remember(directory: Directory, updates: StationUpdate | readonly
   for (const update of [updates].flat()) {
     const before = stations.get(update.mmsi);
     const after = updated(before, update);
-    if (before !== undefined && JSON.stringify(before) === JSON.stringify(after)) continue;
+    if (JSON.stringify(before) === JSON.stringify(after)) continue;
     stations.set(after.mmsi, after);
     changed = true;
   }
@@ -133,9 +133,9 @@ function latest(before: number | undefined, added: number | undefined): number |
   return before === undefined ? added : Math.max(before, added);
 }
 
-/** Whether a number is whole epoch milliseconds in the range of dates. */
-export function isInstant(time: number): boolean {
-  return Number.isInteger(time) && Math.abs(time) <= 8.64e15;
+/** Whether a value is whole epoch milliseconds in the range of dates. */
+export function isInstant(value: unknown): value is number {
+  return Number.isInteger(value) && Math.abs(value as number) <= 8.64e15;
 }
 
 function extraOf(

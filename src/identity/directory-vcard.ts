@@ -74,8 +74,8 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
   const lines = typeof text === 'string' ? readContentLines(text) : [];
   const notices: Notice[] = [];
   const updates: StationUpdate[] = [];
-  let card: ContentLine[] | undefined;
-  let cards = 0;
+  let card: Card | undefined;
+  let found = false;
   const close = (): void => {
     const update = card === undefined ? undefined : updateOf(card, notices);
     if (update !== undefined) updates.push(update);
@@ -95,15 +95,15 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
       if (card !== undefined) lost(line, 'identity-vcard-end', 'Card begins before the one above has ended');
       close();
       card = [line];
-      cards++;
+      found = true;
     } else if (line.name === 'END') close();
     else if (line.name === '' || card === undefined)
       lost(line, 'identity-vcard-line', 'Line is no property of a card');
     else card.push(line);
   }
-  if (card?.[0] !== undefined) lost(card[0], 'identity-vcard-end', 'Card has no end');
+  if (card !== undefined) lost(card[0], 'identity-vcard-end', 'Card has no end');
   close();
-  if (cards === 0 && !(typeof text === 'string' && text.trim() === '')) {
+  if (!found && !(typeof text === 'string' && text.trim() === '')) {
     return failure({
       code: 'identity-vcard-none',
       message: 'Text holds no vCard',
@@ -119,14 +119,17 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
 /** Properties that say nothing about the station, or what its identity says anyway. */
 const silent: ReadonlySet<string> = /* @__PURE__ */ new Set(['BEGIN', 'N', 'KIND', 'PRODID', 'REV']);
 
-function updateOf(card: readonly ContentLine[], notices: Notice[]): StationUpdate | undefined {
+/** The lines of one card, its `BEGIN` first. */
+type Card = [ContentLine, ...ContentLine[]];
+
+function updateOf(card: Readonly<Card>, notices: Notice[]): StationUpdate | undefined {
   let mmsi: string | undefined;
   const groups: string[] = [];
   const texts: { name?: string; callSign?: string; notes?: string } = {};
   const extra: ExtraField[] = [];
-  const tell = (line: ContentLine, code: string, message: string): void => {
+  const tell = (line: ContentLine, code: string, message: string, clause: string): void => {
     const at = [`line ${line.line}`, line.name];
-    notices.push({ code, message, at, received: quote(line.value), clause: 'RFC 6350 §6' });
+    notices.push({ code, message, at, received: quote(line.value), clause });
   };
   const place = (line: ContentLine, field: 'name' | 'callSign' | 'notes'): void => {
     const text = unescapeText(line.value);
@@ -144,20 +147,22 @@ function updateOf(card: readonly ContentLine[], notices: Notice[]): StationUpdat
     else if (line.name === 'NOTE') place(line, 'notes');
     else if (line.name === 'X-CALL-SIGN') place(line, 'callSign');
     else if (line.name === 'X-MMSI-GROUP') {
-      const told = groupsOf(text, () => tell(line, 'identity-vcard-group', 'Group is no group identity'));
+      const told = groupsOf(text, () =>
+        tell(line, 'identity-vcard-group', 'Group is not the identity of a group', 'ITU-R M.585-9'),
+      );
       for (const group of told) groups.push(group);
     } else if (line.name === 'X-EXTRA') {
       const [label, value] = firstComponent(line.value);
       extra.push({ label: unescapeText(label), text: unescapeText(value) });
     } else if (line.name === 'VERSION') {
-      if (text.trim() !== '4.0') tell(line, 'identity-vcard-version', 'Card has another version, 4.0 wanted');
+      if (text.trim() !== '4.0')
+        tell(line, 'identity-vcard-version', 'Card has another version, 4.0 wanted', 'RFC 6350 §6.7.9');
     } else if (!silent.has(line.name)) extra.push({ label: line.name + line.parameters, text });
   }
   if (mmsi === undefined) {
     const [begin] = card;
     const told = card.some(({ name }) => name === 'X-MMSI');
-    if (begin !== undefined && !told)
-      tell(begin, 'identity-vcard-identity', 'Card has no X-MMSI, it is left out');
+    if (!told) tell(begin, 'identity-vcard-identity', 'Card has no X-MMSI, it is left out', 'RFC 6350 §6.10');
     return undefined;
   }
   if (texts.name === formatIdentity(mmsi)) delete texts.name;
