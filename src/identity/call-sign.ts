@@ -21,8 +21,8 @@ import { shipCallSign } from './call-sign-shape.ts';
  */
 export function checkCallSign(text: string): readonly Notice[] {
   // The bound keeps the cost flat; no call sign comes near it.
-  const sign = text.slice(0, 100).replace(/\s/g, '').toUpperCase();
   if (text.length <= 100) {
+    const sign = text.replace(/\s/g, '').toUpperCase();
     if (/^\d{9}$/.test(sign)) {
       return warn(
         text,

@@ -65,7 +65,7 @@ export function nameOf(directory: Directory, mmsi: string): string {
  */
 export function findStations(directory: Directory, query: string): readonly KnownStation[] {
   const words = fold(query);
-  const digits = /^[\d\s.-]+$/.test(query.trim()) ? query.replace(/\D/g, '') : '';
+  const digits = /^[\d\s.-]+$/.test(query) ? query.replace(/\D/g, '') : '';
   return directory.stations
     .map((station) => {
       const name = fold(station.name ?? '');

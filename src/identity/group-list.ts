@@ -6,9 +6,9 @@ export function groupsOf(text: string, refuse: (group: string) => void): readonl
   const whole = parseIdentity(text);
   const parts = whole.ok
     ? [text]
-    : text.split(/[;,|/\n]/).flatMap((part) => (parseIdentity(part).ok ? [part] : part.split(/\s+/)));
+    : text.split(/[;,|/\n]/).flatMap((part) => (parseIdentity(part).ok ? [part] : part.split(/\s/)));
   return parts
-    .filter((part) => part.trim() !== '')
+    .filter((part) => part !== '')
     .flatMap((part) => {
       const parsed = parseIdentity(part);
       if (parsed.ok && usesOf(parsed.value).group) return [parsed.value.mmsi];
