@@ -61,8 +61,8 @@ const verdict = (digits: string, field: IdentityField): string => {
 
 describe('usesOf', () => {
   it.each(kinds)('answers for %s', (kind) => {
-    const { own, individual, group } = usesOf({ kind });
-    expect([own, individual, group].map((yes) => (yes ? 'yes' : 'no')).join(' ')).toBe(uses[kind]);
+    const [own, individual, group] = uses[kind].split(' ').map((answer) => answer === 'yes');
+    expect(usesOf({ kind })).toEqual({ own, individual, group });
   });
 
   // United States Coast Guard Navigation Center, guidance for search and rescue watchstanders: identities valid in a
@@ -133,6 +133,11 @@ describe('checkCallSign', () => {
 
   it.each(callSigns.doubtful)("'$sign' is doubtful: $reason ($source)", ({ sign, code }) => {
     expect(checkCallSign(sign)).toMatchObject([{ code }]);
+  });
+
+  it('takes blanks anywhere, in a text of at most a hundred characters', () => {
+    expect(checkCallSign(` 2 ZZM8${' '.repeat(93)}`)).toEqual([]);
+    expect(checkCallSign(` 2 ZZM8${' '.repeat(94)}`)).toMatchObject([{ code: 'identity-call-sign-shape' }]);
   });
 
   it('ends for ten million characters', () => {

@@ -234,3 +234,90 @@ describe('a directory as CSV', () => {
     expect(readDirectoryCsv(`mmsi\n"${'x'.repeat(10_000_000)}`).ok).toBe(true);
   });
 });
+
+describe('a list of stations', () => {
+  const whole = (text: string): readonly StationUpdate[] => {
+    const result = readDirectoryCsv(text);
+    if (!result.ok || result.notices.length > 0) throw new Error('read');
+    return result.value;
+  };
+
+  it('is written in full, extra columns in order of their labels', () => {
+    const directory = createDirectory([
+      {
+        mmsi: '232999142',
+        origin: 'typed',
+        name: 'Tern of Ardle',
+        callSign: '2ZZT4',
+        notes: 'blue hull',
+        groups: ['023299905', '023299906'],
+        heardAt: Date.UTC(2026, 4, 1, 10),
+        calledAt: Date.UTC(2026, 4, 1, 11),
+        extra: [{ label: 'sail', text: '7' }],
+      },
+      { mmsi: '232999563', origin: 'typed', extra: [{ label: 'harbour', text: 'Ardle' }] },
+    ]);
+    expect(writeDirectoryCsv(directory)).toBe(
+      [
+        'mmsi,name,call sign,notes,groups,heard,called,harbour,sail',
+        '232999142,Tern of Ardle,2ZZT4,blue hull,"023299905; 023299906",2026-05-01T10:00:00.000Z,2026-05-01T11:00:00.000Z,,7',
+        '232999563,,,,,,,Ardle,',
+        '',
+      ].join('\r\n'),
+    );
+    expect(writeDirectoryCsv(createDirectory())).toBe('mmsi,name,call sign,notes,groups,heard,called\r\n');
+  });
+
+  it('has fields only where it says something', () => {
+    expect(whole('mmsi,name,notes,harbour\n232999142, ,\t,  \n')).toStrictEqual([
+      { mmsi: '232999142', origin: 'imported', groups: [] },
+    ]);
+  });
+
+  it('may have blanks around its labels and times', () => {
+    expect(whole('MMSI , heard , harbour \n232999142, 2026-05-01T10:00:00Z ,Ardle\n')).toStrictEqual([
+      {
+        mmsi: '232999142',
+        origin: 'imported',
+        groups: [],
+        heardAt: Date.UTC(2026, 4, 1, 10),
+        extra: [{ label: 'harbour', text: 'Ardle' }],
+      },
+    ]);
+  });
+
+  it('may have two columns with one label', () => {
+    expect(whole('mmsi,berth,berth,sail\n232999142,7,8,9\n')[0]?.extra).toEqual([
+      { label: 'berth', text: '7' },
+      { label: 'berth column 3', text: '8' },
+      { label: 'sail', text: '9' },
+    ]);
+  });
+
+  it.each([
+    ['one, as people write it', '0 232 99905', ['023299905']],
+    ['two, with a semicolon', '023299905; 0 232 99906', ['023299905', '023299906']],
+    ['two, with blanks', '023299905  023299906', ['023299905', '023299906']],
+    ['two, with signs too many', '; 023299905; ;023299906;', ['023299905', '023299906']],
+    ['none', ';', []],
+    ['an aircraft group', '111232000', ['111232000']],
+  ])('may name groups: %s', (_, cell, groups) => {
+    expect(whole(`mmsi,groups\n232999142,"${cell}"\n`)[0]?.groups).toEqual(groups);
+  });
+
+  it('leaves out what is no group, and keeps the others', () => {
+    const { updates: got, notices } = read('mmsi,groups\n232999142,"Ardle;023299905;232999563"\n');
+    expect(got[0]?.groups).toEqual(['023299905']);
+    expect(notices).toEqual([
+      ['line 2', 'groups', 'identity-csv-group'],
+      ['line 2', 'groups', 'identity-csv-group'],
+    ]);
+  });
+
+  it('loses an apostrophe only where it guards a sign in front', () => {
+    const names = ["'=x", "''-x", "'plain", "Pull'-n-Go"];
+    expect(
+      whole(`mmsi,name\n${names.map((name) => `232999142,${name}\n`).join('')}`).map(({ name }) => name),
+    ).toEqual(['=x', "'-x", "'plain", "Pull'-n-Go"]);
+  });
+});

@@ -60,6 +60,22 @@ describe('a stored directory', () => {
     ]);
   });
 
+  it('takes a text for as trusted as its station where its own origin is missing', () => {
+    const stations = [
+      { mmsi: '002329990', name: 'Skerra Coastguard' },
+      { mmsi: '232999142', name: 'TERN', notes: 'blue hull', origins: { entry: 'typed', name: 'ais' } },
+      { mmsi: '232999563', name: 'PELLINORE', origins: { entry: 'ais' } },
+      { mmsi: '823299904', origins: { entry: 'heard', name: 'typed' } },
+    ];
+    const back = readDirectoryJson(JSON.stringify({ kind: 'directory', stations }));
+    expect(back.ok && back.value.stations.map(({ origins }) => origins)).toStrictEqual([
+      { entry: 'imported', name: 'imported' },
+      { entry: 'typed', name: 'ais', notes: 'typed' },
+      { entry: 'ais', name: 'ais' },
+      { entry: 'heard' },
+    ]);
+  });
+
   it('refuses everything that is no stored directory, and never throws', () => {
     for (const text of [
       ...hostile,

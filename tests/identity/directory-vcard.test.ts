@@ -118,6 +118,48 @@ describe('a directory as vCards', () => {
     expect(notices).toEqual([]);
   });
 
+  it('is written in full, each property once', () => {
+    const directory = createDirectory({
+      mmsi: '232999142',
+      origin: 'typed',
+      name: 'Tern; of, Ardle',
+      callSign: '2ZZT4',
+      notes: 'blue\nhull',
+      groups: ['023299905', '023299906'],
+      heardAt: 1000,
+      extra: [{ label: 'a;b', text: 'c;d' }],
+    });
+    expect(writeVcards(directory)).toBe(
+      card(
+        String.raw`FN:Tern\; of\, Ardle`,
+        'X-MMSI:232999142',
+        'X-CALL-SIGN:2ZZT4',
+        'X-MMSI-GROUP:023299905',
+        'X-MMSI-GROUP:023299906',
+        String.raw`NOTE:blue\nhull`,
+        String.raw`X-EXTRA:a\;b;c\;d`,
+      ),
+    );
+  });
+
+  it('is read with blanks after what must be, and has fields only where it says something', () => {
+    const text = ['begin:vcard  ', 'version:4.0 ', 'fn:232 999 142', 'x-mmsi:232999142', 'end:vcard'].join(
+      '\n',
+    );
+    expect(readVcards(text)).toStrictEqual({
+      ok: true,
+      value: [{ mmsi: '232999142', origin: 'imported', groups: [] }],
+      notices: [],
+    });
+  });
+
+  it('names the groups of a station, each that is one', () => {
+    const { updates: got } = read(
+      card('X-MMSI:232999142', 'X-MMSI-GROUP:023299905', 'X-MMSI-GROUP:Ardle', 'X-MMSI-GROUP:0 232 99906'),
+    );
+    expect(got[0]?.groups).toEqual(['023299905', '023299906']);
+  });
+
   it('loses no card but the bad ones, and tells the line of each', () => {
     const text = [
       'stray',

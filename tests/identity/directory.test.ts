@@ -52,7 +52,7 @@ describe('a directory', () => {
         const directory = createDirectory(list);
         const digits = directory.stations.map(({ mmsi }) => mmsi);
         expect(digits).toEqual([...new Set(list.map(({ mmsi }) => mmsi))].sort());
-        expect(JSON.parse(JSON.stringify(directory))).toEqual(directory);
+        expect(JSON.parse(JSON.stringify(directory))).toStrictEqual(directory);
         expect(structuredClone(directory)).toEqual(directory);
       }),
     );
@@ -155,6 +155,21 @@ describe('finding', () => {
     expect(names(findStations(sound, query))).toEqual(found);
   });
 
+  it.each([
+    ['a whole call sign before a beginning', '2zzt4', ['Zephyr of the Sound', 'Albatross']],
+    ['the beginning of a word before a piece of one', 'ardle', ['Tern of Ardle', 'Bardle Light']],
+    ['digits only where digits alone are asked for', 'ardle 9', []],
+    ['equal fits by name', 'of', ['Tern of Ardle', 'Zephyr of the Sound']],
+  ])('puts %s', (_, query, found) => {
+    const directory = createDirectory([
+      { mmsi: '232999001', origin: 'typed', name: 'Zephyr of the Sound', callSign: '2ZZT4' },
+      { mmsi: '232999002', origin: 'typed', name: 'Tern of Ardle' },
+      { mmsi: '232999003', origin: 'typed', name: 'Bardle Light' },
+      { mmsi: '232999004', origin: 'typed', name: 'Albatross', callSign: '2ZZT45' },
+    ]);
+    expect(names(findStations(directory, query))).toEqual(found);
+  });
+
   it('does not mind accents', () => {
     const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name: 'Órla Mhór' });
     expect(findStations(directory, 'orla mh')).toHaveLength(1);
@@ -180,12 +195,14 @@ describe('finding', () => {
   it('shows a name or grouped digits', () => {
     expect(nameOf(sound, '232999142')).toBe('Tern of Ardle');
     expect(nameOf(sound, '823299904')).toBe('8 232 99904');
-    for (const name of hostile) expect(nameOf(sound, name)).toBe(name);
+    for (const name of [...hostile, 'MMSI 232999871', '2329998710', ''])
+      expect(nameOf(sound, name)).toBe(name);
   });
 
   it('lists members, and stations lately heard and called', () => {
     expect(names(membersOf(sound, '023299905'))).toEqual(['Tern of Ardle', 'Pellinore']);
     expect(names(recentlyHeard(sound))).toEqual(['BOUNTY OF LORN', '823299904', 'Pellinore']);
+    expect(membersOf(sound, '023299906')).toEqual([]);
     expect(names(recentlyHeard(sound, 1))).toEqual(['BOUNTY OF LORN']);
     expect(names(recentlyCalled(sound))).toEqual(['Skerra Coastguard']);
   });

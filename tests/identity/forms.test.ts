@@ -7,7 +7,7 @@ import { assigned, fromPattern, hostile, nineDigits } from './arbitrary.ts';
 
 describe('forms of an identity', () => {
   it.each(forms.valid)('$mmsi is $kind ($source)', ({ source: _source, reason: _reason, ...identity }) => {
-    expect(parseIdentity(identity.mmsi)).toEqual({ ok: true, value: identity, notices: [] });
+    expect(parseIdentity(identity.mmsi)).toStrictEqual({ ok: true, value: identity, notices: [] });
     expect(isMmsi(identity.mmsi)).toBe(true);
   });
 

@@ -28,7 +28,7 @@ describe('identitySchema', () => {
   });
 
   it('is a Standard Schema of version 1', () => {
-    expect([ship.version, ship.vendor]).toEqual([1, 'seahail']);
+    expect(identitySchema()['~standard']).toMatchObject({ version: 1, vendor: 'seahail' });
   });
 
   it('gives nine digits, or issues with code, message and suggestion', () => {
@@ -81,15 +81,22 @@ describe('identitySchema', () => {
       }),
       { numRuns: 500 },
     );
-    expect(ship.jsonSchema.input({ target: 'draft-07' })).toEqual({
-      $schema: 'http://json-schema.org/draft-07/schema#',
-      type: 'string',
-    });
-    expect(ship.jsonSchema.output({ target: 'openapi-3.0' })).toEqual({
+  });
+
+  // JSON Schema draft-07 §7 and 2020-12 core §8.1.1 name the addresses of their dialects; OpenAPI 3.0 has none.
+  it.each([
+    ['draft-2020-12', { $schema: 'https://json-schema.org/draft/2020-12/schema' }],
+    ['draft-07', { $schema: 'http://json-schema.org/draft-07/schema#' }],
+    ['openapi-3.0', {}],
+  ])('gives JSON Schema of %s for text taken in, and for digits given out', (target, dialect) => {
+    const { jsonSchema } = identitySchema({ accept: ['ship'] })['~standard'];
+    expect(jsonSchema.input({ target })).toEqual({ ...dialect, type: 'string' });
+    expect(jsonSchema.output({ target })).toEqual({
+      ...dialect,
       type: 'string',
       pattern: '^(?:[2-7][0-9]{8})$',
     });
-    expect(() => ship.jsonSchema.output({ target: 'draft-01' })).toThrow(RangeError);
+    expect(() => jsonSchema.output({ target: 'draft-01' })).toThrow(RangeError);
   });
 });
 
