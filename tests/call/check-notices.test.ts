@@ -5,6 +5,7 @@ import {
   checkCall,
   composeAllShipsCall,
   composeAreaCall,
+  composeAutomaticServiceCall,
   composeDistressAcknowledgement,
   composeDistressAlert,
   composeDistressRelay,
@@ -327,6 +328,10 @@ describe('where a finding is', () => {
     expect(places({ ...hail, from: club })).toEqual([['identity-use', 'from']]);
   });
 
+  it('and no identity is taken for an area, though its digits could be one', () => {
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: '201010100' } })).toEqual([]);
+  });
+
   it('and none where the call does not say who', () => {
     expect(codes({ ...hail, from: null, to: { kind: 'station', mmsi: null } })).toEqual([]);
     expect(codes({ ...relay, from: null, distressed: null })).toEqual([]);
@@ -367,9 +372,13 @@ describe('working channels', () => {
     ]);
   });
 
-  it('none is asked of calls that announce no traffic', () => {
-    for (const call of [composeTestCall({ from: merrow, to: coast }), alert])
-      expect(codes(call, { plan: internationalPlan })).toEqual([]);
+  it('none is asked of calls that announce no traffic, nor judged in them', () => {
+    const dialled = composeAutomaticServiceCall({ from: merrow, to: tern, telephone: '5550123' });
+    for (const plan of [undefined, internationalPlan]) {
+      for (const call of [composeTestCall({ from: merrow, to: coast }), alert, { ...dialled, channel: '16' }])
+        expect(codes(call, { plan })).toEqual([]);
+      expect(codes({ ...unable, channel: '70' }, { plan })).toEqual(['call-channel-echoed']);
+    }
   });
 });
 
@@ -405,6 +414,12 @@ describe('equipment', () => {
     expect(says(hail, { equipmentClass: 'M' })).toEqual([`Sender: a man-overboard device ${rule}`]);
     expect(says(hail, { equipmentClass: 'A' })).toEqual([]);
     expect(says({ ...alert, from: coast }, {})).toEqual([`Sender: a coast station ${rule}`]);
+  });
+
+  it('of class D has no calls of the telephone service', () => {
+    const dialled = composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' });
+    expect(codes(dialled, { equipmentClass: 'D' })).toEqual(['call-class-none']);
+    expect(codes(dialled, { equipmentClass: 'A' })).toEqual([]);
   });
 
   it('is judged by whom a relay is for: one, a group, an area, all ships', () => {

@@ -191,6 +191,15 @@ describe('rows of fields', () => {
     ]);
   });
 
+  it('of an element that was not read whole, and of an alert that carries an address', () => {
+    expect(rows(heard({ receive: [90, 0, null], transmit: [90, 0] })).slice(6, 8)).toEqual([
+      'First frequency or channel element: not understood',
+      'Second frequency or channel element: not understood',
+    ]);
+    const { call } = callFromFields({ ...callToFields(alert), address: [0, 0, 0, 0, 0] });
+    expect(rows(call)).toContain('Address: all stations');
+  });
+
   it('of a call of no kind, in no order of the air', () => {
     const { call } = callFromFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
     const clause = 'ITU-R M.493-15 Annex 1';

@@ -65,6 +65,7 @@ describe('spelling', () => {
     expect(spell('Éa 1')).toBe('Echo Alfa one');
     expect(spell('20.3')).toBe('two zero decimal three');
     expect(spell('A-1')).toBe('Alfa [-] one');
+    expect(spell('ß')).toBe('Sierra Sierra');
     expect(spell('toString')).toMatch(/^Tango Oscar Sierra/);
   });
 

@@ -63,7 +63,6 @@ function fieldNotices(call: Call): readonly Notice[] {
 }
 
 function areaNotices(fields: CallFields): readonly Notice[] {
-  const digits = fields.format === 102 ? digitsOf(fields.address) : null;
-  const area = digits === null ? null : geographicArea(digits);
+  const area = fields.format === 102 ? geographicArea(digitsOf(fields.address)) : null;
   return area?.ok ? area.notices.map((notice) => ({ ...notice, at: ['to', 'area'] })) : [];
 }

@@ -1,9 +1,8 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call, UnrecognisedCall } from '../call.ts';
+import type { Call, CallAddress, UnrecognisedCall } from '../call.ts';
 import { compositionOf, type EquipmentClass } from '../composition.ts';
-import { addressFields } from '../element/address-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
-import { formatSpecifiers } from '../symbol.ts';
+import type { FormatSpecifier } from '../symbol.ts';
 
 const WHO: Readonly<Record<EquipmentClass, string>> = {
   A: 'a class A set',
@@ -45,15 +44,14 @@ export function equipmentNotices(
   ];
 }
 
-function formatOf(call: Exclude<Call, UnrecognisedCall>) {
-  if (call.kind === 'automatic-service-call') return 'automatic-service';
-  const { kind } = call.to;
-  const symbol = addressFields(
-    kind === 'area'
-      ? { kind, area: null }
-      : kind === 'station' || kind === 'group'
-        ? { kind, mmsi: null }
-        : { kind },
-  ).format;
-  return formatSpecifiers.rows.find((row) => row[0] === symbol)?.[1];
+const FORMATS: Readonly<Record<CallAddress['kind'], FormatSpecifier>> = {
+  'all-stations': 'distress',
+  'all-ships': 'all-ships',
+  area: 'area',
+  group: 'group',
+  station: 'individual',
+};
+
+function formatOf(call: Exclude<Call, UnrecognisedCall>): FormatSpecifier {
+  return call.kind === 'automatic-service-call' ? 'automatic-service' : FORMATS[call.to.kind];
 }

@@ -1,16 +1,19 @@
 import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
-import type { Call } from '../call.ts';
+import type { Call, UnrecognisedCall } from '../call.ts';
 import type { EquipmentClass } from '../composition.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 
 /** Whether each identity is one that may stand where it stands. */
-export function stationNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
+export function stationNotices(
+  call: Exclude<Call, UnrecognisedCall>,
+  equipment: EquipmentClass | undefined,
+): Notice[] {
   const notices = ownNotices(call.from, equipment);
   const own = call.from === null ? {} : { ownMmsi: call.from };
-  if (call.to?.kind === 'station')
+  if (call.to.kind === 'station')
     notices.push(...identityNotices('to', call.to.mmsi, { use: 'individual', ...own }));
-  if (call.to?.kind === 'group')
+  if (call.to.kind === 'group')
     notices.push(...identityNotices('to', call.to.mmsi, { use: 'group', ...own }));
   if ('distressed' in call)
     notices.push(...identityNotices('distressed', call.distressed, { use: 'distressed' }));

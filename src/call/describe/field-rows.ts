@@ -1,7 +1,7 @@
 import type { Call } from '../call.ts';
 import { compositionOf } from '../composition.ts';
 import { addressOf } from '../element/address-symbols.ts';
-import { readChannel } from '../element/channel-symbols.ts';
+import { readChannel, saysNothing } from '../element/channel-symbols.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { positionOf, timeOf } from '../element/place-symbols.ts';
@@ -61,9 +61,8 @@ function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null 
   if (field === 'expansion') return null;
   if (field === 'header') return fields.header ? [55] : null;
   const value = fields[field];
-  if (value === null) return null;
   if (typeof value === 'number') return [value];
-  return field === 'rest' && value.length === 0 ? null : value;
+  return field === 'rest' && value?.length === 0 ? null : value;
 }
 
 function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf): string {
@@ -120,9 +119,8 @@ function named<Name extends string>(
 function elementWords(element: Symbols | null): string {
   const { channel, frequencies } = readChannel(element, null);
   if (channel !== null) return `channel ${channel}`;
-  return frequencies?.receive === undefined || frequencies.receive === null
-    ? 'no information'
-    : `frequency digits ${frequencies.receive}`;
+  if (frequencies !== undefined) return `frequency digits ${frequencies.receive}`;
+  return saysNothing(element) ? 'no information' : 'not understood';
 }
 
 const SETS: Readonly<Record<number, string>> = {

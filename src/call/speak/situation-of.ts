@@ -75,7 +75,8 @@ function announced(
   const answer = call.kind === 'individual-acknowledgement';
   const speaksFirst = mine !== answer;
   const { channel } = call;
-  const partner = stationOf(mine ? mmsiIn(call.to) : call.from);
+  const called = 'mmsi' in call.to ? call.to.mmsi : null;
+  const partner = stationOf(mine ? called : call.from);
   if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
     return nothing('Listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
   }
@@ -97,13 +98,9 @@ function announced(
       'Radio Regulations No. 33.35, from memory',
     );
   }
-  const group = call.to.kind === 'group' ? stationOf(call.to.mmsi) : null;
+  const group = call.to.kind === 'group' ? stationOf(called) : null;
   if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
   return { kind: 'routine-answer', to: partner, channel, group };
-}
-
-function mmsiIn(to: Call['to']): string | null {
-  return to !== null && 'mmsi' in to ? to.mmsi : null;
 }
 
 function distressOf(call: DistressCall): SpokenDistress {

@@ -73,10 +73,8 @@ const FIGURE_CODE = [
  * ```
  */
 export function spell(text: string, figures: FigureWords = 'plain'): string {
-  const characters = [...text.normalize('NFKD').replace(/\p{M}/gu, '')].map((character) =>
-    character.toUpperCase(),
-  );
-  return characters
+  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toUpperCase();
+  return [...plain]
     .filter((character) => character.trim() !== '')
     .map((character) => word(character, figures))
     .join(' ');
@@ -84,7 +82,7 @@ export function spell(text: string, figures: FigureWords = 'plain'): string {
 
 function word(character: string, figures: FigureWords): string {
   if (Object.hasOwn(LETTERS, character)) return LETTERS[character] as string;
-  if (/^\d$/.test(character)) return (figures === 'plain' ? PLAIN : FIGURE_CODE)[Number(character)] as string;
+  if (/\d/.test(character)) return (figures === 'plain' ? PLAIN : FIGURE_CODE)[Number(character)] as string;
   if (character === '.') return 'decimal';
   return `[${character}]`;
 }
