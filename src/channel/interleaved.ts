@@ -40,7 +40,7 @@ export interface InterleavedChannel {
  */
 export function parseInterleavedChannel(input: unknown): Result<InterleavedChannel> {
   const body = typeof input === 'string' ? plainText(input) : undefined;
-  const [, text = '', prefix, digits] = /^(?:CH(?:ANNEL)? ?)?(([012]?)2(\d\d))$/.exec(body ?? '') ?? [];
+  const [, written = '', prefix, digits] = /^(?:CH(?:ANNEL)? ?)?(([012]?)2(\d\d))$/.exec(body ?? '') ?? [];
   const number = Number(digits);
   // Above 88 the block ends: there is no neighbour to lie between.
   if (digits === undefined || !inAppendix18(number) || number === 88) {
@@ -55,32 +55,35 @@ export function parseInterleavedChannel(input: unknown): Result<InterleavedChann
   const leg = prefix === '1' ? 'ship' : prefix === '2' ? 'coast' : 'as-listed';
   const lower = lowerLegKHz(number) + 12.5;
   const upper = lower + LEG_DISTANCE_KHZ;
+  // deviation: D-channel-5
+  const text = written.replace(/^0/, '');
   const oneFrequency = leg === 'as-listed' && isSingleFrequency(number);
   return success(
     {
       kind: 'interleaved-channel',
-      // deviation: D-channel-5
-      text: prefix === '0' ? text.slice(1) : text,
+      text,
       above: String(number).padStart(2, '0'),
       leg,
       shipKHz: (leg === 'coast' ? upper : lower).toFixed(1),
       coastKHz: (leg === 'ship' || oneFrequency ? lower : upper).toFixed(1),
       certainty: leg === 'as-listed' ? 'medium' : 'low',
     },
-    notices(text, number),
+    notices(text, number, leg),
   );
 }
 
 /** RR Appendix 18 note e): the channels that 12.5 kHz working must leave in peace. */
 const PROTECTED = [6, 13, 15, 16, 17, 70];
 
-function notices(text: string, number: number): Notice[] {
+function notices(text: string, number: number, leg: InterleavedChannel['leg']): Notice[] {
   const unsure: Notice = {
     code: 'channel-interleaved-unsure',
     message: `channel ${text} is read by a numbering of 12.5 kHz channels that is not confirmed`,
     at: [],
     clause: 'ITU-R M.1084 Annex 4, from memory',
   };
+  // The channels to protect lie in the lower block: an upper leg alone is beside none of them.
+  if (leg === 'coast') return [unsure];
   const neighbours = [number, number < 60 ? number + 60 : number - 59];
   const touched = neighbours.find((neighbour) => PROTECTED.includes(neighbour));
   if (touched === undefined) return [unsure];

@@ -15,6 +15,62 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
     expect(read.certainty).toBe(channel.length === 3 ? 'medium' : 'low');
   });
 
+  it.each([
+    // A pair, and one leg of it alone.
+    ['260', '260', '60', 'as-listed', '156037.5', '160637.5', 'medium'],
+    ['1260', '1260', '60', 'ship', '156037.5', '156037.5', 'low'],
+    ['2260', '2260', '60', 'coast', '160637.5', '160637.5', 'low'],
+    // Above a single-frequency channel: one frequency as well.
+    ['209', '209', '09', 'as-listed', '156462.5', '156462.5', 'medium'],
+    // As people write it.
+    ['ch 260', '260', '60', 'as-listed', '156037.5', '160637.5', 'medium'],
+    ['Channel 260', '260', '60', 'as-listed', '156037.5', '160637.5', 'medium'],
+    ['CH260', '260', '60', 'as-listed', '156037.5', '160637.5', 'medium'],
+    ['0260', '260', '60', 'as-listed', '156037.5', '160637.5', 'medium'],
+  ])('%s is %s, above %s, %s', (input, text, above, leg, shipKHz, coastKHz, certainty) =>
+    expect(valueOf(parseInterleavedChannel(input))).toEqual({
+      kind: 'interleaved-channel',
+      text,
+      above,
+      leg,
+      shipKHz,
+      coastKHz,
+      certainty,
+    }),
+  );
+
+  it.each(['260', '0260'])('%s: the notice has the same name as the channel', (input) =>
+    expect(parseInterleavedChannel(input)).toMatchObject({
+      notices: [
+        {
+          code: 'channel-interleaved-unsure',
+          message: 'channel 260 is read by a numbering of 12.5 kHz channels that is not confirmed',
+          at: [],
+          clause: 'ITU-R M.1084 Annex 4, from memory',
+        },
+      ],
+    }),
+  );
+
+  it('says which channel it lies beside', () => {
+    const read = parseInterleavedChannel('265');
+    expect(read.ok && read.notices[1]).toEqual({
+      code: 'channel-interleaved-protected',
+      message: 'channel 265 lies beside channel 06, which 12.5 kHz working must leave in peace',
+      at: [],
+      clause: 'RR Appendix 18 note e)',
+    });
+  });
+
+  it('does not warn on an upper leg alone, 4.6 MHz away from the channels to protect', () => {
+    const codes = (input: string) => {
+      const read = parseInterleavedChannel(input);
+      return read.ok && read.notices.map((notice) => notice.code);
+    };
+    expect(codes('1265')).toEqual(['channel-interleaved-unsure', 'channel-interleaved-protected']);
+    expect(codes('2265')).toEqual(['channel-interleaved-unsure']);
+  });
+
   it('always says that the numbering is not confirmed', () => {
     expect(parseInterleavedChannel('260')).toMatchObject({
       notices: [{ code: 'channel-interleaved-unsure' }],
