@@ -10,14 +10,16 @@ export function plainText(text: string): string | undefined {
     .replace(/\p{Nd}/gu, digitValue)
     .replace(/\p{Pd}/gu, '-')
     .replace(/\s+/g, ' ')
-    .trim()
     .toUpperCase();
 }
 
-/** Unicode keeps the ten digits of a script together: the value is the number of digits just below. */
+/**
+ * Unicode keeps the ten digits of a script together, and may put the next script right behind: the value is
+ * the number of digits just below, tens left out.
+ */
 function digitValue(digit: string): string {
   const code = digit.codePointAt(0) as number;
-  let value = 0;
-  while (value < 9 && /^\p{Nd}$/u.test(String.fromCodePoint(code - value - 1))) value += 1;
-  return String(value);
+  let below = 0;
+  while (/\p{Nd}/u.test(String.fromCodePoint(code - below - 1))) below += 1;
+  return String(below % 10);
 }
