@@ -116,8 +116,8 @@ function named(text: string, m1084: string | null): NamedDesignator {
 function readNumber(digits: string, letter: string | undefined, input: string): Result<Designator> {
   const prefix = digits.slice(0, -2).padStart(2, '0');
   const number = Number(digits.slice(-2));
-  if (digits.length > 2 && /^[012]2$/.test(prefix)) return failure(interleaved(input));
-  if (digits.length > 2 && !/^[012]0$/.test(prefix)) return failure(fourDigit(input));
+  if (/^[012]2$/.test(prefix)) return failure(interleaved(input));
+  if (!/^[012]0$/.test(prefix)) return failure(fourDigit(input));
   const leg =
     letter === 'A' || prefix === '10' ? 'ship' : letter === 'B' || prefix === '20' ? 'coast' : 'as-listed';
   const isPrivate = number >= 29 && number <= 59;

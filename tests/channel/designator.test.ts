@@ -50,12 +50,15 @@ describe('M.1084 Annex 4, from memory', () => {
     }
   });
 
-  it('gives a notice for the private numbers 29 to 59', () => {
-    expect(parseDesignator('37')).toMatchObject({
-      ok: true,
-      value: { m1084: null },
-      notices: [{ code: 'channel-private-number' }],
-    });
+  it('gives a notice for the private numbers 29 to 59, and for no others', () => {
+    for (const text of ['29', '37', '59']) {
+      expect(parseDesignator(text)).toMatchObject({
+        ok: true,
+        value: { text, m1084: null },
+        notices: [{ code: 'channel-private-number' }],
+      });
+    }
+    for (const text of ['28', '60']) expect(parseDesignator(text)).toMatchObject({ ok: true, notices: [] });
   });
 
   it('offers the single frequency for a leg that does not exist', () => {
@@ -67,11 +70,34 @@ describe('M.1084 Annex 4, from memory', () => {
       ok: false,
       issues: [{ code: 'channel-not-text', suggestion: '06' }],
     });
-    for (const input of [null, undefined, {}, [], 6.5, 1022, true]) {
+    expect(parseDesignator(1)).toMatchObject({ issues: [{ suggestion: '01' }] });
+    expect(parseDesignator(88)).toMatchObject({ issues: [{ suggestion: '88' }] });
+    for (const input of [null, undefined, {}, [], 6.5, 0, 89, 1022, true]) {
       const parsed = parseDesignator(input);
       expect(parsed).toMatchObject({ ok: false, issues: [{ code: 'channel-not-text' }] });
       expect(parsed.ok || parsed.issues[0].suggestion).toBeUndefined();
     }
+  });
+});
+
+describe('formatDesignator', () => {
+  it.each([
+    ['22A', '22A', '22A', '1022'],
+    ['1022', '1022', '22A', '1022'],
+    ['21B', '21B', '21B', '2021'],
+    ['2007', '2007', '07B', '2007'],
+    // 2006 is the one four-digit name without a letter form (RR Appendix 18, from memory).
+    ['2006', '2006', '2006', '2006'],
+    ['22', '22', '22', '22'],
+    ['AIS 1', 'AIS 1', 'AIS 1', 'AIS 1'],
+    // Private to the United Kingdom: no rule gives 37A four digits.
+    ['37A', '37A', '37A', '37A'],
+  ])('%s: as written %s, with a letter %s, with four digits %s', (text, asWritten, letter, fourDigit) => {
+    const designator = valueOf(parseDesignator(text));
+    expect(formatDesignator(designator)).toBe(asWritten);
+    expect(formatDesignator(designator, 'as-written')).toBe(asWritten);
+    expect(formatDesignator(designator, 'letter')).toBe(letter);
+    expect(formatDesignator(designator, 'four-digit')).toBe(fourDigit);
   });
 });
 
