@@ -1,9 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import vectors from '../../shared/channel/call-digits.json' with { type: 'json' };
-import { channelFromDigits, channelToDigits, parseDesignator } from '../../src/channel/index.ts';
+import {
+  type ChannelPlan,
+  channelFromDigits,
+  channelToDigits,
+  parseDesignator,
+} from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { internationalPlan, plans, unitedStatesPlan } from './plans.ts';
+import { canadaPlan, internationalPlan, plans, unitedStatesPlan } from './plans.ts';
 
 describe('M.493 channel information, from memory', () => {
   it.each(vectors.rows)('$channel is $digits', ({ channel, digits }) => {
@@ -42,6 +47,46 @@ describe('M.493 channel information, from memory', () => {
     });
   });
 
+  it('says what a plan has in the place of a channel only where that is one leg ships may use', () => {
+    const noticesOf = (digits: string, plan: ChannelPlan) => {
+      const read = channelFromDigits(digits, plan);
+      if (!read.ok) throw new Error(read.issues[0].message);
+      return read.notices;
+    };
+    expect(noticesOf('900022', unitedStatesPlan)).toEqual([
+      {
+        code: 'channel-digits-single-leg-only',
+        message:
+          'channel 22 was received, and the United States plan has 22A in its place: the sender may mean that, or the two-frequency channel',
+        at: [],
+        received: '22',
+        clause: unitedStatesPlan.edition,
+        suggestion: '22A',
+      },
+    ]);
+    // A leg that was named is meant: nothing stands in its place. Ships only listen on 83B.
+    const onlyUpperLegs: ChannelPlan = {
+      ...canadaPlan,
+      channels: canadaPlan.channels.filter(({ receiveOnly }) => receiveOnly),
+    };
+    expect(noticesOf('901026', unitedStatesPlan)).toMatchObject([{ code: 'channel-not-in-plan' }]);
+    expect(noticesOf('900083', canadaPlan)).toMatchObject([{ suggestion: '83A' }]);
+    const [without] = noticesOf('900083', onlyUpperLegs);
+    expect(without).toMatchObject({ code: 'channel-not-in-plan' });
+    expect(without?.suggestion).toBeUndefined();
+  });
+
+  it('finds the leg that stands in the second digit in the plan as well', () => {
+    expect(channelFromDigits('910022', unitedStatesPlan)).toMatchObject({
+      value: { designator: '1022', channel: { designator: '22A' } },
+      notices: [{ code: 'channel-digits-old-form' }],
+    });
+    expect(channelFromDigits('920021', canadaPlan)).toMatchObject({
+      value: { designator: '2021', channel: { designator: '21B' } },
+      notices: [{ code: 'channel-digits-old-form' }],
+    });
+  });
+
   it('keeps channels that no table has', () => {
     expect(channelFromDigits('900099')).toMatchObject({
       ok: true,
@@ -72,6 +117,7 @@ describe('M.493 channel information, from memory', () => {
 describe('other elements, from memory', () => {
   it.each([
     ['', { kind: 'no-information', digits: '' }],
+    ['000005', { kind: 'frequency', digits: '000005', kHz: '0.5' }],
     ['126126126', { kind: 'no-information', digits: '' }],
     ['021820', { kind: 'frequency', digits: '021820', kHz: '2182.0' }],
     ['021875', { kind: 'frequency', digits: '021875', kHz: '2187.5' }],

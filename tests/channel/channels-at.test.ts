@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { channelsAt, channelsFor, formatMegahertz } from '../../src/channel/index.ts';
+import { channelsAt, channelsFor, findChannel, formatMegahertz } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, plans, unitedStatesPlan } from './plans.ts';
 
 const names = (...args: Parameters<typeof channelsAt>) =>
   valueOf(channelsAt(...args)).map(({ channel, side }) => `${channel.designator} ${side}`);
+
+const channel = (designator: string) => valueOf(findChannel(internationalPlan, designator));
 
 describe('channelsAt', () => {
   it.each([
@@ -16,6 +18,7 @@ describe('channelsAt', () => {
     '156800',
     '156800 kHz',
     '156800.0',
+    '156800.0000 kHz',
     156800,
     '１５６.８',
   ])('%s is channel 16, both sides (47 CFR 80.871(d))', (frequency) =>
@@ -38,6 +41,19 @@ describe('channelsAt', () => {
     expect(names(internationalPlan, '156.8125')).toEqual([]);
     expect(names(internationalPlan, '156.810', { toleranceKHz: 15 })).toEqual(['16 both', '76 both']);
     expect(valueOf(channelsAt(internationalPlan, '156.7995', { toleranceKHz: 1 }))[0]?.offsetHz).toBe(500);
+  });
+
+  it('gives whole matches, the nearest first, with the distance upwards from the frequency asked for', () => {
+    const matches = valueOf(channelsAt(internationalPlan, '156.820', { toleranceKHz: 20 }));
+    expect(matches).toEqual([
+      { kind: 'frequency-match', channel: channel('76'), side: 'both', offsetHz: 5_000 },
+      { kind: 'frequency-match', channel: channel('16'), side: 'both', offsetHz: -20_000 },
+    ]);
+  });
+
+  it('finds nothing at either end of the readable range, least of all the silent side of a channel', () => {
+    for (const frequency of [0, '0', 999_999, '999999'])
+      expect(names(internationalPlan, frequency)).toEqual([]);
   });
 
   it.each([
@@ -95,7 +111,13 @@ describe('channelsAt', () => {
 
 describe('formatMegahertz', () => {
   it('prints three decimals', () => {
-    expect([156800, 157425, 5].map(formatMegahertz)).toEqual(['156.800', '157.425', '0.005']);
+    expect([156800, 157425, 5, 0, 999_999].map(formatMegahertz)).toEqual([
+      '156.800',
+      '157.425',
+      '0.005',
+      '0.000',
+      '999.999',
+    ]);
   });
 
   it.each([156.8, -1, Number.NaN, 1_000_000])('throws on %s', (kHz) =>

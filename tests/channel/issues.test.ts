@@ -1,0 +1,336 @@
+import { describe, expect, it } from 'vitest';
+import {
+  channelFromDigits,
+  channelsAt,
+  channelToDigits,
+  findChannel,
+  formatMegahertz,
+  parseDesignator,
+  parseInterleavedChannel,
+  workingChannels,
+} from '../../src/channel/index.ts';
+import type { Issue, Result } from '../../src/result/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+
+const issuesOf = (result: Result<unknown>) => (result.ok ? result.notices : result.issues);
+
+const FORMS =
+  "a number from 01 to 28 or 60 to 88, as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
+const M1084 = 'ITU-R M.1084 Annex 4';
+const M493 = 'ITU-R M.493, frequency and channel information, from memory';
+
+describe('what is wrong with the name of a channel', () => {
+  it.each<[input: unknown, issue: Issue]>([
+    [
+      null,
+      {
+        code: 'channel-not-text',
+        message: 'channel: text wanted, null given',
+        at: [],
+        expected: FORMS,
+        clause: 'common practice',
+      },
+    ],
+    [
+      [72],
+      {
+        code: 'channel-not-text',
+        message: 'channel: text wanted, object given',
+        at: [],
+        expected: FORMS,
+        clause: 'common practice',
+      },
+    ],
+    [
+      6,
+      {
+        code: 'channel-not-text',
+        message: 'channel: text wanted, number given',
+        at: [],
+        expected: FORMS,
+        clause: 'common practice',
+        received: '6',
+        suggestion: '06',
+      },
+    ],
+    [
+      '22C',
+      {
+        code: 'channel-malformed',
+        message: `channel '22C' is no channel designator: ${FORMS} wanted`,
+        at: [],
+        expected: FORMS,
+        received: "'22C'",
+        clause: M1084,
+      },
+    ],
+    [
+      ' 156.625 ',
+      {
+        code: 'channel-malformed',
+        message: `channel ' 156.625 ' looks like a frequency: ${FORMS} wanted`,
+        at: [],
+        expected: FORMS,
+        received: "' 156.625 '",
+        clause: M1084,
+      },
+    ],
+    [
+      '89',
+      {
+        code: 'channel-number-range',
+        message: 'channel number 89 is not in use: 01 to 28 or 60 to 88 wanted',
+        at: [],
+        expected: '01 to 28 or 60 to 88',
+        received: "'89'",
+        clause: 'RR Appendix 18',
+      },
+    ],
+    [
+      '37a',
+      {
+        code: 'channel-private-number',
+        message:
+          'channel 37A is outside Appendix 18: numbers 29 to 59 are private channels of single countries',
+        at: [],
+        received: "'37a'",
+        clause: 'common practice',
+      },
+    ],
+    [
+      '3022',
+      {
+        code: 'channel-four-digit',
+        message:
+          "channel '3022' begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted",
+        at: [],
+        expected: 'two digits, or four that begin with 00, 10 or 20',
+        received: "'3022'",
+        clause: M1084,
+      },
+    ],
+    [
+      '1006',
+      {
+        code: 'channel-no-legs',
+        message: "channel 06 has a single frequency: there is no ship leg for '1006' to name",
+        at: [],
+        expected: '06',
+        received: "'1006'",
+        clause: M1084,
+        suggestion: '06',
+      },
+    ],
+    [
+      '70B',
+      {
+        code: 'channel-no-legs',
+        message: "channel 70 has a single frequency: there is no coast leg for '70B' to name",
+        at: [],
+        expected: '70',
+        received: "'70B'",
+        clause: M1084,
+        suggestion: '70',
+      },
+    ],
+    [
+      '260',
+      {
+        code: 'channel-interleaved',
+        message: "channel '260' has the number of a 12.5 kHz interleaved channel, which no plan here holds",
+        at: [],
+        expected: FORMS,
+        received: "'260'",
+        clause: M1084,
+      },
+    ],
+  ])('%j', (input, issue) => expect(issuesOf(parseDesignator(input))).toEqual([issue]));
+});
+
+describe('what is wrong with the number of a 12.5 kHz channel', () => {
+  const expected = "'2nn', '12nn' or '22nn' with nn from 01 to 28 or 60 to 87";
+  it.each([
+    ['288', "'288'"],
+    [260, 'of type number'],
+  ])('%j', (input, named) =>
+    expect(issuesOf(parseInterleavedChannel(input))).toEqual([
+      {
+        code: 'channel-interleaved-malformed',
+        message: `channel ${named} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
+        at: [],
+        expected,
+        clause: M1084,
+      },
+    ]),
+  );
+});
+
+describe('what is wrong with a frequency', () => {
+  it.each([
+    ['156.8 GHz', "'156.8 GHz'"],
+    [undefined, 'of type undefined'],
+  ])('%j is not readable', (input, named) =>
+    expect(issuesOf(channelsAt(internationalPlan, input as string))).toEqual([
+      {
+        code: 'channel-frequency-malformed',
+        message: `frequency ${named} is not readable: '156.8' or '156800' wanted`,
+        at: [],
+        expected: "megahertz as in '156.800', or kilohertz as in '156800'",
+        clause: 'common practice',
+      },
+    ]),
+  );
+
+  it('156.8 as a number: whole kilohertz or text', () => {
+    expect(issuesOf(channelsAt(internationalPlan, 156.8))).toEqual([
+      {
+        code: 'channel-frequency-number',
+        message: "frequency 156.8 is not whole kilohertz: 156800 or the text '156.8' wanted",
+        at: [],
+        expected: 'whole kilohertz, or text in megahertz',
+        received: '156.8',
+        clause: 'common practice',
+      },
+    ]);
+  });
+});
+
+describe('what is odd about the channel digits of a call', () => {
+  it.each([
+    ['90002', "'90002'"],
+    [900022, 'of type number'],
+  ])('%j is no element', (digits, named) =>
+    expect(issuesOf(channelFromDigits(digits as string))).toEqual([
+      {
+        code: 'channel-digits-malformed',
+        message: `channel digits ${named} are no element of a call: six digits wanted, or eight that begin with 4`,
+        at: [],
+        expected: 'six digits, or eight that begin with 4',
+        clause: M493,
+      },
+    ]),
+  );
+
+  it.each<[digits: string, notice: Issue]>([
+    [
+      '512345',
+      {
+        code: 'channel-digits-unknown',
+        message: 'channel digits 512345 begin with 5, which has no known meaning in six digits',
+        at: [],
+        received: '512345',
+        clause: M493,
+      },
+    ],
+    [
+      '930022',
+      {
+        code: 'channel-digits-unknown',
+        message: 'channel digits 930022 have 3 in second place, where 0 is wanted',
+        at: [],
+        expected: '0',
+        received: '930022',
+        clause: M493,
+      },
+    ],
+    [
+      '911022',
+      {
+        code: 'channel-digits-unknown',
+        message: 'channel digits 911022 have 1 in second place, where 0 is wanted',
+        at: [],
+        expected: '0',
+        received: '911022',
+        clause: M493,
+      },
+    ],
+    [
+      '910022',
+      {
+        code: 'channel-digits-old-form',
+        message: 'channel digits 910022 carry the leg in the second digit: read as 1022',
+        at: [],
+        received: '910022',
+        clause: M493,
+      },
+    ],
+  ])('%s', (digits, notice) => expect(issuesOf(channelFromDigits(digits))).toEqual([notice]));
+});
+
+describe('a channel the plan does not have', () => {
+  it('is told from its namesake, with the plan that lacks it and the plan that has it', () => {
+    expect(issuesOf(findChannel(internationalPlan, 'WX1', { elsewhere: [unitedStatesPlan] }))).toEqual([
+      {
+        code: 'channel-not-in-plan',
+        message:
+          'channel WX1 is not in the International plan: weather channels are broadcasts of North America',
+        at: [],
+        expected: 'a channel of the International plan',
+        received: 'WX1',
+        clause: internationalPlan.edition,
+      },
+      {
+        code: 'channel-elsewhere',
+        message:
+          'channel WX1 in the United States plan is 162.550 MHz from the coast only: continuous weather broadcast; the WX numbers have no official standing',
+        at: [],
+        received: 'WX1',
+        clause: unitedStatesPlan.edition,
+      },
+    ]);
+  });
+
+  it.each([
+    [unitedStatesPlan, 'ASM 1', 'channel ASM 1 is not in the United States plan'],
+    [internationalPlan, '42', 'channel 42 is not in the International plan'],
+    [
+      canadaPlan,
+      '21',
+      'channel 21 is not in the Canada plan: by its number ships use 157.050 and coast stations 161.650 MHz; the plan has 21A (157.050 MHz) and 21B (161.650 MHz from the coast only)',
+    ],
+    [
+      unitedKingdomPlan,
+      '07A',
+      'channel 07A is not in the United Kingdom plan: by its number it is the ship leg of 07 as a single frequency, 156.350 MHz; the plan has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+    ],
+    [
+      { ...internationalPlan, name: 'Skerra Sound (invented)', channels: [] },
+      '72',
+      'channel 72 is not in the Skerra Sound (invented) plan: by its number it is 156.625 MHz',
+    ],
+  ])('is explained by its number', (plan, name, message) =>
+    expect(issuesOf(findChannel(plan, name)).map((issue) => issue.message)).toEqual([message]),
+  );
+
+  it('is not looked up at all where no text was given', () => {
+    for (const input of [undefined, null, 72, true])
+      expect(issuesOf(findChannel(internationalPlan, input as unknown as string))[0]?.code).toBe(
+        'channel-not-text',
+      );
+  });
+});
+
+describe('what a program is told that asks for the impossible', () => {
+  it('digits of a channel no digits name', () => {
+    const wanted = 'channelToDigits: a channel with digits of ITU-R M.1084 wanted,';
+    expect(() => channelToDigits(valueOf(findChannel(unitedKingdomPlan, 'M')))).toThrow(
+      `${wanted} M given, which has none`,
+    );
+    expect(() => channelToDigits(valueOf(parseDesignator('wx 3')))).toThrow(
+      `${wanted} WX3 given, which has none`,
+    );
+  });
+
+  it('a tolerance, a frequency or a list of plans that is none', () => {
+    expect(() => channelsAt(internationalPlan, '156.8', { toleranceKHz: -1 })).toThrow(
+      'channelsAt: toleranceKHz of 0 or more wanted, -1 given',
+    );
+    expect(() => formatMegahertz(156.8)).toThrow(
+      'formatMegahertz: whole kilohertz from 0 to 999999 wanted, 156.8 given',
+    );
+    expect(() => workingChannels([], 'safety')).toThrow(
+      'workingChannels: at least one plan wanted, none given',
+    );
+  });
+});

@@ -1,0 +1,200 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Channel,
+  type ChannelPlan,
+  checkWorkingChannel,
+  findChannel,
+  type WorkingPurpose,
+} from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+
+const find = (plan: ChannelPlan, designator: string) => valueOf(findChannel(plan, designator));
+
+/** `[code, channel, purpose, plan, message, clause]`: the one thing that rules the channel out. */
+type Bar = readonly [string, string, WorkingPurpose, ChannelPlan, string, string];
+
+describe('what rules a channel out, in words and with the clause', () => {
+  it.each<Bar>([
+    [
+      'channel-calls-only',
+      '70',
+      'safety',
+      internationalPlan,
+      'channel 70 carries digital selective calls only, never speech',
+      'RR Appendix 18 note j)',
+    ],
+    [
+      'channel-receive-only',
+      'WX1',
+      'ship-to-coast',
+      unitedStatesPlan,
+      'channel WX1 is receive only: ships do not transmit on it',
+      'US National Weather Service, marine radio page',
+    ],
+    [
+      'channel-data-only',
+      'AIS 1',
+      'intership-commercial',
+      internationalPlan,
+      'channel AIS 1 is not for speech: it carries automatic identification data only',
+      '47 CFR 80.371(c), 2015 edition, notes 3 and 4',
+    ],
+    [
+      'channel-reserved',
+      '17',
+      'intership-commercial',
+      unitedStatesPlan,
+      'channel 17 is not to be named in a call: it is reserved to the government',
+      '47 CFR 80.373(f), 2015 edition',
+    ],
+    [
+      'channel-not-to-be-named',
+      '76',
+      'ship-to-coast',
+      internationalPlan,
+      'channel 76 is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
+      'RR Appendix 18 note n), from memory',
+    ],
+    [
+      'channel-distress-and-calling',
+      '16',
+      'intership-non-commercial',
+      internationalPlan,
+      'channel 16 is for distress, safety and calling: working talk goes to another channel',
+      'RR Appendix 18, from memory',
+    ],
+    [
+      'channel-two-frequency',
+      '26',
+      'intership-navigation',
+      internationalPlan,
+      'channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
+      'RR Appendix 18',
+    ],
+    [
+      'channel-ships-only',
+      '72',
+      'ship-to-coast',
+      unitedKingdomPlan,
+      'channel 72 is between ships only: no coast station works on it in the United Kingdom plan',
+      'UK Radiocommunications Agency sheet RA 264',
+    ],
+    [
+      'channel-not-intership',
+      '12',
+      'intership-non-commercial',
+      internationalPlan,
+      'channel 12 is not for non-commercial talk between ships in the International plan: port operations and ship movement',
+      'Norwegian national table of Appendix 18 use',
+    ],
+    [
+      'channel-not-intership',
+      '06',
+      'intership-commercial',
+      unitedStatesPlan,
+      'channel 06 is not for commercial talk between ships in the United States plan: safety between ships, and rescue work with Coast Guard ships and aircraft (for safety traffic only)',
+      '47 CFR 80.373(f), 2015 edition',
+    ],
+    [
+      'channel-other-use',
+      '77',
+      'safety',
+      internationalPlan,
+      'channel 77 is not for distress, urgency and safety traffic in the International plan: talk between ships, its only use',
+      'Norwegian national table of Appendix 18 use',
+    ],
+    [
+      'channel-other-use',
+      '13',
+      'ship-to-coast',
+      internationalPlan,
+      'channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge (for the safety of navigation only)',
+      'Norwegian national table of Appendix 18 use',
+    ],
+    [
+      'channel-other-use',
+      '72',
+      'intership-navigation',
+      internationalPlan,
+      'channel 72 is not for the safety of navigation between ships in the International plan: talk between ships, its only use',
+      'Norwegian national table of Appendix 18 use',
+    ],
+  ])('%s: channel %s for %s', (code, designator, purpose, plan, message, clause) =>
+    expect(checkWorkingChannel(find(plan, designator), purpose)).toEqual([
+      { code, message, at: [], received: designator, clause },
+    ]),
+  );
+
+  it('nothing on 16 for safety traffic', () => {
+    expect(checkWorkingChannel(find(internationalPlan, '16'), 'safety')).toEqual([]);
+  });
+});
+
+describe('what to mind on a channel that serves, in words and with the clause', () => {
+  it('a caution, more if the channel serves only with a reason, and a power limit', () => {
+    const at: string[] = [];
+    const received = '15';
+    expect(checkWorkingChannel(find(internationalPlan, '15'), 'intership-non-commercial')).toEqual([
+      {
+        code: 'channel-restricted',
+        message: 'channel 15 in the International plan: normally taken by ports or for work on board',
+        at,
+        received,
+        clause: 'Norwegian national table of Appendix 18 use',
+      },
+      {
+        code: 'channel-low-power',
+        message:
+          'channel 15 has a power limit: 1 W radiated on board; elsewhere 25 W unless a national rule says less',
+        at,
+        received,
+        clause: 'RR Appendix 18 note g), as printed in IEC 62238:2003',
+      },
+    ]);
+    expect(checkWorkingChannel(find(internationalPlan, '06'), 'intership-commercial')).toEqual([
+      {
+        code: 'channel-caution',
+        message:
+          'channel 06 in the International plan: keep it clear for search and rescue, and for ice-breakers and their aircraft',
+        at,
+        received: '06',
+        clause: 'Norwegian national table of Appendix 18 use',
+      },
+    ]);
+  });
+
+  it('the part of the waters, and that the coast station names the channel', () => {
+    expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toEqual([
+      {
+        code: 'channel-regional',
+        message: 'channel 08 has this use in part of the waters: both coasts and Lake Winnipeg',
+        at: [],
+        received: '08',
+        clause: 'ISED RBR-2 schedule, from memory',
+      },
+    ]);
+    expect(checkWorkingChannel(find(internationalPlan, '01'), 'ship-to-coast')).toEqual([
+      {
+        code: 'channel-coast-names-it',
+        message:
+          'channel 01 is optional to propose: a coast station normally names the working channel itself',
+        at: [],
+        received: '01',
+        clause: 'ITU-R M.541, from memory',
+      },
+    ]);
+  });
+
+  it('a power limit in watts where the plan has no words for it, and none at the 25 W of an ordinary set (invented)', () => {
+    const limited = (powerLimitW: number): Channel => ({
+      ...find(internationalPlan, '72'),
+      powerLimitW,
+      powerRule: null,
+    });
+    expect(checkWorkingChannel(limited(5), 'intership-commercial').map((notice) => notice.message)).toEqual([
+      'channel 72 has a power limit: 5 W',
+    ]);
+    expect(checkWorkingChannel(limited(25), 'intership-commercial')).toEqual([]);
+  });
+});
