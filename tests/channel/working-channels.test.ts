@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  type Channel,
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
@@ -144,6 +145,33 @@ describe('other purposes', () => {
     for (const choice of choices) expect(ranking(choice, 'intership-navigation')[0]).toBe('13');
   });
 
+  // By use and caution of each row in the tables; deviation D-channel-10 on the order.
+  it.each<[ChannelPlan, WorkingPurpose, preferred: string, allowed: string, restricted: string]>([
+    [internationalPlan, 'intership-navigation', '13', '', ''],
+    // 22A is kept for liaison with the Coast Guard, and 06 and 67 carry a caution.
+    [unitedStatesPlan, 'intership-navigation', '13', '', '06 67'],
+    [canadaPlan, 'intership-navigation', '13', '08', '06'],
+    [internationalPlan, 'safety', '16', '', '06 10 13 67 73'],
+    [unitedStatesPlan, 'safety', '16', '', '06 13 22A 67'],
+    [canadaPlan, 'safety', '16', '08', '06 10 13 22A 65A 67 73'],
+    [
+      unitedStatesPlan,
+      'ship-to-coast',
+      '20 68 69 78A 87',
+      '01A 05A 12 14 63A 65A 66A 73 74',
+      '11 22A 24 25 26 27 28 71 84 85 86 88',
+    ],
+  ])('all that serve, by how well', (plan, purpose, preferred, allowed, restricted) => {
+    const { ranked } = workingChannels(plan, purpose);
+    const those = (fitness: string) =>
+      ranked.flatMap((entry) => (entry.fitness === fitness ? [entry.designator] : [])).join(' ');
+    expect([those('preferred'), those('allowed'), those('restricted')]).toEqual([
+      preferred,
+      allowed,
+      restricted,
+    ]);
+  });
+
   it('safety: 16 first', () => {
     for (const choice of [...choices, plans]) expect(ranking(choice, 'safety')[0]).toBe('16');
   });
@@ -156,6 +184,117 @@ describe('other purposes', () => {
     expect(reasonAgainst(internationalPlan, 'ship-to-coast', '72')).toContain('between ships only');
     expect(ranking(unitedKingdomPlan, 'ship-to-coast')).toContain('80');
     expect(ranking(unitedStatesPlan, 'ship-to-coast')).toContain('22A');
+  });
+});
+
+describe('an answer under two plans', () => {
+  const both = [internationalPlan, unitedStatesPlan];
+  const find = (plan: ChannelPlan, designator: string) => valueOf(findChannel(plan, designator));
+
+  it('says what was asked', () => {
+    expect(workingChannels(both, 'safety')).toMatchObject({
+      kind: 'working-channels',
+      purpose: 'safety',
+      plans: ['International', 'United States'],
+    });
+  });
+
+  it('gives a channel that serves with the least any plan says of it, and the reason plan by plan', () => {
+    const { ranked } = workingChannels(both, 'intership-non-commercial');
+    const entry = ranked.find(({ designator }) => designator === '67');
+    const channels = both.map((plan) => find(plan, '67'));
+    expect(entry).toEqual({
+      kind: 'working-channel',
+      designator: '67',
+      channels,
+      fitness: 'restricted',
+      reason:
+        'International: between ships and port operations; search and rescue and pollution control in Europe and Canada (may be a port or rescue channel where you are); ' +
+        `United States: ${channels[1]?.note} (${channels[1]?.caution})`,
+      notices: channels.flatMap((channel) => checkWorkingChannel(channel, 'intership-non-commercial')),
+    });
+    expect(ranked[0]?.reason).toBe(
+      `International: talk between ships, its only use; United States: ${find(unitedStatesPlan, '72').note} (${find(unitedStatesPlan, '72').caution})`,
+    );
+  });
+
+  it('gives a channel that does not serve with all that speaks against it', () => {
+    const ruledOut = (designator: string) =>
+      workingChannels(both, 'ship-to-coast').ruledOut.find((entry) => entry.designator === designator);
+    const message = 'channel 01 is not the same in the United States plan, which has 01A (156.050 MHz)';
+    expect(ruledOut('01')).toEqual({
+      kind: 'ruled-out-channel',
+      designator: '01',
+      channels: [find(internationalPlan, '01')],
+      reason: message,
+      notices: [
+        {
+          code: 'channel-meaning-differs',
+          message,
+          at: [],
+          received: '01',
+          clause: unitedStatesPlan.edition,
+        },
+      ],
+    });
+    expect(ruledOut('60')?.notices).toEqual([
+      {
+        code: 'channel-not-in-plan',
+        message: 'channel 60 is not in the United States plan',
+        at: [],
+        received: '60',
+        clause: unitedStatesPlan.edition,
+      },
+    ]);
+    expect(ruledOut('WX1')?.notices.map((notice) => notice.code)).toEqual([
+      'channel-receive-only',
+      'channel-not-in-plan',
+    ]);
+  });
+});
+
+describe('the order of channels that serve (D-channel-10; the plans here are invented)', () => {
+  type Fit = Channel['intership']['nonCommercial'];
+  /** The international plan with 09 to 12 and 72 alone, each as fit as told: a stand-in for a harbour's own plan. */
+  const planOf = (
+    fitness: Record<string, Fit>,
+    more: Record<string, Partial<Channel>> = {},
+  ): ChannelPlan => ({
+    ...internationalPlan,
+    channels: internationalPlan.channels.flatMap((channel) => {
+      const nonCommercial = fitness[channel.designator];
+      if (nonCommercial === undefined) return [];
+      return [{ ...channel, intership: { nonCommercial, commercial: 'no' }, ...more[channel.designator] }];
+    }),
+  });
+  const order = (...given: ChannelPlan[]) => ranking(given, 'intership-non-commercial').join(' ');
+
+  it('goes by the least any plan says before what the plans say together', () => {
+    expect(
+      order(planOf({ '09': 'preferred', '10': 'allowed' }), planOf({ '09': 'restricted', '10': 'allowed' })),
+    ).toBe('10 09');
+  });
+
+  it('then by what the plans say together', () => {
+    expect(
+      order(planOf({ '09': 'allowed', '10': 'preferred' }), planOf({ '09': 'allowed', '10': 'allowed' })),
+    ).toBe('10 09');
+  });
+
+  it('then 72, then channels for ships alone under every plan, then by number', () => {
+    const all = {
+      '09': 'allowed',
+      '10': 'allowed',
+      '11': 'allowed',
+      '12': 'allowed',
+      '72': 'allowed',
+    } as const;
+    const ships = { transmitters: 'ships' } as const;
+    expect(order(planOf(all))).toBe('72 09 10 11 12');
+    expect(order(planOf(all, { '11': ships }))).toBe('72 11 09 10 12');
+    expect(order(planOf(all, { '11': ships, '12': ships }), planOf(all, { '12': ships }))).toBe(
+      '72 12 09 10 11',
+    );
   });
 });
 
