@@ -80,11 +80,12 @@ let workedOut: readonly CallShape[] | undefined;
  * first asked for.
  */
 export function callShapes(): readonly CallShape[] {
-  workedOut ??= workOut();
+  workedOut ??= everyShape();
   return workedOut;
 }
 
-function workOut(): readonly CallShape[] {
+/** The same list, worked out anew. */
+export function everyShape(): readonly CallShape[] {
   const known = knownShapes();
   return [
     ...known,

@@ -1,5 +1,6 @@
-import { failure, type Issue, quote, type Result } from '../result/index.ts';
+import { failure, type Issue, type Result } from '../result/index.ts';
 import { type DecodeOptions, decodeFirst, report } from './decode-soft.ts';
+import { listOf, wrongInput } from './input.ts';
 import { separate } from './judgement.ts';
 import type { Received } from './receive.ts';
 import type { Reception } from './reception.ts';
@@ -7,6 +8,7 @@ import { encodeSymbol } from './symbol-code.ts';
 
 /** Share of bits taken to be wrong until a call tells better. */
 const FIRST_GUESS = 0.04;
+const BIT = "0, 1 or not heard ('?' in a text, null in an array)";
 
 /**
  * Decode the first call in a row of hard bits, wherever in it the call stands and whichever way round the tones are.
@@ -65,23 +67,15 @@ function wrongShare(hard: Float64Array, { reception, stream }: Received): number
 }
 
 function hardBits(bits: unknown): Float64Array | Issue {
-  const list = typeof bits === 'string' ? [...bits.replace(/\s/g, '')] : bits;
-  if (!Array.isArray(list) && !ArrayBuffer.isView(list)) return wrongInput('bits', bits);
-  const values = new Float64Array((list as unknown as ArrayLike<unknown>).length);
+  const list = typeof bits === 'string' ? [...bits.replace(/\s/g, '')] : listOf(bits);
+  if (list === null)
+    return wrongInput('bits', "a text of '0', '1' and '?' or an array of 0, 1 and null", bits);
+  const values = new Float64Array(list.length);
   for (let index = 0; index < values.length; index++) {
-    const bit = (list as unknown as ArrayLike<unknown>)[index];
+    const bit = list[index];
     if (bit === 1 || bit === '1') values[index] = 1;
     else if (bit === 0 || bit === '0') values[index] = -1;
-    else if (bit !== null && bit !== '?') return wrongInput(`bit ${index}`, bit);
+    else if (bit !== null && bit !== '?') return wrongInput(`bit ${index}`, BIT, bit, [index]);
   }
   return values;
-}
-
-function wrongInput(what: string, given: unknown): Issue {
-  return {
-    code: 'burst-input',
-    message: `${what}: 0, 1 or not heard is wanted, not ${typeof given === 'string' ? quote(given) : typeof given}`,
-    at: [],
-    expected: "a text of '0', '1' and '?', or an array of 0, 1 and null",
-  };
 }

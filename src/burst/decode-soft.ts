@@ -1,5 +1,6 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { LONGEST_STREAM } from './character-table.ts';
+import { listOf, wrongInput } from './input.ts';
 import { related, type Trust } from './judgement.ts';
 import { notFound } from './notices.ts';
 import { findPhasing, type PhasingPlace, phasingAt } from './phasing.ts';
@@ -91,14 +92,8 @@ function decodeAt(bits: Float64Array, trust: Trust, { start, sign, lead }: Phasi
 
 /** Values made fit to calculate with, or the issue with what was given. */
 export function softBits(llrs: unknown): Float64Array | Issue {
-  const list = Array.isArray(llrs) || ArrayBuffer.isView(llrs) ? (llrs as ArrayLike<unknown>) : null;
-  if (list === null || typeof list.length !== 'number')
-    return {
-      code: 'burst-input',
-      message: `soft bits are wanted as an array of numbers, not ${llrs === null ? 'null' : typeof llrs}`,
-      at: [],
-      expected: 'an array of numbers or a Float32Array',
-    };
+  const list = listOf(llrs);
+  if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
   return Float64Array.from(list, (value) => {
     const number = typeof value === 'number' ? value : 0;
     return Number.isNaN(number) ? 0 : Math.max(-SUREST, Math.min(SUREST, number));

@@ -1,9 +1,12 @@
 import type { Symbols } from '../call/index.ts';
-import { failure, type Result } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
 import { decodeHard } from './decode-bits.ts';
 import { report } from './decode-soft.ts';
+import { wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
+
+const SYMBOL = 'an integer from 0 to 127 or null';
 
 /**
  * Decode the first call in a row of ten-bit symbols, DX and RX taking turns, with gaps.
@@ -26,12 +29,13 @@ import { encodeSymbol } from './symbol-code.ts';
  * ```
  */
 export function decodeStream(symbols: Symbols): Result<Reception> {
-  if (!Array.isArray(symbols)) return failure(wrongInput('symbols'));
+  if (!Array.isArray(symbols))
+    return failure(wrongInput('symbols', 'an array of integers from 0 to 127 and null', symbols));
   const bits = new Float64Array(10 * symbols.length);
   for (const [position, symbol] of (symbols as readonly unknown[]).entries()) {
     if (symbol === null) continue;
     if (typeof symbol !== 'number' || !Number.isInteger(symbol) || symbol < 0 || symbol > 127)
-      return failure(wrongInput(`symbol ${position}`));
+      return failure(wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]));
     [...encodeSymbol(symbol)].forEach((bit, index) => {
       bits[10 * position + index] = bit === '1' ? 1 : -1;
     });
@@ -40,14 +44,8 @@ export function decodeStream(symbols: Symbols): Result<Reception> {
   if (!result.ok) return result;
   const { quality } = result.value;
   const counted = { ...quality, start: Math.floor(quality.start / 10), end: Math.ceil(quality.end / 10) };
-  return { ...result, value: { ...result.value, quality: counted } };
-}
-
-function wrongInput(what: string) {
-  return {
-    code: 'burst-input',
-    message: `${what}: an integer from 0 to 127, or null for a gap, is wanted`,
-    at: [],
-    expected: 'an array of integers from 0 to 127 and null',
-  };
+  const notices = result.notices.map((notice) =>
+    notice.code === 'burst-cut-short' ? { ...notice, at: [counted.end] } : notice,
+  );
+  return success({ ...result.value, quality: counted }, notices);
 }

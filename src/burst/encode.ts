@@ -67,12 +67,16 @@ export function encodeCall(call: Call): Burst {
 }
 
 /** A call read from a wire may lack what a set on that wire knows anyway; on the air it would be another call. */
-function requireComplete({ format, address, category, self, telecommand1 }: CallFields): void {
+function requireComplete(fields: CallFields): void {
+  const { format, address, category, self, telecommand1, position, time, subsequent } = fields;
   const lacking = [
     format !== DISTRESS && format !== ALL_SHIPS && address === null ? 'address' : null,
     format !== DISTRESS && category === null ? 'category' : null,
     self === null ? 'self-identification' : null,
     format !== DISTRESS && telecommand1 === null ? 'first telecommand' : null,
+    // With nothing in their place, what follows would be read as the position or the time.
+    position === null && (time !== null || subsequent !== null) ? 'position' : null,
+    time === null && subsequent !== null ? 'time' : null,
   ].filter((name) => name !== null);
   if (lacking.length > 0) throw new RangeError(`the call cannot be sent without ${lacking.join(', ')}`);
 }

@@ -26,13 +26,14 @@ let workedOut: FieldPriors | undefined;
 
 /** One expectation per kind of character, always the same object: worked out when first asked for. */
 export function fieldPriors(): FieldPriors {
-  workedOut ??= workOut();
+  workedOut ??= expectations();
   return workedOut;
 }
 
 const NO_INFORMATION = [126];
 
-function workOut(): FieldPriors {
+/** One expectation per kind of character, worked out anew. */
+export function expectations(): FieldPriors {
   const digits = range(0, 99);
   const service = range(100, 127);
   return {

@@ -107,7 +107,7 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
 
 function verdictOf({ reading, probability }: Judgement, report: CopyReport): Verdict {
   const once = WITHOUT_ADDRESS.includes(reading.characters[0] as number) && report.formatCopies < 2;
-  if (probability >= CLEAN && report.asSent && report.checkHeard && !once) return 'clean';
+  if (probability >= CLEAN && report.asSent && !once) return 'clean';
   return probability >= REPAIRED ? 'repaired' : 'doubtful';
 }
 

@@ -1,0 +1,23 @@
+import { type Issue, quote } from '../result/index.ts';
+
+/** An array, typed or not; `null` for anything else. */
+export function listOf(given: unknown): ArrayLike<unknown> | null {
+  if (Array.isArray(given)) return given;
+  return ArrayBuffer.isView(given) && 'length' in given ? (given as unknown as ArrayLike<unknown>) : null;
+}
+
+/** The issue with something that is not what is read here. */
+export function wrongInput(what: string, wanted: string, given: unknown, at: Issue['at'] = []): Issue {
+  const received = typeof given === 'string' ? quote(given) : plain(given);
+  return {
+    code: 'burst-input',
+    message: `${what}: ${wanted} is wanted, not ${received}`,
+    at,
+    expected: wanted,
+    received,
+  };
+}
+
+function plain(given: unknown): string {
+  return typeof given === 'number' || given === null ? String(given) : typeof given;
+}

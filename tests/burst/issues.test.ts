@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import {
+  decodeBits,
+  decodeSoft,
+  decodeStream,
+  decodeSymbolMetrics,
+  encodeCall,
+} from '../../src/burst/index.ts';
+import {
+  callFromFields,
+  callToFields,
+  composeAllShipsCall,
+  composeDistressAlert,
+  composeIndividualCall,
+  emptyFields,
+} from '../../src/call/index.ts';
+
+type Decode = (given: never) => unknown;
+const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
+const BIT = "0, 1 or not heard ('?' in a text, null in an array)";
+const NUMBERS = 'an array of numbers';
+const SYMBOLS = 'an array of integers from 0 to 127 and null';
+const SYMBOL = 'an integer from 0 to 127 or null';
+
+const wrong: [
+  name: string,
+  decode: Decode,
+  given: unknown,
+  what: string,
+  wanted: string,
+  received: string,
+][] = [
+  ['no bits at all', decodeBits, undefined, 'bits', BITS, 'undefined'],
+  ['null for bits', decodeBits, null, 'bits', BITS, 'null'],
+  ['one number for bits', decodeBits, 1101, 'bits', BITS, '1101'],
+  ['an object for bits', decodeBits, { length: 3 }, 'bits', BITS, 'object'],
+  ['a buffer without a length', decodeBits, new DataView(new ArrayBuffer(8)), 'bits', BITS, 'object'],
+  ['another letter', decodeBits, '01 x', 'bit 2', BIT, "'x'"],
+  ['another number', decodeBits, [1, 0, 0, 2], 'bit 3', BIT, '2'],
+  ['half a bit', decodeBits, new Float32Array([0.5]), 'bit 0', BIT, '0.5'],
+  ['truth for a bit', decodeBits, [true], 'bit 0', BIT, 'boolean'],
+  ['an array with a hole', decodeBits, [1, undefined], 'bit 1', BIT, 'undefined'],
+  ['text for soft bits', decodeSoft, '0101', 'soft values', NUMBERS, "'0101'"],
+  ['null for soft bits', decodeSoft, null, 'soft values', NUMBERS, 'null'],
+  ['an object for metrics', decodeSymbolMetrics, {}, 'soft values', NUMBERS, 'object'],
+  ['text for symbols', decodeStream, '125', 'symbols', SYMBOLS, "'125'"],
+  ['128', decodeStream, [125, 111, 128], 'symbol 2', SYMBOL, '128'],
+  ['-1', decodeStream, [-1], 'symbol 0', SYMBOL, '-1'],
+  ['a broken number', decodeStream, [125, 1.5], 'symbol 1', SYMBOL, '1.5'],
+  ['digits as text', decodeStream, ['125'], 'symbol 0', SYMBOL, "'125'"],
+  ['a hole among symbols', decodeStream, [undefined], 'symbol 0', SYMBOL, 'undefined'],
+];
+
+describe('what is not the kind of input that is read', () => {
+  it.each(wrong)('is named: %s', (_, decode, given, what, wanted, received) => {
+    const place = /\d+/.exec(what);
+    expect(decode(given as never)).toEqual({
+      ok: false,
+      issues: [
+        {
+          code: 'burst-input',
+          message: `${what}: ${wanted} is wanted, not ${received}`,
+          at: place === null ? [] : [Number(place[0])],
+          expected: wanted,
+          received,
+        },
+      ],
+    });
+  });
+
+  it('is not white space among bits, nor a bit as text in an array', () => {
+    const { bits } = encodeCall(composeDistressAlert({ from: '232999218', nature: 'sinking' }));
+    const spaced = bits.replace(/.{10}/g, '$& \t\n');
+    expect(decodeBits(spaced)).toEqual(decodeBits(bits));
+    expect(decodeBits([...bits] as never)).toEqual(decodeBits(bits));
+    expect(decodeBits(Uint8Array.from(bits, Number))).toEqual(decodeBits(bits));
+  });
+});
+
+describe('where there is no call', () => {
+  it.each<[string, Decode, unknown]>([
+    ['no bits', decodeBits, ''],
+    ['no soft bits', decodeSoft, []],
+    ['no symbols', decodeStream, []],
+    ['no metrics', decodeSymbolMetrics, []],
+    ['forty bits not heard', decodeBits, '?'.repeat(40)],
+  ])('%s: it is said that none is found', (_, decode, given) => {
+    expect(decode(given as never)).toEqual({
+      ok: false,
+      issues: [
+        {
+          code: 'burst-not-found',
+          message: 'no call is found (0 % sure at best)',
+          at: [],
+          expected: 'phasing and what follows it',
+          clause: 'ITU-R M.493 phasing sequence',
+        },
+      ],
+    });
+  });
+});
+
+describe('a call that cannot be sent', () => {
+  // Invented stations of the demo scenario.
+  const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+  const alert = composeDistressAlert({ from: '232999218', nature: 'sinking' });
+  const toAll = composeAllShipsCall({ from: '232999871', category: 'safety', channel: '16' });
+  const unrecognised = (fields: object) =>
+    ({
+      kind: 'unrecognised-call',
+      from: null,
+      to: null,
+      asReceived: { ...emptyFields, ...fields },
+    }) as const;
+
+  it.each([
+    ['without addressee', { ...call, to: { kind: 'station', mmsi: null } }, 'without address'],
+    ['without sender', { ...call, from: null }, 'without self-identification'],
+    [
+      'without either',
+      { ...call, from: null, to: { kind: 'station', mmsi: null } },
+      'without address, self-identification',
+    ],
+    ['an alert without sender', { ...alert, from: null }, 'without self-identification'],
+    ['an all-ships call without sender', { ...toAll, from: null }, 'without self-identification'],
+  ] as const)('says what it lacks: %s', (_, lacking, words) => {
+    expect(() => encodeCall(lacking)).toThrow(new RangeError(`the call cannot be sent ${words}`));
+  });
+
+  // As a sentence from a set may leave a field out.
+  it.each([
+    [toAll, { category: null }, 'category'],
+    [toAll, { telecommand1: null }, 'first telecommand'],
+    [call, { category: null, telecommand1: null }, 'category, first telecommand'],
+    [alert, { position: null }, 'position'],
+    [alert, { position: null, subsequent: null }, 'position'],
+    [alert, { time: null }, 'time'],
+    [alert, { position: null, time: null }, 'position, time'],
+  ])('says which field it lacks: %j, %j', (whole, gone, names) => {
+    const { call: lacking } = callFromFields({ ...callToFields(whole), ...gone });
+    expect(lacking.kind).toBe(whole.kind);
+    expect(() => encodeCall(lacking)).toThrow(new RangeError(`the call cannot be sent without ${names}`));
+  });
+
+  it.each([
+    [
+      { format: 99, rest: [1, null, 3], end: 127 },
+      'character 2 of the call is unreadable and cannot be sent',
+    ],
+    [{}, 'a call needs a format specifier and an end of sequence'],
+    [{ format: 112 }, 'a call needs a format specifier and an end of sequence'],
+  ])('says which symbol it lacks: %j', (fields, message) => {
+    expect(() => encodeCall(unrecognised(fields))).toThrow(new RangeError(message));
+  });
+});

@@ -1,0 +1,252 @@
+import { describe, expect, it } from 'vitest';
+import {
+  decodeBits,
+  decodeSoft,
+  decodeStream,
+  decodeSymbolMetrics,
+  encodeCall,
+  type Reception,
+} from '../../src/burst/index.ts';
+import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
+import { type Success, valueOf } from '../../src/result/index.ts';
+import { copiesOf, metricsOf, type Word, withWords } from './heard.ts';
+
+// Invented stations of the demo scenario.
+const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+const sent = encodeCall(call);
+const alert = composeDistressAlert({ from: '232999218', nature: 'sinking' });
+const alertSent = encodeCall(alert);
+const characters = [...sent.information.slice(1), sent.errorCheck];
+const CHECK = characters.length - 1;
+
+/** Symbols as they would be handed over: `null` where nothing was heard. */
+const symbolsOf = (words: readonly Word[]) => words as readonly (number | null)[];
+function received(words: readonly Word[]): Success<Reception> {
+  const result = decodeStream(symbolsOf(words));
+  if (!result.ok) throw new Error(result.issues[0].message);
+  return result;
+}
+const codesOf = ({ notices }: Success<Reception>) => notices.map(({ code }) => code);
+const near = (probability: number) => expect.closeTo(probability, 3);
+
+describe('a reception', () => {
+  it('shows everything of a clean call', () => {
+    const result = received(sent.stream);
+    expect(result.value).toEqual({
+      call,
+      information: sent.information,
+      quality: {
+        verdict: 'clean',
+        probability: near(1),
+        margin: 14,
+        runnerUp: null,
+        errorCheck: 'as-sent',
+        characters: characters.map((symbol) => ({ symbol, source: 'both-copies', probability: near(1) })),
+        words: { sent: sent.stream.length, differing: 0 },
+        polarity: 'normal',
+        expansion: 'none',
+        start: 0,
+        end: sent.stream.length,
+      },
+    });
+    expect(result.notices).toEqual([]);
+  });
+
+  it('counts words that say something else, or nothing', () => {
+    const hit = withWords(sent.stream, [3, 20, 40], (_, position) => (position === 3 ? null : 33));
+    expect(received(hit).value.quality.words).toEqual({ sent: sent.stream.length, differing: 3 });
+  });
+
+  it('tells where each character came from', () => {
+    const one = withWords(sent.stream, [copiesOf(3)[0]], () => null);
+    expect(received(one).value.quality.characters[3]).toEqual({
+      symbol: characters[3],
+      source: 'one-copy',
+      probability: near(1),
+    });
+    expect(received(one).notices).toEqual([]);
+  });
+
+  it('is repaired where the error check had to fill a character, and says it is not clean', () => {
+    const result = received(withWords(sent.stream, copiesOf(3), () => null));
+    expect(result.value.quality).toMatchObject({ verdict: 'repaired', errorCheck: 'used-for-repair' });
+    expect(result.value.quality.characters[3]).toEqual({
+      symbol: characters[3],
+      source: 'repaired',
+      probability: near(1),
+    });
+    expect(codesOf(result)).toEqual(['burst-repaired']);
+  });
+
+  it('is repaired, not clean, where nothing was heard of the error check', () => {
+    const result = received(withWords(sent.stream, copiesOf(CHECK), () => null));
+    expect(result.value.call).toEqual(call);
+    expect(result.value.quality).toMatchObject({ verdict: 'repaired', errorCheck: 'not-received' });
+    expect(codesOf(result)).toEqual(['burst-repaired']);
+  });
+
+  it('is repaired where a format specifier without address came once', () => {
+    const result = received(withWords(alertSent.stream, [14, 17, 19], () => null));
+    expect(result.value.quality).toMatchObject({ verdict: 'repaired', errorCheck: 'as-sent' });
+    expect(codesOf(result)).toEqual(['burst-repaired', 'burst-format-once']);
+  });
+
+  it('stays clean where a format specifier with address came once', () => {
+    const result = received(withWords(sent.stream, [14, 17, 19], () => null));
+    expect(result.value.quality.verdict).toBe('clean');
+    expect(result.notices).toEqual([]);
+  });
+
+  it('leaves open what is not legible in a doubtful call, and keeps the rest', () => {
+    const gone = [...copiesOf(3), ...copiesOf(4)];
+    const result = received(withWords(sent.stream, gone, () => null));
+    const { quality, information } = result.value;
+    expect(quality.verdict).toBe('doubtful');
+    expect(quality.probability).toBeLessThan(0.1);
+    expect(quality.margin).toBeLessThan(1);
+    expect(quality.runnerUp).toHaveLength(information.length);
+    expect(quality.runnerUp?.slice(0, 2)).toEqual([120, 120]);
+    expect(information).toEqual(sent.information.map((symbol, at) => (at === 4 || at === 5 ? null : symbol)));
+    for (const index of [3, 4])
+      expect(quality.characters[index]).toEqual({
+        symbol: null,
+        source: 'unread',
+        probability: expect.any(Number),
+      });
+    expect(quality.characters[5]).toEqual({
+      symbol: characters[5],
+      source: 'both-copies',
+      probability: expect.closeTo(1, 1),
+    });
+    expect(codesOf(result)[0]).toBe('burst-doubtful');
+  });
+
+  // What is expected is no reading: 126 is by far the most usual there, and was not heard.
+  it('leaves open in a doubtful call what was not heard, however usual', () => {
+    const gone = [3, 4, 13].flatMap(copiesOf);
+    expect(characters[13]).toBe(126);
+    const { quality } = received(withWords(sent.stream, gone, () => null)).value;
+    expect(quality.verdict).toBe('doubtful');
+    expect(quality.characters[13]).toMatchObject({ symbol: null, source: 'unread' });
+  });
+
+  it('counts start and end of a stream in symbols, in its notices too', () => {
+    const late = received([null, null, null, ...sent.stream, null, null]);
+    expect(late.value.quality).toMatchObject({ start: 3, end: 3 + sent.stream.length });
+    const early = received(sent.stream.slice(9));
+    expect(early.value.quality).toMatchObject({ start: -9, end: sent.stream.length - 9 });
+    const cut = received(alertSent.stream.slice(0, 33));
+    expect(cut.value.quality.end).toBe(33);
+    expect(cut.notices).toContainEqual({
+      code: 'burst-cut-short',
+      message: 'what was given ends before the call does',
+      at: [33],
+    });
+  });
+
+  it('is cut short by one word, and not by what is missing behind it', () => {
+    const short = received(sent.stream.slice(0, -1));
+    expect(short.value.quality).toMatchObject({ verdict: 'clean', end: sent.stream.length - 1 });
+    expect(codesOf(short)).toEqual(['burst-cut-short']);
+    expect(received(sent.stream).notices).toEqual([]);
+  });
+});
+
+describe('hard bits', () => {
+  it('are weighed by the share of wrong ones, in either polarity', () => {
+    const hit = [...sent.bits];
+    for (let at = 30; at < hit.length; at += 45) hit[at] = hit[at] === '1' ? '0' : '1';
+    const upright = valueOf(decodeBits(hit.join('')));
+    const turned = valueOf(decodeBits(hit.map((bit) => (bit === '1' ? '0' : '1')).join('')));
+    expect(upright.call).toEqual(call);
+    expect(turned.quality).toEqual({ ...upright.quality, polarity: 'inverted' });
+    expect(turned.quality.probability).toBe(upright.quality.probability);
+  });
+
+  it('may be missing here and there', () => {
+    const gaps = [...sent.bits].map((bit, at) => (at % 9 === 4 ? '?' : bit)).join('');
+    expect(valueOf(decodeBits(gaps))).toMatchObject({ call, quality: { verdict: 'clean', start: 20 } });
+    const nulls = [...sent.bits].map((bit, at) => (at % 9 === 4 ? null : Number(bit)));
+    expect(decodeBits(nulls)).toEqual(decodeBits(gaps));
+  });
+});
+
+describe('where to look', () => {
+  const llrs = [...sent.bits, ...alertSent.bits].map((bit) => (bit === '1' ? 4 : -4));
+  const second = sent.bits.length + 20;
+
+  it('is from the front, or from a given index on', () => {
+    expect(valueOf(decodeSoft(llrs)).quality.start).toBe(20);
+    expect(valueOf(decodeSoft(llrs, { from: sent.bits.length })).quality.start).toBe(second);
+    for (const from of [0, -5, Number.NaN])
+      expect(valueOf(decodeSoft(llrs, { from })).quality.start).toBe(20);
+    expect(valueOf(decodeSoft(llrs, { from: sent.bits.length + 0.7 })).quality.start).toBe(second);
+  });
+
+  it('is a given index and no other', () => {
+    expect(valueOf(decodeSoft(llrs, { start: second })).call).toEqual(alert);
+    expect(valueOf(decodeSoft(llrs, { start: second + 0.9 })).call).toEqual(alert);
+    expect(decodeSoft(llrs, { start: 37 }).ok).toBe(false);
+    expect(decodeSoft(llrs, { start: Number.POSITIVE_INFINITY }).ok).toBe(false);
+  });
+
+  it('takes a clear call before a doubtful one that stands in front of it', () => {
+    const broken = llrs.map((value, at) => (at < sent.bits.length && at > 110 ? 0 : value));
+    const { quality } = valueOf(decodeSoft(broken));
+    expect(quality).toMatchObject({ verdict: 'clean', start: second });
+  });
+
+  it('gives the doubtful call when there is no other', () => {
+    const broken = llrs.slice(0, 300);
+    expect(valueOf(decodeSoft(broken)).quality).toMatchObject({ verdict: 'doubtful', start: 20, end: 300 });
+  });
+});
+
+describe('soft values', () => {
+  it('that are too sure count no more than the surest, and those that are no numbers not at all', () => {
+    const soft = (sure: number, gap: unknown) =>
+      [...sent.bits].map((bit, at) => (at % 11 === 5 ? gap : bit === '1' ? sure : -sure)) as number[];
+    const usual = decodeSoft(soft(12, 0));
+    expect(decodeSoft(soft(1e300, 0))).toEqual(usual);
+    expect(decodeSoft(soft(Number.POSITIVE_INFINITY, Number.NaN))).toEqual(usual);
+    expect(decodeSoft(soft(12, '9'))).toEqual(usual);
+    expect(decodeSoft(soft(12, null))).toEqual(usual);
+    expect(decodeSoft(Float32Array.from(soft(12, 0)))).toEqual(usual);
+    expect(decodeSoft(soft(3, 0))).not.toEqual(usual);
+  });
+
+  it('are believed less than bits that are wrong each by itself', () => {
+    const hit = withWords(sent.stream, copiesOf(3), () => null) as (number | null)[];
+    const hard = valueOf(decodeStream(hit)).quality.probability;
+    const soft = valueOf(decodeSymbolMetrics(metricsOf(hit, 0.9))).quality.probability;
+    expect(soft).toBeLessThan(hard);
+  });
+});
+
+describe('metrics per word', () => {
+  it('end where they end, whole words only', () => {
+    const metrics = metricsOf(sent.stream);
+    const cut = decodeSymbolMetrics(metrics.slice(0, 128 * 50 + 60));
+    expect(valueOf(cut).quality.end).toBe(500);
+    expect(cut.ok && cut.notices).toContainEqual({
+      code: 'burst-cut-short',
+      message: 'what was given ends before the call does',
+      at: [500],
+    });
+    expect(valueOf(decodeSymbolMetrics([...metrics])).quality).toMatchObject({
+      polarity: 'normal',
+      start: 0,
+      end: 10 * sent.stream.length,
+    });
+  });
+
+  it('make a call likelier by what was heard of the dots before it', () => {
+    const faint = new Float64Array(128 * sent.stream.length);
+    for (let at = 0; at < 16; at++) faint[128 * at + (sent.stream[at] as number)] = 0.9;
+    const at = (lead?: number) => decodeSymbolMetrics(faint, lead === undefined ? {} : { lead });
+    expect(at().ok).toBe(false);
+    expect(at(-5)).not.toEqual(at());
+    expect(at(0)).toEqual(at());
+    expect(at(12).ok).toBe(true);
+  });
+});

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { heardBehind, heardWithoutExpansion } from '../../src/burst/behind.ts';
+import { callShapes } from '../../src/burst/call-shape.ts';
+import { fieldPriors } from '../../src/burst/field-prior.ts';
+import { streamLength, streamOf } from '../../src/burst/sequence.ts';
+import { weighWholeCall } from '../../src/burst/whole-call.ts';
+import { copiesOf, tablesOf, type Word, withWords } from './heard.ts';
+
+// A distress alert of an invented ship, and its error check (by calculation).
+const alert = [112, 23, 29, 99, 21, 80, 105, 99, 99, 99, 99, 99, 88, 88, 100, 127];
+const characters = [...alert, alert.reduce((sum, symbol) => sum ^ symbol, 0)];
+const stream = streamOf(alert);
+const END = 15;
+const nothing = Array.from({ length: 60 }, () => null);
+const sumOfLogs = (values: readonly number[]) => {
+  const high = Math.max(...values);
+  return high + Math.log(values.reduce((sum, value) => sum + Math.exp(value - high), 0));
+};
+
+describe('the whole call', () => {
+  const tables = tablesOf(stream);
+  const whole = weighWholeCall(tables, 0);
+  const [best, ...others] = whole?.readings ?? [];
+
+  it('is the one that was sent, before any other', () => {
+    expect(best?.characters).toEqual(characters);
+    const weights = (whole?.readings ?? []).map(({ heard, prior }) => heard + prior);
+    expect(weights).toEqual([...weights].sort((one, other) => other - one));
+    expect(others.length).toBeLessThan(64);
+    expect(new Set(whole?.readings.map((each) => each.characters.join())).size).toBe(others.length + 1);
+  });
+
+  it('weighs what was heard of its phasing and of every copy', () => {
+    let heard = tables.phasing;
+    characters.forEach((symbol, index) => {
+      heard += (index === END ? tables.end : tables.character)[128 * index + symbol] as number;
+    });
+    expect(best?.heard).toBeCloseTo(heard, 9);
+  });
+
+  it('weighs how usual it is in every shape it may have, and what stands behind it', () => {
+    const behind = heardBehind(tables, END);
+    const each = callShapes()
+      .filter(({ kinds }) => kinds.length === alert.length)
+      .map(({ kinds, share }) =>
+        kinds.reduce(
+          (sum, kind, index) => sum + (fieldPriors()[kind][alert[index] as number] as number),
+          Math.log(share) + behind,
+        ),
+      );
+    expect(best?.prior).toBeCloseTo(sumOfLogs(each), 9);
+  });
+
+  it('takes nearly all of the sum when it was heard clearly', () => {
+    expect(whole?.total).toBeCloseTo((best?.heard ?? 0) + (best?.prior ?? 0), 3);
+    expect(whole?.shares).toHaveLength(characters.length);
+    for (const share of whole?.shares ?? []) expect(share).toBeCloseTo(1, 3);
+  });
+
+  it('has an error check that holds, in every reading', () => {
+    const hit = withWords(stream, [...copiesOf(3), ...copiesOf(7)], () => null);
+    const readings = weighWholeCall(tablesOf(hit), 0)?.readings ?? [];
+    expect(readings).toHaveLength(64);
+    for (const reading of readings)
+      expect(reading.characters.reduce((parity, symbol) => parity ^ symbol, 0)).toBe(0);
+  });
+
+  it('is filled by the error check where both copies of a character are gone', () => {
+    const hit = weighWholeCall(tablesOf(withWords(stream, copiesOf(3), () => null)), 0);
+    expect(hit?.readings[0].characters).toEqual(characters);
+  });
+
+  it('has as little share as a character that nothing tells from others', () => {
+    // Two digits that nothing was heard of: the check ties them to each other, and leaves about a hundred pairs.
+    const hit = weighWholeCall(tablesOf(withWords(stream, [...copiesOf(2), ...copiesOf(3)], () => null)), 0);
+    const shares = hit?.shares ?? [];
+    expect(shares[2]).toBeLessThan(0.02);
+    expect(shares[3]).toBeCloseTo(shares[2] ?? 0, 6);
+    expect(shares[4]).toBeGreaterThan(0.99);
+    expect((hit?.total ?? 0) - (hit?.readings[0].heard ?? 0) - (hit?.readings[0].prior ?? 0)).toBeGreaterThan(
+      4,
+    );
+  });
+
+  it('is found with more behind it than it should have', () => {
+    const longer = [...alert.slice(0, -1), 33, 44, 127];
+    const reading = weighWholeCall(tablesOf(streamOf(longer)), 0)?.readings[0];
+    expect(reading?.characters.slice(0, -1)).toEqual(longer);
+  });
+
+  it('is not looked for where it cannot weigh enough', () => {
+    expect(weighWholeCall(tablesOf(nothing), 5)).toBeNull();
+    expect(weighWholeCall(tablesOf(nothing), -10)).not.toBeNull();
+    const weight = (best?.heard ?? 0) + (best?.prior ?? 0);
+    expect(weighWholeCall(tables, weight - 5)?.readings[0].characters).toEqual(characters);
+    expect(weighWholeCall(tables, weight + 30)).toBeNull();
+  });
+});
+
+describe('what was heard behind a call', () => {
+  const length = streamLength(END);
+
+  it('is as good as nothing in silence: nothing there, or an expansion or parts of one that were not heard', () => {
+    const tables = tablesOf(stream);
+    expect(heardWithoutExpansion(tables, END)).toBeCloseTo(Math.log(0.6), 9);
+    // 30 % of calls are taken to carry an expansion in each of the two layouts that a closing pair allows.
+    expect(heardBehind(tables, END)).toBeCloseTo(Math.log(0.6 + 2 * 0.3 + 0.01), 2);
+  });
+
+  it.each([0, 2, 20])('is another call that begins %i words later', (later) => {
+    const gap: Word[] = Array.from({ length: later }, () => null);
+    const tables = tablesOf([...stream, ...gap, ...stream]);
+    const start = length + later;
+    const places = (2 * tables.rows - length) / 2;
+    const next = Math.log(0.1 / places) + tables.phasingAt(start) + tables.row(start / 2 + 1);
+    expect(tables.phasingAt(start)).toBeGreaterThan(90);
+    expect(tables.row(start / 2 + 1)).toBeGreaterThan(0);
+    expect(heardWithoutExpansion(tables, END)).toBeCloseTo(next, 6);
+  });
+
+  it('is no other call where the words fall between those of this one', () => {
+    const tables = tablesOf([...stream, null, ...stream]);
+    expect(heardWithoutExpansion(tables, END)).toBeLessThan(15);
+  });
+});
