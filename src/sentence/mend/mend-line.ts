@@ -51,11 +51,13 @@ function mendSentence(
   chosen: ReadonlySet<MendableFault>,
   mended: Set<MendableFault>,
 ): string {
-  const before = mended.size;
+  let changed = false;
   const has = (code: string): boolean => notices.some((notice) => notice.code === code);
   const change = (fault: MendableFault, due: boolean): boolean => {
-    if (due && chosen.has(fault)) mended.add(fault);
-    return due && chosen.has(fault);
+    if (!due || !chosen.has(fault)) return false;
+    mended.add(fault);
+    changed = true;
+    return true;
   };
   const damaged = has('sentence-blank-damage');
   if (damaged && !change('blank-damage', true)) return asReceived;
@@ -77,7 +79,7 @@ function mendSentence(
   }
   const talker = change('talker', isCall && sentence.talker !== 'CD') ? 'CD' : sentence.talker;
   change('checksum-lower-case', has('sentence-checksum-lower-case'));
-  return mended.size === before ? asReceived : rewritten(sentence, { talker, fields });
+  return changed ? rewritten(sentence, { talker, fields }) : asReceived;
 }
 
 /** With fewer fields a sentence has the older layout of seven, or lost more than empty ones. */

@@ -1,0 +1,283 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Change,
+  createMender,
+  type MendableFault,
+  type MenderOptions,
+} from '../../src/sentence/index.ts';
+import { checksumByBits } from '../oracle/sentence.ts';
+import { line } from './arbitrary.ts';
+
+// Stations and places are invented; rules of the sentences: IEC 61162-1, as publicly restated.
+function mend(text: string, options: MenderOptions): { output: string; changes: Change[] } {
+  const mender = createMender(options);
+  const [piece, rest] = [mender.push(text), mender.flush()];
+  return { output: piece.output + rest.output, changes: [...piece.changes, ...rest.changes] };
+}
+const mended = (text: string, ...faults: readonly MendableFault[]): string =>
+  mend(text, { mend: faults }).output;
+const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';
+const expansion = 'CDDSE,1,1,A,2329991420,00,33001200';
+const other = line('GPGLL,,,,,,V,N');
+
+describe('a line', () => {
+  it('with several faults is mended at once, and the change says which', () => {
+    const text = `\\s:A*${checksumByBits('s:A')}\\${line('CVDSC,20,232999142,08,21,26,1562000630,1404, ,,B')}`;
+    const all: MendableFault[] = [
+      'talker',
+      'identity-nine-digits',
+      'fields-missing',
+      'blank-sent',
+      'tag-block',
+    ];
+    const after = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,');
+    expect(mend(text, { mend: all })).toEqual({
+      output: after,
+      changes: [
+        {
+          kind: 'replaced',
+          line: 1,
+          faults: ['tag-block', 'blank-sent', 'identity-nine-digits', 'fields-missing', 'talker'],
+          before: text.trim(),
+          after: after.trim(),
+        },
+      ],
+    });
+  });
+
+  it.each([
+    ['talker', line(call.replace('CD', 'CV')), line(call)],
+    ['talker', line(expansion.replace('CD', 'CV')), line(expansion)],
+    ['identity-nine-digits', line(call.replace('1420', '142')), line(call)],
+    ['identity-nine-digits', line(expansion.replace('1420', '142')), line(expansion)],
+    [
+      'identity-nine-digits',
+      line('CDDSC,16,0023299900,12,12,00,,,232999218,05,S,'),
+      line('CDDSC,16,0023299900,12,12,00,,,2329992180,05,S,'),
+    ],
+    ['fields-missing', line(call.slice(0, -2)), line(call.slice(0, -1))],
+    ['fields-missing', line('CDDSC,20,2329991420,00,00,26,,,'), line('CDDSC,20,2329991420,00,00,26,,,,,,')],
+    ['blank-sent', line(call.replace('B,E', 'B, E')), line(call)],
+    ['blank-damage', line(call).replace('1562', '15 62'), line(call)],
+    ['checksum-lower-case', line(call).replace('7C', '7c'), line(call)],
+    ['tag-block', `\\s:A*${checksumByBits('s:A')}\\${line(call)}`, line(call)],
+  ] as const)('has its %s mended, and no other fault', (fault, before, after) => {
+    expect(mended(before, fault)).toBe(after);
+    const others: MendableFault[] = [
+      'tag-block',
+      'blank-damage',
+      'blank-sent',
+      'checksum-lower-case',
+      'fields-missing',
+      'talker',
+      'identity-nine-digits',
+    ];
+    expect(mended(before, ...others.filter((id) => id !== fault))).toBe(before);
+  });
+
+  it.each([
+    ['talker', line('GPGLL,5620.0,N,00630.0,W,140412.00,A,A')],
+    ['talker', line('PCVDSC,1')],
+    ['talker', line('CVDSQ,1')],
+    ['identity-nine-digits', line('CDDSC,20,23299914,08,21,26,,,,,R,')],
+    ['identity-nine-digits', line('CDDSC,20,2329991420,08,21,26,232999142,,,,R,')],
+    ['identity-nine-digits', line('CDDSE,1,1,A,2329991420,04,232999142')],
+    ['identity-nine-digits', line('CDWPL,5620.0,N,00630.0,W,232999142')],
+    ['fields-missing', line('CDDSC,2329991420,20,00,,00,26,R')],
+    ['fields-missing', line(expansion)],
+    ['fields-missing', line(`${call},`)],
+    ['fields-missing', line(call)],
+    ['fields-missing', line('GPGLL,,,,,,V,N,')],
+  ] as const)('without the fault %s stays: %s', (fault, text) => {
+    expect(mend(text, { mend: [fault] })).toEqual({ output: text, changes: [] });
+  });
+
+  it('of two sentences has each mended, and what stands between stays', () => {
+    const one = line(call.replace('CD', 'CV')).trim();
+    expect(mended(`x${one}y${one}z\n`, 'talker')).toBe(`x${line(call).trim()}y${line(call).trim()}z\n`);
+  });
+
+  it('that is damaged passes, and the sound one behind it is mended', () => {
+    expect(mended(`$CVDSC,20*00${line(call.replace('CD', 'CV'))}`, 'talker')).toBe(
+      `$CVDSC,20*00${line(call)}`,
+    );
+  });
+
+  it('damaged by blanks passes unless that is to be mended', () => {
+    const text = line(call.replace('CD', 'CV')).replace('1562', '15 62');
+    expect(mended(text, 'talker')).toBe(text);
+    expect(mended(text, 'talker', 'blank-damage')).toBe(line(call));
+  });
+
+  it('keeps the blank that was sent when only something else is mended', () => {
+    expect(mended(line(call.replace('CD', 'CV').replace('B,E', 'B, E')), 'talker')).toBe(
+      line(call.replace('B,E', 'B, E')),
+    );
+  });
+
+  it('is numbered in its change', () => {
+    const { changes } = mend(`\r\n${other}${line(call.replace('CD', 'CV'))}`, { mend: ['talker'] });
+    expect(changes.map((change) => change.line)).toEqual([3]);
+  });
+
+  it('without its end is mended when the stream ends', () => {
+    const mender = createMender({ mend: ['talker'] });
+    expect(mender.push(line(call.replace('CD', 'CV')).trim())).toEqual({ output: '', changes: [] });
+    expect(mender.flush().output).toBe(line(call).trim());
+    expect(mender.flush()).toEqual({ output: '', changes: [] });
+    mender.push(`${line(call.replace('CD', 'CV')).trim()}\r`);
+    expect(mender.flush().output).toBe(`${line(call).trim()}\r`);
+  });
+
+  it('longer than 1024 characters passes as it is, and the next one is mended', () => {
+    const sound = line(call.replace('CD', 'CV'));
+    const long = (length: number): string => sound.trim() + 'x'.repeat(length - sound.trim().length);
+    expect(mended(`${long(1024)}\r\n`, 'talker')).toBe(`${line(call).trim()}${long(1024).slice(54)}\r\n`);
+    expect(mended(`${long(1025)}\r\n`, 'talker')).toBe(`${long(1025)}\r\n`);
+    expect(mended(`${long(5000)}\r\n${sound}`, 'talker')).toBe(`${long(5000)}\r\n${line(call)}`);
+    const mender = createMender({ mend: ['talker'] });
+    expect(mender.push(long(5000)).output).toBe(long(5000));
+    expect(mender.push(`${sound}${sound}`).output).toBe(`${sound}${line(call)}`);
+  });
+
+  it('of bytes is mended like text, however many come', () => {
+    const text = line(call.replace('CD', 'CV')).repeat(200);
+    expect(createMender({ mend: ['talker'] }).push(new TextEncoder().encode(text)).output).toBe(
+      line(call).repeat(200),
+    );
+  });
+});
+
+describe('an expansion that is late', () => {
+  const late: MenderOptions = { mend: ['expansion-late'] };
+
+  it('goes before what came between', () => {
+    const text = [line(call), other, '\r\n', 'noise\r\n', line(expansion), other];
+    const { output, changes } = mend(text.join(''), late);
+    expect(output).toBe([line(call), line(expansion), other, '\r\n', 'noise\r\n', other].join(''));
+    expect(changes).toEqual([
+      {
+        kind: 'moved',
+        line: 5,
+        faults: ['expansion-late'],
+        before: line(expansion).trim(),
+        after: line(expansion).trim(),
+      },
+    ]);
+  });
+
+  it('that is not late moves nothing', () => {
+    const text = line(call) + line(expansion) + other;
+    expect(mend(text, late)).toEqual({ output: text, changes: [] });
+  });
+
+  it('of two sentences is awaited to its last', () => {
+    const [one, two] = [1, 2].map((number) => line(`CDDSE,2,${number},A,2329991420,02,0125`)) as [
+      string,
+      string,
+    ];
+    expect(mended(line(call) + other + one + other + two, 'expansion-late')).toBe(
+      line(call) + one + two + other + other,
+    );
+    const mender = createMender(late);
+    expect(mender.push(line(call) + one + other).output).toBe(line(call) + one);
+    expect(mender.push(two).output).toBe(two + other);
+    expect(mender.push(other).output).toBe(other);
+  });
+
+  it('is not awaited when it was not announced, nor one of another station', () => {
+    expect(createMender(late).push(line(call.slice(0, -1)) + other).output).toBe(
+      line(call.slice(0, -1)) + other,
+    );
+    const stranger = line(expansion.replace('142', '563'));
+    expect(mended(line(call) + other + stranger + line(expansion), 'expansion-late')).toBe(
+      line(call) + line(expansion) + other + stranger,
+    );
+    expect(createMender(late).push(line(expansion) + other).output).toBe(line(expansion) + other);
+  });
+
+  it('is awaited for eight lines unless told otherwise', () => {
+    const isMoved = (lines: number, options: MenderOptions): boolean =>
+      mend(line(call) + other.repeat(lines) + line(expansion), options).changes.length === 1;
+    expect([8, 9].map((lines) => isMoved(lines, late))).toEqual([true, false]);
+    expect([2, 3].map((lines) => isMoved(lines, { ...late, mostHeld: 2 }))).toEqual([true, false]);
+    expect([0, 1].map((lines) => isMoved(lines, { ...late, mostHeld: 0 }))).toEqual([false, false]);
+  });
+
+  it('is not awaited beyond another call, a line too long, or the end', () => {
+    const alert = line('CDDSC,12,2329992180,,05,00,1561800627,1404,,,S,');
+    const mender = createMender(late);
+    expect(mender.push(line(call) + other + alert).output).toBe(line(call) + other + alert);
+    expect(mender.push(line(call) + other).output).toBe(line(call));
+    expect(mender.push(`${'x'.repeat(2000)}\r\n`).output).toBe(`${other}${'x'.repeat(2000)}\r\n`);
+    expect(mender.push(line(call) + other).output).toBe(line(call));
+    expect(mender.push('x'.repeat(2000)).output).toBe(other + 'x'.repeat(2000));
+    expect(mender.push(`\r\n${line(call)}${other}`).output).toBe(`\r\n${line(call)}`);
+    expect(mender.flush().output).toBe(other);
+  });
+
+  it('is only looked for when asked for', () => {
+    expect(createMender({}).push(line(call) + other).output).toBe(line(call) + other);
+  });
+});
+
+describe('a report written as what a display knows', () => {
+  const inserted = (text: string, options: MenderOptions = { reportAs: ['waypoint', 'target'] }): Change[] =>
+    mend(text, options).changes;
+
+  it('is told whole', () => {
+    const waypoint = line('CDWPL,5620.3300,N,00630.1200,W,232999142').trim();
+    expect(mend(line(call) + line(expansion), { reportAs: ['waypoint'] })).toEqual({
+      output: `${line(call)}${line(expansion)}${waypoint}\r\n`,
+      changes: [{ kind: 'inserted', line: 2, faults: [], before: null, after: waypoint }],
+    });
+  });
+
+  it('without decimals lies in the middle of where it may be, and without a time has none', () => {
+    expect(
+      inserted(line('CDDSC,20,2329991420,08,21,26,1562000630,8888,,,B,')).map(({ after }) => after),
+    ).toEqual([
+      line('CDWPL,5620.5000,N,00630.5000,W,232999142').trim(),
+      line('CDTLL,00,5620.5000,N,00630.5000,W,232999142,,T,').trim(),
+    ]);
+  });
+
+  it('has its time to the minute', () => {
+    expect(
+      inserted(line(call) + line(expansion), { reportAs: ['target'] }).map(({ after }) => after),
+    ).toEqual([line('CDTLL,00,5620.3300,N,00630.1200,W,232999142,140400.00,T,').trim()]);
+  });
+
+  it.each([
+    ['a call', line('CDDSC,20,2329991420,00,00,26,900072,,,,R,')],
+    ['an answer without a position', line('CDDSC,20,2329991420,08,21,26,,,,,B,')],
+    ['an answer of nobody', line('CDDSC,20,,08,21,26,1562000630,1404,,,B,')],
+    ['an answer whose decimals are awaited', line(call)],
+  ])('is not made of %s', (_, text) => {
+    expect(createMender({ reportAs: ['waypoint'] }).push(text).changes).toEqual([]);
+  });
+
+  it('is made once of what is sent again', () => {
+    const pair = line(call) + line(expansion);
+    expect(inserted(pair + pair)).toHaveLength(2);
+  });
+
+  it('gives a station the same number each time, another to another', () => {
+    const report = (station: string, time: string): string =>
+      line(`CDDSC,20,${station}0,08,21,26,1562000630,${time},,,B,`);
+    const text = report('232999142', '1404') + report('232999563', '1404') + report('232999142', '1405');
+    expect(inserted(text, { reportAs: ['target'] }).map(({ after }) => after.slice(7, 9))).toEqual([
+      '00',
+      '01',
+      '00',
+    ]);
+  });
+});
+
+describe('a count of lines that is none', () => {
+  it.each([-1, Number.NaN])('%d is refused', (mostHeld) => {
+    expect(() => createMender({ mostHeld })).toThrow(
+      new RangeError(`mostHeld: a count is needed, not ${mostHeld}`),
+    );
+  });
+});
