@@ -21,14 +21,15 @@ import { hostile } from './arbitrary.ts';
 import { updates } from './directory-arbitrary.ts';
 
 // Stations of the invented scenario.
-const sound: Directory = createDirectory([
+const stations: readonly StationUpdate[] = [
   { mmsi: '232999142', origin: 'typed', name: 'Tern of Ardle', callSign: '2zzt4', groups: ['023299905'] },
   { mmsi: '232999563', origin: 'imported', name: 'Pellinore', groups: ['023299905'], heardAt: 3000 },
   { mmsi: '023299905', origin: 'typed', name: 'Ardle Sailing Club' },
   { mmsi: '002329990', origin: 'typed', name: 'Skerra Coastguard', calledAt: 2000 },
   { mmsi: '232999218', origin: 'ais', name: 'BOUNTY OF LORN', heardAt: 5000 },
   { mmsi: '823299904', origin: 'heard', heardAt: 4000 },
-]);
+];
+const inTheSound = (): Directory => createDirectory(stations);
 const names = (stations: readonly { mmsi: string; name?: string }[]): readonly string[] =>
   stations.map(({ mmsi, name }) => name ?? mmsi);
 
@@ -36,6 +37,7 @@ const trust: readonly StationOrigin[] = ['typed', 'imported', 'ais', 'heard'];
 
 describe('a directory', () => {
   it('knows kind, upper-case call sign, groups and origins of a station', () => {
+    const sound = inTheSound();
     expect(stationOf(sound, '232999142')).toEqual({
       mmsi: '232999142',
       kind: 'ship',
@@ -99,6 +101,7 @@ describe('a directory', () => {
   });
 
   it('clears a text only by hand', () => {
+    const sound = inTheSound();
     const quiet = remember(sound, { mmsi: '232999142', origin: 'ais', name: '', callSign: '  ' });
     expect(quiet).toBe(sound);
     const cleared = stationOf(
@@ -126,6 +129,7 @@ describe('a directory', () => {
   });
 
   it('keeps the latest time only', () => {
+    const sound = inTheSound();
     const later = remember(sound, { mmsi: '232999563', origin: 'heard', heardAt: 1000, calledAt: 1 });
     expect(stationOf(later, '232999563')).toMatchObject({ heardAt: 3000, calledAt: 1 });
   });
@@ -152,6 +156,7 @@ describe('finding', () => {
     ['8232', ['823299904']],
     ['nobody', []],
   ])('%s finds %j', (query, found) => {
+    const sound = inTheSound();
     expect(names(findStations(sound, query))).toEqual(found);
   });
 
@@ -177,6 +182,7 @@ describe('finding', () => {
   });
 
   it('finds all for a blank, and each by its name, its digits and pieces of them', () => {
+    const sound = inTheSound();
     expect(findStations(sound, ' ')).toHaveLength(6);
     fc.assert(
       fc.property(updates, fc.nat(), fc.nat(8), fc.nat(8), (list, pick, from, to) => {
@@ -193,6 +199,7 @@ describe('finding', () => {
   });
 
   it('shows a name or grouped digits', () => {
+    const sound = inTheSound();
     expect(nameOf(sound, '232999142')).toBe('Tern of Ardle');
     expect(nameOf(sound, '823299904')).toBe('8 232 99904');
     for (const name of [...hostile, 'MMSI 232999871', '2329998710', ''])
@@ -200,6 +207,7 @@ describe('finding', () => {
   });
 
   it('lists members, and stations lately heard and called', () => {
+    const sound = inTheSound();
     expect(names(membersOf(sound, '023299905'))).toEqual(['Tern of Ardle', 'Pellinore']);
     expect(names(recentlyHeard(sound))).toEqual(['BOUNTY OF LORN', '823299904', 'Pellinore']);
     expect(membersOf(sound, '023299906')).toEqual([]);
@@ -210,12 +218,14 @@ describe('finding', () => {
 
 describe('changing', () => {
   it('forgets a station, leaves a group', () => {
+    const sound = inTheSound();
     expect(stationOf(forget(sound, '232999142'), '232999142')).toBeUndefined();
     expect(forget(sound, '232000000')).toBe(sound);
     expect(names(membersOf(leaveGroup(sound, '232999142', '023299905'), '023299905'))).toEqual(['Pellinore']);
   });
 
   it('leaves out the longest silent of the merely heard, and no other', () => {
+    const sound = inTheSound();
     expect(trimDirectory(sound, 6)).toBe(sound);
     expect(names(trimDirectory(sound, 5).stations)).not.toContain('823299904');
     expect(names(trimDirectory(sound, 5).stations)).toContain('BOUNTY OF LORN');
