@@ -212,6 +212,25 @@ describe('an option that is none', () => {
 });
 
 describe('a reading', () => {
+  it('was received when the caller says, else the TAG block, else the stream, else the option', () => {
+    const text = line('GPVTG,,T,,M,,N,,K,N');
+    const tagged = `\\c:1767225600*${checksumOf('c:1767225600')}\\${text}`;
+    const clock = line('GPZDA,140412.00,02,01,2026,00,00');
+    const last = (log: string, at?: number, options?: ReaderOptions): unknown =>
+      createSentenceReader(options).push(log, at).at(-1)?.at;
+    expect(last(clock + tagged, 5, { now: 7 })).toBe(5);
+    expect(last(clock + tagged, undefined, { now: 7 })).toBe(1_767_225_600_000);
+    expect(last(clock + text, undefined, { now: 7 })).toBe(Date.UTC(2026, 0, 2, 14, 4, 12));
+    expect(last(text, undefined, { now: 7 })).toBe(7);
+    expect(last(text)).toBeNull();
+  });
+
+  it('of a query or a maker is never own position, a clock, AIS or a waypoint', () => {
+    for (const body of ['PRMC,1', 'PGGLL,1', 'PZDA,1', 'CDWPQ,1', 'PAVDM,1']) {
+      expect([body, readSentences(line(body))[0]?.kind]).toEqual([body, 'other']);
+    }
+  });
+
   it('of a call is told whole', () => {
     const text = line(report);
     const [reading] = readSentences(text, { own: '232999871', now: Date.UTC(2026, 5, 1, 14, 10) });

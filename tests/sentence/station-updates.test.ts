@@ -32,6 +32,19 @@ describe('what readings tell a directory', () => {
     ).toEqual([]);
   });
 
+  it('is no more than was heard', () => {
+    const heard = line('CDDSC,20,2329995630,00,00,26,900072,,,,R,');
+    const silent = line('CDDSC,20,,00,00,26,900072,,,,R,');
+    const placed = ais('1', { message: 1, mmsi: 232_999_142 });
+    expect(stationUpdates(readSentences(heard + silent + placed + line('GPVTG,,T,,M,,N,,K,N')))).toEqual([
+      { mmsi: '232999563', origin: 'heard' },
+      { mmsi: '232999142', origin: 'ais' },
+    ]);
+    expect(stationUpdates(readSentences(heard, { now: 999.6 }))).toEqual([
+      { mmsi: '232999563', origin: 'heard', heardAt: 1000 },
+    ]);
+  });
+
   it('is always fit to be remembered', () => {
     fc.assert(
       fc.property(
