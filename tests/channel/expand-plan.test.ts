@@ -127,6 +127,8 @@ describe('the designators of a row', () => {
     ['22A', ['1022'], '1022', 157_100, 157_100],
     ['1022', ['22A'], '1022', 157_100, 157_100],
     ['22A=Liaison=1022', ['Liaison', '1022'], '1022', 157_100, 157_100],
+    ['07A', ['1007'], '1007', 156_350, 156_350],
+    ['1007', ['07A'], '1007', 156_350, 156_350],
     ['2078', ['78B'], '2078', 161_525, 161_525],
     ['78B', ['2078'], '2078', 161_525, 161_525],
     // 2006 has no letter form (RR Appendix 18, from memory).
@@ -152,8 +154,8 @@ describe('the designators of a row', () => {
 
   it('come out in order of number, one leg behind the pair, names last as the table has them', () => {
     expect(
-      names(row('M@157850,60,2022,Pier 22@157100'), row('AIS 1@161975,22A,02,22'), row('0@156000')),
-    ).toEqual(['02', '22', '22A', '2022', '60', 'M', 'Pier 22', 'AIS 1', '0']);
+      names(row('22 North@157100,60,2022,Pier 22@157100'), row('AIS 1@161975,22A,02,22'), row('0@156000')),
+    ).toEqual(['02', '22', '22A', '2022', '60', '22 North', 'Pier 22', 'AIS 1', '0']);
     expect(names(row('22B,22A,23,22'))).toEqual(['22', '22A', '22B', '23']);
   });
 

@@ -271,14 +271,18 @@ describe('the order of channels that serve (D-channel-10; the plans here are inv
 
   it('goes by the least any plan says before what the plans say together', () => {
     expect(
-      order(planOf({ '09': 'preferred', '10': 'allowed' }), planOf({ '09': 'restricted', '10': 'allowed' })),
+      order(
+        planOf({ '09': 'preferred', '10': 'allowed' }),
+        planOf({ '09': 'preferred', '10': 'allowed' }),
+        planOf({ '09': 'restricted', '10': 'allowed' }),
+      ),
     ).toBe('10 09');
   });
 
-  it('then by what the plans say together', () => {
+  it('then by what the plans say together, before 72', () => {
     expect(
-      order(planOf({ '09': 'allowed', '10': 'preferred' }), planOf({ '09': 'allowed', '10': 'allowed' })),
-    ).toBe('10 09');
+      order(planOf({ '10': 'preferred', '72': 'allowed' }), planOf({ '10': 'allowed', '72': 'allowed' })),
+    ).toBe('10 72');
   });
 
   it('then 72, then channels for ships alone under every plan, then by number', () => {
