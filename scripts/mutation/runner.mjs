@@ -1,5 +1,5 @@
 // A test runner for Stryker: one room's test files, bundled and run in the runner's own process.
-import { readdirSync, readFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
@@ -27,6 +27,9 @@ const stryker = () => {
 class RoomTests {
   /** id → test */
   #tests = new Map();
+  #files = [];
+  #bundle = join('out', `mutation-${process.pid}`);
+  #copies = 0;
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -34,26 +37,35 @@ class RoomTests {
 
   async init() {
     const folder = join('tests', process.env.ROOM);
-    const files = readdirSync(folder).filter((file) => file.endsWith('.test.ts'));
-    const outdir = join('out', `mutation-${process.pid}`);
+    this.#files = readdirSync(folder).filter((file) => file.endsWith('.test.ts'));
     await build({
       absWorkingDir: process.cwd(),
-      entryPoints: files.map((file) => join(folder, file)),
+      entryPoints: this.#files.map((file) => join(folder, file)),
       bundle: true,
       splitting: true,
       format: 'esm',
       platform: 'node',
       target: 'node20',
       packages: 'external',
-      outdir,
+      outdir: this.#bundle,
       outExtension: { '.js': '.mjs' },
       logLevel: 'error',
       plugins: [{ name: 'test-interface', setup: standIn }],
     });
     fc.configureGlobal({ ...fc.readConfigureGlobal(), seed: 20260814 });
-    for (const file of files) {
+    await this.#load();
+  }
+
+  /** Loads tests and room anew, from a copy: what was loaded stays loaded, with whatever a mutant left in it. */
+  async #load() {
+    this.#copies += 1;
+    const folder = `${this.#bundle}-${this.#copies}`;
+    cpSync(this.#bundle, folder, { recursive: true });
+    collected.length = 0;
+    this.#tests.clear();
+    for (const file of this.#files) {
       beginFile(file);
-      await import(pathToFileURL(join(outdir, basename(file).replace(/\.ts$/, '.mjs'))).href);
+      await import(pathToFileURL(join(folder, basename(file).replace(/\.ts$/, '.mjs'))).href);
     }
     for (const test of collected) this.#tests.set(`${test.file}: ${test.name}`, test);
   }
@@ -74,19 +86,28 @@ class RoomTests {
     return { status: DryRunStatus.Complete, tests: results, mutantCoverage: ns.mutantCoverage };
   }
 
-  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+  async mutantRun(options) {
+    const result = await this.#tryMutant(options);
+    const failed = result.tests?.at(-1);
+    if (failed?.status !== TestStatus.Failed) return toMutantRunResult(result);
+    // A test that fails without a mutant too has met what an earlier one left behind, which says nothing of this one.
+    const without = await attempt(failed.id, this.#tests.get(failed.id));
+    if (without.status === TestStatus.Success) return toMutantRunResult(result);
+    await this.#load();
+    return toMutantRunResult(await this.#tryMutant(options));
+  }
+
+  async #tryMutant({ activeMutant, testFilter, hitLimit }) {
     const ns = stryker();
     Object.assign(ns, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
-    const results = [];
+    const tests = [];
     for (const id of testFilter ?? this.#tests.keys()) {
       const result = await attempt(id, this.#tests.get(id));
-      results.push(result);
+      tests.push(result);
       if (result.status === TestStatus.Failed) break;
     }
-    ns.activeMutant = undefined;
-    return toMutantRunResult(
-      determineHitLimitReached(ns.hitCount, hitLimit) ?? { status: DryRunStatus.Complete, tests: results },
-    );
+    Object.assign(ns, { activeMutant: undefined, hitLimit: undefined });
+    return determineHitLimitReached(ns.hitCount, hitLimit) ?? { status: DryRunStatus.Complete, tests };
   }
 }
 
