@@ -114,9 +114,9 @@ function doubtAboutOwn(identity: Identity, station: Station): string | undefined
           ? 'Own identity begins with 2359, as a rule a UK portable set: see the licence'
           : undefined;
       }
-      return station === 'handheld' && !ukPortable
-        ? 'Own identity is a ship: whether a hand-held set may carry it differs between countries, see the licence'
-        : undefined;
+      return ukPortable
+        ? undefined
+        : 'Own identity is a ship: whether a hand-held set may carry it differs between countries, see the licence';
     case 'handheld':
       return station === 'fixed' ? 'Own identity is for a hand-held set, this set is fixed' : undefined;
     case 'craft':

@@ -92,6 +92,8 @@ describe('what readDirectoryJson tells', () => {
 
   it.each([
     ['hello', "'hello'"],
+    ['{"kind":"log","stations":[]}', `'{"kind":"log","stations":[]}'`],
+    ['{"kind":"directory"}', `'{"kind":"directory"}'`],
     [7, 'number'],
     [['{"kind":"directory","stations":[]}'], 'object'],
   ])('about %j, which is no stored directory', (text, received) => {

@@ -82,6 +82,11 @@ describe('what parseIdentity tells', () => {
     ]);
   });
 
+  it('about blanks around an identity, in a text of at most 200 characters', () => {
+    expect(told('232999871'.padStart(200))).toMatchObject([{ code: 'identity-blanks' }]);
+    expect(told('232999871'.padStart(201))).toMatchObject([{ code: 'identity-too-long' }]);
+  });
+
   it('about two numbers, once for each', () => {
     expect(told('232999871/232999142').map(({ message }) => message)).toEqual([
       'Identity holds two numbers; 232999871 may be meant',
