@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { charactersFromSets } from '../../src/burst/expansion.ts';
 import {
   decodeBits,
   decodeSoft,
   decodeStream,
   decodeSymbolMetrics,
   encodeCall,
+  encodeSymbol,
 } from '../../src/burst/index.ts';
+import { streamOf } from '../../src/burst/sequence.ts';
 import {
   callFromFields,
   callToFields,
@@ -140,6 +143,29 @@ describe('a call that cannot be sent', () => {
     const { call: lacking } = callFromFields({ ...callToFields(whole), ...gone });
     expect(lacking.kind).toBe(whole.kind);
     expect(() => encodeCall(lacking)).toThrow(new RangeError(`the call cannot be sent without ${names}`));
+  });
+
+  it.each([
+    [
+      [{ specifier: 106, symbols: [], text: 'MERROW' }],
+      'expansion set 106 holds text, which has no agreed symbols',
+    ],
+    [[{ specifier: 100, symbols: [41, null, 90, 70] }], 'expansion set 100 holds an unreadable symbol'],
+  ])('says which set of its expansion has no symbols: %j', (sets, message) => {
+    expect(() => charactersFromSets(sets)).toThrow(new RangeError(message));
+  });
+
+  it('takes a set with text and symbols, and one without either', () => {
+    const sets = [
+      { specifier: 106, symbols: [0, 4], text: 'as received' },
+      { specifier: 101, symbols: [] },
+    ];
+    expect(charactersFromSets(sets)).toEqual([106, 0, 4, 101]);
+  });
+
+  it('has symbols from 0 to 127, and one at least', () => {
+    expect(() => encodeSymbol(128)).toThrow(new RangeError('a symbol is an integer from 0 to 127, not 128'));
+    expect(() => streamOf([])).toThrow(new RangeError('a call has at least one character'));
   });
 
   it.each([
