@@ -307,6 +307,24 @@ describe('what a call shows by itself', () => {
   });
 });
 
+describe('the older layout', () => {
+  it('is one fault, and its fields are not taken for others', () => {
+    expect(ids(['CDDSC,2329992180,12,12,05,00,1562000630,S'])).toEqual(['legacy-layout']);
+    expect(ids(['CDDSC,2329991420'])).toEqual(['legacy-layout']);
+  });
+});
+
+describe('an expansion too many', () => {
+  it('is late only when its call had none', () => {
+    const [call = '', expansion = ''] = reply('1562000630', '33001200');
+    expect(ids([call, expansion, expansion])).toEqual(['expansion-mismatch']);
+    expect(ids([call, ...Array<string>(30).fill(own), expansion])).toEqual([
+      'expansion-missing',
+      'expansion-late',
+    ]);
+  });
+});
+
 describe('the whole of a stream', () => {
   const damaged = (difference: number, bodies: readonly string[]): string =>
     bodies

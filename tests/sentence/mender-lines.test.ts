@@ -115,6 +115,14 @@ describe('a line', () => {
     );
   });
 
+  it.each(['\r\n', '\n', '\r', '\n\r'])('keeps its end %j', (end) => {
+    const [before, after] = [line(call.replace('CD', 'CV')).trim(), line(call).trim()];
+    expect(mended(`${before}${end}${before}${end}${end}`, 'talker')).toBe(
+      `${after}${end}${after}${end}${end}`,
+    );
+    expect(createMender({ mend: ['talker'] }).push(`${before}${end}x`).output).toBe(`${after}${end}`);
+  });
+
   it('is numbered in its change', () => {
     const { changes } = mend(`\r\n${other}${line(call.replace('CD', 'CV'))}`, { mend: ['talker'] });
     expect(changes.map((change) => change.line)).toEqual([3]);

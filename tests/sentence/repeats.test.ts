@@ -181,6 +181,21 @@ describe('waiting for an expansion', () => {
     });
   });
 
+  it('is never ended by another last digit of the identity', () => {
+    const of = (digit: number, text: string): string => text.replace('1420', `142${digit}`);
+    const pair = (one: number, other: number): boolean =>
+      isFine(
+        readSentences(line(of(one, `${report}E`)) + line(of(other, 'CDDSE,1,1,A,2329991420,00,33001200'))),
+      );
+    expect([pair(0, 0), pair(3, 3), pair(3, 0), pair(0, 3), pair(1, 3)]).toEqual([
+      true,
+      true,
+      false,
+      false,
+      false,
+    ]);
+  });
+
   it('goes to the latest of two calls of a station, and then to the earlier', () => {
     const later = line(`${report.replace('1404', '1405')}E`);
     const readings = readSentences(call + later + expansion);

@@ -44,10 +44,7 @@ export function addCallFaults(reading: CallReading, context: CallContext, collec
 
   for (const notice of reading.notices) {
     const id = BY_NOTICE.get(notice.code);
-    // The older layout has seven fields by right.
-    if (id !== undefined && !(id === 'fields-missing' && legacy)) {
-      add(id, 'certain', fieldOf(notice), seenIn(notice, reading));
-    }
+    if (id !== undefined) add(id, 'certain', fieldOf(notice), seenIn(notice, reading));
   }
   if (reading.talker !== 'CD') add('talker', 'possible', null, reading.talker);
   if (!legacy) addFieldFaults(reading, texts, add);
