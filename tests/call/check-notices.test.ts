@@ -13,6 +13,7 @@ import {
   composeGroupCall,
   composeIndividualAcknowledgement,
   composeIndividualCall,
+  composePositionReply,
   composeTestCall,
   composeUnableToComply,
 } from '../../src/call/index.ts';
@@ -325,7 +326,14 @@ describe('where a finding is', () => {
     const group = composeGroupCall({ from: merrow, to: club, channel: '77' });
     expect(places({ ...group, to: { kind: 'group', mmsi: coast } })).toEqual([['identity-use', 'to']]);
     expect(places({ ...relay, from: coast, distressed: club })).toEqual([['identity-use', 'distressed']]);
-    expect(places({ ...hail, from: club })).toEqual([['identity-use', 'from']]);
+    for (const equipmentClass of [undefined, 'D', 'M'] as const)
+      expect(
+        checkCall({ ...composeTestCall({ from: merrow, to: tern }), from: club }, { equipmentClass })[0],
+      ).toMatchObject({
+        code: 'identity-use',
+        at: ['from'],
+      });
+    expect(checkCall({ ...hail, from: '823299904' }, { equipmentClass: 'D' })[0]?.at).toEqual(['from']);
   });
 
   it('and no identity is taken for an area, though its digits could be one', () => {
@@ -338,6 +346,12 @@ describe('where a finding is', () => {
     expect(codes(composeDistressAcknowledgement({ from: coast, about: alert }))).toEqual([]);
     const unsaid = composeDistressAcknowledgement({ from: coast, about: alert });
     expect(codes({ ...unsaid, from: null })).toEqual([]);
+  });
+});
+
+describe('a position', () => {
+  it('is missed in a distress, and in no reply of a station that has none', () => {
+    expect(codes(composePositionReply({ from: merrow, to: tern }))).toEqual([]);
   });
 });
 
@@ -391,6 +405,13 @@ describe('telecommands', () => {
     for (const communication of ['teleprinter-arq', 'morse'] as const)
       expect(codes({ ...hail, communication, remark })).not.toContain('call-remark-misplaced');
     expect(codes({ ...urgent, communication: null })).toEqual(['call-remark-misplaced']);
+  });
+
+  it('a reason stands in an answer of the telephone service that cannot comply', () => {
+    const dialled = composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' });
+    const refused = { ...dialled, communication: 'unable-to-comply', remark: 'busy', end: 'answer' } as const;
+    expect(codes(refused)).not.toContain('call-reason-misplaced');
+    expect(codes({ ...refused, communication: 'data' })).toContain('call-reason-misplaced');
   });
 
   it('other second telecommands stand with any', () => {

@@ -354,6 +354,11 @@ describe('who speaks, to whom, and where', () => {
     expect(says(answering)[0]).toBe('Merrow, THIS IS Tern of Ardle, Tern of Ardle, OVER');
   });
 
+  it('the other station answers a radio check', () => {
+    const { lines } = made({ kind: 'radio-check', to: tern, channel: '72' });
+    expect(lines.map((line) => line.who ?? 'own')).toEqual(['own', 'own', 'own', 'own', 'other', 'own']);
+  });
+
   it('telephony by another name, or by none, is speech too', () => {
     for (const communication of ['telephony-j3e', null] as const)
       expect(made({ ...hail, communication }).title).toBe('First words: the caller begins');

@@ -83,7 +83,7 @@ function placeCautions(call: { readonly position: unknown }): Caution[] {
   return [call.position === null ? UNKNOWN : COARSE];
 }
 
-function isDistress({ format, category, telecommand1, distressed, nature }: CallFields): boolean {
-  const says = format === 112 || category === 112 || telecommand1 === 110 || telecommand1 === 112;
+function isDistress({ category, telecommand1, distressed, nature }: CallFields): boolean {
+  const says = category === 112 || telecommand1 === 110 || telecommand1 === 112;
   return says || distressed !== null || nature !== null;
 }
