@@ -90,7 +90,7 @@ export function fieldsFromCharacters(characters: Symbols): CallFields {
   const head = format === ALL_SHIPS ? HEAD : ADDRESSED_HEAD;
   const headLength = format === ALL_SHIPS ? 7 : 12;
   const body = message.slice(headLength);
-  return cut(start, message, body.length === 0 ? head : [...head, ...bodyCuts(format, message, body)]);
+  return cut(start, message, [...head, ...bodyCuts(format, message, body)]);
 }
 
 /**

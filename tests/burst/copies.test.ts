@@ -88,6 +88,7 @@ describe('copies of a call', () => {
     for (const position of positions)
       expect(report(withWords(stream, [position], () => null)).sources[END]).toBe('one-copy');
     expect(report(withWords(stream, positions.slice(1), () => null)).sources[END]).toBe('one-copy');
+    expect(report(withWords(stream, positions.slice(0, 2), () => null)).sources[END]).toBe('one-copy');
     const { sources, asSent } = report(withWords(stream, positions, () => null));
     expect([sources[END], asSent]).toEqual(['repaired', false]);
   });

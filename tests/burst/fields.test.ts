@@ -19,6 +19,11 @@ const rows: Row[] = [
   ['a format specifier alone', [112], { format: 112 }],
   ['a format specifier and an end', [112, 127], { format: 112, end: 127 }],
   ['an unknown format specifier', [99, 1, 2, 127], { format: 99, rest: [1, 2], end: 127 }],
+  [
+    'an unknown format specifier with much behind it',
+    [99, ...friend, 108, ...own, 100, 126, ...channel, 127],
+    { format: 99, rest: [...friend, 108, ...own, 100, 126, ...channel], end: 127 },
+  ],
   ['no format specifier', [null, 1, 2, 127], { format: null, rest: [1, 2], end: 127 }],
   ['an alert cut off behind its sender', [112, ...lost, 127], { format: 112, self: lost, end: 127 }],
   ['an alert cut off in its sender', [112, 23, 29, 127], { format: 112, rest: [23, 29], end: 127 }],
@@ -286,6 +291,13 @@ describe('the fields of a call', () => {
   ])('keep an unread symbol that nothing follows in the rest: %s', (_, characters, fields) => {
     expect(fieldsFromCharacters(characters)).toEqual({ ...emptyFields, ...fields, rest: [null], end: 117 });
     expect(charactersFromFields(fieldsFromCharacters(characters))).toEqual(characters);
+  });
+
+  it('keep several unread symbols in a row that nothing follows in the rest', () => {
+    const characters = [120, ...friend, 108, ...own, null, null, 117];
+    const fields = fieldsFromCharacters(characters);
+    expect(fields).toEqual({ ...emptyFields, ...toShip, rest: [null, null], end: 117 });
+    expect(charactersFromFields(fields)).toEqual(characters);
   });
 
   it.each<[string, Partial<CallFields>, Symbols]>([
