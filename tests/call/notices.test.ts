@@ -271,3 +271,56 @@ describe('nothing is said of', () => {
     expect(said(from, change)).toEqual([]);
   });
 });
+
+describe('each place of a finding', () => {
+  const found = (from: string, change: Partial<CallFields>) =>
+    said(from, change).map(({ code, at, message }) => `${code} ${at.join()}: ${message}`);
+
+  it('a symbol for "no information" where a category or a nature is wanted', () => {
+    expect(found('test-call', { category: 126 })).toEqual([
+      'call-symbol-unknown category: Category: symbol 126 has no name in the tables',
+    ]);
+    expect(found('distress-alert-full', { nature: 126 })).toEqual([
+      'call-symbol-unknown nature: Nature of distress: symbol 126 has no name in the tables',
+    ]);
+  });
+
+  it('a tenth digit in any of the three identities, and no other difference in them', () => {
+    const tenth = 'the tenth digit of an identity is 0 for a station';
+    expect(found('individual-routine-request', { address: [20, 80, 0, 20, 21] })).toEqual([
+      `call-tenth-digit address: Address: ${tenth}`,
+    ]);
+    expect(found('distress-acknowledgement', { distressed: [25, 20, 0, 10, 11] })).toEqual([
+      `call-tenth-digit distressed: Ship in distress: ${tenth}`,
+    ]);
+    for (const self of [
+      [25, 20, 0, 10],
+      [25, 20, 0, 10, 10, 0],
+    ])
+      expect(found('individual-routine-request', { self })).toEqual([
+        'call-field-unread self: Self-identification: not in the form of the tables, kept as received',
+      ]);
+  });
+
+  it('an address in a relay to all ships, which has none', () => {
+    const relay = { telecommand1: 112, address: [20, 80, 0, 20, 20] };
+    expect(found('distress-acknowledgement', relay)).toEqual([
+      'call-field-unexpected address: Address: not part of this call, kept as received',
+    ]);
+  });
+
+  it('a second channel element that is none, or that does not belong', () => {
+    expect(found('individual-routine-request', { transmit: [90, 0] })).toEqual([
+      'call-field-unread transmit: Second frequency or channel element: not in the form of the tables, kept as received',
+    ]);
+    expect(found('position-reply', { transmit: [126, 126, 126] })).toEqual([
+      'call-field-unexpected transmit: Second frequency or channel element: not part of this call, kept as received',
+    ]);
+  });
+
+  it('an end of sequence that was not read', () => {
+    expect(found('test-call', { end: null })).toEqual([
+      'call-end-unusual end: End of sequence: acknowledgement-requested is usual in this call, got none',
+    ]);
+  });
+});
