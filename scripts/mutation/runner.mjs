@@ -31,8 +31,9 @@ class RoomTests {
   #bundle = join('out', `mutation-${process.pid}`);
   #copies = 0;
 
+  /** Static mutants are not tried, so every other finds tests and room loaded without one: no new process is needed. */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async init() {
