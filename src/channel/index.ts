@@ -30,6 +30,7 @@ export { frequencyOf } from './frequency-of.ts';
 
 /* Which channel to name in a call. */
 
+export { barredEverywhere } from './barred-everywhere.ts';
 export type { WorkingPurpose } from './purpose.ts';
 export { checkWorkingChannel, mayPropose } from './working-channel.ts';
 export type { RuledOutChannel, WorkingChannel, WorkingChannels } from './working-channels.ts';

@@ -25,15 +25,19 @@ export const PURPOSE_WORDS: { readonly [purpose in WorkingPurpose]: string } = {
   safety: 'distress, urgency and safety traffic',
 };
 
+/** Throws on a purpose that is none of them. */
+export function wantPurpose(purpose: WorkingPurpose): void {
+  if (Object.hasOwn(PURPOSE_WORDS, purpose)) return;
+  throw new RangeError(
+    `purpose: one of ${Object.keys(PURPOSE_WORDS).join(', ')} is needed, not '${purpose}'`,
+  );
+}
+
 /** How the plan ranks a channel for a purpose, by its uses alone. */
 export function fitnessFor(channel: Channel, purpose: WorkingPurpose): Fitness {
   if (purpose === 'intership-non-commercial') return channel.intership.nonCommercial;
   if (purpose === 'intership-commercial') return channel.intership.commercial;
-  if (!Object.hasOwn(USES, purpose)) {
-    throw new RangeError(
-      `purpose: one of ${Object.keys(PURPOSE_WORDS).join(', ')} is needed, not '${purpose}'`,
-    );
-  }
+  wantPurpose(purpose);
   const { first, also, unless } = USES[purpose];
   const serves = (uses: readonly ChannelUse[]) => channel.uses.some((use) => uses.includes(use));
   if (serves(unless) || !(serves(first) || serves(also))) return 'no';

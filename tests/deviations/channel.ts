@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { canadaPlan } from '../../src/channel/canada.ts';
 import {
+  barredEverywhere,
   channelFromDigits,
   channelToDigits,
   findChannel,
@@ -86,5 +87,13 @@ export const deviations: Record<string, () => void> = {
   'D-channel-11': () => {
     expect(valueOf(findChannel(internationalPlan, '78A')).designator).toBe('1078');
     expect(valueOf(findChannel(canadaPlan, '2021')).designator).toBe('21B');
+  },
+  'D-channel-12': () => {
+    for (const digits of ['70', '75', '76', '2006', '2087', '2088', '2027', '2028', '1024', '2086'])
+      expect(barredEverywhere(digits, 'safety'), digits).not.toBeNull();
+    expect(barredEverywhere('16', 'intership-commercial')).not.toBeNull();
+    expect(barredEverywhere('16', 'safety')).toBeNull();
+    for (const digits of ['24', '86', '1027', '2078'])
+      expect(barredEverywhere(digits, 'ship-to-coast'), digits).toBeNull();
   },
 };
