@@ -100,6 +100,14 @@ function positionItem({ timers }: StationSettings, { now, fix }: SetupObservatio
   }
   const age = now - fix.at;
   const minutes = Math.floor(age / 60_000);
+  if (age < 0) {
+    return {
+      ...item,
+      status: 'not-ready',
+      finding: 'The position is of a time to come',
+      toDo: 'Set the clock to UTC, or enter the position anew',
+    };
+  }
   if (fix.source === 'instrument' && age < 60_000) {
     return { ...item, status: 'ready', finding: 'Position comes from the receiver', toDo: null };
   }
@@ -178,6 +186,14 @@ function testItem({ testAnsweredAt, now }: SetupObservations): SetupItem {
     };
   }
   const days = Math.floor((now - testAnsweredAt) / 86_400_000);
+  if (days < 0) {
+    return {
+      ...item,
+      status: 'not-ready',
+      finding: 'A test call was answered at a time to come',
+      toDo: 'Set the clock to UTC, and test again',
+    };
+  }
   return { ...item, status: 'ready', finding: `A test call was answered ${days} days ago`, toDo: null };
 }
 

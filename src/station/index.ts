@@ -16,12 +16,12 @@
  * @packageDocumentation
  */
 export {
-  type AdviceStep,
   adviseOnDistress,
   type DistanceToDistress,
   type DistressAdvice,
-  type Permission,
-} from './advice.ts';
+} from './advice/advise.ts';
+export type { Permission } from './advice/permission.ts';
+export type { AdviceStep } from './advice/step.ts';
 export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
 export { extendWatchLog, type LogEntry, type WatchLog } from './log/watch-log.ts';
@@ -45,6 +45,7 @@ export type {
   CallerPolicy,
   Policy,
   PolicySubject,
+  SettingsChange,
   SettingsInput,
   StationSettings,
 } from './state/settings.ts';

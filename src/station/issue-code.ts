@@ -13,8 +13,22 @@ export const STATION_ISSUE_CODES = [
   },
   { code: 'station-address-missing', meaning: 'the call says for nobody that it could be sent to' },
   { code: 'station-call-to-itself', meaning: 'the call is addressed to this very station' },
-  { code: 'station-relay-reason', meaning: 'a ship relays on VHF in two cases only, and neither was named' },
-  { code: 'station-channel-form', meaning: 'no working channel in ITU-R M.1084 digits, or channel 70' },
+  {
+    code: 'station-relay-reason',
+    meaning:
+      'a ship relays on VHF only for a vessel that cannot alert herself and needs more help: both are vouched for',
+  },
+  { code: 'station-channel-form', meaning: 'no channel that a call can name' },
+  {
+    code: 'station-channel-barred',
+    meaning: 'no such talk may be on that channel in any waters: 70 and 16 among them',
+  },
+  { code: 'station-reason-missing', meaning: 'a refusal gives one of ten reasons' },
+  {
+    code: 'station-settings-form',
+    meaning: 'a setting has a value that it cannot have; all stay as they were',
+  },
+  { code: 'station-event-form', meaning: 'the event is none that a station knows, or lacks a part' },
   { code: 'station-alert-in-hand', meaning: 'there is an own distress already' },
   { code: 'station-no-alert', meaning: 'there is no own distress' },
   { code: 'station-no-such-dialogue', meaning: 'no dialogue has that number; it may have ended' },

@@ -1,5 +1,6 @@
 import type { Effect } from './state/effect.ts';
 import type { SendFailedEvent, SentEvent, StationEvent } from './state/event.ts';
+import { malformationOf } from './state/event-form.ts';
 import { nextWake, type StationState } from './state/state.ts';
 import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './turn/act.ts';
 import { beginCall } from './turn/begin-call.ts';
@@ -56,6 +57,11 @@ export function step(state: StationState, event: StationEvent): Step {
     transitions: [],
     clause: null,
   };
+  const wrong = malformationOf(event);
+  if (wrong !== null) {
+    reject(turn, null, 'station-event-form', `Event: ${wrong}`);
+    return { state, effects: turn.effects, transitions: [] };
+  }
   moveClock(turn, event.at);
   const newest = turn.state.nextDialogue;
   agePosition(turn);

@@ -84,7 +84,9 @@ export const deviations: Record<string, () => void> = {
     radio.give({ kind: 'call', call: composeIndividualCall({ from: own, to: friend, channel: '72' }) });
     expect(radio.onAir).toBeNull();
     radio.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
-    expect(radio.onAir?.call.kind).toBe('test-call');
+    expect(radio.onAir).toBeNull();
+    radio.give({ kind: 'call', call: composeIndividualCall({ from: own, to: coast, category: 'safety' }) });
+    expect(radio.onAir?.call).toMatchObject({ category: 'safety' });
   },
   'D-station-10': () => {
     for (const [verdict, phase] of [

@@ -94,4 +94,10 @@ describe('the set-up check', () => {
     const seen = statusOf({ mmsi: own }, { testAnsweredAt: null, replyOnPlotter: null });
     expect(seen).toMatchObject({ 'test-call': 'unknown', plotter: 'unknown' });
   });
+
+  it('finds instants to come, which no clock that is right has seen', () => {
+    const fix = { ...(good.fix as NonNullable<typeof good.fix>), at: now + 10 * MINUTE };
+    expect(statusOf({ mmsi: own }, { fix }).position).toBe('not-ready');
+    expect(statusOf({ mmsi: own }, { testAnsweredAt: now + MINUTE })['test-call']).toBe('not-ready');
+  });
 });

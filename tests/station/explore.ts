@@ -12,7 +12,7 @@ import {
   transitionTable,
 } from '../../src/station/index.ts';
 import { nextRandom } from '../../src/station/state/random.ts';
-import { callToStart, coast, friend, heardCall, own } from './happenings.ts';
+import { bothGrounds, callToStart, coast, friend, heardCall, own } from './happenings.ts';
 import type { Happening } from './radio.ts';
 
 const automatic = {
@@ -29,8 +29,8 @@ const settings: readonly SettingsInput[] = [
   { mmsi: own, equipment: 'D', groups: ['023299905'] },
   { mmsi: own, equipment: 'A', tuning: 'by-hand', policies: automatic },
   { mmsi: own, equipment: 'A', groups: ['023299905'], policies: automatic },
-  // The five minutes cut short, so that walks get behind them.
-  { mmsi: own, equipment: 'A', timers: { 'listen-after-alert': 15_000 } },
+  // Long times cut short, so that walks get behind them.
+  { mmsi: own, equipment: 'A', timers: { 'listen-after-alert': 15_000, 'alert-repeat': 30_000 } },
   { mmsi: '002329990', equipment: 'coast' },
 ];
 
@@ -123,8 +123,7 @@ export function rowsNeverTaken(): readonly string[] {
     const { on, from, procedure } = row;
     if (from === 'new') {
       if (procedure === 'own-distress') return [{ kind: 'prepare-alert' }];
-      if (procedure === 'outgoing')
-        return [{ kind: 'call', call: oneOf(startable), because: 'more-help-needed' }];
+      if (procedure === 'outgoing') return [{ kind: 'call', call: oneOf(startable), because: bothGrounds }];
       return [{ kind: 'heard', call: oneOf(heard), verdict: oneOf(verdicts) }];
     }
     if (dialogue === undefined) return [];

@@ -9,6 +9,9 @@ export const coast = '002329990';
 export const troubled = '232999218';
 export const club = '023299905';
 
+/** What a master vouches for before a relay. */
+export const bothGrounds = { cannotAlertHerself: true, moreHelpNeeded: true } as const;
+
 const someone: fc.Arbitrary<string> = fc.constantFrom(friend, '232999563', coast, troubled);
 const position: fc.Arbitrary<Extract<Call, { kind: 'distress-alert' }>['position']> = fc.constantFrom(null, {
   kind: 'reported-position',

@@ -8,7 +8,7 @@ import {
 } from '../../src/call/index.ts';
 import { reportPosition } from '../../src/position/index.ts';
 import { adviseOnDistress, type SettingsInput } from '../../src/station/index.ts';
-import { coast, friend, own, troubled } from './happenings.ts';
+import { bothGrounds, coast, friend, own, troubled } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
 
 const MINUTE = 60_000;
@@ -245,17 +245,191 @@ describe('acknowledging by DSC', () => {
   });
 });
 
+describe('a relay is heard', () => {
+  const relayed = composeDistressRelay({ from: coast, to: { kind: 'all-ships' }, about: alert });
+  const byShip = composeDistressRelay({ from: friend, to: { kind: 'all-ships' }, about: alert });
+
+  it('from a coast station: she has the distress in hand and asks for help, ITU-R M.541 Annex 3, from memory', () => {
+    const radio = new Radio({ mmsi: own, equipment: 'A' });
+    const effects = radio.give({ kind: 'heard', call: relayed, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
+    expect(effectsOf(effects, 'sound')).toHaveLength(1);
+    const advice = adviceNow(radio);
+    expect(advice.now[0]?.text).toContain('acknowledge the relay by voice');
+    expect(advice.voiceAcknowledgement.allowed).toBe(true);
+    expect(advice.dscAcknowledgement.allowed).toBe(false);
+    expect(effectsOf(radio.give({ kind: 'assist', dialogue: 1 }), 'speak')[0]).toMatchObject({
+      situation: 'received-mayday-relay',
+      channel: '16',
+    });
+  });
+
+  it('from a coast station after the alert: sounds again, and ends the waiting for an acknowledgement', () => {
+    const radio = afterAlert();
+    radio.give({ kind: 'silence' });
+    radio.pass(MINUTE);
+    const effects = radio.give({ kind: 'heard', call: relayed, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
+    expect(effectsOf(effects, 'sound')).toHaveLength(1);
+    expect(effectsOf(radio.give({ kind: 'heard', call: relayed, verdict: 'clean' }), 'sound')).toEqual([]);
+  });
+
+  it('from a ship, or with errors: the five minutes go on, 47 CFR 80.1121(b)', () => {
+    const radio = afterAlert();
+    radio.give({ kind: 'heard', call: byShip, verdict: 'clean' });
+    radio.give({ kind: 'heard', call: relayed, verdict: 'doubtful' });
+    expect(radio.phases).toEqual(['heard-distress: listening']);
+    expect(radio.state.dialogues[0]?.call).toMatchObject({ from: friend });
+  });
+
+  it('by a coast station: acknowledged in the form for relays, which the ship takes: ITU-R M.493 table 4.4', () => {
+    const ship = new Radio({ mmsi: own, equipment: 'A' });
+    const toCoast = { ...composeDistressRelay({ from: own, to: coast, about: alert }), from: null };
+    ship.give({ kind: 'call', call: toCoast, because: bothGrounds });
+    ship.give({ kind: 'confirm', dialogue: 1 });
+    const { call } = ship.finish();
+    // Spoken at once, and not repeated after the times of routine calls.
+    expect(effectsOf(ship.effects, 'speak').map(({ situation }) => situation)).toEqual(['mayday-relay']);
+    ship.pass(60 * MINUTE);
+    expect(ship.onAir).toBeNull();
+    const shore = new Radio({ mmsi: coast, equipment: 'coast' });
+    shore.give({ kind: 'heard', call, verdict: 'clean' });
+    shore.give({ kind: 'acknowledge', dialogue: 1 });
+    shore.give({ kind: 'confirm', dialogue: 1 });
+    const answer = shore.finish().call;
+    expect(answer).toMatchObject({
+      kind: 'distress-relay-acknowledgement',
+      to: { kind: 'station', mmsi: own },
+      from: coast,
+      distressed: troubled,
+    });
+    const again = new Radio({ mmsi: own, equipment: 'A' });
+    again.give({ kind: 'call', call: toCoast, because: bothGrounds });
+    again.give({ kind: 'confirm', dialogue: 1 });
+    again.finish();
+    again.give({ kind: 'heard', call: answer, verdict: 'clean' });
+    expect(again.phases).toEqual(['outgoing: on-channel']);
+    expect(effectsOf(again.effects, 'speak')).toHaveLength(1);
+  });
+
+  it('by a coast station that acknowledges the alert itself: the relay has done its work', () => {
+    const ship = new Radio({ mmsi: own, equipment: 'A' });
+    const toCoast = { ...composeDistressRelay({ from: own, to: coast, about: alert }), from: null };
+    ship.give({ kind: 'call', call: toCoast, because: bothGrounds });
+    ship.give({ kind: 'confirm', dialogue: 1 });
+    ship.finish();
+    ship.give({ kind: 'heard', call: { ...fromCoast, distressed: friend }, verdict: 'clean' });
+    expect(ship.phases).toContain('outgoing: waiting-answer');
+    ship.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    expect(ship.phases).not.toContain('outgoing: waiting-answer');
+  });
+
+  it('from the own man-overboard device: act at once, ITU-R M.493-15 class M, closed loop, from memory', () => {
+    const device = '972009914';
+    const call = { ...composeDistressRelay({ from: own, to: friend, about: alert }), from: device } as const;
+    const closed = {
+      ...call,
+      to: { kind: 'station', mmsi: own },
+      distressed: device,
+      nature: 'man-overboard',
+    } as const;
+    const radio = new Radio({ mmsi: own, equipment: 'A' });
+    radio.give({ kind: 'heard', call: closed, verdict: 'clean' });
+    expect(adviceNow(radio).now[0]?.text).toContain('man-overboard device calls this very vessel');
+    expect(adviceNow(radio).question?.answers).toEqual(['close', 'acknowledge']);
+    radio.give({ kind: 'acknowledge', dialogue: 1 });
+    radio.give({ kind: 'confirm', dialogue: 1 });
+    expect(radio.onAir?.call).toMatchObject({
+      kind: 'distress-relay-acknowledgement',
+      to: { kind: 'station', mmsi: device },
+    });
+    const small = new Radio({ mmsi: own });
+    small.give({ kind: 'heard', call: closed, verdict: 'clean' });
+    expect(adviceNow(small).question?.answers).toEqual(['close']);
+  });
+});
+
+describe('what a distress says again', () => {
+  it('with errors after a cancellation does nothing: ITU-R M.493, calls received with errors', () => {
+    const radio = afterAlert();
+    radio.give({
+      kind: 'heard',
+      call: composeDistressSelfCancel({ from: troubled, about: alert }),
+      verdict: 'clean',
+    });
+    radio.give({ kind: 'silence' });
+    const effects = radio.give({ kind: 'heard', call: alert, verdict: 'doubtful' });
+    expect(radio.phases).toEqual(['heard-distress: cancelled']);
+    expect(effectsOf(effects, 'sound')).toEqual([]);
+  });
+
+  it('a coast acknowledgement after a damaged alert: acknowledged, as when it is heard alone', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'heard', call: alert, verdict: 'doubtful' });
+    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
+  });
+
+  it('a finer position of the same attempt replaces the coarse one, and counts as no repeat', () => {
+    const radio = afterAlert();
+    const finer = { ...alert, position: reportPosition(place, { enhanced: true }) };
+    radio.pass(1000);
+    const effects = radio.give({ kind: 'heard', call: finer, verdict: 'clean' });
+    expect(radio.state.dialogues[0]).toMatchObject({ alerts: 1, call: { position: finer.position } });
+    expect(effectsOf(effects, 'show')[0]).toMatchObject({ topic: 'distress-repeated', call: finer });
+  });
+
+  it('traffic is heard: answer as the station that leads it directs, COMSAR/Circ.25', () => {
+    const radio = afterAlert();
+    radio.give({ kind: 'traffic', dialogue: 1 });
+    expect(adviceNow(radio).voiceAcknowledgement.why).toContain('the station that leads the traffic');
+  });
+});
+
+describe('a coast station', () => {
+  it('is asked to acknowledge, leads the traffic, and puts the distress away: ITU-R M.541', () => {
+    const radio = new Radio({ mmsi: coast, equipment: 'coast' });
+    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    expect(adviceNow(radio)).toMatchObject({
+      question: { answers: ['acknowledge', 'traffic'] },
+      waitFor: null,
+    });
+    radio.give({ kind: 'acknowledge', dialogue: 1 });
+    radio.give({ kind: 'confirm', dialogue: 1 });
+    radio.finish();
+    const advice = adviceNow(radio);
+    expect(advice.now[0]?.text).toContain('Lead the distress traffic');
+    expect(advice.question?.answers).toEqual(['close', 'acknowledge']);
+    radio.give({ kind: 'close', dialogue: 1 });
+    expect(radio.phases).toEqual([]);
+  });
+
+  it('is never told what only a ship is told', () => {
+    const radio = new Radio({ mmsi: coast, equipment: 'coast' });
+    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    const listening = adviceNow(radio);
+    radio.pass(6 * MINUTE);
+    for (const advice of [listening, adviceNow(radio)]) {
+      const said = JSON.stringify([advice.now, advice.question, advice.waitFor]);
+      expect(said).not.toMatch(/this vessel|inform a coast station|five minutes/i);
+    }
+  });
+});
+
 describe('relaying a distress', () => {
   const relay = {
     ...composeDistressRelay({ from: own, to: { kind: 'all-ships' }, about: alert }),
     from: null,
   };
 
-  it('needs one of the two cases, and a second thought: IMO COMSAR/Circ.25', () => {
+  it('needs both grounds, and a second thought: IMO COMSAR/Circ.25', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     const refused = radio.give({ kind: 'call', call: relay });
     expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-relay-reason');
-    radio.give({ kind: 'call', call: relay, because: 'cannot-alert-herself' });
+    const half = { cannotAlertHerself: true } as unknown as typeof bothGrounds;
+    const halfway = radio.give({ kind: 'call', call: relay, because: half });
+    expect(effectsOf(halfway, 'reject')[0]?.issue.code).toBe('station-relay-reason');
+    radio.give({ kind: 'call', call: relay, because: bothGrounds });
     expect(radio.onAir).toBeNull();
     radio.give({ kind: 'confirm', dialogue: 1 });
     expect(radio.onAir?.call.kind).toBe('distress-relay');
@@ -266,7 +440,7 @@ describe('relaying a distress', () => {
 
   it('to all ships is not for class D: ITU-R M.493, classes, from memory', () => {
     const radio = new Radio({ mmsi: own });
-    const refused = radio.give({ kind: 'call', call: relay, because: 'cannot-alert-herself' });
+    const refused = radio.give({ kind: 'call', call: relay, because: bothGrounds });
     expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-class-cannot-send');
   });
 });

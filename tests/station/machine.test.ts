@@ -12,7 +12,16 @@ import {
   type StationState,
   step,
 } from '../../src/station/index.ts';
-import { alertAct, callToStart, club, heardCall, interval, own, personAct } from './happenings.ts';
+import {
+  alertAct,
+  bothGrounds,
+  callToStart,
+  club,
+  heardCall,
+  interval,
+  own,
+  personAct,
+} from './happenings.ts';
 import { deepFreeze, effectsOf, type Happening } from './radio.ts';
 
 /** What a bystander keeps track of: enough to tell whether the station behaves. */
@@ -137,7 +146,7 @@ const commands: readonly fc.Arbitrary<GiveCommand>[] = [
       new GiveCommand(`call ${call.kind}`, gap, () => ({
         kind: 'call',
         call,
-        ...(named && { because: 'more-help-needed' as const }),
+        ...(named && { because: bothGrounds }),
       })),
   ),
   fc

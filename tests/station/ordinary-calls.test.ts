@@ -3,6 +3,7 @@ import {
   type Call,
   composeAllShipsCall,
   composeAreaCall,
+  composeDistressAlert,
   composeGroupCall,
   composeIndividualCall,
   composePositionReply,
@@ -11,9 +12,16 @@ import {
   composeTestCall,
   type EquipmentClass,
   type IndividualCall,
+  type Reason,
   spokenScript,
 } from '../../src/call/index.ts';
-import { createStation, type SettingsInput, type StationSettings } from '../../src/station/index.ts';
+import {
+  createStation,
+  type SettingsInput,
+  type StationEvent,
+  type StationSettings,
+  step,
+} from '../../src/station/index.ts';
 import { club, coast, friend, own } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
 
@@ -456,8 +464,11 @@ describe('starting a call', () => {
     const base: IndividualCall = buddyCall;
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: null } })).toBe('station-address-missing');
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: own } })).toBe('station-call-to-itself');
-    expect(codeFor({ ...base, channel: '70' })).toBe('station-channel-form');
-    expect(codeFor({ ...base, channel: '22A' })).toBe('station-channel-form');
+    // RR Appendix 18 note j) for 70; 16 for distress, safety and calling; 2087 carries AIS (47 CFR 80.371(c)).
+    for (const channel of ['70', '16', '2087'])
+      expect(codeFor({ ...base, channel })).toBe('station-channel-barred');
+    for (const channel of ['99', '0000', 'M2', 'x'])
+      expect(codeFor({ ...base, channel })).toBe('station-channel-form');
     expect(codeFor({ ...base, kind: 'individual-acknowledgement' })).toBe('station-not-a-beginning');
     expect(radio.state.dialogues).toEqual([]);
   });
@@ -473,7 +484,7 @@ describe('starting a call', () => {
     );
     expect(
       effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel: '70' }), 'reject')[0]?.issue.code,
-    ).toBe('station-channel-form');
+    ).toBe('station-channel-barred');
     expect(effectsOf(radio.give({ kind: 'sent', dialogue: 7 }), 'reject')[0]?.issue.code).toBe(
       'station-not-now',
     );
@@ -606,5 +617,129 @@ describe('the words to speak', () => {
     tern.give({ kind: 'confirm', dialogue: 1 });
     expect(tern.state.tunedTo).toBe('16');
     expect(effectsOf(tern.effects, 'speak')).toEqual([]);
+  });
+});
+
+describe('channels of a talk', () => {
+  it('are taken by any of their names, and sent by their digits: ITU-R M.1084', () => {
+    const radio = new Radio({ mmsi: own, channels: ['78A', '72'] });
+    expect(radio.state.settings.channels).toEqual(['1078', '72']);
+    radio.give({ kind: 'call', call: { ...buddyCall, channel: '78A' } });
+    expect(radio.onAir?.call).toMatchObject({ channel: '1078' });
+    expect(() => new Radio({ mmsi: coast, equipment: 'coast', channels: ['M2'] })).toThrow(RangeError);
+    expect(() => new Radio({ mmsi: own, channels: ['70'] })).toThrow(RangeError);
+  });
+
+  it.each(['16', '2087', '99', '22', '10'])('proposed as %s are not agreed to by itself', (channel) => {
+    const radio = new Radio({ mmsi: own, policies: policies({ individual: 'automatic' }), channels: ['72'] });
+    const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own }, channel } as const;
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    expect(radio.onAir).toBeNull();
+    expect(effectsOf(radio.effects, 'tune')).toEqual([]);
+    expect(radio.phases).toEqual(['incoming: deciding']);
+    const refused = radio.give({ kind: 'refuse', dialogue: 1, reason: 'channel-unusable' });
+    expect(effectsOf(refused, 'send')[0]?.call).toMatchObject({ kind: 'unable-to-comply' });
+  });
+
+  it('that no call can name are refused when a person names them', () => {
+    const radio = new Radio({ mmsi: own });
+    const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    for (const channel of ['99', '0000', 'x', '16', '70'])
+      expect(effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel }), 'reject')).toHaveLength(1);
+    expect(radio.phases).toEqual(['incoming: deciding']);
+  });
+});
+
+describe('an answer', () => {
+  it('goes to the call it answers when two wait: by category', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'call', call: buddyCall });
+    radio.finish();
+    radio.give({ kind: 'call', call: composePositionRequest({ from: own, to: friend }) });
+    radio.finish();
+    const call = {
+      kind: 'unable-to-comply',
+      from: friend,
+      to: { kind: 'station', mmsi: own },
+      category: 'routine',
+      reason: 'busy',
+      channel: null,
+    } as const;
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    expect(radio.phases).toEqual(['outgoing: refused', 'outgoing: waiting-answer']);
+  });
+});
+
+describe('while a distress is in hand', () => {
+  it('tests and position requests wait, their answers too: 47 CFR 80.1121(a)', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'heard', call: composeDistressAlert({ from: '232999218' }), verdict: 'clean' });
+    radio.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
+    radio.give({ kind: 'call', call: composePositionRequest({ from: own, to: friend }) });
+    radio.give({ kind: 'heard', call: composeTestCall({ from: friend, to: own }), verdict: 'clean' });
+    expect(radio.onAir).toBeNull();
+    const urgent = composeAllShipsCall({ from: own, category: 'urgency', channel: '16' });
+    radio.give({ kind: 'call', call: urgent });
+    radio.give({ kind: 'confirm', dialogue: radio.latest });
+    expect(radio.onAir?.call.kind).toBe('all-ships-call');
+  });
+});
+
+describe('a call to many that nobody followed', () => {
+  it('is not said to be unanswered: such calls are never answered, ITU-R M.493 table 4.8', () => {
+    const radio = new Radio({ mmsi: own, groups: [club] });
+    const call = composeGroupCall({ from: friend, to: club, channel: '77' });
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.pass(10 * MINUTE);
+    expect(radio.log.at(-1)?.text).toMatch(/^Not followed: group call/);
+  });
+});
+
+describe('settings', () => {
+  it('that are left out stay, and one that makes no sense changes none', () => {
+    const radio = new Radio({ mmsi: own, speed: 8, policies: { position: 'automatic' } });
+    radio.give({ kind: 'settings', settings: { channels: ['77'] } });
+    expect(radio.state.settings).toMatchObject({ mmsi: own, speed: 8, channels: ['77'] });
+    expect(radio.state.settings.policies).toMatchObject({ position: 'automatic', test: 'automatic' });
+    const settings = { speed: 9, channels: ['zz'] };
+    const [refused] = effectsOf(radio.give({ kind: 'settings', settings }), 'reject');
+    expect(refused?.issue.code).toBe('station-settings-form');
+    expect(radio.state.settings.speed).toBe(8);
+  });
+
+  it('are copied: nobody changes a station from outside', () => {
+    const channels = ['72'];
+    const state = createStation({ mmsi: own, channels });
+    channels.push('70');
+    expect(state.settings.channels).toEqual(['72']);
+  });
+});
+
+describe('an event that is none', () => {
+  it.each<[event: unknown]>([
+    [undefined],
+    [{}],
+    [{ kind: 'toString', at: 0 }],
+    [{ kind: 'clock', at: '5' }],
+    [{ kind: 'heard', at: 0 }],
+    [{ kind: 'heard', at: 0, call: buddyCall, verdict: 'fine' }],
+    [{ kind: 'fix', at: 0 }],
+    [{ kind: 'call', at: 0, call: null }],
+    [{ kind: 'settings', at: 0 }],
+    [{ kind: 'prepare-alert', at: 0, nature: 'boredom' }],
+  ])('%j is refused, and changes nothing', (event) => {
+    const state = createStation({ mmsi: own });
+    const turn = step(state, event as StationEvent);
+    expect(turn.state).toBe(state);
+    expect(turn.effects).toMatchObject([{ kind: 'reject', issue: { code: 'station-event-form' } }]);
+  });
+
+  it('a refusal without its reason says so', () => {
+    const radio = new Radio({ mmsi: own });
+    const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    const event = { kind: 'refuse', dialogue: 1, reason: 'tired' as Reason } as const;
+    expect(effectsOf(radio.give(event), 'reject')[0]?.issue.code).toBe('station-reason-missing');
   });
 });

@@ -289,4 +289,47 @@ describe('cancelling a false alert', () => {
     const effects = radio.give({ kind: 'send-failed', dialogue: 1 });
     expect(effectsOf(effects, 'speak')[0]?.situation).toBe('cancel-alert');
   });
+
+  it('says in the log what was cancelled by what: ITU-R M.541; 47 CFR 80.335 and 80.409', () => {
+    const cancelling = (): Radio => {
+      const radio = inDistress();
+      radio.finish();
+      radio.give({ kind: 'cancel-alert' });
+      radio.give({ kind: 'confirm', dialogue: 1 });
+      return radio;
+    };
+    const failed = cancelling();
+    failed.onAir = null;
+    const effects = failed.give({ kind: 'send-failed', dialogue: 1 });
+    expect(failed.phases).toEqual(['own-distress: cancel-voice-only']);
+    expect(effectsOf(effects, 'show')[0]?.text).toContain('cancel the false alert by voice on channel 16');
+    expect(effectsOf(effects, 'speak')[0]?.situation).toBe('cancel-alert');
+    const silent = failed.state;
+    failed.give({ kind: 'spoken', dialogue: 1 });
+    expect(failed.log.at(-1)?.text).toBe(
+      'False alert cancelled by voice on channel 16; the set did not send the cancellation',
+    );
+    failed.state = silent;
+    failed.pass(10 * MINUTE);
+    expect(failed.log.at(-1)?.text).toContain('NOT cancelled, by DSC or by voice');
+    const unspoken = cancelling();
+    unspoken.finish();
+    unspoken.give({ kind: 'close', dialogue: 1 });
+    expect(unspoken.log.at(-1)?.text).toContain('cancelled by DSC only');
+  });
+
+  it('is not sent again when it was acknowledged while the question was open: ITU-R M.541', () => {
+    const radio = new Radio({ mmsi: own, timers: { 'alert-repeat': 30_000 } });
+    radio.give({ kind: 'prepare-alert' });
+    radio.give({ kind: 'press-alert' });
+    radio.pass(3000);
+    const acknowledged = acknowledgement(radio);
+    radio.finish();
+    radio.give({ kind: 'cancel-alert' });
+    radio.give({ kind: 'heard', call: acknowledged, verdict: 'clean' });
+    radio.pass(40_000);
+    expect(radio.onAir).toBeNull();
+    radio.give({ kind: 'decline', dialogue: 1 });
+    expect(radio.phases).toEqual(['own-distress: acknowledged']);
+  });
 });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import {
   createStation,
@@ -10,7 +11,7 @@ import {
   type StationState,
   step,
 } from '../../src/station/index.ts';
-import { alertAct, callToStart, club, heardCall, own } from './happenings.ts';
+import { alertAct, bothGrounds, callToStart, club, heardCall, own } from './happenings.ts';
 import { Radio } from './radio.ts';
 
 const stored = JSON.parse(
@@ -49,6 +50,60 @@ describe('restoring a station', () => {
     }
     const newer = restoreStation({ ...createStation({ mmsi: own }), version: 3 });
     expect(newer).toMatchObject({ ok: false, issues: [{ code: 'station-state-newer' }] });
+  });
+
+  it.each<[part: string, value: unknown]>([
+    ['fix', { position: { latitude: 'x', longitude: 0 }, at: 0 }],
+    ['tunedTo', 16],
+    ['channelBusy', 'yes'],
+    ['sounding', ['whistle']],
+    ['heardAlerts', [{ lastAt: null }]],
+    ['dialogues', 'x'],
+    ['nextLogEntry', -1],
+    ['random', 'x'],
+    ['transmitting', 99],
+    ['settings', { mmsi: '23299987' }],
+  ])('says that %s made no sense', (part, value) => {
+    const result = restoreStation({ ...createStation({ mmsi: own }), [part]: value });
+    expect(result.ok && result.notices.map(({ at }) => at[0]?.toString().split(' ')[0])).toContain(part);
+  });
+
+  it.each<[setting: string, value: unknown]>([
+    ['mmsi', '23299987'],
+    ['mmsi', '023299905'],
+    ['channels', ['78A', 'zz']],
+    ['channels', ['70']],
+    ['timers', { 'alert-hold': -5 }],
+  ])('says that the setting %s made no sense: %j', (setting, value) => {
+    const stored = createStation({ mmsi: own });
+    const result = restoreStation({ ...stored, settings: { ...stored.settings, [setting]: value } });
+    expect(result).toMatchObject({ ok: true, notices: [{ at: [`settings ${setting}`] }] });
+  });
+
+  it('without an own identity lets no call wait to be sent: ITU-R M.493, self-identification', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'prepare-alert' });
+    const { settings } = radio.state;
+    const result = restoreStation({ ...radio.state, settings: { ...settings, mmsi: 'x' } });
+    expect(valueOf(result).dialogues).toEqual([]);
+    expect(result.ok && result.notices.map(({ at }) => at[0])).toContain('dialogues 0');
+  });
+
+  it.each<[what: string, change: object]>([
+    ['a number for an identity', { to: { kind: 'station', mmsi: 232999142 } }],
+    ['a kind that no call has', { kind: 'bogus', to: null }],
+    ['a channel that is a number', { channel: 72 }],
+  ])('takes no call with %s', (_, change) => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({
+      kind: 'call',
+      call: composeIndividualCall({ from: own, to: '232999142', channel: '72' }),
+    });
+    const [dialogue] = radio.state.dialogues;
+    const damaged = { ...dialogue, call: { ...dialogue?.call, ...change } };
+    const result = restoreStation({ ...radio.state, dialogues: [damaged] });
+    expect(valueOf(result).dialogues).toEqual([]);
+    expect(result.ok && result.notices.map(({ at }) => at[0])).toContain('dialogues 0');
   });
 
   it('with nonsense in any place still gives a station that works', () => {
@@ -96,7 +151,7 @@ function asHeard(call: Extract<StationEvent, { kind: 'heard' }>['call']) {
 }
 
 function asCall(call: Extract<StationEvent, { kind: 'call' }>['call']) {
-  return { kind: 'call', call, because: 'more-help-needed' } as const;
+  return { kind: 'call', call, because: bothGrounds } as const;
 }
 
 /** Lets the station run on its own, its transmitter dead, the own alert stopped. */

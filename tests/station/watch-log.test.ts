@@ -77,6 +77,12 @@ describe('the watch log', () => {
     ]);
   });
 
+  it('lets no spreadsheet take a note for a formula', () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'note', text: '=1+1' });
+    expect(readRecords(writeLogCsv(radio.log))[1]?.fields[3]).toBe("'=1+1");
+  });
+
   it('survives any text and any instant', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), fc.double(), (text, at) => {
@@ -89,7 +95,8 @@ describe('the watch log', () => {
           dialogue: null,
           position: null,
         };
-        expect(readRecords(writeLogCsv([entry]))[1]?.fields[3]).toBe(text);
+        const marked = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+        expect(readRecords(writeLogCsv([entry]))[1]?.fields[3]).toBe(marked);
       }),
     );
   });

@@ -67,7 +67,7 @@ function recordOf(entry: LogEntry): readonly string[] {
     `${entry.number}`,
     timeOf(entry.at),
     entry.what,
-    entry.text,
+    guarded(entry.text),
     call?.kind ?? '',
     call?.from ?? '',
     addressOf(entry),
@@ -77,6 +77,11 @@ function recordOf(entry: LogEntry): readonly string[] {
     `${entry.dialogue ?? ''}`,
     `${entry.corrects ?? ''}`,
   ];
+}
+
+/** A cell that a spreadsheet would take for a formula is marked as text. */
+function guarded(text: string): string {
+  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
 }
 
 function addressOf({ call }: LogEntry): string {

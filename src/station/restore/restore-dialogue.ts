@@ -1,9 +1,15 @@
 import type { Verdict } from '../../burst/index.ts';
-import { type Call, callToFields, type NatureOfDistress, natures } from '../../call/index.ts';
+import {
+  type Call,
+  callFromFields,
+  callToFields,
+  compositions,
+  type NatureOfDistress,
+  natures,
+} from '../../call/index.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { PhaseRow, Procedure, Transition } from '../state/procedure.ts';
 import { rangeOf, type TimerName } from '../state/timer.ts';
-import { briefly } from '../turn/brief.ts';
 import { heardDistress } from '../turn/heard-distress.ts';
 import { incoming } from '../turn/incoming.ts';
 import { outgoing } from '../turn/outgoing.ts';
@@ -157,17 +163,35 @@ function isPhaseOf<Phase extends string>(
   return typeof value === 'string' && Object.hasOwn(phases, value);
 }
 
-/** A call, if it can be put into words and into symbols: then everything in it is as the types say. */
+/** A call of a known kind, if its symbols say the same again: then everything in it is as the types say. */
 function readCall(stored: unknown): Call | null {
-  if (!isRecord(stored)) return null;
+  if (!isRecord(stored) || !kinds.has(stored.kind)) return null;
   const call = stored as unknown as Call;
   try {
-    briefly(call);
-    callToFields(call);
-    return call;
+    const said: Readonly<Record<string, unknown>> = { ...callFromFields(callToFields(call)).call };
+    const holds = Object.entries(stored).every(
+      ([key, value]) => key === 'kind' || key === 'asReceived' || !(key in said) || isSame(value, said[key]),
+    );
+    return holds ? call : null;
   } catch {
     return null;
   }
+}
+
+const kinds: ReadonlySet<unknown> = /* @__PURE__ */ new Set([
+  'unrecognised-call',
+  ...compositions.map(({ kind }) => kind),
+]);
+
+/** Whether two plain values are the same, with what is undefined left out of account. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (!isRecord(one) || !isRecord(other)) {
+    return Array.isArray(one) && Array.isArray(other)
+      ? one.length === other.length && one.every((entry, index) => isSame(entry, other[index]))
+      : one === other;
+  }
+  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+  return [...keys].every((key) => isSame(one[key], other[key]));
 }
 
 function isCount(value: unknown, least: number): value is number {

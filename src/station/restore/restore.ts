@@ -1,6 +1,7 @@
 import { type Failure, failure, type Notice, quote, type Result, success } from '../../result/index.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { AlarmKind } from '../state/effect.ts';
+import type { StationSettings } from '../state/settings.ts';
 import {
   createStation,
   type HeardAlert,
@@ -9,7 +10,6 @@ import {
   type StationFix,
   type StationState,
 } from '../state/state.ts';
-import { canBeOwn } from '../turn/own-identity.ts';
 import { isRecord, readCoordinates, readInstant, readText } from './read-plain.ts';
 import { type Restored, readDialogue } from './restore-dialogue.ts';
 import { readSettings } from './restore-settings.ts';
@@ -55,7 +55,7 @@ export function restoreStation(value: unknown): Result<StationState> {
 }
 
 function read(stored: Readonly<Record<string, unknown>>, notices: Notice[]): StationState {
-  const mend = (at: string, received: unknown): void => {
+  const mend: Mend = (at, received) => {
     notices.push({
       code: 'station-state-mended',
       message: `Stored state: ${at} made no sense and was replaced or left out`,
@@ -64,47 +64,66 @@ function read(stored: Readonly<Record<string, unknown>>, notices: Notice[]): Sta
     });
   };
   const settings = readSettings(stored.settings, mend);
-  const fresh = createStation({ ...settings, mmsi: canBeOwn(settings.mmsi) ? settings.mmsi : null });
-  const now = readInstant(stored.now);
-  if (now === null) mend('now', stored.now);
-  const dialogues = readDialogues(stored.dialogues, { now: now ?? 0, timers: settings.timers }, mend);
+  const fresh = createStation(settings);
+  /** A part of its own, the usual one where it is missing, and mended where it makes no sense. */
+  const take = <T>(key: keyof StationState, readPart: (value: unknown) => T | null, usual: T): T => {
+    const value = stored[key];
+    const part = value === undefined || value === null ? null : readPart(value);
+    if (part === null && value !== null && value !== usual) mend(key, value);
+    return part ?? usual;
+  };
+  const now = take('now', readInstant, 0);
+  const dialogues = readDialogues(stored.dialogues, settings, { now, timers: settings.timers }, mend);
   const ids = dialogues.map(({ id }) => id);
-  const active = ids.find((id) => id === stored.active) ?? ids.at(-1) ?? null;
+  const onAir = dialogues.find((dialogue) => dialogue.id === stored.transmitting && isOnAir(dialogue));
   return {
     ...fresh,
-    now: now ?? 0,
-    fix: readFix(stored.fix),
-    tunedTo: readText(stored.tunedTo),
-    channelBusy: stored.channelBusy === true,
-    transmitting:
-      dialogues.find((dialogue) => dialogue.id === stored.transmitting && isOnAir(dialogue))?.id ?? null,
+    now,
+    fix: take('fix', readFix, null),
+    tunedTo: take('tunedTo', readText, null),
+    channelBusy: take('channelBusy', readFlag, false),
+    transmitting: take('transmitting', () => onAir?.id ?? null, null),
     dialogues,
-    active,
-    sounding: readList(stored.sounding).filter((alarm): alarm is AlarmKind => lasting.includes(alarm)),
-    heardAlerts: readList(stored.heardAlerts).flatMap(readAlert).slice(-MOST_ALERTS),
+    active: take('active', (value) => ids.find((id) => id === value) ?? null, ids.at(-1) ?? null),
+    sounding: readList('sounding', stored.sounding, readAlarm, mend),
+    heardAlerts: readList('heardAlerts', stored.heardAlerts, readAlert, mend).slice(-MOST_ALERTS),
     wakeAt: null,
-    nextDialogue: Math.max(count(stored.nextDialogue), ...ids.map((id) => id + 1)),
-    nextLogEntry: count(stored.nextLogEntry),
-    random: typeof stored.random === 'number' ? stored.random >>> 0 : fresh.random,
+    nextDialogue: Math.max(take('nextDialogue', readCount, 1), ...ids.map((id) => id + 1)),
+    nextLogEntry: take('nextLogEntry', readCount, 1),
+    random: take('random', readSeed, fresh.random),
   };
 }
 
+type Mend = (at: string, received: unknown) => void;
+
 function readDialogues(
   stored: unknown,
+  { mmsi }: StationSettings,
   restored: Restored,
-  mend: (at: string, received: unknown) => void,
+  mend: Mend,
 ): readonly Dialogue[] {
   const dialogues: Dialogue[] = [];
-  readList(stored).forEach((entry, index) => {
-    const dialogue = readDialogue(entry, restored);
-    const fits =
-      dialogue !== null &&
-      dialogues.length < MOST_DIALOGUES &&
-      dialogues.every((other) => other.id < dialogue.id && !isOwnTwice(other, dialogue));
-    if (fits) dialogues.push(dialogue);
-    else mend(`dialogues ${index}`, entry);
-  });
+  readList(
+    'dialogues',
+    stored,
+    (entry) => {
+      const dialogue = readDialogue(entry, restored);
+      const fits =
+        dialogue !== null &&
+        (mmsi !== null || !isSender(dialogue)) &&
+        dialogues.length < MOST_DIALOGUES &&
+        dialogues.every((other) => other.id < dialogue.id && !isOwnTwice(other, dialogue));
+      if (fits) dialogues.push(dialogue);
+      return fits ? dialogue : null;
+    },
+    mend,
+  );
   return dialogues;
+}
+
+/** Nothing is sent without an own identity (M.493, from memory). */
+function isSender({ procedure }: Dialogue): boolean {
+  return procedure === 'own-distress' || procedure === 'outgoing';
 }
 
 function isOwnTwice(one: Dialogue, other: Dialogue): boolean {
@@ -115,7 +134,7 @@ function isOnAir({ phase }: Dialogue): boolean {
   return phase === 'sending' || phase === 'cancel-sending' || phase === 'acknowledge-sending';
 }
 
-const lasting: readonly unknown[] = ['distress', 'urgency'];
+const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
 
 function readFix(stored: unknown): StationFix | null {
   if (!isRecord(stored)) return null;
@@ -130,18 +149,44 @@ function readFix(stored: unknown): StationFix | null {
   };
 }
 
-function readAlert(stored: unknown): HeardAlert[] {
+function readAlert(stored: unknown): HeardAlert | null {
   const lastAt = isRecord(stored) ? readInstant(stored.lastAt) : null;
-  if (!isRecord(stored) || lastAt === null) return [];
-  return [{ distressed: readText(stored.distressed), nature: readText(stored.nature), lastAt }];
+  if (!isRecord(stored) || lastAt === null) return null;
+  return { distressed: readText(stored.distressed), nature: readText(stored.nature), lastAt };
 }
 
-function readList(stored: unknown): readonly unknown[] {
-  return Array.isArray(stored) ? stored : [];
+function readAlarm(stored: unknown): AlarmKind | null {
+  return lasting.find((alarm) => alarm === stored) ?? null;
 }
 
-function count(stored: unknown): number {
-  return typeof stored === 'number' && Number.isSafeInteger(stored) && stored >= 1 ? stored : 1;
+function readFlag(stored: unknown): boolean | null {
+  return typeof stored === 'boolean' ? stored : null;
+}
+
+function readCount(stored: unknown): number | null {
+  return typeof stored === 'number' && Number.isSafeInteger(stored) && stored >= 1 ? stored : null;
+}
+
+function readSeed(stored: unknown): number | null {
+  return typeof stored === 'number' && Number.isFinite(stored) ? stored >>> 0 : null;
+}
+
+/** The entries that make sense; each that does not is mended away. */
+function readList<T>(
+  at: string,
+  stored: unknown,
+  readEntry: (entry: unknown) => T | null,
+  mend: Mend,
+): readonly T[] {
+  if (!Array.isArray(stored)) {
+    mend(at, stored);
+    return [];
+  }
+  return stored.flatMap((entry: unknown, index) => {
+    const read = readEntry(entry);
+    if (read === null) mend(`${at} ${index}`, entry);
+    return read === null ? [] : [read];
+  });
 }
 
 function shown(received: unknown): string {

@@ -47,6 +47,9 @@ export function reactionTo(person: SimulatedPerson, state: StationState, effect:
 /** Seconds until a distress is over, in this simulated world. */
 const UNTIL_HELPED = [1800, 3600] as const;
 
+/** Seconds that ships leave to the vessel in distress and the coast station on channel 16 before they speak. */
+const UNTIL_SPOKEN = [120, 240] as const;
+
 /** A coast station acknowledges by hand; aboard, whoever answers calls lends a hand once the coast has answered. */
 function adviceTaken(
   { answers, delay }: SimulatedPerson,
@@ -56,14 +59,15 @@ function adviceTaken(
 ): Reaction | null {
   if (advice.phase === 'assisting') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
   if (settings.equipment === 'coast') {
-    if (advice.phase === 'coast-answered')
-      return { after: UNTIL_HELPED, event: { kind: 'stand-by', dialogue } };
+    if (advice.phase === 'coast-answered') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
     return advice.phase === 'listening' && advice.dscAcknowledgement.allowed
       ? { after: delay, event: { kind: 'acknowledge', dialogue } }
       : null;
   }
   if (advice.phase === 'coast-answered') {
-    return { after: delay, event: { kind: answers === 'able' ? 'assist' : 'stand-by', dialogue } };
+    return answers === 'able'
+      ? { after: UNTIL_SPOKEN, event: { kind: 'assist', dialogue } }
+      : { after: delay, event: { kind: 'stand-by', dialogue } };
   }
   return advice.phase === 'undecided' ? { after: delay, event: { kind: 'no-traffic', dialogue } } : null;
 }

@@ -21,6 +21,8 @@ export const clause = {
   acknowledgement: 'ITU-R M.541, acknowledgement of a distress alert',
   falseAlert: 'ITU-R M.541, cancellation of an inadvertent distress alert; 47 CFR 80.335',
   heardAlert: 'ITU-R M.541, reception of a distress alert; 47 CFR 80.1121',
+  coastDuty: 'ITU-R M.541, co-ordination of distress traffic, from memory',
+  coastRelay: 'ITU-R M.541 Annex 3, relay by a coast station, from memory',
   relay: 'IMO COMSAR/Circ.25 and its successor of 2022; 47 CFR 80.1121',
   channelUse: 'ITU-R M.822 and M.541, use of the calling channel',
   log: 'Radio Regulations, ship-station log; 47 CFR 80.409',

@@ -68,7 +68,8 @@ export type OwnDistressPhase =
   | 'cancel-asked'
   | 'cancel-waiting'
   | 'cancel-sending'
-  | 'cancel-voice';
+  | 'cancel-voice'
+  | 'cancel-voice-only';
 
 /** The own distress alert. There is never more than one. */
 export interface OwnDistressDialogue extends DialogueBase {

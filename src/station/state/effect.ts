@@ -1,7 +1,8 @@
 import type { Call, Situation } from '../../call/index.ts';
 import type { Issue } from '../../result/index.ts';
-import type { DistressAdvice } from '../advice.ts';
+import type { DistressAdvice } from '../advice/advise.ts';
 import type { LogEntry } from '../log/watch-log.ts';
+import type { ActEvent, AlertActEvent, AnswerEvent, RefuseEvent } from './event.ts';
 
 interface EffectBase {
   /** The dialogue it belongs to, `null` for the station as a whole. */
@@ -51,6 +52,8 @@ export interface SilenceEffect extends EffectBase {
 /** Tell the person something. */
 export interface ShowEffect extends EffectBase {
   readonly kind: 'show';
+  /** The call it is about, to be shown with names by `describeCall`; `null` when it is about none. */
+  readonly call: Call | null;
   /** Stable word for programs. */
   readonly topic: ShowTopic;
   /** English, without a final full stop. */
@@ -62,6 +65,7 @@ export type ShowTopic =
   | 'acknowledged'
   | 'acknowledgement-doubtful'
   | 'alert-countdown'
+  | 'alert-not-cancelled'
   | 'alert-prepared'
   | 'alert-stopped'
   | 'announcement'
@@ -87,11 +91,16 @@ export type ShowTopic =
   | 'unexpected-answer'
   | 'waiting-for-acknowledgement';
 
+/** Kinds of event by which a person answers a question; `'refuse'` needs a reason as well. */
+export type AnswerKind = (ActEvent | AnswerEvent | RefuseEvent | AlertActEvent)['kind'];
+
 /** Ask the person; the answer is one of the events listed. */
 export interface AskEffect extends EffectBase {
   readonly kind: 'ask';
   /** The dialogue that is asked about; give it back with the answer. */
   readonly dialogue: number;
+  /** The call that is asked about, to be shown with names by `describeCall`; `null` for an own alert not yet sent. */
+  readonly call: Call | null;
   readonly question:
     | 'send-this'
     | 'answer-call'
@@ -101,7 +110,7 @@ export interface AskEffect extends EffectBase {
     | 'acknowledge-distress';
   readonly text: string;
   /** Kinds of event that answer the question. */
-  readonly answers: readonly string[];
+  readonly answers: readonly AnswerKind[];
 }
 
 /** Words are to be spoken: `spokenScript(effect.call, vessel)` of `seahail/call` gives them. */

@@ -1,7 +1,7 @@
 import type { Verdict } from '../../burst/index.ts';
 import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
-import type { StationSettings } from './settings.ts';
+import type { SettingsChange } from './settings.ts';
 
 interface At {
   /** When, epoch milliseconds by the station's own clock. */
@@ -57,20 +57,28 @@ export interface FixEvent extends At {
   readonly fixedAt?: number;
 }
 
-/** The owner changed the settings. An identity that is stored once stays. */
+/** The owner changed the settings; what is left out stays. An identity that is stored once stays too. */
 export interface SettingsEvent extends At {
   readonly kind: 'settings';
-  readonly settings: StationSettings;
+  readonly settings: SettingsChange;
+}
+
+/** The one case in which a ship relays a distress on VHF (IMO COMSAR/Circ.25, 47 CFR 80.1121). */
+export interface RelayGrounds {
+  /** The vessel in distress is not able to send the alert. */
+  readonly cannotAlertHerself: true;
+  /** The master of this ship judges that more help is needed. */
+  readonly moreHelpNeeded: true;
 }
 
 /** A person starts a call. `from` is filled in by the station. */
 export interface CallEvent extends At {
   readonly kind: 'call';
   readonly call: Call;
-  /** How often to try, the first time counted, 1 to 3. Usual: 3 to a coast station, 2 to a ship, 1 for tests and polling. */
+  /** How often to try, the first time counted, 1 to 3. Usual: 3 to a coast station, 2 to a ship, 1 for tests and polling; always 1 for a relay. */
   readonly attempts?: number;
-  /** Why a distress relay is to be sent: the only two cases there are for one on VHF. */
-  readonly because?: 'cannot-alert-herself' | 'more-help-needed';
+  /** What the master of a ship vouches for before a distress relay on VHF: both, or there is no relay. */
+  readonly because?: RelayGrounds;
 }
 
 /** A person answers a call: able to comply, on the channel proposed or another; or grants a position. */

@@ -1,4 +1,5 @@
 import type { Call, EquipmentClass, Reason } from '../../call/index.ts';
+import { workingChannel } from '../turn/working-channel.ts';
 import type { TimerName } from './timer.ts';
 
 /**
@@ -23,8 +24,9 @@ export interface CallerPolicy {
 
 /** What a station is and what its owner wants. Plain data, kept in the state. */
 export interface StationSettings {
-  /** Own identity, nine digits; `null` until one is stored: such a station receives and sends nothing. */
+  /** Own identity, nine digits; `null` until one is stored: such a station hears what comes in, and sends nothing. */
   readonly mmsi: string | null;
+  /** Class of equipment; `'D'`, a fixed set of a small craft, unless stated. */
   readonly equipment: EquipmentClass;
   /** Group identities this station belongs to, nine digits each. */
   readonly groups: readonly string[];
@@ -32,14 +34,16 @@ export interface StationSettings {
   readonly policies: Readonly<Record<PolicySubject, Policy>>;
   /** By caller; the first that fits goes before `policies`. */
   readonly callers: readonly CallerPolicy[];
-  /** Whether the radio may change its channel by itself. */
+  /** Whether the radio may change its channel by itself; `'automatic'` unless stated. */
   readonly tuning: 'automatic' | 'by-hand';
   /**
-   * Working channels this station can use, in ITU-R M.1084 digits, the most wanted first: for the waters it is in, for
-   * instance by `workingChannels` of `seahail/channel`.
+   * Working channels this station can use, the most wanted first, kept as digits of ITU-R M.1084: for the waters it is
+   * in, for instance by `workingChannels` of `seahail/channel`. A call that proposes another is never answered by
+   * itself, and the radio never goes to another by itself unless this station asked for it. 72, 77, 08 and 06 unless
+   * stated, which are channels between ships in the international plan: state those of your waters.
    */
   readonly channels: readonly string[];
-  /** Speed for "time to reach", knots. */
+  /** Speed for "time to reach", knots; 6 unless stated. */
   readonly speed: number;
   /** Also log calls that are for somebody else. */
   readonly logOthers: boolean;
@@ -49,8 +53,13 @@ export interface StationSettings {
   readonly seed: number;
 }
 
-/** Settings with everything but the identity and the class left as it usually is. */
-export type SettingsInput = Pick<StationSettings, 'mmsi'> & Partial<StationSettings>;
+/** Settings with everything but the identity left as it usually is; policies are named one by one. */
+export type SettingsInput = Pick<StationSettings, 'mmsi'> & SettingsChange;
+
+/** The settings to change; what is left out stays. */
+export type SettingsChange = {
+  readonly [Key in Exclude<keyof StationSettings, 'policies'>]?: StationSettings[Key] | undefined;
+} & { readonly policies?: Partial<StationSettings['policies']> | undefined };
 
 // deviation: D-station-5 (which subjects answer by themselves out of the box).
 /** The policies of a set as it comes. */
@@ -64,21 +73,50 @@ export const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
   'all-ships': 'by-hand',
 };
 
-/** The settings with whatever was left out. */
-export function completeSettings(input: SettingsInput): StationSettings {
-  return {
-    mmsi: input.mmsi,
-    equipment: input.equipment ?? 'D',
-    groups: input.groups ?? [],
-    policies: { ...usualPolicies, ...input.policies },
-    callers: input.callers ?? [],
-    tuning: input.tuning ?? 'automatic',
-    channels: input.channels ?? ['72', '77', '08', '06'],
-    speed: input.speed ?? 6,
-    logOthers: input.logOthers ?? false,
-    timers: input.timers ?? {},
-    seed: input.seed ?? 1,
+const usual: StationSettings = {
+  mmsi: null,
+  equipment: 'D',
+  groups: [],
+  policies: usualPolicies,
+  callers: [],
+  tuning: 'automatic',
+  channels: ['72', '77', '08', '06'],
+  speed: 6,
+  logOthers: false,
+  timers: {},
+  seed: 1,
+};
+
+/**
+ * The settings with whatever was left out: from those before, or else the usual ones. Lists are copied, so that nobody
+ * else can change them, and channels are named as calls name them.
+ */
+export function completeSettings(input: SettingsChange, before: StationSettings = usual): StationSettings {
+  const all = {
+    ...before,
+    ...withoutGaps(input),
+    policies: { ...before.policies, ...withoutGaps(input.policies) },
   };
+  return {
+    ...all,
+    groups: copyOf(all.groups),
+    callers: copyOf(all.callers),
+    channels: copyOf(all.channels, (name) => workingChannel(name) ?? name),
+    timers: { ...all.timers },
+  };
+}
+
+/** A setting that is stated as undefined is left out. */
+function withoutGaps<T extends object>(
+  given: T | undefined,
+): { [Key in keyof T]?: Exclude<T[Key], undefined> } {
+  const stated = Object.entries(given ?? {}).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(stated) as { [Key in keyof T]?: Exclude<T[Key], undefined> };
+}
+
+/** What is no list stays as it is, for {@link settingsForm} to find. */
+function copyOf<T>(list: readonly T[], change: (entry: T) => T = (entry) => entry): readonly T[] {
+  return Array.isArray(list) ? list.map(change) : list;
 }
 
 /** The subject whose policy decides about a call, or `null` for calls that no policy is for. */

@@ -1,9 +1,9 @@
 import type { Coordinates } from '../../position/index.ts';
-import { canBeOwn } from '../turn/own-identity.ts';
 import { positionDeadline } from '../turn/own-position.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { AlarmKind } from './effect.ts';
 import { completeSettings, type SettingsInput, type StationSettings } from './settings.ts';
+import { misfitsOf } from './settings-form.ts';
 
 /** Where the station last knew itself to be. */
 export interface StationFix {
@@ -66,7 +66,8 @@ export const MOST_ALERTS = 20;
  *
  * @param settings - own identity and class; the rest has usual values
  * @returns the state to give to {@link step}
- * @throws RangeError when the identity cannot be a station's own and is not `null`
+ * @throws RangeError when the identity cannot be a station's own and is not `null`, or another setting has a value that
+ * it cannot have, such as a channel for no talk
  *
  * @see {@link restoreStation}
  * @see {@link checkSetup}
@@ -93,13 +94,15 @@ export const MOST_ALERTS = 20;
  * ```
  */
 export function createStation(settings: SettingsInput): StationState {
-  if (settings.mmsi !== null && !canBeOwn(settings.mmsi)) {
+  const complete = completeSettings(settings);
+  const [wrong] = misfitsOf(complete);
+  if (wrong === 'mmsi')
     throw new RangeError('createStation: an identity that can be a station’s own, or null, is needed');
-  }
+  if (wrong !== undefined) throw new RangeError(`createStation: ${wrong} is not as a setting must be`);
   return {
     kind: 'station',
     version: 2,
-    settings: completeSettings(settings),
+    settings: complete,
     now: 0,
     fix: null,
     tunedTo: null,
@@ -112,7 +115,7 @@ export function createStation(settings: SettingsInput): StationState {
     wakeAt: null,
     nextDialogue: 1,
     nextLogEntry: 1,
-    random: (settings.seed ?? 1) >>> 0,
+    random: complete.seed >>> 0,
   };
 }
 

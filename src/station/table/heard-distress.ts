@@ -82,6 +82,26 @@ export const heardDistressPhases: Readonly<Record<HeardDistressPhase, PhaseRow>>
 type Row = Transition<HeardDistressPhase, HeardDistressGuard, HeardDistressAction>;
 type Open = 'listening' | 'undecided' | 'coast-answered' | 'inform-coast' | 'assisting';
 
+/** A coast station that relays has the distress in hand, and asks ships for help: as good as its acknowledgement. */
+const relayedByCoast = (
+  from: Open | 'new' | 'shown' | 'acknowledge-asked' | 'acknowledge-waiting',
+  keep: readonly HeardDistressAction[],
+): Row => ({
+  from,
+  on: 'relay',
+  when: 'from-coast',
+  to: 'coast-answered',
+  do: ['alarm', ...keep, 'show-heard', 'tune-16', 'advise'],
+  clause: clause.coastRelay,
+});
+
+/** A relay about a vessel whose distress is in hand. */
+const relayedIn = (from: Open): readonly Row[] => [
+  { from, on: 'relay', when: 'damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
+  ...(from === 'coast-answered' || from === 'assisting' ? [] : [relayedByCoast(from, ['keep-call'])]),
+  { from, on: 'relay', to: from, do: ['keep-call', 'show-repeated'], clause: clause.relay },
+];
+
 /** What more is heard about a vessel whose distress is in hand. */
 const heardIn = (from: Open): readonly Row[] => [
   {
@@ -93,7 +113,7 @@ const heardIn = (from: Open): readonly Row[] => [
     clause: clause.alarms,
   },
   { from, on: 'alert', to: from, do: ['keep-call', 'show-repeated'], clause: clause.heardAlert },
-  { from, on: 'relay', to: from, do: ['keep-call', 'show-repeated'], clause: clause.relay },
+  ...relayedIn(from),
   { from, on: 'acknowledgement', when: 'damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
   {
     from,
@@ -155,6 +175,9 @@ const heardWhileAcknowledging = (
   from: 'acknowledge-asked' | 'acknowledge-waiting' | 'acknowledge-sending',
 ): readonly Row[] => [
   { from, on: 'alert', to: from, do: ['keep-call', 'show-repeated'], clause: clause.heardAlert },
+  { from, on: 'relay', when: 'damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
+  // What is on the air already is not broken off for it.
+  ...(from === 'acknowledge-sending' ? [] : [relayedByCoast(from, ['keep-call'])]),
   { from, on: 'relay', to: from, do: ['keep-call', 'show-repeated'], clause: clause.relay },
   { from, on: 'acknowledgement', when: 'damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
   { from, on: 'cancellation', when: 'damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
@@ -193,6 +216,7 @@ export const heardDistressTransitions: readonly Row[] = [
     do: ['alarm', 'show-damaged'],
     clause: clause.errorCheck,
   },
+  relayedByCoast('new', []),
   {
     from: 'new',
     on: 'relay',
@@ -265,6 +289,7 @@ export const heardDistressTransitions: readonly Row[] = [
     do: ['show-damaged'],
     clause: clause.errorCheck,
   },
+  relayedByCoast('shown', ['keep-call']),
   {
     from: 'shown',
     on: 'relay',
@@ -279,6 +304,14 @@ export const heardDistressTransitions: readonly Row[] = [
     to: 'shown',
     do: ['show-damaged'],
     clause: clause.errorCheck,
+  },
+  {
+    from: 'shown',
+    on: 'acknowledgement',
+    when: 'from-coast',
+    to: 'coast-answered',
+    do: ['keep-call', 'keep-acknowledgement', 'show-acknowledged', 'tune-16', 'advise'],
+    clause: clause.heardAlert,
   },
   {
     from: 'shown',
@@ -476,6 +509,14 @@ export const heardDistressTransitions: readonly Row[] = [
   },
 
   { from: 'cancelled', on: 'cancellation', to: 'cancelled', do: ['keep-call'], clause: clause.falseAlert },
+  {
+    from: 'cancelled',
+    on: 'alert',
+    when: 'damaged',
+    to: 'cancelled',
+    do: ['show-damaged'],
+    clause: clause.errorCheck,
+  },
   {
     from: 'cancelled',
     on: 'alert',

@@ -4,6 +4,7 @@ import type { PhaseRow, Transition } from '../state/procedure.ts';
 
 /** Conditions that the table of {@link outgoingTransitions} names. */
 export type OutgoingGuard =
+  | 'is-relay-to-station'
   | 'needs-second-thought'
   | 'wants-answer'
   | 'attempts-left'
@@ -32,7 +33,8 @@ export type OutgoingAction =
   | 'show-still-tuned'
   | 'speak'
   | 'stop-sending'
-  | 'tune';
+  | 'tune'
+  | 'tune-16';
 
 export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow>> = {
   confirming: { meaning: 'the person is asked whether the call is really to be sent', waits: ['inactivity'] },
@@ -47,6 +49,16 @@ export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow>> = {
 };
 
 type Row = Transition<OutgoingPhase, OutgoingGuard, OutgoingAction>;
+
+/** A relay was spoken when it had been sent, and is never repeated by itself. */
+const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
+  from,
+  on: 'able',
+  when: 'is-relay-to-station',
+  to: 'on-channel',
+  do: ['keep-answer', 'show-answer', 'tune-16'],
+  clause: clause.relay,
+});
 
 /** An answer counts in every phase between the call and the putting away. */
 const answersIn = (from: 'waiting-answer' | 'retry-wait' | 'unanswered'): readonly Row[] => [
@@ -105,6 +117,15 @@ export const outgoingTransitions: readonly Row[] = [
     clause: clause.channelUse,
   },
 
+  // A relay is spoken in any case; without an answer it is for the person to send it again.
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'is-relay-to-station',
+    to: 'waiting-answer',
+    do: ['log-sent', 'tune-16', 'speak'],
+    clause: clause.relay,
+  },
   {
     from: 'sending',
     on: 'sent',
@@ -139,6 +160,7 @@ export const outgoingTransitions: readonly Row[] = [
     clause: clause.procedures,
   },
 
+  relayAnsweredIn('waiting-answer'),
   ...answersIn('waiting-answer'),
   {
     from: 'waiting-answer',
@@ -162,6 +184,7 @@ export const outgoingTransitions: readonly Row[] = [
   { from: 'retry-wait', on: 'retry', to: 'waiting-channel', clause: clause.calling },
   { from: 'retry-wait', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
 
+  relayAnsweredIn('unanswered'),
   ...answersIn('unanswered'),
   { from: 'unanswered', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
   {

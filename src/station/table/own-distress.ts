@@ -15,6 +15,8 @@ export type OwnDistressAction =
   | 'keep-acknowledgement'
   | 'keep-nature'
   | 'log-cancelled'
+  | 'log-cancelled-by-voice'
+  | 'log-not-cancelled'
   | 'log-not-cancelled-by-voice'
   | 'log-not-sent'
   | 'log-put-away'
@@ -23,6 +25,7 @@ export type OwnDistressAction =
   | 'mark-stopped'
   | 'send'
   | 'show-acknowledged'
+  | 'show-cancel-failure'
   | 'show-countdown'
   | 'show-failure'
   | 'show-prepared'
@@ -58,6 +61,10 @@ export const ownDistressPhases: Readonly<Record<OwnDistressPhase, PhaseRow>> = {
   },
   'cancel-sending': { meaning: 'the cancellation is on the air', waits: ['transmission-limit'] },
   'cancel-voice': { meaning: 'the cancellation must now be spoken on channel 16', waits: ['inactivity'] },
+  'cancel-voice-only': {
+    meaning: 'the set could not send the cancellation: it must now be spoken on channel 16',
+    waits: ['inactivity'],
+  },
 };
 
 type Row = Transition<OwnDistressPhase, OwnDistressGuard, OwnDistressAction>;
@@ -314,6 +321,14 @@ export const ownDistressTransitions: readonly Row[] = [
     to: 'waiting-acknowledgement',
     clause: clause.procedures,
   },
+  // An acknowledgement ended the repeats while the question was open.
+  {
+    from: 'cancel-asked',
+    on: 'alert-repeat over',
+    when: 'was-acknowledged',
+    to: 'cancel-asked',
+    clause: clause.acknowledgement,
+  },
   // Without an answer the alert stands, and goes on as if nobody had asked.
   { from: 'cancel-asked', on: 'alert-repeat over', to: 'waiting-channel', clause: clause.alert },
   {
@@ -350,15 +365,15 @@ export const ownDistressTransitions: readonly Row[] = [
   {
     from: 'cancel-sending',
     on: 'send-failed',
-    to: 'cancel-voice',
-    do: ['show-failure', 'tune-16', 'speak-cancellation'],
+    to: 'cancel-voice-only',
+    do: ['show-cancel-failure', 'tune-16', 'speak-cancellation'],
     clause: clause.falseAlert,
   },
   {
     from: 'cancel-sending',
     on: 'transmission-limit over',
-    to: 'cancel-voice',
-    do: ['stop-sending', 'show-failure', 'tune-16', 'speak-cancellation'],
+    to: 'cancel-voice-only',
+    do: ['stop-sending', 'show-cancel-failure', 'tune-16', 'speak-cancellation'],
     clause: clause.falseAlert,
   },
 
@@ -375,6 +390,28 @@ export const ownDistressTransitions: readonly Row[] = [
     on: 'inactivity over',
     to: 'ended',
     do: ['log-not-cancelled-by-voice'],
+    clause: clause.falseAlert,
+  },
+
+  {
+    from: 'cancel-voice-only',
+    on: 'spoken',
+    to: 'ended',
+    do: ['log-cancelled-by-voice'],
+    clause: clause.falseAlert,
+  },
+  {
+    from: 'cancel-voice-only',
+    on: 'close',
+    to: 'ended',
+    do: ['log-not-cancelled'],
+    clause: clause.falseAlert,
+  },
+  {
+    from: 'cancel-voice-only',
+    on: 'inactivity over',
+    to: 'ended',
+    do: ['log-not-cancelled'],
     clause: clause.falseAlert,
   },
 ];

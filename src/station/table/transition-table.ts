@@ -43,9 +43,8 @@ export interface PhaseDescription {
  * ```ts
  * import { transitionTable } from 'seahail/station';
  *
- * const rows = transitionTable().filter((row) => row.procedure === 'own-distress' && row.on === 'alert-repeat over');
- * console.log(rows.map((row) => `${row.from} to ${row.to}`).join('; '));
- * // waiting-acknowledgement to waiting-channel; cancel-asked to waiting-channel
+ * const rows = transitionTable().filter((row) => row.procedure === 'own-distress' && row.from === 'prepared');
+ * console.log(rows.map((row) => `${row.on} to ${row.to}`).slice(0, 3).join('; ')); // press to countdown; describe to prepared; cancel to ended
  * ```
  */
 export function transitionTable(): readonly TransitionRow[] {

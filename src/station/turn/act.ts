@@ -1,4 +1,6 @@
-import { dscPermission } from '../advice.ts';
+import { reasons } from '../../call/index.ts';
+import { quote } from '../../result/index.ts';
+import { dscPermission } from '../advice/permission.ts';
 import { clause } from '../state/clause.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import { maySend } from '../state/equipment.ts';
@@ -13,13 +15,13 @@ import type {
   SettingsEvent,
 } from '../state/event.ts';
 import type { Cause } from '../state/procedure.ts';
-import { rejectChannel, rejectWithoutIdentity } from './begin-call.ts';
+import { completeSettings } from '../state/settings.ts';
+import { misfitsOf } from '../state/settings-form.ts';
+import { rejectWithoutIdentity, takeChannel } from './begin-call.ts';
 import { fireOn } from './fire-on.ts';
 import { openDialogue } from './open-dialogue.ts';
-import { canBeOwn } from './own-identity.ts';
 import { reject } from './reject.ts';
 import { type Draft, emit, type Turn } from './turn.ts';
-import { isWorkingChannel } from './working-channel.ts';
 
 /** A person acts on a dialogue. */
 export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | RefuseEvent | OfferEvent): void {
@@ -28,10 +30,10 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
     reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue}: there is none`);
     return;
   }
-  if ('channel' in event && event.channel !== undefined && !isWorkingChannel(event.channel)) {
-    rejectChannel(turn, event.channel);
-    return;
-  }
+  const named = 'channel' in event ? event.channel : undefined;
+  const call = dialogue.call;
+  const channel = named === undefined || call === null ? undefined : takeChannel(turn, call, named);
+  if (channel === null) return;
   if (event.kind === 'select') {
     turn.state.active = dialogue.id;
     return;
@@ -45,8 +47,15 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
       return;
     }
   }
+  if (event.kind === 'refuse' && !isReason(event.reason)) {
+    reject(turn, dialogue, 'station-reason-missing', 'Refusal: one of the ten reasons is needed', {
+      received: quote(String(event.reason)),
+      clause: clause.reasons,
+    });
+    return;
+  }
   followOrReject(turn, dialogue, event.kind, {
-    ...('channel' in event && { channel: event.channel }),
+    channel,
     ...('reason' in event && { reason: event.reason }),
   });
 }
@@ -103,27 +112,29 @@ export function silence(turn: Turn): void {
 }
 
 /** The owner changes the settings; an identity that is stored once stays (M.493, from memory). */
-export function changeSettings(turn: Turn, { settings }: SettingsEvent): void {
+export function changeSettings(turn: Turn, event: SettingsEvent): void {
   const { state } = turn;
   const stored = state.settings.mmsi;
+  const settings = completeSettings(event.settings, state.settings);
+  const [wrong] = misfitsOf(settings);
   if (stored !== null && settings.mmsi !== stored) {
-    reject(
-      turn,
-      null,
-      'station-identity-fixed',
-      'Own identity: it is stored and is not changed by the user',
-      {
-        clause: clause.identity,
-      },
-    );
-  } else if (settings.mmsi !== null && !canBeOwn(settings.mmsi)) {
+    const message = 'Own identity: it is stored and is not changed by the user';
+    reject(turn, null, 'station-identity-fixed', message, { clause: clause.identity });
+  } else if (wrong === 'mmsi') {
     reject(turn, null, 'station-identity-form', 'Own identity: this number cannot be a station’s own', {
-      received: settings.mmsi,
+      received: quote(String(settings.mmsi)),
       clause: clause.identity,
     });
+  } else if (wrong !== undefined) {
+    const message = `Settings: ${wrong} is not as a setting must be, and all stay as they were`;
+    reject(turn, null, 'station-settings-form', message, { received: wrong });
   } else {
     state.settings = settings;
   }
+}
+
+function isReason(value: unknown): boolean {
+  return reasons.rows.some(([, reason]) => reason === value);
 }
 
 function followOrReject(turn: Turn, dialogue: Draft<Dialogue>, trigger: string, cause: Cause): void {

@@ -36,6 +36,11 @@ export function answerUnable(state: StationState, call: Call, reason: Reason): C
   return wanted?.call ?? null;
 }
 
+/** Whether the call asks for an answer that this station may send, able or not. */
+export function mayAnswer(state: StationState, call: Call): boolean {
+  return lawfulAnswers(state, call).length > 0;
+}
+
 /** The own position as it goes into a call; `null` when there is none. */
 export function sendablePosition({ fix }: StationState): {
   readonly position: ReportedPosition | null;

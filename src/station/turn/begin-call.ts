@@ -1,13 +1,14 @@
 import type { Call } from '../../call/index.ts';
+import { quote } from '../../result/index.ts';
 import { clause } from '../state/clause.ts';
 import { maySend } from '../state/equipment.ts';
-import type { CallEvent } from '../state/event.ts';
+import type { CallEvent, RelayGrounds } from '../state/event.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { isCoastIdentity } from './own-identity.ts';
 import { reject } from './reject.ts';
 import { isHeldBack } from './send-queue.ts';
 import { emit, type Turn } from './turn.ts';
-import { isWorkingChannel } from './working-channel.ts';
+import { barOf, workingChannel } from './working-channel.ts';
 
 /** A person starts a call. */
 export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): void {
@@ -41,18 +42,17 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
     reject(turn, null, 'station-call-to-itself', 'Call: the address is this station’s own');
     return;
   }
-  if ('channel' in call && call.channel !== null && !isWorkingChannel(call.channel)) {
-    rejectChannel(turn, call.channel);
-    return;
-  }
+  const channel =
+    'channel' in call && call.channel !== null ? takeChannel(turn, call, call.channel) : undefined;
+  if (channel === null) return;
   // deviation: D-station-12
-  if (call.kind === 'distress-relay' && equipment !== 'coast' && because === undefined) {
+  if (call.kind === 'distress-relay' && equipment !== 'coast' && !isCaseForRelay(because)) {
     reject(
       turn,
       null,
       'station-relay-reason',
-      'Relay: allowed only when the vessel in distress cannot alert herself, or the master judges that more help is needed',
-      { expected: "because: 'cannot-alert-herself' or 'more-help-needed'", clause: clause.relay },
+      'Relay: allowed only when the vessel in distress cannot alert herself and the master judges that more help is needed',
+      { expected: 'because: { cannotAlertHerself: true, moreHelpNeeded: true }', clause: clause.relay },
     );
     return;
   }
@@ -61,7 +61,7 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
     turn,
     {
       procedure: 'outgoing',
-      call: { ...meaning, from: mmsi } as Call,
+      call: { ...meaning, from: mmsi, ...(channel !== undefined && { channel }) } as Call,
       attempts: 0,
       allowed: attemptsFor(call, attempts),
       answer: null,
@@ -86,12 +86,26 @@ export function rejectWithoutIdentity(turn: Turn): void {
   });
 }
 
-/** Channel 70 carries no speech, and a channel is named by its digits. */
-export function rejectChannel(turn: Turn, channel: string): void {
-  reject(turn, null, 'station-channel-form', 'Channel: a working channel in ITU-R M.1084 digits is needed', {
-    received: channel,
-    expected: 'two or four digits, not 70',
+/** The digits for a channel that a person names; `null`, with the reason given, where no such talk may be. */
+export function takeChannel(turn: Turn, call: Call, name: unknown): string | null {
+  const received = quote(String(name));
+  const channel = workingChannel(name);
+  if (channel === null) {
+    const message = `Channel ${received}: no call can name it`;
+    reject(turn, null, 'station-channel-form', message, {
+      received,
+      expected: 'a channel with digits of ITU-R M.1084',
+    });
+    return null;
+  }
+  const bar = barOf(call, channel);
+  if (bar === null) return channel;
+  const { clause: where } = bar;
+  reject(turn, null, 'station-channel-barred', bar.message, {
+    received,
+    ...(where !== undefined && { clause: where }),
   });
+  return null;
 }
 
 const startable: readonly Call['kind'][] = [
@@ -110,8 +124,14 @@ function isWithoutAddress({ to }: Call): boolean {
   return to === null || ('mmsi' in to && to.mmsi === null) || ('area' in to && to.area === null);
 }
 
+function isCaseForRelay(because: RelayGrounds | undefined): boolean {
+  return because?.cannotAlertHerself === true && because.moreHelpNeeded === true;
+}
+
 // M.541 gives three attempts to a coast station. deviation: D-station-6 (two to a ship, one where a set answers).
 function attemptsFor(call: Call, wanted?: number): number {
+  // The five and fifteen minutes are those of routine calls: a relay is spoken at once, and repeated by hand.
+  if (call.kind === 'distress-relay') return 1;
   if (wanted !== undefined && wanted >= 1) return Math.min(3, Math.floor(wanted));
   if (call.kind === 'test-call' || call.kind === 'polling-call') return 1;
   return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi) ? 3 : 2;

@@ -8,9 +8,15 @@ import { emit, log, type Turn } from './turn.ts';
 /** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
 export const WATCH_CHANNEL = '16';
 
-/** Tells the person, and writes the same into the log. */
-export function tell(turn: Turn, dialogue: Dialogue | null, topic: ShowTopic, text: string): void {
-  emit(turn, dialogue, { kind: 'show', topic, text });
+/** Tells the person, and writes the same into the log; `call` is what it is about, that of the dialogue unless stated. */
+export function tell(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  topic: ShowTopic,
+  text: string,
+  call?: Call,
+): void {
+  emit(turn, dialogue, { kind: 'show', topic, text, call });
   log(turn, dialogue, { what: 'done', text });
 }
 
@@ -68,6 +74,12 @@ export function speak(turn: Turn, dialogue: Dialogue, call: Call, channel: strin
 export function tune(turn: Turn, dialogue: Dialogue, channel: string): void {
   turn.state.tunedTo = channel;
   emit(turn, dialogue, { kind: 'tune', channel });
+}
+
+/** Distress traffic is on channel 16: to it, or the person is told to go there. */
+export function tuneToWatch(turn: Turn, dialogue: Dialogue, certain = true): void {
+  if (certain && turn.state.settings.tuning === 'automatic') tune(turn, dialogue, WATCH_CHANNEL);
+  else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
 }
 
 /** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */

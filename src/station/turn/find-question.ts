@@ -10,15 +10,25 @@ export interface Heard {
   readonly verdict: Verdict;
 }
 
-/** The call of this station that an answer belongs to, the latest if there are several. */
+/**
+ * The call of this station that an answer belongs to: one that still waits rather than one that is over, one of the
+ * answer's own category rather than another, and the latest of several.
+ */
 export function findQuestion({ state }: Turn, answer: Call): Draft<OutgoingDialogue> | undefined {
-  return state.dialogues.findLast(
+  const fitting = state.dialogues.filter(
     (dialogue): dialogue is Draft<OutgoingDialogue> =>
       dialogue.procedure === 'outgoing' &&
       dialogue.attempts > 0 &&
       fitsQuestion(dialogue.call, answer) &&
       isFromCalled(dialogue.call, answer),
   );
+  const waiting = fitting.filter(({ phase }) => phase === 'waiting-answer' || phase === 'retry-wait');
+  const among = waiting.length > 0 ? waiting : fitting;
+  return among.findLast(({ call }) => categoryOf(call) === categoryOf(answer)) ?? among.at(-1);
+}
+
+function categoryOf(call: Call): unknown {
+  return 'category' in call ? call.category : null;
 }
 
 function fitsQuestion(question: Call, answer: Call): boolean {

@@ -6,6 +6,7 @@ import { lengthOf } from '../state/timer.ts';
 import { answerTrigger, findQuestion, type Heard } from './find-question.ts';
 import { fireOn } from './fire-on.ts';
 import { openDialogue } from './open-dialogue.ts';
+import { isCoastIdentity } from './own-identity.ts';
 import type { Draft, Turn } from './turn.ts';
 
 /** What a call says about a distress. */
@@ -34,6 +35,7 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
   const { state } = turn;
   if (answerRelay(turn, heard)) return;
   const distressed = 'distressed' in call ? call.distressed : call.from;
+  endRelays(turn, heard, distressed);
   const own = state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own !== undefined && distressed !== null && distressed === state.settings.mmsi) {
     if (call.from !== state.settings.mmsi) fireOn(turn, own, ownTrigger(call, verdict), heard);
@@ -66,7 +68,8 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
       if (!sameAttempt) known.alerts++;
       known.lastAlertAt = state.now;
     }
-    if (!sameAttempt || known.verdict !== 'clean') fireOn(turn, known, trigger, heard);
+    if (!sameAttempt || known.verdict !== 'clean' || isFiner(call, known.call))
+      fireOn(turn, known, trigger, heard);
   }
   if (verdict !== 'doubtful' && (trigger === 'alert' || trigger === 'relay'))
     rememberAlert(turn, distressed, call);
@@ -81,6 +84,12 @@ function isOfSameAttempt({ state }: Turn, known: HeardDistressDialogue, call: Ca
     state.now - lastAlertAt < lengthOf('attempt-length', state.settings.timers) &&
     nature(call) === nature(known.call)
   );
+}
+
+/** Whether the same alert now says the place to a fraction of a minute: its expansion came in after it. */
+function isFiner(call: Call, known: Call): boolean {
+  const fraction = (of: Call) => ('position' in of ? of.position?.fraction : undefined);
+  return fraction(call) !== undefined && fraction(known) === undefined;
 }
 
 /** Of a vessel unknown only the nature and the position can tell whether it is the same. */
@@ -102,6 +111,17 @@ function answerRelay(turn: Turn, heard: Heard): boolean {
   if (heard.call.kind !== 'distress-relay-acknowledgement') return false;
   const asked = findQuestion(turn, heard.call);
   return asked !== undefined && fireOn(turn, asked, answerTrigger(heard), heard);
+}
+
+/** A relay has done its work when a coast station acknowledges that distress, in whatever form. */
+function endRelays(turn: Turn, heard: Heard, distressed: string | null): void {
+  const { call, verdict } = heard;
+  if (call.kind !== 'distress-acknowledgement' || verdict === 'doubtful') return;
+  if (distressed === null || !isCoastIdentity(call.from)) return;
+  for (const dialogue of [...turn.state.dialogues]) {
+    if (dialogue.procedure !== 'outgoing' || dialogue.call.kind !== 'distress-relay') continue;
+    if (dialogue.call.distressed === distressed) fireOn(turn, dialogue, 'answered', heard);
+  }
 }
 
 function rememberAlert({ state }: Turn, distressed: string | null, call: Call): void {

@@ -34,7 +34,7 @@ function hearOther(turn: Turn, heard: Heard): void {
     if (question !== undefined && fireOn(turn, question, answerTrigger(heard), heard)) return;
   }
   if (isAnswer(call)) {
-    tell(turn, null, 'unexpected-answer', `An answer that nothing waits for: ${briefly(call)}`);
+    tell(turn, null, 'unexpected-answer', `An answer that nothing waits for: ${briefly(call)}`, call);
     return;
   }
   const again = state.dialogues.find((dialogue) => isSameCall(dialogue, call));

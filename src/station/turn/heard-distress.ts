@@ -1,5 +1,6 @@
-import type { Call } from '../../call/index.ts';
-import { adviceFor, dscPermission } from '../advice.ts';
+import { type Call, composeDistressRelayAcknowledgement } from '../../call/index.ts';
+import { adviceFor } from '../advice/advise.ts';
+import { dscPermission, isAboutRelay } from '../advice/permission.ts';
 import type { HeardDistressDialogue } from '../state/dialogue.ts';
 import type { Cause, Procedure } from '../state/procedure.ts';
 import { lengthOf, type TimerName } from '../state/timer.ts';
@@ -19,7 +20,7 @@ import {
   stopTransmission,
   tell,
   transmit,
-  tune,
+  tuneToWatch,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import { isCoastIdentity } from './own-identity.ts';
@@ -104,6 +105,7 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
         dialogue,
         'acknowledged',
         `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'a station unknown'}`,
+        call,
       ),
     'show-cancelled': (turn, dialogue) =>
       tell(turn, dialogue, 'distress-cancelled', `${nameOf(dialogue)} cancelled her alert`),
@@ -113,27 +115,29 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
         dialogue,
         'damaged-call',
         `Received with errors, nothing done: ${briefly(call ?? dialogue.call)}`,
+        call,
       ),
     'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, 'The acknowledgement was not sent'),
     'show-heard': (turn, dialogue, { call }) =>
-      emit(turn, dialogue, { kind: 'show', topic: 'distress-heard', text: briefly(call ?? dialogue.call) }),
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'distress-heard',
+        text: briefly(call ?? dialogue.call),
+        call,
+      }),
     'show-repeated': (turn, dialogue, { call }) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'distress-repeated',
         text: `Heard again: ${briefly(call ?? dialogue.call)}`,
+        call,
       }),
     'show-traffic': (turn, dialogue) =>
       tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
     'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
     'stop-sending': stopTransmission,
-    'tune-16': (turn, dialogue, cause) => {
-      if (turn.state.settings.tuning === 'automatic' && (cause.verdict ?? dialogue.verdict) === 'clean') {
-        tune(turn, dialogue, WATCH_CHANNEL);
-      } else {
-        emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
-      }
-    },
+    'tune-16': (turn, dialogue, { verdict = dialogue.verdict }) =>
+      tuneToWatch(turn, dialogue, verdict === 'clean'),
   },
 };
 
@@ -159,7 +163,12 @@ function natureOf(call: Call): string | null {
   return 'nature' in call ? call.nature : null;
 }
 
-function acknowledgementOf({ call, distressed }: HeardDistressDialogue, own: string | null): Call {
+function acknowledgementOf(dialogue: HeardDistressDialogue, own: string | null): Call {
+  const { call, distressed } = dialogue;
+  if (isAboutRelay(dialogue) && own !== null) {
+    const { asReceived: _received, ...about } = dialogue.call;
+    return composeDistressRelayAcknowledgement({ from: own, about });
+  }
   const details = 'nature' in call ? call : null;
   return {
     kind: 'distress-acknowledgement',

@@ -9,7 +9,7 @@ import {
   incomingPhases,
   incomingTransitions,
 } from '../table/incoming.ts';
-import { answerAble, answerUnable } from './answer.ts';
+import { answerAble, answerUnable, mayAnswer } from './answer.ts';
 import { briefly } from './brief.ts';
 import {
   endTransmission,
@@ -52,6 +52,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
     'answers-by-itself': (turn, dialogue) =>
       mayActByItself(turn, dialogue) &&
       policyFor(turn.state.settings, dialogue.call) === 'automatic' &&
+      isOnKnownChannel(turn, dialogue.call) &&
       answerAble(turn.state, dialogue.call) !== null,
     damaged: (_, { verdict }) => verdict === 'doubtful',
     'is-automatic': (_, { automatic }) => automatic,
@@ -77,7 +78,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
         mayTuneByItself(turn.state, channel, false)
       );
     },
-    'wants-answer': (turn, { call }) => answerAble(turn.state, call) !== null,
+    'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
   },
   actions: {
     alarm: (turn, dialogue) => sound(turn, dialogue, alarmFor(dialogue.call)),
@@ -118,7 +119,10 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       });
     },
     'log-put-away': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Put away without an answer: ${briefly(dialogue.call)}` }),
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Put away${isAnnouncement(dialogue.call) ? '' : ' without an answer'}: ${briefly(dialogue.call)}`,
+      }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
       if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
@@ -138,7 +142,12 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
     'show-failure': (turn, dialogue) =>
       reportFailure(turn, dialogue, `Answer not sent: ${briefly(dialogue.call)}`),
     'show-missed': (turn, dialogue) =>
-      tell(turn, dialogue, 'missed-call', `Not answered: ${briefly(dialogue.call)}`),
+      tell(
+        turn,
+        dialogue,
+        'missed-call',
+        `${isAnnouncement(dialogue.call) ? 'Not followed' : 'Not answered'}: ${briefly(dialogue.call)}`,
+      ),
     'show-still-tuned': leaveTuned,
     'show-too-late': (turn, dialogue) =>
       tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
@@ -161,6 +170,13 @@ function mayActByItself({ state }: Turn, { call, verdict }: IncomingDialogue): b
     !('category' in call && call.category === 'distress') &&
     !isOwnAlertOut(state)
   );
+}
+
+/** "Able to comply" is said by itself only for a channel that the owner has chosen. */
+function isOnKnownChannel({ state }: Turn, call: Call): boolean {
+  if (call.kind !== 'individual-call') return true;
+  const channel = voiceChannelOf(call);
+  return channel !== null && state.settings.channels.includes(channel);
 }
 
 function refusalFor({ state }: Turn, call: Call): Call | null {

@@ -20,6 +20,7 @@ import {
   tell,
   transmit,
   tune,
+  tuneToWatch,
   WATCH_CHANNEL,
 } from './common-action.ts';
 import { isCoastIdentity } from './own-identity.ts';
@@ -47,6 +48,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
     }
   },
   guards: {
+    'is-relay-to-station': (_, { call }) => isRelayToStation(call),
     'needs-second-thought': (_, { call }) =>
       call.kind === 'distress-relay' || call.kind === 'all-ships-call' || call.kind === 'area-call',
     'wants-answer': (_, { call }) => wantsAnswer(call),
@@ -103,13 +105,19 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
     'show-answer': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'routine');
       const topic = call?.kind === 'position-reply' ? 'position-received' : 'answered';
-      if (call !== undefined) tell(turn, dialogue, topic, `Answered: ${briefly(call)}`);
+      if (call !== undefined) tell(turn, dialogue, topic, `Answered: ${briefly(call)}`, call);
     },
     'show-busy': (turn, dialogue) =>
       tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free: the call was not sent'),
     'show-damaged': (turn, dialogue, { call }) => {
       if (call !== undefined) {
-        tell(turn, dialogue, 'damaged-call', `Answer received with errors, nothing done: ${briefly(call)}`);
+        tell(
+          turn,
+          dialogue,
+          'damaged-call',
+          `Answer received with errors, nothing done: ${briefly(call)}`,
+          call,
+        );
       }
     },
     'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, `Not sent: ${briefly(dialogue.call)}`),
@@ -124,7 +132,7 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
     },
     'show-refusal': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'routine');
-      if (call !== undefined) tell(turn, dialogue, 'refused', `Refused: ${briefly(call)}`);
+      if (call !== undefined) tell(turn, dialogue, 'refused', `Refused: ${briefly(call)}`, call);
     },
     'show-retry': (turn, dialogue) =>
       tell(
@@ -144,6 +152,10 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
       dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
       if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
     },
+    'tune-16': (turn, dialogue) => {
+      dialogue.channel = WATCH_CHANNEL;
+      tuneToWatch(turn, dialogue);
+    },
   },
 };
 
@@ -157,11 +169,13 @@ function wantsAnswer(call: Call): boolean {
     case 'test-call':
     case 'polling-call':
       return true;
-    case 'distress-relay':
-      return call.to.kind === 'station';
     default:
-      return false;
+      return isRelayToStation(call);
   }
+}
+
+function isRelayToStation(call: Call): boolean {
+  return call.kind === 'distress-relay' && call.to.kind === 'station';
 }
 
 function isCoast(call: Call): boolean {

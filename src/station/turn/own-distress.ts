@@ -44,8 +44,8 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     },
     'ask-to-stop': (turn, dialogue, { call }) => {
       const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert goes on. Stop it?`;
-      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text });
-      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'] });
+      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text, call });
+      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'], call });
     },
     'compose-alert': (turn, dialogue) => {
       dialogue.call = alertOf(turn.state, dialogue.nature);
@@ -66,6 +66,18 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     },
     'log-cancelled': (turn, dialogue) =>
       log(turn, dialogue, { what: 'done', text: 'False alert cancelled by DSC and by voice on channel 16' }),
+    'log-cancelled-by-voice': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: 'False alert cancelled by voice on channel 16; the set did not send the cancellation',
+      }),
+    'log-not-cancelled': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'alert-not-cancelled',
+        'The false alert is NOT cancelled, by DSC or by voice: speak the cancellation on channel 16 now',
+      ),
     'log-not-cancelled-by-voice': (turn, dialogue) =>
       tell(
         turn,
@@ -98,8 +110,15 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
         dialogue,
         'acknowledged',
         `The alert is acknowledged${call ? ` by ${call.from ?? 'a station unknown'}` : ''}`,
+        call,
       );
     },
+    'show-cancel-failure': (turn, dialogue) =>
+      reportFailure(
+        turn,
+        dialogue,
+        'The set did not send the cancellation: cancel the false alert by voice on channel 16 at once',
+      ),
     'show-countdown': (turn, dialogue) =>
       emit(turn, dialogue, {
         kind: 'show',
@@ -119,7 +138,13 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
         text: 'Press and hold to send a distress alert: only in grave and imminent danger, on the authority of the master',
       }),
     'show-relayed': (turn, dialogue, { call }) =>
-      tell(turn, dialogue, 'distress-traffic', `The alert was passed on${call ? `: ${briefly(call)}` : ''}`),
+      tell(
+        turn,
+        dialogue,
+        'distress-traffic',
+        `The alert was passed on${call ? `: ${briefly(call)}` : ''}`,
+        call,
+      ),
     'show-stopped': (turn, dialogue) =>
       tell(
         turn,

@@ -1,3 +1,4 @@
+import type { Call } from '../../call/index.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { StationState } from '../state/state.ts';
 import { fireOn } from './fire-on.ts';
@@ -49,15 +50,21 @@ function urgencyOf(dialogue: Dialogue): number {
 
 /**
  * Transmissions that may disturb distress traffic wait (ITU-R M.541; 47 CFR 80.1121(a)): everything but distress
- * while the own alert is out and not acknowledged, routine calls in the five minutes after an alert was heard.
+ * while the own alert is out and not acknowledged, and in the five minutes after an alert was heard everything but
+ * urgency and safety calls, answers included. Tests and position requests bear the category safety, and are none.
  * deviation: D-station-9
  */
 export function isHeldBack(state: StationState, dialogue: Dialogue): boolean {
   if (dialogue.procedure === 'own-distress' || dialogue.procedure === 'heard-distress') return false;
   if (dialogue.call.kind === 'distress-relay') return false;
   if (isOwnAlertOut(state) && state.dialogues.some(isUnacknowledged)) return true;
-  const routine = !('category' in dialogue.call) || dialogue.call.category === 'routine';
-  return routine && state.dialogues.some(({ phase }) => phase === 'listening');
+  return !isSafetyTraffic(dialogue.call) && state.dialogues.some(({ phase }) => phase === 'listening');
+}
+
+function isSafetyTraffic(call: Call): boolean {
+  const announces =
+    call.kind === 'all-ships-call' || call.kind === 'area-call' || call.kind === 'individual-call';
+  return announces && (call.category === 'urgency' || call.category === 'safety');
 }
 
 function isUnacknowledged({ procedure, phase }: Dialogue): boolean {
@@ -65,6 +72,7 @@ function isUnacknowledged({ procedure, phase }: Dialogue): boolean {
     procedure === 'own-distress' &&
     phase !== 'acknowledged' &&
     phase !== 'stopped' &&
-    phase !== 'cancel-voice'
+    phase !== 'cancel-voice' &&
+    phase !== 'cancel-voice-only'
   );
 }

@@ -1,6 +1,7 @@
+import type { Call } from '../../call/index.ts';
 import type { LogEntry } from '../log/watch-log.ts';
 import type { Dialogue } from '../state/dialogue.ts';
-import type { Effect } from '../state/effect.ts';
+import type { AskEffect, Effect, ShowEffect } from '../state/effect.ts';
 import { nextRandom } from '../state/random.ts';
 import type { StationState } from '../state/state.ts';
 import { rangeOf, type TimerName } from '../state/timer.ts';
@@ -24,9 +25,13 @@ export interface Turn {
   clause: string | null;
 }
 
-type WithoutBase<T> = T extends Effect ? Omit<T, 'dialogue' | 'clause' | 'caution'> : never;
+type WithoutBase<T> = T extends ShowEffect | AskEffect
+  ? Omit<T, 'dialogue' | 'clause' | 'caution' | 'call'> & { readonly call?: Call | undefined }
+  : T extends Effect
+    ? Omit<T, 'dialogue' | 'clause' | 'caution'>
+    : never;
 
-/** An effect as the actions give it; {@link emit} adds dialogue, clause and caution. */
+/** An effect as the actions give it; {@link emit} adds dialogue, clause and caution, and the dialogue's call to what is shown. */
 export type BareEffect = WithoutBase<Effect>;
 
 /** What every effect about distress carries. The words are this library's own. */
@@ -46,7 +51,9 @@ export function emit(
     clause: turn.clause,
     caution: caution ?? (distress ? DISTRESS_CAUTION : null),
   };
-  turn.effects.push({ ...effect, ...base } as Effect);
+  const isShown = effect.kind === 'show' || effect.kind === 'ask';
+  const about = isShown ? { call: effect.call ?? dialogue?.call ?? null } : {};
+  turn.effects.push({ ...effect, ...about, ...base } as Effect);
 }
 
 /** Writes into the watch log. */

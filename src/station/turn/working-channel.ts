@@ -1,10 +1,13 @@
 import type { Call } from '../../call/index.ts';
+import { barredEverywhere, parseDesignator } from '../../channel/index.ts';
+import type { Notice } from '../../result/index.ts';
 import type { StationState } from '../state/state.ts';
 
 const DISTRESS_AND_CALLING = '16';
 
 /**
- * The voice channel that a call leads to, ITU-R M.1084 digits; `null` when it leads to none.
+ * The voice channel that a call leads to, ITU-R M.1084 digits; `null` when it leads to none, or to one that no such
+ * talk may use in any waters.
  *
  * Distress traffic is on 16, and urgency and safety traffic too unless the call names another channel.
  */
@@ -12,7 +15,10 @@ export function voiceChannelOf(call: Call): string | null {
   if (call.kind === 'distress-relay' || call.kind === 'distress-relay-acknowledgement')
     return DISTRESS_AND_CALLING;
   if (!('channel' in call) || call.kind === 'unable-to-comply') return null;
-  if (call.channel !== null) return isWorkingChannel(call.channel) ? call.channel : null;
+  if (call.channel !== null) {
+    const channel = workingChannel(call.channel);
+    return channel === null || barOf(call, channel) !== null ? null : channel;
+  }
   return call.category === 'urgency' || call.category === 'safety' || call.category === 'distress'
     ? DISTRESS_AND_CALLING
     : null;
@@ -44,7 +50,16 @@ export function isOwnAlertOut(state: StationState): boolean {
   );
 }
 
-/** Whether text names a channel as a call can: its digits of ITU-R M.1084, and not the one that carries calls only. */
-export function isWorkingChannel(channel: string): boolean {
-  return /^(?:\d{2}|\d{4})$/.test(channel) && channel !== '70';
+/** The digits by which a call names a channel, from any of its names; `null` for one that no call can name. */
+export function workingChannel(name: unknown): string | null {
+  const read = parseDesignator(name);
+  return read.ok ? read.value.m1084 : null;
 }
+
+/** What speaks against talking on a channel in any waters, after a call of this urgency. */
+export function barOf(call: Call, channel: string): Notice | null {
+  const urgent = 'category' in call && call.category !== null && URGENT.includes(call.category);
+  return barredEverywhere(channel, urgent ? 'safety' : 'intership-non-commercial');
+}
+
+const URGENT: readonly string[] = ['safety', 'urgency', 'distress'];

@@ -1,0 +1,64 @@
+import { clause } from '../state/clause.ts';
+import type { HeardDistressDialogue } from '../state/dialogue.ts';
+import type { StationState } from '../state/state.ts';
+import { coastFlow } from './coast.ts';
+import { dscPermission, isAboutRelay, isRelayedByCoast } from './permission.ts';
+import { shipFlow } from './ship.ts';
+import { type AdviceStep, record, type Stage } from './step.ts';
+
+/** The stage of a distress for this station: a ship, a coast station, or the ship whose own device calls. */
+export function stageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
+  const { phase } = dialogue;
+  const flow = state.settings.equipment === 'coast' ? coastFlow : shipFlow;
+  const stage = {
+    now: flow.now[phase],
+    question: flow.question[phase] ?? null,
+    waitFor: flow.waitFor[phase] ?? null,
+  };
+  if (flow === coastFlow) return stage;
+  if (isOwnDevice(state, dialogue)) return ownDeviceStage(state, dialogue);
+  if (phase !== 'coast-answered' || !isRelayedByCoast(dialogue)) return stage;
+  return { ...stage, now: [answerRelay, ...stage.now] };
+}
+
+const answerRelay: AdviceStep = {
+  text: 'A coast station relays the distress: when able to assist, acknowledge the relay by voice on channel 16 to that station',
+  clause: clause.coastRelay,
+};
+
+/**
+ * A man-overboard device calls its own vessel, or her group, by a relay before it alerts everybody (M.493, class M,
+ * from memory).
+ */
+function isOwnDevice({ settings }: StationState, dialogue: HeardDistressDialogue): boolean {
+  const { phase, call } = dialogue;
+  if (phase !== 'listening' && phase !== 'undecided') return false;
+  if (!isAboutRelay(dialogue) || call.from?.startsWith('972') !== true) return false;
+  const { to } = dialogue.call;
+  if (to.kind === 'station') return to.mmsi === settings.mmsi;
+  return to.kind === 'group' && to.mmsi !== null && settings.groups.includes(to.mmsi);
+}
+
+function ownDeviceStage(state: StationState, dialogue: HeardDistressDialogue): Stage {
+  const { allowed } = dscPermission(state, dialogue);
+  return {
+    now: overboard,
+    question: {
+      text: 'Is the person safe, or was it a false alarm?',
+      answers: allowed ? ['close', 'acknowledge'] : ['close'],
+    },
+    waitFor: null,
+  };
+}
+
+const overboard: readonly AdviceStep[] = [
+  {
+    text: 'A man-overboard device calls this very vessel: look for the person, turn back and recover them',
+    clause: 'ITU-R M.493-15, class M, from memory',
+  },
+  {
+    text: 'When the person is not recovered at once, send this vessel’s own distress alert: man overboard',
+    clause: clause.alert,
+  },
+  record,
+];
