@@ -8,16 +8,24 @@ import { type AdviceStep, record, type Stage } from './step.ts';
 
 /** The stage of a distress for this station: a ship, a coast station, or the ship whose own device calls. */
 export function stageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
+  const stage = bareStageOf(state, dialogue);
+  const { question } = stage;
+  if (question === null || dscPermission(state, dialogue).allowed) return stage;
+  const answers = question.answers.filter((answer) => answer !== 'acknowledge');
+  return { ...stage, question: { ...question, answers } };
+}
+
+function bareStageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
   const { phase } = dialogue;
-  const flow = state.settings.equipment === 'coast' ? coastFlow : shipFlow;
+  const isCoast = state.settings.equipment === 'coast';
+  if (!isCoast && isOwnDevice(state, dialogue)) return ownDeviceStage;
+  const flow = isCoast ? coastFlow : shipFlow;
   const stage = {
     now: flow.now[phase],
     question: flow.question[phase] ?? null,
     waitFor: flow.waitFor[phase] ?? null,
   };
-  if (flow === coastFlow) return stage;
-  if (isOwnDevice(state, dialogue)) return ownDeviceStage(state, dialogue);
-  if (phase !== 'coast-answered' || !isRelayedByCoast(dialogue)) return stage;
+  if (isCoast || phase !== 'coast-answered' || !isRelayedByCoast(dialogue)) return stage;
   return { ...stage, now: [answerRelay, ...stage.now] };
 }
 
@@ -39,26 +47,18 @@ function isOwnDevice({ settings }: StationState, dialogue: HeardDistressDialogue
   return to.kind === 'group' && to.mmsi !== null && settings.groups.includes(to.mmsi);
 }
 
-function ownDeviceStage(state: StationState, dialogue: HeardDistressDialogue): Stage {
-  const { allowed } = dscPermission(state, dialogue);
-  return {
-    now: overboard,
-    question: {
-      text: 'Is the person safe, or was it a false alarm?',
-      answers: allowed ? ['close', 'acknowledge'] : ['close'],
+const ownDeviceStage: Stage = {
+  now: [
+    {
+      text: 'A man-overboard device calls this very vessel: look for the person, turn back and recover them',
+      clause: 'ITU-R M.493-15, class M, from memory',
     },
-    waitFor: null,
-  };
-}
-
-const overboard: readonly AdviceStep[] = [
-  {
-    text: 'A man-overboard device calls this very vessel: look for the person, turn back and recover them',
-    clause: 'ITU-R M.493-15, class M, from memory',
-  },
-  {
-    text: 'When the person is not recovered at once, send this vessel’s own distress alert: man overboard',
-    clause: clause.alert,
-  },
-  record,
-];
+    {
+      text: 'When the person is not recovered at once, send this vessel’s own distress alert: man overboard',
+      clause: clause.alert,
+    },
+    record,
+  ],
+  question: { text: 'Is the person safe, or was it a false alarm?', answers: ['close', 'acknowledge'] },
+  waitFor: null,
+};

@@ -8,8 +8,8 @@ import {
   type HeardDistressAction,
   type HeardDistressGuard,
   heardDistressPhases,
-  heardDistressTransitions,
-} from '../table/heard-distress.ts';
+} from '../table/heard-distress/words.ts';
+import { heardDistressTransitions } from '../table/heard-distress.ts';
 import { briefly } from './brief.ts';
 import {
   endTransmission,

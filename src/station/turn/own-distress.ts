@@ -7,8 +7,8 @@ import {
   type OwnDistressAction,
   type OwnDistressGuard,
   ownDistressPhases,
-  ownDistressTransitions,
-} from '../table/own-distress.ts';
+} from '../table/own-distress/words.ts';
+import { ownDistressTransitions } from '../table/own-distress.ts';
 import { sendablePosition } from './answer.ts';
 import { briefly } from './brief.ts';
 import {
