@@ -36,7 +36,7 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-coast-acknowledges', meaning: 'a ship acknowledges an alert by selective calling' },
   { code: 'call-cancel-of-another', meaning: "a cancellation names another vessel's distress" },
   { code: 'call-relay-of-own', meaning: 'a relay names the own vessel' },
-  { code: 'call-relay-cases', meaning: 'a ship relays: only two cases allow it' },
+  { code: 'call-relay-cases', meaning: 'a ship relays, which on VHF one case alone allows' },
   { code: 'call-position-unknown', meaning: 'a distress call gives no position' },
   { code: 'call-time-unknown', meaning: 'a distress call gives a position without its time' },
 ] as const;

@@ -87,7 +87,7 @@ describe('the operator is told what to mind', () => {
           ],
         ],
         caution:
-          'Only when the vessel in distress cannot send the message herself, or the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
+          'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
         clause:
           'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
       },
@@ -102,7 +102,7 @@ describe('the operator is told what to mind', () => {
           ['MAYDAY, unidentified vessel', 'Here the message begins'],
         ],
         caution:
-          'Only when the vessel in distress cannot send the message herself, or the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
+          'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
         clause:
           'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
       },

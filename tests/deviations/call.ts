@@ -3,7 +3,9 @@ import {
   type CallFields,
   callFromFields,
   callToFields,
+  composeDistressAlert,
   compositionOf,
+  describeCall,
   emptyFields,
   firstTelecommands,
   nameOfSymbol,
@@ -129,6 +131,18 @@ export const deviations: Record<string, () => void> = {
       'Merrow, Merrow, Merrow',
       'RECEIVED MAYDAY RELAY',
     ]);
+  },
+  'D-call-16': () => {
+    const from = '232999218';
+    expect(callToFields(composeDistressAlert({ from, nature: 'epirb-emission' })).subsequent).toBe(126);
+    expect(callToFields(composeDistressAlert({ from, nature: 'flooding' })).subsequent).toBe(100);
+  },
+  'D-call-17': () => {
+    const alert = composeDistressAlert({ from: '232999218', subsequent: 'telephony-j3e' });
+    const { channel, caution } = spokenScript(alert, { mmsi: '232999218' });
+    expect([channel, caution.includes('2182 kHz')]).toEqual([null, true]);
+    expect(JSON.stringify(describeCall(alert).cautions)).not.toContain('channel 16');
+    expect(spokenScript({ kind: 'mayday' }, {}).channel).toBe('16');
   },
   'D-call-15': () => {
     const traffic = { telecommand1: 100, receive: [90, 0, 6], transmit: [90, 0, 6] };

@@ -1,4 +1,4 @@
-import { usesOf } from '../../identity/index.ts';
+import { type Identity, usesOf } from '../../identity/index.ts';
 import type { DistressAlert, DistressRelay } from '../call.ts';
 import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
 import { stationIdentity } from '../element/station-identity.ts';
@@ -30,7 +30,7 @@ export function answersToRelay(call: DistressRelay, own: string, ashore: boolean
   const sender = stationIdentity(call.from);
   if (
     sender === undefined ||
-    !usesOf(sender).individual ||
+    !canBeToldOfReceipt(sender) ||
     !(call.distressed === null || canBeInDistress(call.distressed))
   ) {
     return none(
@@ -40,6 +40,11 @@ export function answersToRelay(call: DistressRelay, own: string, ashore: boolean
   }
   const acknowledgement = composeDistressRelayAcknowledgement({ from: own, about: call });
   return some(answer('relay-acknowledgement', 'Acknowledge the relay', acknowledgement));
+}
+
+// A man-overboard device tells its own ship by a relay, and can be told that it was heard: ITU-R M.493-15, from memory.
+function canBeToldOfReceipt(sender: Identity): boolean {
+  return usesOf(sender).individual || sender.kind === 'mob';
 }
 
 function canBeInDistress(mmsi: string | null): boolean {

@@ -48,7 +48,7 @@ export function checkCall(call: Call, options: CheckOptions = {}): readonly Noti
     ...equipmentNotices(call, options.equipmentClass),
     ...telecommandNotices(call),
     ...channelNotices(call, options.plan),
-    ...distressNotices(call),
+    ...distressNotices(call, options.equipmentClass),
   ];
 }
 

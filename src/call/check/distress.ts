@@ -1,14 +1,16 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import { isAshore } from '../element/station-identity.ts';
+import type { EquipmentClass } from '../composition.ts';
+import { placeLack, timeLack } from '../element/place-symbols.ts';
+import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
 
 /** Who may speak in a distress, and whether the call says what it could. */
-export function distressNotices(call: Call): Notice[] {
+export function distressNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
   if (!('subsequent' in call)) return [];
-  return [...parts(call), ...place(call)];
+  return [...parts(call, equipment), ...place(call)];
 }
 
-function parts(call: Call): Notice[] {
+function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
   const ashore = isAshore(call.from);
   switch (call.kind) {
     case 'distress-acknowledgement':
@@ -32,6 +34,8 @@ function parts(call: Call): Notice[] {
         },
       ];
     case 'distress-relay':
+      // A man-overboard device tells its own ship of its own distress by a relay: ITU-R M.493-15, from memory.
+      if (equipment === 'M' || isManOverboardDevice(call.from)) return [];
       return [
         ...(call.from !== null && call.from === call.distressed ? [ownRelay] : []),
         ...(ashore || call.from === null ? [] : [relayCases]),
@@ -58,6 +62,8 @@ const relayCases: Notice = {
 
 function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] {
   if (call.position === null) {
+    // What could not be read has a notice of its own.
+    if (placeLack(call) !== 'not-given') return [];
     return [
       {
         code: 'call-position-unknown',
@@ -67,7 +73,7 @@ function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] 
       },
     ];
   }
-  if (call.time !== null) return [];
+  if (call.time !== null || timeLack(call) !== 'not-given') return [];
   return [
     {
       code: 'call-time-unknown',

@@ -2,7 +2,7 @@ import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
 import type { EquipmentClass } from '../composition.ts';
-import { isAshore, stationIdentity } from '../element/station-identity.ts';
+import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
 
 /** Whether each identity is one that may stand where it stands. */
 export function stationNotices(
@@ -11,13 +11,22 @@ export function stationNotices(
 ): Notice[] {
   const notices = ownNotices(call.from, equipment);
   const own = call.from === null ? {} : { ownMmsi: call.from };
-  if (call.to.kind === 'station')
+  if (call.to.kind === 'station' && !tellsOfReceipt(call))
     notices.push(...identityNotices('to', call.to.mmsi, { use: 'individual', ...own }));
   if (call.to.kind === 'group')
     notices.push(...identityNotices('to', call.to.mmsi, { use: 'group', ...own }));
   if ('distressed' in call)
     notices.push(...identityNotices('distressed', call.distressed, { use: 'distressed' }));
   return notices;
+}
+
+// The one call that a man-overboard device is sent: deviation D-identity-6.
+function tellsOfReceipt(call: Call): boolean {
+  return (
+    call.kind === 'distress-relay-acknowledgement' &&
+    call.to.kind === 'station' &&
+    isManOverboardDevice(call.to.mmsi)
+  );
 }
 
 function ownNotices(mmsi: string | null, equipment: EquipmentClass | undefined): Notice[] {

@@ -20,7 +20,10 @@ export interface DistressOptions extends WithExpansion {
   readonly position?: ReportedPosition | null | undefined;
   /** UTC of the position; `null`, 8888 on the air, unless stated. */
   readonly time?: TimeOfDay | null | undefined;
-  /** How the traffic will be sent: `'telephony-simplex'` unless stated, the only one on VHF. */
+  /**
+   * How the traffic will be sent: `'telephony-simplex'` unless stated, the only one on VHF; `null`, no information,
+   * for the signal of an emergency beacon.
+   */
   readonly subsequent?: FirstTelecommand | UnknownSymbol | null | undefined;
 }
 
@@ -199,13 +202,19 @@ export function composeDistressRelayAcknowledgement(
 
 function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
   const { about } = options;
+  const nature = options.nature ?? about?.nature ?? 'undesignated';
   return {
-    nature: options.nature ?? about?.nature ?? 'undesignated',
+    nature,
     position: options.position === undefined ? (about?.position ?? null) : options.position,
     time: options.time === undefined ? (about?.time ?? null) : options.time,
     subsequent:
-      options.subsequent === undefined ? (about?.subsequent ?? 'telephony-simplex') : options.subsequent,
+      options.subsequent === undefined ? (about?.subsequent ?? usualSubsequent(nature)) : options.subsequent,
   } as const;
+}
+
+// An emergency beacon does not talk; deviation: D-call-16
+function usualSubsequent(nature: DistressAlert['nature']): FirstTelecommand | null {
+  return nature === 'epirb-emission' ? null : 'telephony-simplex';
 }
 
 function subject(options: AboutDistress): string | null {

@@ -4,7 +4,7 @@ import { addressOf } from '../element/address-symbols.ts';
 import { readChannel, saysNothing } from '../element/channel-symbols.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
-import { positionOf, timeOf } from '../element/place-symbols.ts';
+import { lackOf, positionOf, timeOf, UNKNOWN_POSITION, UNKNOWN_TIME } from '../element/place-symbols.ts';
 import { telephoneOf } from '../element/telephone-number.ts';
 import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
 import { allFields, fieldNames } from '../notice/field-names.ts';
@@ -88,9 +88,9 @@ function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf)
     case 'header':
       return 'a position follows';
     case 'position':
-      return placeWords(positionOf(fields.position, null));
+      return placeWords(positionOf(fields.position, null), lackOf(fields.position, UNKNOWN_POSITION));
     case 'time':
-      return timeWords(timeOf(fields.time));
+      return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
     case 'subsequent':
       return named(firstTelecommands, communicationWords, fields.subsequent);
     case 'receive':

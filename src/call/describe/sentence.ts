@@ -4,7 +4,8 @@ import {
   type ReportedPosition,
   type TimeOfDay,
 } from '../../position/index.ts';
-import type { Call, CallAddress } from '../call.ts';
+import type { Call, CallAddress, PositionReply } from '../call.ts';
+import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { DistressCall } from '../kind/distress.ts';
 import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
@@ -39,7 +40,7 @@ export function sentenceOf(call: Call, nameOf: NameOf): string {
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
-      return `Position of ${from}, ${call.unasked ? 'sent unasked' : 'in answer'} to ${to}: ${placeWords(call.position)}, ${timeWords(call.time)}`;
+      return `Position of ${from}, ${call.unasked ? 'sent unasked' : 'in answer'} to ${to}: ${placeAndTime(call)}`;
     case 'test-call':
       return `Test call from ${from} to ${to}`;
     case 'test-acknowledgement':
@@ -80,13 +81,23 @@ export function areaWords(area: GeographicArea | null): string {
 }
 
 /** A position, no finer than it came. */
-export function placeWords(position: ReportedPosition | null): string {
-  return position === null ? 'position not known' : formatReportedPosition(position);
+export function placeWords(position: ReportedPosition | null, lack: Lack): string {
+  return position === null ? `position ${LACKING[lack]}` : formatReportedPosition(position);
 }
 
 /** A time of day. */
-export function timeWords(time: TimeOfDay | null): string {
-  return time === null ? 'time not known' : `${pad(time.hour, 2)}:${pad(time.minute, 2)} UTC`;
+export function timeWords(time: TimeOfDay | null, lack: Lack): string {
+  return time === null ? `time ${LACKING[lack]}` : `${pad(time.hour, 2)}:${pad(time.minute, 2)} UTC`;
+}
+
+const LACKING: Readonly<Record<Lack, string>> = {
+  'not-given': 'not known',
+  'not-read': 'could not be read',
+  impossible: 'received is impossible',
+};
+
+function placeAndTime(call: DistressCall | PositionReply): string {
+  return `${placeWords(call.position, placeLack(call))}, ${timeWords(call.time, timeLack(call))}`;
 }
 
 function vessel(mmsi: string | null, nameOf: NameOf): string {
@@ -95,7 +106,7 @@ function vessel(mmsi: string | null, nameOf: NameOf): string {
 
 function distressWords(call: DistressCall): string {
   const nature = call.nature === null ? 'nature not known' : inWords(natureWords, call.nature);
-  return `${nature}, ${placeWords(call.position)}, ${timeWords(call.time)}`;
+  return `${nature}, ${placeAndTime(call)}`;
 }
 
 function opening(call: AnnouncementCall): string {

@@ -8,7 +8,9 @@ import {
   reportedPositionDigits,
   type TimeOfDay,
 } from '../../position/index.ts';
-import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { same } from '../same.ts';
+import { NO_INFORMATION } from '../symbol.ts';
 
 /** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */
 export const UNKNOWN_POSITION: Symbols = [99, 99, 99, 99, 99];
@@ -54,6 +56,31 @@ export function timeSymbols(time: TimeOfDay | null): Symbols {
     throw new RangeError(`time: an hour 0–23 and a minute 0–59 are needed, not ${time.hour}:${time.minute}`);
   }
   return [time.hour, time.minute];
+}
+
+/** Why a position or a time is not there: the station gave none, a character was lost, or what came can be none. */
+export type Lack = 'not-given' | 'not-read' | 'impossible';
+
+/** Why a call has no position. */
+export function placeLack(call: Received): Lack {
+  return lackOf(call.asReceived?.position ?? null, UNKNOWN_POSITION);
+}
+
+/** Why a call has no time. */
+export function timeLack(call: Received): Lack {
+  return lackOf(call.asReceived?.time ?? null, UNKNOWN_TIME);
+}
+
+/** Why symbols give no value, where `unknown` are those that a station sends when it has none. */
+export function lackOf(symbols: Symbols | null, unknown: Symbols): Lack {
+  if (symbols === null || same(symbols, unknown)) return 'not-given';
+  if (symbols.every((symbol) => symbol === NO_INFORMATION)) return 'not-given';
+  return symbols.includes(null) ? 'not-read' : 'impossible';
+}
+
+/** A call with what was received beside it. */
+interface Received {
+  readonly asReceived?: Pick<CallFields, 'position' | 'time'>;
 }
 
 /** The rectangle in the address of an area call, `null` when it has none. */

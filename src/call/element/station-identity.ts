@@ -7,6 +7,11 @@ export function stationIdentity(mmsi: string | null): Identity | undefined {
   return read.ok ? read.value : undefined;
 }
 
+/** Whether nine digits are those of a man-overboard device. */
+export function isManOverboardDevice(mmsi: string | null): boolean {
+  return stationIdentity(mmsi)?.kind === 'mob';
+}
+
 /** Whether nine digits are those of one coast station. */
 export function isAshore(mmsi: string | null): boolean {
   return stationIdentity(mmsi)?.kind === 'coast';

@@ -1,4 +1,5 @@
 import type { TimeOfDay } from '../../position/index.ts';
+import { isAshore } from '../element/station-identity.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
 import {
   type MaydayRelaySituation,
@@ -66,7 +67,7 @@ export function maydayRelay(situation: MaydayRelaySituation, own: SpokenStation,
       { say: 'OVER' },
     ],
     caution:
-      'Only when the vessel in distress cannot send the message herself, or the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
+      'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
     clause: 'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
   });
 }
@@ -77,6 +78,7 @@ export function receivedMayday(
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
+  const ashore = isAshore(own.mmsi ?? null);
   return script({
     title: 'Acknowledgement of a distress',
     channel: '16',
@@ -85,13 +87,24 @@ export function receivedMayday(
       { say: say.nameThrice(situation.distressed), note: 'The vessel in distress' },
       { say: 'THIS IS' },
       { say: say.nameThrice(own) },
-      { say: 'RECEIVED MAYDAY', note: 'Then tell a coast station or rescue centre' },
+      { say: 'RECEIVED MAYDAY', ...(ashore ? {} : { note: 'Then tell a coast station or rescue centre' }) },
     ],
-    caution: situation.answered
-      ? 'Listen first: the alert has been answered already. Speak only when own vessel can help, without breaking into the traffic; then listen, and obey the station that leads it'
-      : 'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
-    clause: '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3; IMO COMSAR/Circ.25',
+    caution: ashore
+      ? fromAshore(situation.answered)
+      : situation.answered
+        ? 'Listen first: the alert has been answered already. Speak only when own vessel can help, without breaking into the traffic; then listen, and obey the station that leads it'
+        : 'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
+    clause: ashore ? COAST : '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3; IMO COMSAR/Circ.25',
   });
+}
+
+const COAST = 'ITU-R M.541 Annex 3, from memory';
+
+/** A coast station answers first, and has the traffic in hand: ITU-R M.541 Annex 3, from memory. */
+function fromAshore(answered = false): string {
+  return answered
+    ? 'The alert has been answered already: listen, and take up the traffic when the station that leads it or the rescue co-ordination centre asks'
+    : 'At once; then lead the traffic, or pass it to the rescue co-ordination centre';
 }
 
 /** The acknowledgement of a coast station's relay by voice: ITU-R M.541 Annex 3; deviation: D-call-13. */
@@ -110,8 +123,10 @@ export function receivedMaydayRelay(
       { say: say.nameThrice(own) },
       { say: 'RECEIVED MAYDAY RELAY' },
     ],
-    caution: 'Only when near enough to help; otherwise keep listening on channel 16',
-    clause: 'ITU-R M.541 Annex 3, from memory',
+    caution: isAshore(own.mmsi ?? null)
+      ? fromAshore()
+      : 'Only when near enough to help; otherwise keep listening on channel 16',
+    clause: COAST,
   });
 }
 

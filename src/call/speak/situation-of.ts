@@ -1,4 +1,4 @@
-import type { Call } from '../call.ts';
+import type { Call, DistressRelayAcknowledgement } from '../call.ts';
 import type { DistressCall } from '../kind/distress.ts';
 import { natures } from '../symbol.ts';
 import type { Situation, SpokenDistress, SpokenStation } from './script.ts';
@@ -43,6 +43,16 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
             ...distressOf(call),
           }
         : { kind: 'received-mayday-relay', from: stationOf(call.from) };
+    case 'distress-relay-acknowledgement':
+      // As after the acknowledgement of an own alert, the own words follow.
+      return isForOwn(call, own) && !mine
+        ? {
+            kind: 'mayday-relay',
+            distressed: call.distressed === null ? null : stationOf(call.distressed),
+            to: stationOf(call.from),
+            ...distressOf(call),
+          }
+        : nothing('The relay was acknowledged: listen on channel 16', '47 CFR 80.1121(a)');
     case 'all-ships-call':
     case 'area-call':
     case 'group-call':
@@ -52,6 +62,11 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     default:
       return nothing('This call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
   }
+}
+
+/** The relay was the own station's: its acknowledgement is addressed to it, or came on its own wire without an address. */
+function isForOwn({ to }: DistressRelayAcknowledgement, own: string | null): boolean {
+  return own !== null && to.kind === 'station' && (to.mmsi === null || to.mmsi === own);
 }
 
 function announced(

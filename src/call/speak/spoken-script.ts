@@ -1,4 +1,6 @@
+import type { TimeOfDay } from '../../position/index.ts';
 import type { Call } from '../call.ts';
+import { awayFromVhf, isMfHf, ON_THE_BAND } from '../element/mf-hf.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';
 import { radioCheck, routineAnswer, routineCall } from './routine.ts';
@@ -13,6 +15,8 @@ export interface SpokenScriptOptions {
   readonly directory?: ((mmsi: string) => SpokenStation | undefined) | undefined;
   /** `'plain'` unless stated. */
   readonly figures?: FigureWords | undefined;
+  /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
+  readonly alertTime?: TimeOfDay | null | undefined;
 }
 
 /**
@@ -56,7 +60,19 @@ export function spokenScript(
     mmsi,
     ...(mmsi === null ? undefined : options.directory?.(mmsi)),
   });
-  return scriptFor(situationOf(subject, vessel.mmsi ?? null, stationOf), vessel, say);
+  const situation = situationOf(subject, vessel.mmsi ?? null, stationOf);
+  const { alertTime: time = null } = options;
+  const made = scriptFor(situation.kind === 'cancel-alert' ? { ...situation, time } : situation, vessel, say);
+  return isMfHf(subject) ? onTheBand(made) : made;
+}
+
+/** The words of a distress on MF or HF, which no VHF channel carries; deviation: D-call-17. */
+function onTheBand(made: SpokenScript): SpokenScript {
+  const lines = made.lines.map((line) =>
+    line.note === undefined ? line : { ...line, note: awayFromVhf(line.note) },
+  );
+  const where = lines.length === 0 ? '' : `${ON_THE_BAND}. `;
+  return { ...made, lines, channel: null, caution: `${where}${awayFromVhf(made.caution)}` };
 }
 
 function scriptFor(situation: Situation | NothingToSay, vessel: SpokenStation, say: Phrases): SpokenScript {

@@ -1,0 +1,27 @@
+import type { Call } from '../call.ts';
+
+/** Where the traffic of a distress on MF or HF is spoken. */
+const DISTRESS_VOICE = 'the distress frequency of the band for voice (2182 kHz with 2187.5 kHz)';
+
+/** Types of subsequent communication that VHF does not have: ITU-R M.493-15, from memory. */
+const MF_HF: readonly string[] = [
+  'telephony-j3e',
+  'telephony-h3e',
+  'teleprinter-fec',
+  'teleprinter-arq',
+  'teleprinter-receive',
+  'morse',
+];
+
+/** Whether a distress call is of MF or HF, by the communication that it says will follow; deviation: D-call-17. */
+export function isMfHf(call: Call): boolean {
+  return 'subsequent' in call && MF_HF.includes(String(call.subsequent));
+}
+
+/** What is said of channel 16, said of the distress frequency instead. */
+export function awayFromVhf(text: string): string {
+  return text.replaceAll('channel 16', DISTRESS_VOICE);
+}
+
+/** Where to speak, for whoever is given no VHF channel. */
+export const ON_THE_BAND: string = `On ${DISTRESS_VOICE}`;
