@@ -128,4 +128,4 @@ export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts
 
 // Every code a notice of this room can carry.
 
-export { CALL_ISSUE_CODES } from './issue-code.ts';
+export { CALL_ISSUE_CODES, type CallIssueCode } from './issue-code.ts';

@@ -14,6 +14,7 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-end-unusual', meaning: 'the end of sequence is not that of the composition' },
   { code: 'call-header-missing', meaning: 'a position reply came without the header symbol 55' },
   { code: 'call-channel-echoed', meaning: 'an answer that cannot comply names a channel' },
+  { code: 'call-channels-differ', meaning: 'the two channel elements of a call name two VHF channels' },
   { code: 'call-tenth-digit', meaning: 'the tenth digit of an identity is not 0' },
   { code: 'call-expansion-unread', meaning: 'a data set of the expansion is not understood or out of order' },
   { code: 'call-rest', meaning: 'symbols follow that fit no field' },
@@ -40,3 +41,6 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-position-unknown', meaning: 'a distress call gives no position' },
   { code: 'call-time-unknown', meaning: 'a distress call gives a position without its time' },
 ] as const;
+
+/** Code of any notice that the call room gives by itself. */
+export type CallIssueCode = (typeof CALL_ISSUE_CODES)[number]['code'];

@@ -66,8 +66,8 @@ describe('an individual call', () => {
       'Unable: no operator available',
       'Unable: operator unavailable for the moment',
       'Unable: equipment out of order',
-      'Unable: unable to use the channel proposed',
-      'Unable: unable to use the mode proposed',
+      'Unable: cannot use the channel proposed',
+      'Unable: cannot use the mode proposed',
     ]);
   });
 
@@ -105,7 +105,9 @@ describe('enquiries', () => {
   it('a position request: the position, or a refusal', () => {
     const call = composePositionRequest({ from: friend, to: own });
     const { answers } = answersTo(call, { own, position: place, time: { hour: 9, minute: 15 } });
-    expect(answers).toHaveLength(11);
+    // A request proposes no channel and no mode, so that two of the ten reasons fall away.
+    expect(answers.map((answer) => answer.label).join()).not.toContain('proposed');
+    expect(answers).toHaveLength(9);
     expect(answers[0]).toMatchObject({
       meaning: 'position',
       label: 'Position: 56°20′ N 006°30′ W',

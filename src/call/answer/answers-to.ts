@@ -10,8 +10,9 @@ import {
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress } from '../compose/arguments.ts';
 import { reasonWords } from '../describe/words.ts';
+import { channelName } from '../element/channel-name.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
-import { reasons } from '../symbol.ts';
+import { type Reason, reasons } from '../symbol.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
 import { isFitChannel } from './fit-channel.ts';
 import {
@@ -30,7 +31,7 @@ import {
  *
  * @param call - the call received
  * @param station - own identity; position and time for a position reply; other channels to offer; the plan of the
- * waters, whose unfit channels are then left out
+ * waters, whose unfit channels are then left out and whose names the labels use
  * @returns the answers in the order a person would choose from, and the reason when there are none. Throws nothing
  * for any call received.
  * @throws RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
@@ -76,7 +77,7 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
       ]);
     case 'automatic-service-call':
       return call.end === 'request'
-        ? toSender(call, () => telephone(call, own))
+        ? toSender(call, () => telephone(call, station))
         : none('the call is itself an answer', 'ITU-R M.493-15 table 4.10, from memory');
     default:
       return unanswered(call.kind);
@@ -94,19 +95,28 @@ function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAns
 function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
   const from = station.own;
   const fits = (channel: string | null) => isFitChannel(channel, call, from, station.plan);
-  const asAsked = answer('able', onChannel('Able', call), composeIndividualAcknowledgement({ call, from }));
+  const asAsked = answer(
+    'able',
+    onChannel('Able', call, station),
+    composeIndividualAcknowledgement({ call, from }),
+  );
   const others = (station.channels ?? [])
     .map((channel) => composeIndividualAcknowledgement({ call, from, channel }))
     .filter((other) => other.channel !== call.channel && fits(other.channel))
-    .map((other) => answer('able-on-another-channel', `${onChannel('Able', other)} instead`, other));
+    .map((other) => answer('able-on-another-channel', `${onChannel('Able', other, station)} instead`, other));
   return fits(call.channel) ? [asAsked, ...others] : others;
 }
 
 function unable(call: IndividualCall | PositionRequest, from: string): LawfulAnswer[] {
-  return reasons.rows.map(([, reason]) =>
-    answer('unable', `Unable: ${reasonWords[reason]}`, composeUnableToComply({ call, from, reason })),
+  return reasons.rows.flatMap(([, reason]) =>
+    call.kind === 'position-request' && OF_A_PROPOSAL.includes(reason)
+      ? []
+      : [answer('unable', `Unable: ${reasonWords[reason]}`, composeUnableToComply({ call, from, reason }))],
   );
 }
+
+// A request for a position proposes neither channel nor mode.
+const OF_A_PROPOSAL: readonly Reason[] = ['channel-unusable', 'mode-unusable'];
 
 function position(call: PositionRequest, station: AnsweringStation): LawfulAnswer {
   const { own: from, position: place = null, time = null } = station;
@@ -114,17 +124,17 @@ function position(call: PositionRequest, station: AnsweringStation): LawfulAnswe
   return answer('position', label, composePositionReply({ call, from, position: place, time }));
 }
 
-function telephone(call: AutomaticServiceCall, own: string): LawfulAnswer[] {
+function telephone(call: AutomaticServiceCall, station: AnsweringStation): LawfulAnswer[] {
   const { asReceived: _, expansion: __, ...asked } = call;
   const back = {
     ...asked,
     to: stationAddress(call.from),
-    from: ownIdentity(own),
+    from: ownIdentity(station.own),
     category: call.category ?? 'routine',
     end: 'answer',
   } as const;
   return [
-    answer('able', onChannel('Able', call), back),
+    answer('able', onChannel('Able', call, station), back),
     ...reasons.rows.map(([, reason]) =>
       answer('unable', `Unable: ${reasonWords[reason]}`, {
         ...back,
@@ -158,6 +168,10 @@ function unanswered(kind: Call['kind']): LawfulAnswers {
   }
 }
 
-function onChannel(word: string, call: { readonly channel: string | null }): string {
-  return call.channel === null ? word : `${word}, on channel ${call.channel}`;
+function onChannel(
+  word: string,
+  { channel }: { readonly channel: string | null },
+  { plan }: AnsweringStation,
+): string {
+  return channel === null ? word : `${word}, on channel ${channelName(channel, plan)}`;
 }

@@ -1,5 +1,6 @@
-import { type ChannelPlan, findChannel, mayPropose } from '../../channel/index.ts';
+import { barredEverywhere, type ChannelPlan, findChannel, mayPropose } from '../../channel/index.ts';
 import type { IndividualCall } from '../call.ts';
+import { namesChannel } from '../element/channel-name.ts';
 import { isAshore } from '../element/station-identity.ts';
 
 /** Whether the two stations of a call may talk on a channel, as far as a plan tells. */
@@ -9,10 +10,13 @@ export function isFitChannel(
   own: string,
   plan: ChannelPlan | undefined,
 ): boolean {
-  // Whatever the plan, nobody talks on 70: Radio Regulations Appendix 18 note j).
-  if (channel === '70') return false;
-  // A coast station knows its own channels: ITU-R M.541 Annex 3, from memory.
-  if (channel === null || plan === undefined || isAshore(own) || isAshore(call.from)) return true;
+  if (channel === null) return true;
+  // A coast station knows its own channels: ITU-R M.541 Annex 3, from memory. What carries no speech has none of them.
+  const ashore = isAshore(own) || isAshore(call.from);
+  const ordinary = call.category === 'routine' && !ashore;
+  if (!namesChannel(channel)) return false;
+  if (barredEverywhere(channel, ordinary ? 'intership-non-commercial' : 'safety') !== null) return false;
+  if (plan === undefined || ashore) return true;
   const found = findChannel(plan, channel);
   if (!found.ok) return false;
   const safety = call.category !== 'routine' && mayPropose(found.value, 'safety');

@@ -13,7 +13,7 @@ export interface AnsweringStation {
   readonly time?: TimeOfDay | null | undefined;
   /** Other channels to offer, best first, e.g. from `workingChannels`. */
   readonly channels?: readonly string[] | undefined;
-  /** Plan of the waters: channels on which it does not let two ships talk are then not offered. */
+  /** Plan of the waters: channels on which it does not let two ships talk are then not offered, and labels use its names. */
   readonly plan?: ChannelPlan | undefined;
 }
 

@@ -1,4 +1,5 @@
 import {
+  barredEverywhere,
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
@@ -8,6 +9,7 @@ import {
 } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { namesChannel } from '../element/channel-name.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 
@@ -16,6 +18,8 @@ export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notic
   if (!announces(call)) return [];
   const purpose = purposeOf(call);
   if (call.channel === null) return noneNamed(call, purpose);
+  // Digits that name no channel are told of the field they stand in.
+  if (!namesChannel(call.channel)) return [];
   if (plan === undefined) return withoutPlan(call.channel, purpose);
   const found = findChannel(plan, call.channel);
   const notices = found.ok ? checkWorkingChannel(found.value, purpose) : found.issues;
@@ -83,6 +87,8 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
       },
     ];
   }
+  const bar = barredEverywhere(channel, purpose);
+  if (bar !== null) return [{ ...bar, at: ['channel', ...bar.at] }];
   const designator = parseDesignator(channel);
   const sides = designator.ok ? frequencyOf(designator.value) : null;
   if (sides?.mode !== 'duplex' || purpose !== 'intership-non-commercial') return [];

@@ -1,4 +1,6 @@
+import type { ChannelPlan } from '../../channel/index.ts';
 import type { Call } from '../call.ts';
+import { channelName } from '../element/channel-name.ts';
 import { type Caution, cautionsOf } from './cautions.ts';
 import { type DescriptionRow, fieldRows } from './field-rows.ts';
 import { sentenceOf } from './sentence.ts';
@@ -9,6 +11,8 @@ export interface DescribeOptions {
   readonly directory?: ((mmsi: string) => string | undefined) | undefined;
   /** Own identity, shown as "this station". */
   readonly own?: string | undefined;
+  /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
+  readonly plan?: ChannelPlan | undefined;
 }
 
 /** A call for people. */
@@ -51,9 +55,10 @@ export function describeCall(call: Call, options: DescribeOptions = {}): CallDes
     const name = options.directory?.(mmsi);
     return name === undefined ? mmsi : `${name} (${mmsi})`;
   };
+  const channelOf = (channel: string): string => channelName(channel, options.plan);
   return {
-    sentence: sentenceOf(call, nameOf),
-    rows: fieldRows(call, nameOf),
+    sentence: sentenceOf(call, nameOf, channelOf),
+    rows: fieldRows(call, nameOf, channelOf),
     cautions: cautionsOf(call, options.own),
   };
 }

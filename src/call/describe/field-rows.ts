@@ -21,7 +21,7 @@ import {
   secondTelecommands,
 } from '../symbol.ts';
 import { callToFields } from '../to-fields.ts';
-import { addressWords, type NameOf, placeWords, timeWords } from './sentence.ts';
+import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {
   categoryWords,
   communicationWords,
@@ -42,7 +42,7 @@ export interface DescriptionRow {
 }
 
 /** Every field of a call in the order on the air, then what does not belong to its composition. */
-export function fieldRows(call: Call, nameOf: NameOf): DescriptionRow[] {
+export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): DescriptionRow[] {
   const fields = callToFields(call);
   const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
   const row = call.kind === 'unrecognised-call' ? null : compositionOf(call.kind, format);
@@ -52,7 +52,9 @@ export function fieldRows(call: Call, nameOf: NameOf): DescriptionRow[] {
   const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];
-    return [{ label: fieldNames[field], value: valueWords(field, fields, nameOf), symbols, clause }];
+    return [
+      { label: fieldNames[field], value: valueWords(field, fields, nameOf, channelOf), symbols, clause },
+    ];
   });
   return [...rows, ...fields.expansion.map(expansionRow)];
 }
@@ -65,7 +67,12 @@ function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null 
   return field === 'rest' && value?.length === 0 ? null : value;
 }
 
-function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf): string {
+function valueWords(
+  field: keyof CallFields,
+  fields: CallFields,
+  nameOf: NameOf,
+  channelOf: ChannelOf,
+): string {
   switch (field) {
     case 'format':
       return named(formatSpecifiers, formatWords, fields.format);
@@ -95,7 +102,7 @@ function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf)
       return named(firstTelecommands, communicationWords, fields.subsequent);
     case 'receive':
     case 'transmit':
-      return elementWords(fields[field]);
+      return elementWords(fields[field], channelOf);
     case 'telephone':
       return telephoneOf(fields.telephone) ?? 'not understood';
     case 'end':
@@ -116,9 +123,9 @@ function named<Name extends string>(
   return inWords(words, name);
 }
 
-function elementWords(element: Symbols | null): string {
+function elementWords(element: Symbols | null, channelOf: ChannelOf): string {
   const { channel, frequencies } = readChannel(element, null);
-  if (channel !== null) return `channel ${channel}`;
+  if (channel !== null) return `channel ${channelOf(channel)}`;
   if (frequencies !== undefined) return `frequency digits ${frequencies.receive}`;
   return saysNothing(element) ? 'no information' : 'not understood';
 }

@@ -5,6 +5,7 @@ import {
   type TimeOfDay,
 } from '../../position/index.ts';
 import type { Call, CallAddress, PositionReply } from '../call.ts';
+import { vhfChannelOfDigits } from '../element/channel-symbols.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { DistressCall } from '../kind/distress.ts';
@@ -13,8 +14,11 @@ import { categoryWords, communicationWords, inWords, natureWords, remarkWords } 
 /** How a station is named. */
 export type NameOf = (mmsi: string | null) => string;
 
+/** How a channel is named, by the digits of a call. */
+export type ChannelOf = (channel: string) => string;
+
 /** A call in one sentence. */
-export function sentenceOf(call: Call, nameOf: NameOf): string {
+export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): string {
   const from = nameOf(call.from);
   const to = call.to === null ? 'a station not named' : addressWords(call.to, nameOf);
   switch (call.kind) {
@@ -32,9 +36,9 @@ export function sentenceOf(call: Call, nameOf: NameOf): string {
     case 'area-call':
     case 'group-call':
     case 'individual-call':
-      return `${opening(call)} from ${from} to ${to}: ${invitation(call)}`;
+      return `${opening(call)} from ${from} to ${to}: ${invitation(call, channelOf)}`;
     case 'individual-acknowledgement':
-      return `Answer from ${from} to ${to}: able to comply, ${invitation(call)}`;
+      return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;
     case 'unable-to-comply':
       return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(remarkWords, call.reason)}`;
     case 'position-request':
@@ -115,19 +119,29 @@ function opening(call: AnnouncementCall): string {
   return `${word.charAt(0).toUpperCase()}${word.slice(1)} call`;
 }
 
-function invitation(call: AnnouncementCall): string {
-  const parts = [where(call)];
+function invitation(call: AnnouncementCall, channelOf: ChannelOf): string {
+  const parts = [where(call, channelOf)];
   const spoken = call.communication?.startsWith('telephony') === true;
   if (call.communication !== null && !spoken) parts.push(inWords(communicationWords, call.communication));
   if (call.remark !== null) parts.push(inWords(remarkWords, call.remark));
   return parts.join(', ');
 }
 
-function where(call: AnnouncementCall): string {
-  if (call.channel !== null) return `channel ${call.channel}`;
-  if (call.frequencies === undefined) return 'no channel named';
-  const { receive, transmit } = call.frequencies;
-  return `frequency digits ${receive ?? 'none'} and ${transmit ?? 'none'}`;
+function where({ channel, frequencies }: AnnouncementCall, channelOf: ChannelOf): string {
+  if (channel !== null) return `channel ${channelOf(channel)}`;
+  if (frequencies === undefined) return 'no channel named';
+  const { receive, transmit } = frequencies;
+  const channels = [receive, transmit].map((digits) => (digits === null ? null : vhfChannelOfDigits(digits)));
+  if (channels.every((each) => each === null))
+    return `frequency digits ${receive ?? 'none'} and ${transmit ?? 'none'}`;
+  const [first, second] = channels.map((each) => (each === null ? null : channelOf(each)));
+  if (first != null && second != null) return `channels ${first} and ${second}`;
+  return `${elementSaid(first, receive)} and ${elementSaid(second, transmit)}`;
+}
+
+function elementSaid(channel: string | null | undefined, digits: string | null): string {
+  if (channel != null) return `channel ${channel}`;
+  return digits === null ? 'no channel' : `frequency digits ${digits}`;
 }
 
 function pad(value: number, length: number): string {

@@ -63,8 +63,8 @@ export const reasonWords: Readonly<Record<Reason, string>> = {
   'no-operator': 'no operator available',
   'operator-unavailable': 'operator unavailable for the moment',
   'equipment-disabled': 'equipment out of order',
-  'channel-unusable': 'unable to use the channel proposed',
-  'mode-unusable': 'unable to use the mode proposed',
+  'channel-unusable': 'cannot use the channel proposed',
+  'mode-unusable': 'cannot use the mode proposed',
 };
 
 /** Second telecommands for people. */

@@ -50,9 +50,14 @@ export function channelFields(
  * `'72'` of `90 00 72`, `'1022'` of `90 10 22`, and of `91 00 22` too, the form older sets are said to send;
  * `null` when the element names no VHF channel (M.493, from memory; deviation: D-call-14).
  */
-function vhfChannelOf(element: Symbols | null): string | null {
+export function vhfChannelOf(element: Symbols | null): string | null {
   const digits = element?.length === 3 ? digitsOf(element) : null;
-  if (digits === null) return null;
+  return digits === null ? null : vhfChannelOfDigits(digits);
+}
+
+/** The same of the six digits of an element. */
+export function vhfChannelOfDigits(digits: string): string | null {
+  if (digits.length !== 6) return null;
   const [, leg, older] = /^9([12])00(\d\d)$/.exec(digits) ?? [];
   if (older !== undefined) return `${leg}0${older}`;
   return digits.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;

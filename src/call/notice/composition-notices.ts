@@ -11,6 +11,7 @@ import {
   natures,
   secondTelecommands,
 } from '../symbol.ts';
+import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 import { allFields, fieldNames, shown } from './field-names.ts';
 
@@ -46,6 +47,7 @@ export function compositionNotices(
     ...unknownSymbols(fields, row),
     ...categoryNotices(fields, row),
     ...echoedChannel(kind, fields, row),
+    ...elementNotices(fields, canonical, row),
     ...(canonical === null
       ? []
       : allFields.flatMap((field) => differenceNotice(field, fields, canonical, row))),

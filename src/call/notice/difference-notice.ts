@@ -1,7 +1,7 @@
 import type { Notice } from '../../result/index.ts';
 import type { Composition } from '../composition.ts';
-import { NO_CHANNEL } from '../element/channel-symbols.ts';
-import type { CallFields } from '../fields.ts';
+import { NO_CHANNEL, vhfChannelOf } from '../element/channel-symbols.ts';
+import type { CallFields, Symbols } from '../fields.ts';
 import { same } from '../same.ts';
 import { endsOfSequence, nameOfSymbol } from '../symbol.ts';
 import { fieldNames, shown } from './field-names.ts';
@@ -43,9 +43,12 @@ export function differenceNotice(
           clause: 'ITU-R M.821-1, from memory',
         },
       ];
+    case 'receive':
     case 'transmit':
+      if (belongs && sameChannel(received, expected)) return [];
       // One number stands for both directions: repeated or left open, it means the same.
-      if (belongs && (same(received, NO_CHANNEL) || same(received, fields.receive))) return [];
+      if (field === 'transmit' && belongs && (same(received, NO_CHANNEL) || same(received, fields.receive)))
+        return [];
       break;
     case 'address':
     case 'self':
@@ -94,6 +97,12 @@ function finding(code: string, field: Field, what: string, fields: CallFields, r
     received: shown(fields[field]),
     clause: row.clause,
   };
+}
+
+// The channel was read, and its older form has a notice of its own; deviation: D-call-14
+function sameChannel(received: CallFields[Field], expected: CallFields[Field]): boolean {
+  const [one, other] = [received, expected].map((value) => vhfChannelOf(value as Symbols | null));
+  return one !== null && one === other;
 }
 
 function onlyTenthDigitDiffers(received: CallFields[Field], expected: CallFields[Field]): boolean {

@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import {
+  answersTo,
+  type Call,
+  type CallFields,
+  callFromFields,
+  callToFields,
+  checkCall,
+  composeAutomaticServiceCall,
+  composeIndividualCall,
+  composeTestCall,
+  describeCall,
+  emptyFields,
+} from '../../src/call/index.ts';
+import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+import { unitedStatesPlan } from '../../src/channel/united-states.ts';
+
+// All stations are the invented ones of the demo.
+const own = '232999871';
+const friend = '232999142';
+const coast = '002329990';
+const hail = composeIndividualCall({ from: friend, to: own, channel: '72' });
+const heard = (change: Partial<CallFields>) => callFromFields({ ...callToFields(hail), ...change });
+const both = (...symbols: number[]) => heard({ receive: symbols, transmit: symbols });
+const findings = (call: Call) => checkCall(call).map(({ code, at }) => `${code} at ${at.join()}`);
+const ables = (
+  call: Call,
+  channels: readonly string[] = [],
+  plan = undefined as typeof unitedStatesPlan | undefined,
+) =>
+  answersTo(call, { own, channels, plan }).answers.flatMap(({ meaning, label }) =>
+    meaning === 'unable' ? [] : [label],
+  );
+
+// Radio Regulations Appendix 18, notes; 16 for routine: Art. 52; both from memory.
+describe('without a plan', () => {
+  it.each([
+    ['16', 'call-channel-16-routine'],
+    ['70', 'call-channel-70'],
+    ['75', 'channel-not-to-be-named'],
+    ['76', 'channel-not-to-be-named'],
+    ['2087', 'channel-data-only'],
+    ['2006', 'channel-data-only'],
+  ])('%s is told of, and neither accepted nor offered for a talk between ships', (channel, code) => {
+    const call = { ...hail, channel };
+    expect(findings(call)).toEqual([`${code} at channel`]);
+    expect(ables(call, ['77'])).toEqual(['Able, on channel 77 instead']);
+    expect(ables(hail, [channel])).toEqual(['Able, on channel 72']);
+  });
+
+  it('16 is accepted for what is urgent, and from a coast station, but no channel of data', () => {
+    expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['Able, on channel 16']);
+    const ashore = composeIndividualCall({ from: coast, to: own, channel: '16' });
+    expect(ables(ashore)).toEqual(['Able, on channel 16']);
+    expect(ables({ ...ashore, channel: '2087' })).toEqual([]);
+    expect(findings({ ...ashore, channel: '2087' })).toEqual(['channel-data-only at channel']);
+  });
+});
+
+// ITU-R M.1084 Annex 4 and Radio Regulations Appendix 18: 01 to 28 and 60 to 88.
+describe('digits that name no channel', () => {
+  it.each([
+    ['99', [90, 0, 99], 'channel-number-range'],
+    ['00', [90, 0, 0], 'channel-number-range'],
+    ['45', [90, 0, 45], 'channel-number-range'],
+    ['1006', [90, 10, 6], 'channel-no-legs'],
+    ['272', [90, 2, 72], 'channel-interleaved'],
+  ])('%s is kept, told of once, and not answered with "able"', (channel, symbols, code) => {
+    const { call, notices } = both(...symbols);
+    expect(call).toMatchObject({ channel });
+    expect(notices.map((notice) => [notice.code, ...notice.at])).toEqual([[code, 'receive']]);
+    expect(notices[0]?.message).toMatch(/^First frequency or channel element: channel /);
+    for (const plan of [undefined, unitedKingdomPlan])
+      expect(checkCall(call, { plan }).map((notice) => notice.code)).toEqual([code]);
+    expect(ables(call)).toEqual([]);
+  });
+
+  it('are told of the field they stand in', () => {
+    const second = heard({ receive: [2, 18, 20], transmit: [90, 0, 99] });
+    expect(second.notices.map(({ code, at }) => [code, ...at])).toEqual([
+      ['channel-number-range', 'transmit'],
+    ]);
+  });
+
+  it('are only unexpected where the call has no channel', () => {
+    const test = callToFields(composeTestCall({ from: friend, to: own }));
+    expect(
+      callFromFields({ ...test, receive: [90, 0, 99], transmit: [90, 0, 6] }).notices.map(({ code }) => code),
+    ).toEqual(['call-field-unread', 'call-field-unread']);
+    expect(
+      callFromFields({ ...emptyFields, format: 112, nature: 107, receive: [90, 0, 99] }).notices.map(
+        ({ code }) => code,
+      ),
+    ).toContain('call-field-unexpected');
+  });
+});
+
+// deviation: D-call-14
+describe('a channel in the form of older sets', () => {
+  it('is told with what it was read as', () => {
+    const { call, notices } = both(91, 0, 22);
+    expect(call).toMatchObject({ channel: '1022' });
+    expect(notices).toEqual([
+      {
+        code: 'channel-digits-old-form',
+        message:
+          'First frequency or channel element: channel digits 910022 carry the leg in the second digit: read as 1022',
+        at: ['receive'],
+        received: '910022',
+        clause: expect.stringMatching(/^ITU-R M\.493/),
+      },
+    ]);
+  });
+
+  it('in the second element too', () => {
+    expect(heard({ receive: [90, 10, 22], transmit: [91, 0, 22] }).notices.map(({ at }) => at)).toEqual([
+      ['transmit'],
+    ]);
+  });
+});
+
+// ITU-R M.493-15, from memory: on VHF the second element repeats the first or says nothing.
+describe('two channels in one call', () => {
+  const two = heard({ receive: [90, 0, 72], transmit: [90, 0, 6] });
+
+  it('are told of, and kept', () => {
+    expect(two.notices).toEqual([
+      {
+        code: 'call-channels-differ',
+        message:
+          'Second frequency or channel element: channel 06, where the first names channel 72; a VHF call names one',
+        at: ['transmit'],
+        expected: '90 00 72, or no information',
+        received: '90 00 06',
+        clause: 'ITU-R M.493-15 Annex 1 tables 4.7 and 4.9',
+      },
+    ]);
+    expect(callToFields(two.call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });
+  });
+
+  it('are called channels', () => {
+    const says = (call: Call) => describeCall(call).sentence.split(': ')[1];
+    expect(says(two.call)).toBe('channels 72 and 06');
+    expect(says(heard({ receive: [126, 126, 126], transmit: [90, 0, 6] }).call)).toBe(
+      'no channel and channel 06',
+    );
+    expect(says(heard({ receive: [90, 0, 72], transmit: [2, 18, 20] }).call)).toBe(
+      'channel 72 and frequency digits 021820',
+    );
+    expect(says(heard({ receive: [2, 18, 20], transmit: [90, 0, 72, 0] }).call)).toBe(
+      'frequency digits 021820 and 90007200',
+    );
+  });
+});
+
+// 47 CFR 80.371, 80.373: the United States name the ship side of a pair with an A.
+describe('the names of a plan', () => {
+  const plan = unitedStatesPlan;
+
+  it('stand in labels, while the call carries digits', () => {
+    const { answers } = answersTo(hail, { own, channels: ['78A'], plan });
+    expect(answers.slice(0, 2).map(({ label }) => label)).toEqual([
+      'Able, on channel 72',
+      'Able, on channel 78A instead',
+    ]);
+    expect(answers[1]?.call).toMatchObject({ channel: '1078' });
+    expect(ables(hail, ['78A'])[1]).toBe('Able, on channel 1078 instead');
+    const service = composeAutomaticServiceCall({
+      from: friend,
+      to: own,
+      telephone: '5550123',
+      channel: '78A',
+    });
+    expect(ables(service, [], plan)).toEqual(['Able, on channel 78A']);
+  });
+
+  it('stand in descriptions', () => {
+    const call = { ...hail, channel: '1078' };
+    expect(describeCall(call, { plan }).sentence).toMatch(/: channel 78A$/);
+    expect(describeCall(call, { plan }).rows.map(({ value }) => value)).toContain('channel 78A');
+    expect(describeCall(call).sentence).toMatch(/: channel 1078$/);
+    // The plan has 22A alone: what it does not have keeps its digits.
+    expect(describeCall({ ...hail, channel: '22' }, { plan }).sentence).toMatch(/: channel 22$/);
+    const two = heard({ receive: [90, 10, 78], transmit: [90, 10, 79] }).call;
+    expect(describeCall(two, { plan }).sentence).toMatch(/: channels 78A and 79A$/);
+  });
+});
