@@ -55,7 +55,7 @@ export interface CallFields {
 }
 
 /** Fields with nothing in them, to build on. */
-export const emptyFields: CallFields = {
+export const emptyFields: CallFields = /* @__PURE__ */ Object.freeze({
   format: null,
   address: null,
   category: null,
@@ -71,10 +71,10 @@ export const emptyFields: CallFields = {
   receive: null,
   transmit: null,
   telephone: null,
-  rest: [],
+  rest: /* @__PURE__ */ Object.freeze([]),
   end: null,
-  expansion: [],
-};
+  expansion: /* @__PURE__ */ Object.freeze([]),
+});
 
 /**
  * The decimal digits that symbols carry, two each.

@@ -5,6 +5,7 @@ import { canonicalFields } from './kind/canonical-fields.ts';
 import { interpret } from './kind/interpret.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
 import { same } from './same.ts';
+import { whole } from './whole-fields.ts';
 
 /** A call with what a person should be told about how it was composed. */
 export interface InterpretedCall {
@@ -19,7 +20,8 @@ export interface InterpretedCall {
  *
  * The notices name what differs from the tables of ITU-R M.493 and what could not be read.
  *
- * @param fields - the fields, each as the symbols received
+ * @param received - the fields, each as the symbols received; one that is left out, or of another type, is one that
+ * the call does not carry
  * @returns the call, and notices about odd, missing and unknown symbols
  *
  * @example
@@ -32,7 +34,8 @@ export interface InterpretedCall {
  * console.log(notices[0]?.code); // call-category-unusual
  * ```
  */
-export function callFromFields(fields: CallFields): InterpretedCall {
+export function callFromFields(received: CallFields): InterpretedCall {
+  const fields = whole(received);
   const call = interpret(fields);
   if (call.kind === 'unrecognised-call') return { call, notices: unrecognisedNotices(fields) };
   const canonical = canonicalFields(call);

@@ -98,6 +98,10 @@ export type {
   NoAnswer,
 } from './answer/lawful-answers.ts';
 
+// Where names of stations come from, for people and for the words to speak.
+
+export type { StationNames } from './station-names.ts';
+
 // A call for people: one sentence, a table of fields, cautions.
 
 export type { Caution } from './describe/cautions.ts';

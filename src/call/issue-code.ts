@@ -19,7 +19,7 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-expansion-unread', meaning: 'a data set of the expansion is not understood or out of order' },
   { code: 'call-rest', meaning: 'symbols follow that fit no field' },
   // checkCall
-  { code: 'call-value', meaning: 'a value in the call has no symbols' },
+  { code: 'call-value', meaning: 'a value in the call has no symbols, or is of another type' },
   { code: 'call-identity-form', meaning: 'an identity has no form that ITU-R M.585 assigns' },
   { code: 'call-class-none', meaning: "the sender's class of equipment does not send this kind of call" },
   { code: 'call-class-guarded', meaning: "the sender's class sends this kind of call only past a guard" },

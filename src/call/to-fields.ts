@@ -11,7 +11,7 @@ import { same } from './same.ts';
  *
  * @param call - any call
  * @returns its fields, each as the symbols sent
- * @throws RangeError when a value has no symbols, such as an identity of eight digits
+ * @throws TypeError, RangeError when a value has no symbols, such as an identity of eight digits
  *
  * @see {@link callFromFields}
  *

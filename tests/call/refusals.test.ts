@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import * as room from '../../src/call/index.ts';
 import {
+  answersTo,
   type Call,
   callToFields,
   composeAllShipsCall,
@@ -10,12 +12,16 @@ import {
   composeDistressRelay,
   composeDistressSelfCancel,
   composeGroupCall,
+  composeIndividualAcknowledgement,
   composeIndividualCall,
+  composePollingAcknowledgement,
   composePositionReply,
   composePositionRequest,
   composeTestAcknowledgement,
   composeTestCall,
   composeUnableToComply,
+  describeCall,
+  spokenScript,
   symbolsOf,
 } from '../../src/call/index.ts';
 
@@ -64,7 +70,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a coast station in distress': [
       () => composeDistressAlert({ from: coast }),
       RangeError,
-      'distressed: 002329990 is not the identity of a vessel',
+      'from: 002329990 is not the identity of a vessel',
     ],
     'a group in distress': [
       () => composeDistressRelay({ from: coast, distressed: club }),
@@ -74,7 +80,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a coast station that cancels an alert': [
       () => composeDistressSelfCancel({ from: coast }),
       RangeError,
-      'distressed: 002329990 is not the identity of a vessel',
+      'from: 002329990 is not the identity of a vessel',
     ],
     'an acknowledgement of nobody': [
       () => composeDistressAcknowledgement({ from: coast }),
@@ -129,7 +135,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a channel without digits': [
       () => composeIndividualCall({ from, to, channel: 'WX3' }),
       RangeError,
-      "channel: no digits of a call name 'WX3'",
+      "channel: no call can carry channel 'WX3'",
     ],
     'a channel of one digit, put into a call by hand': [
       () => callToFields({ ...hail, channel: '7' }),
@@ -196,6 +202,176 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       RangeError,
       "identity: nine digits are needed, not '23299987'",
     ],
+    'a call to oneself': [
+      () => composeIndividualCall({ from, to: from, channel: '72' }),
+      RangeError,
+      'to: 232999871 is the own identity, and no station calls itself',
+    ],
+    'an answer to another kind of call': [
+      () => composeTestAcknowledgement({ call: untyped(hail) }),
+      RangeError,
+      "call: test-call is needed, not 'individual-call'",
+    ],
+    'a refusal of a test': [
+      () => composeUnableToComply({ call: untyped(test) }),
+      RangeError,
+      "call: individual-call or position-request is needed, not 'test-call'",
+    ],
+    'a consent to a test': [
+      () => composeIndividualAcknowledgement({ call: untyped(test) }),
+      RangeError,
+      "call: individual-call is needed, not 'test-call'",
+    ],
+    'a position in answer to a test': [
+      () => composePositionReply({ call: untyped(test) }),
+      RangeError,
+      "call: position-request is needed, not 'test-call'",
+    ],
+    'polling answered that was a test': [
+      () => composePollingAcknowledgement({ call: untyped(test) }),
+      RangeError,
+      "call: polling-call is needed, not 'test-call'",
+    ],
+    'an answer to nothing': [
+      () => composeTestAcknowledgement(untyped({})),
+      TypeError,
+      'call: a call is needed, not undefined',
+    ],
+    'a distress told by a routine call': [
+      () => composeDistressRelay({ from, about: untyped(hail) }),
+      RangeError,
+      "about: distress-alert or distress-acknowledgement or distress-self-cancel or distress-relay or distress-relay-acknowledgement is needed, not 'individual-call'",
+    ],
+    'an end that is none': [
+      () => composeAutomaticServiceCall({ from, to: coast, end: untyped('toString') }),
+      RangeError,
+      "end: one of request, answer, end is needed, not 'toString'",
+    ],
+    'an end that is none, put into a call by hand': [
+      () => callToFields({ ...composeAutomaticServiceCall({ from, to: coast }), end: untyped('bogus') }),
+      RangeError,
+      "end: one of request, answer, end is needed, not 'bogus'",
+    ],
+    'a data set that is none': [
+      () => composeTestCall({ from, to, expansion: { requested: [999] } }),
+      RangeError,
+      'requested: a data set from 100 to 106 is needed, not 999',
+    ],
+    'a data set below the first': [
+      () => composeTestCall({ from, to, expansion: { unavailable: [100, 99] } }),
+      RangeError,
+      'unavailable: a data set from 100 to 106 is needed, not 99',
+    ],
+    'half a data set': [
+      () => composeTestCall({ from, to, expansion: { requested: [100.5] } }),
+      RangeError,
+      'requested: a data set from 100 to 106 is needed, not 100.5',
+    ],
+    'data sets as text': [
+      () => composeTestCall({ from, to, expansion: { requested: untyped(['x']) } }),
+      TypeError,
+      'expansion.requested: a list of numbers is needed, not a list',
+    ],
+    'one data set without its list': [
+      () => composeTestCall({ from, to, expansion: { requested: untyped(105) } }),
+      TypeError,
+      'expansion.requested: a list of numbers is needed, not 105',
+    ],
+    'an expansion as a number': [
+      () => composeTestCall({ from, to, expansion: untyped(5) }),
+      TypeError,
+      'expansion: an object is needed, not 5',
+    ],
+    'a name of the station as a number': [
+      () => composeTestCall({ from, to, expansion: { stationName: untyped(5) } }),
+      TypeError,
+      'expansion.stationName: text is needed, not 5',
+    ],
+    'a speed as text': [
+      () => composeTestCall({ from, to, expansion: { speed: untyped('5') } }),
+      TypeError,
+      "expansion.speed: a number is needed, not '5'",
+    ],
+    'half a person': [
+      () => composeDistressAlert({ from, expansion: { personsOnBoard: 2.5 } }),
+      RangeError,
+      'persons on board: a whole number is needed, not 2.5',
+    ],
+    'fewer persons than none': [
+      () => composeDistressAlert({ from, expansion: { personsOnBoard: -1 } }),
+      RangeError,
+      'persons on board: 0 to 9999 is needed, not -1',
+    ],
+    'a position as a number': [
+      () => composeDistressAlert({ from, position: untyped(5) }),
+      TypeError,
+      'position: a reported position or null is needed, not 5',
+    ],
+    'a position without its parts': [
+      () => composePositionReply({ from, to, position: untyped({ latitude: {} }) }),
+      TypeError,
+      'position: a reported position or null is needed, not of type object',
+    ],
+    'a time as a number': [
+      () => composeDistressAlert({ from, time: untyped(14) }),
+      TypeError,
+      'time: an hour and a minute, or null is needed, not 14',
+    ],
+    'an area call without an area': [
+      () => composeAreaCall(untyped({ from, category: 'safety' })),
+      TypeError,
+      'area: a geographic area is needed, not undefined',
+    ],
+    'an area without its corner': [
+      () => composeAreaCall({ from, category: 'safety', area: untyped({}) }),
+      TypeError,
+      'to.area: a geographic area or null is needed, not of type object',
+    ],
+    'a relay to something else': [
+      () => composeDistressRelay({ from, to: untyped({}) }),
+      TypeError,
+      'to: nine digits, a geographic area or all ships are needed, not of type object',
+    ],
+    'a relay to nobody': [
+      () => composeDistressRelay({ from, to: untyped(null) }),
+      TypeError,
+      'to: nine digits, a geographic area or all ships are needed, not null',
+    ],
+    'an identity as a number, put into a call by hand': [
+      () => callToFields({ ...hail, from: untyped(232999871) }),
+      TypeError,
+      'identity: nine digits are needed, as text',
+    ],
+    'a channel as a number, put into a call by hand': [
+      () => callToFields({ ...hail, channel: untyped(72) }),
+      TypeError,
+      'channel: text such as 72 or 1022 is needed',
+    ],
+    'no call to answer': [
+      () => answersTo(untyped(undefined), { own: to }),
+      TypeError,
+      'answersTo: a call is needed, not undefined',
+    ],
+    'nobody to answer': [
+      () => answersTo(hail, untyped(undefined)),
+      TypeError,
+      'answersTo: the answering station is needed, not undefined',
+    ],
+    'no call to describe': [
+      () => describeCall(untyped('hail')),
+      TypeError,
+      "describeCall: a call is needed, not 'hail'",
+    ],
+    'no call to speak after': [
+      () => spokenScript(untyped(null), {}),
+      TypeError,
+      'spokenScript: a call or a situation is needed, not null',
+    ],
+    'nobody to speak': [
+      () => spokenScript(hail, untyped(undefined)),
+      TypeError,
+      'spokenScript: the own vessel is needed, not undefined',
+    ],
     'an odd count of digits': [
       () => symbolsOf('123'),
       RangeError,
@@ -206,6 +382,21 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
   it.each(Object.entries(cases))('%s', (_, [compose, kind, message]) => {
     expect(compose).toThrow(new kind(message));
     expect(compose).toThrow(kind);
+  });
+
+  const composers = Object.entries(room).filter(([name]) => name.startsWith('compose'));
+
+  it('by every function that composes, when it is given no options, or none that it needs', () => {
+    expect(composers).toHaveLength(18);
+    for (const [name, compose] of composers) {
+      const composeWith = compose as (options?: unknown) => unknown;
+      for (const nothing of [undefined, null, 5])
+        expect(() => composeWith(nothing), name).toThrow(
+          new TypeError(`${name}: options are needed, not ${nothing}`),
+        );
+      // The thing that is missing comes first.
+      expect(() => composeWith({}), name).toThrow(/^(from|to|call|category): /);
+    }
   });
 
   it.each(['1234x', 'x1234', '-1', '1 23', '٣٤'])('%s is no even count of digits', (digits) => {

@@ -8,7 +8,7 @@ import {
   composeTestAcknowledgement,
   composeUnableToComply,
 } from '../compose/answer.ts';
-import { ownIdentity, stationAddress } from '../compose/arguments.ts';
+import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
 import { reasonWords } from '../describe/words.ts';
 import { channelName } from '../element/channel-name.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
@@ -34,7 +34,7 @@ import {
  * waters, whose unfit channels are then left out and whose names the labels use
  * @returns the answers in the order a person would choose from, and the reason when there are none. Throws nothing
  * for any call received.
- * @throws RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
+ * @throws TypeError without a call or a station; RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
  *
  * Source: ITU-R M.493-15 tables 4.2 to 4.9, from memory; distress: 47 CFR 80.1117(a), 80.1121.
  *
@@ -53,7 +53,12 @@ import {
  * ```
  */
 export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers {
+  want('answersTo', 'a call is', call);
+  want('answersTo', 'the answering station is', station);
   const { own } = station;
+  if (call.from === own) {
+    return none('the call is from this station itself', 'ITU-R M.493-15 Annex 1, self-identification');
+  }
   if (call.to?.kind === 'station' && call.to.mmsi !== null && call.to.mmsi !== own) {
     return none('the call is for another station', 'ITU-R M.493-15 Annex 1, address');
   }

@@ -6,6 +6,7 @@ import type { EquipmentClass } from '../composition.ts';
 import { type CallFields, digitsOf } from '../fields.ts';
 import { callFromFields } from '../from-fields.ts';
 import { callToFields } from '../to-fields.ts';
+import { wrongType } from '../wrong-type.ts';
 import { channelNotices } from './channel.ts';
 import { distressNotices } from './distress.ts';
 import { equipmentNotices } from './equipment.ts';
@@ -41,6 +42,16 @@ export interface CheckOptions {
  * ```
  */
 export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {
+  const wrong = wrongType(call);
+  if (wrong !== null) return [valueNotice(wrong.message, wrong.at)];
+  try {
+    return findings(call, options);
+  } catch {
+    return [valueNotice('call: a value is missing, or is of another type than this kind of call holds')];
+  }
+}
+
+function findings(call: Call, options: CheckOptions): readonly Notice[] {
   if (call.kind === 'unrecognised-call') return callFromFields(call.asReceived).notices;
   return [
     ...fieldNotices(call),
@@ -58,8 +69,12 @@ function fieldNotices(call: Call): readonly Notice[] {
     return [...callFromFields(fields).notices, ...areaNotices(fields)];
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return [{ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-15 Annex 1' }];
+    return [valueNotice(error.message)];
   }
+}
+
+function valueNotice(message: string, at: readonly string[] = []): Notice {
+  return { code: 'call-value', message, at, clause: 'ITU-R M.493-15 Annex 1' };
 }
 
 function areaNotices(fields: CallFields): readonly Notice[] {

@@ -1,7 +1,7 @@
 import type { GeographicArea } from '../../position/index.ts';
 import type { AllShipsCall, AreaCall, GroupCall, IndividualCall } from '../call.ts';
 import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
-import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { composed, type WithExpansion } from './composed.ts';
 
 /** Categories that calls to announce traffic may have. */
@@ -42,6 +42,7 @@ export function composeAllShipsCall(
     readonly channel?: string | undefined;
   },
 ): AllShipsCall {
+  want('composeAllShipsCall', 'options are', options);
   return composed(
     {
       kind: 'all-ships-call',
@@ -81,12 +82,15 @@ export function composeAreaCall(
     readonly channel?: string | undefined;
   },
 ): AreaCall {
+  want('composeAreaCall', 'options are', options);
+  const category = oneOf('category', options.category, ['urgency', 'safety']);
+  want('area', 'a geographic area is', options.area);
   return composed(
     {
       kind: 'area-call',
       to: { kind: 'area', area: options.area },
       from: ownIdentity(options.from),
-      category: oneOf('category', options.category, ['urgency', 'safety']),
+      category,
       ...traffic(options, options.channel ?? '16'),
     },
     options,
@@ -120,6 +124,7 @@ export function composeGroupCall(
     readonly category?: TrafficCategory | undefined;
   },
 ): GroupCall {
+  want('composeGroupCall', 'options are', options);
   return composed(
     {
       kind: 'group-call',
@@ -160,6 +165,7 @@ export function composeIndividualCall(
     readonly category?: TrafficCategory | undefined;
   },
 ): IndividualCall {
+  want('composeIndividualCall', 'options are', options);
   return composed(
     {
       kind: 'individual-call',

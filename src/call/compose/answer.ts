@@ -13,7 +13,7 @@ import type {
   UnableToComply,
 } from '../call.ts';
 import { type Reason, reasons } from '../symbol.ts';
-import { channelDigits, oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { channelDigits, ofKind, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { composed, type WithExpansion } from './composed.ts';
 
 /** How to answer a call. */
@@ -45,7 +45,9 @@ export interface AnswerOptions<Asked extends Call> extends WithExpansion {
 export function composeIndividualAcknowledgement(
   options: AnswerOptions<IndividualCall> & { readonly channel?: string | undefined },
 ): IndividualAcknowledgement {
-  const { call, channel } = options;
+  want('composeIndividualAcknowledgement', 'options are', options);
+  const { channel } = options;
+  const call = ofKind('call', options.call, ['individual-call']);
   const elements =
     channel === undefined
       ? { channel: call.channel, ...(call.frequencies && { frequencies: call.frequencies }) }
@@ -85,11 +87,13 @@ export function composeIndividualAcknowledgement(
 export function composeUnableToComply(
   options: AnswerOptions<IndividualCall | PositionRequest> & { readonly reason?: Reason | undefined },
 ): UnableToComply {
+  want('composeUnableToComply', 'options are', options);
+  const call = ofKind('call', options.call, ['individual-call', 'position-request']);
   return composed(
     {
       kind: 'unable-to-comply',
       ...parties(options),
-      category: options.call.category ?? (options.call.kind === 'position-request' ? 'safety' : 'routine'),
+      category: call.category ?? (call.kind === 'position-request' ? 'safety' : 'routine'),
       reason: oneOf(
         'reason',
         options.reason ?? 'no-reason',
@@ -135,7 +139,9 @@ export function composePositionReply(
   options: PositionOptions &
     (AnswerOptions<PositionRequest> | (WithExpansion & { readonly from: string; readonly to: string })),
 ): PositionReply {
+  want('composePositionReply', 'options are', options);
   const asked = 'call' in options;
+  if (asked) ofKind('call', options.call, ['position-request']);
   const stations = asked
     ? parties(options)
     : { to: stationAddress(options.to), from: ownIdentity(options.from) };
@@ -170,8 +176,10 @@ export function composePositionReply(
  * ```
  */
 export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): TestAcknowledgement {
+  want('composeTestAcknowledgement', 'options are', options);
+  const call = ofKind('call', options.call, ['test-call']);
   return composed(
-    { kind: 'test-acknowledgement', ...parties(options), category: options.call.category ?? 'safety' },
+    { kind: 'test-acknowledgement', ...parties(options), category: call.category ?? 'safety' },
     options,
   );
 }
@@ -194,8 +202,10 @@ export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): Te
  * ```
  */
 export function composePollingAcknowledgement(options: AnswerOptions<PollingCall>): PollingAcknowledgement {
+  want('composePollingAcknowledgement', 'options are', options);
+  const call = ofKind('call', options.call, ['polling-call']);
   return composed(
-    { kind: 'polling-acknowledgement', ...parties(options), category: options.call.category ?? 'routine' },
+    { kind: 'polling-acknowledgement', ...parties(options), category: call.category ?? 'routine' },
     options,
   );
 }

@@ -1,7 +1,26 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
-import type { GroupAddress, StationAddress } from '../call.ts';
+import type { Call, GroupAddress, StationAddress } from '../call.ts';
 import { stationIdentity } from '../element/station-identity.ts';
+import { given } from '../wrong-type.ts';
+
+/** Throws unless a function was given what it is called with: its options, a call, the own station. */
+export function want(name: string, what: string, value: unknown): void {
+  if (typeof value !== 'object' || value === null)
+    throw new TypeError(`${name}: ${what} needed, not ${given(value)}`);
+}
+
+/** The call that an answer or a distress call is about. Throws for one of another kind. */
+export function ofKind<Asked extends Call>(
+  name: string,
+  call: Asked,
+  kinds: readonly Asked['kind'][],
+): Asked {
+  want(name, 'a call is', call);
+  if (!kinds.includes(call.kind))
+    throw new RangeError(`${name}: ${kinds.join(' or ')} is needed, not ${given(call.kind)}`);
+  return call;
+}
 
 /** An identity that may stand as a station's own. Throws for any other. */
 export function ownIdentity(mmsi: string | null | undefined): string {
@@ -33,11 +52,11 @@ export function stationOrGroup(mmsi: string): StationAddress | GroupAddress {
 }
 
 /** The identity of a vessel in distress. Throws for one that no vessel, aircraft or person carries. */
-export function distressedIdentity(mmsi: string | null): string | null {
+export function distressedIdentity(mmsi: string | null, name = 'distressed'): string | null {
   if (mmsi === null) return null;
-  const { digits, identity } = nineDigits('distressed', mmsi);
+  const { digits, identity } = nineDigits(name, mmsi);
   if (!usesOf(identity).own || identity.kind === 'coast') {
-    throw new RangeError(`distressed: ${digits} is not the identity of a vessel`);
+    throw new RangeError(`${name}: ${digits} is not the identity of a vessel`);
   }
   return digits;
 }
@@ -51,7 +70,7 @@ export function channelDigits(channel: string | null): string | null {
   if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 22A is needed');
   const read = parseDesignator(channel);
   const digits = read.ok ? read.value.m1084 : null;
-  if (digits === null) throw new RangeError(`channel: no digits of a call name '${channel}'`);
+  if (digits === null) throw new RangeError(`channel: no call can carry channel ${given(channel)}`);
   return digits;
 }
 

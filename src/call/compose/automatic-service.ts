@@ -1,6 +1,6 @@
 import type { AutomaticServiceCall } from '../call.ts';
 import type { TrafficOptions } from './announcement.ts';
-import { channelDigits, ownIdentity, stationAddress } from './arguments.ts';
+import { channelDigits, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { composed } from './composed.ts';
 
 /**
@@ -29,6 +29,7 @@ export function composeAutomaticServiceCall(
     readonly end?: AutomaticServiceCall['end'] | undefined;
   },
 ): AutomaticServiceCall {
+  want('composeAutomaticServiceCall', 'options are', options);
   return composed(
     {
       kind: 'automatic-service-call',
@@ -39,7 +40,7 @@ export function composeAutomaticServiceCall(
       remark: options.remark ?? null,
       channel: channelDigits(options.channel ?? null),
       telephone: options.telephone ?? null,
-      end: options.end ?? 'request',
+      end: oneOf('end', options.end ?? 'request', ['request', 'answer', 'end']),
     },
     options,
   );

@@ -1,19 +1,40 @@
 import type { Call, ExpansionData } from '../call.ts';
+import { readExpansion } from '../element/expansion.ts';
 import { canonicalFields } from '../kind/canonical-fields.ts';
+import { wrongType } from '../wrong-type.ts';
 
 /** What every call can take along beside its message. */
 export interface WithExpansion {
-  /** Data sets of ITU-R M.821-1; finer minutes of a position go along by themselves. */
+  /**
+   * Data sets of ITU-R M.821-1; finer minutes of a position go along by themselves. Speed and course are rounded to
+   * the tenths that are sent.
+   */
   readonly expansion?: ExpansionData | undefined;
 }
 
 /**
- * The call, with its expansion if there is one, once every value in it is known to have symbols.
+ * The call, with its expansion as it is sent, once every value in it is known to have symbols.
  *
- * @throws RangeError when one has none
+ * @throws TypeError when a value is of another type, RangeError when one has no symbols or the call is to its sender
  */
 export function composed<Kind extends Call>(call: Kind, options: WithExpansion): Kind {
-  const whole = options.expansion === undefined ? call : { ...call, expansion: options.expansion };
-  canonicalFields(whole);
-  return whole;
+  const { expansion } = options;
+  const whole = expansion === undefined ? call : { ...call, expansion };
+  const wrong = wrongType(whole);
+  if (wrong !== null) throw new TypeError(wrong.message);
+  if (whole.to !== null && 'mmsi' in whole.to && whole.to.mmsi === whole.from)
+    throw new RangeError(`to: ${whole.from} is the own identity, and no station calls itself`);
+  if (expansion !== undefined) wantSendable(expansion);
+  const { data } = readExpansion(canonicalFields(whole).expansion);
+  return data === null ? call : { ...call, expansion: data };
+}
+
+/** ITU-R M.821-1, sets 100 to 106, from memory. What was received may hold others, and is sent as received. */
+function wantSendable({ personsOnBoard = 0, requested = [], unavailable = [] }: ExpansionData): void {
+  if (!Number.isInteger(personsOnBoard))
+    throw new RangeError(`persons on board: a whole number is needed, not ${personsOnBoard}`);
+  for (const [name, sets] of Object.entries({ requested, unavailable }))
+    for (const set of sets)
+      if (!(Number.isInteger(set) && set >= 100 && set <= 106))
+        throw new RangeError(`${name}: a data set from 100 to 106 is needed, not ${set}`);
 }

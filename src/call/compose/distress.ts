@@ -9,7 +9,8 @@ import type {
 } from '../call.ts';
 import type { DistressCall } from '../kind/distress.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
-import { distressedIdentity, ownIdentity, stationOrGroup } from './arguments.ts';
+import { given } from '../wrong-type.ts';
+import { distressedIdentity, ofKind, ownIdentity, stationOrGroup, want } from './arguments.ts';
 import { composed, type WithExpansion } from './composed.ts';
 
 /** What is known of the distress. */
@@ -62,7 +63,8 @@ export type RelayTarget = string | GeographicArea | AllShipsAddress;
  * ```
  */
 export function composeDistressAlert(options: DistressOptions & { readonly from: string }): DistressAlert {
-  const from = distressedIdentity(ownIdentity(options.from));
+  want('composeDistressAlert', 'options are', options);
+  const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-alert', to: { kind: 'all-stations' }, from, ...details(options) },
     options,
@@ -89,6 +91,7 @@ export function composeDistressAlert(options: DistressOptions & { readonly from:
  * ```
  */
 export function composeDistressAcknowledgement(options: AboutDistress): DistressAcknowledgement {
+  wantAbout('composeDistressAcknowledgement', options);
   const from = ownIdentity(options.from);
   const distressed = subject(options);
   if (distressed === null) throw new RangeError('distressed: an acknowledgement names the vessel');
@@ -120,7 +123,8 @@ export function composeDistressAcknowledgement(options: AboutDistress): Distress
  * ```
  */
 export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distressed'>): DistressSelfCancel {
-  const from = distressedIdentity(ownIdentity(options.from));
+  wantAbout('composeDistressSelfCancel', options);
+  const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-self-cancel', to: { kind: 'all-ships' }, from, distressed: from, ...details(options) },
     options,
@@ -150,6 +154,7 @@ export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distress
 export function composeDistressRelay(
   options: AboutDistress & { readonly to?: RelayTarget | undefined },
 ): DistressRelay {
+  wantAbout('composeDistressRelay', options);
   const from = ownIdentity(options.from);
   return composed(
     {
@@ -185,6 +190,7 @@ export function composeDistressRelay(
 export function composeDistressRelayAcknowledgement(
   options: AboutDistress & { readonly to?: RelayTarget | undefined },
 ): DistressRelayAcknowledgement {
+  wantAbout('composeDistressRelayAcknowledgement', options);
   const from = ownIdentity(options.from);
   const { about } = options;
   const back = about?.to.kind === 'station' && about.from !== null ? about.from : undefined;
@@ -199,6 +205,19 @@ export function composeDistressRelayAcknowledgement(
     options,
   );
 }
+
+function wantAbout(name: string, options: { readonly about?: DistressCall | undefined }): void {
+  want(name, 'options are', options);
+  if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
+}
+
+const DISTRESS_KINDS: readonly DistressCall['kind'][] = [
+  'distress-alert',
+  'distress-acknowledgement',
+  'distress-self-cancel',
+  'distress-relay',
+  'distress-relay-acknowledgement',
+];
 
 function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
   const { about } = options;
@@ -227,5 +246,8 @@ function subject(options: AboutDistress): string | null {
 function relayTarget(to: RelayTarget | undefined): DistressRelay['to'] {
   if (to === undefined) return { kind: 'all-ships' };
   if (typeof to === 'string') return stationOrGroup(to);
-  return to.kind === 'all-ships' ? to : { kind: 'area', area: to };
+  const kind = to?.kind;
+  if (kind === 'all-ships') return { kind };
+  if (kind === 'geographic-area') return { kind: 'area', area: to as GeographicArea };
+  throw new TypeError(`to: nine digits, a geographic area or all ships are needed, not ${given(to)}`);
 }

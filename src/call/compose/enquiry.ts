@@ -1,5 +1,5 @@
 import type { PollingCall, PositionRequest, TestCall } from '../call.ts';
-import { oneOf, ownIdentity, stationAddress } from './arguments.ts';
+import { oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { composed, type WithExpansion } from './composed.ts';
 
 /** Between whom. */
@@ -36,7 +36,10 @@ export function composePositionRequest(
     readonly finer?: boolean | undefined;
   },
 ): PositionRequest {
-  const expansion = options.finer === true ? { ...options.expansion, requested: [100] } : options.expansion;
+  want('composePositionRequest', 'options are', options);
+  const { finer = false } = options;
+  const requested = [100, ...(options.expansion?.requested ?? [])];
+  const expansion = finer ? { ...options.expansion, requested: [...new Set(requested)] } : options.expansion;
   return composed(
     {
       kind: 'position-request',
@@ -67,6 +70,7 @@ export function composePositionRequest(
  * ```
  */
 export function composeTestCall(options: EnquiryOptions): TestCall {
+  want('composeTestCall', 'options are', options);
   return composed(
     {
       kind: 'test-call',
@@ -97,6 +101,7 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
  * ```
  */
 export function composePollingCall(options: EnquiryOptions): PollingCall {
+  want('composePollingCall', 'options are', options);
   return composed(
     {
       kind: 'polling-call',

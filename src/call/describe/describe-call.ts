@@ -1,14 +1,16 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { Call } from '../call.ts';
+import { want } from '../compose/arguments.ts';
 import { channelName } from '../element/channel-name.ts';
+import { type StationNames, stationNamed } from '../station-names.ts';
 import { type Caution, cautionsOf } from './cautions.ts';
 import { type DescriptionRow, fieldRows } from './field-rows.ts';
 import { sentenceOf } from './sentence.ts';
 
 /** Whose names and whose side a description takes. */
 export interface DescribeOptions {
-  /** The name of a station by its nine digits, `undefined` when unknown. */
-  readonly directory?: ((mmsi: string) => string | undefined) | undefined;
+  /** Names of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
+  readonly directory?: StationNames | undefined;
   /** Own identity, shown as "this station". */
   readonly own?: string | undefined;
   /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
@@ -29,9 +31,9 @@ export interface CallDescription {
  * A call for people: one sentence, every field with its symbols, and the cautions that belong to it.
  *
  * @param call - any call
- * @param options - names of stations, own identity
+ * @param options - names of stations, own identity, plan of the waters
  * @returns the description; English, the same in every locale
- * @throws RangeError when the call holds a value without symbols
+ * @throws TypeError without a call; RangeError when the call holds a value without symbols
  *
  * @see {@link answersTo}
  * @see {@link checkCall}
@@ -49,11 +51,12 @@ export interface CallDescription {
  * ```
  */
 export function describeCall(call: Call, options: DescribeOptions = {}): CallDescription {
+  want('describeCall', 'a call is', call);
   const nameOf = (mmsi: string | null): string => {
     if (mmsi === null) return 'a station not named';
     if (mmsi === options.own) return 'this station';
-    const name = options.directory?.(mmsi);
-    return name === undefined ? mmsi : `${name} (${mmsi})`;
+    const name = stationNamed(options.directory, mmsi)?.name;
+    return name == null ? mmsi : `${name} (${mmsi})`;
   };
   const channelOf = (channel: string): string => channelName(channel, options.plan);
   return {

@@ -11,7 +11,11 @@ export interface ChannelElements {
 export type SecondElement = 'repeated' | 'no-information';
 
 /** A frequency element that says nothing. */
-export const NO_CHANNEL: Symbols = [NO_INFORMATION, NO_INFORMATION, NO_INFORMATION];
+export const NO_CHANNEL: Symbols = /* @__PURE__ */ Object.freeze([
+  NO_INFORMATION,
+  NO_INFORMATION,
+  NO_INFORMATION,
+]);
 
 /**
  * Reads both elements. The second may repeat the VHF channel, say nothing, or be absent: one number
@@ -64,6 +68,7 @@ export function vhfChannelOfDigits(digits: string): string | null {
 }
 
 function vhfChannelSymbols(channel: string): number[] {
+  if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 1022 is needed');
   if (!/^(?:\d\d|[1-9]\d{2,3})$/.test(channel)) {
     throw new RangeError(`channel: two to four digits such as '06' or '1022' are needed, not '${channel}'`);
   }

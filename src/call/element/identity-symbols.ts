@@ -12,19 +12,20 @@ export function identityOf(symbols: Symbols | null): string | null {
 /**
  * An identity as five symbols: its nine digits and a 0 (ITU-R M.493 Annex 1 §6, from memory).
  *
- * @throws RangeError when the identity is not nine digits
+ * @throws RangeError when the identity is not nine digits, TypeError when it is a number, which loses leading zeros
  */
 export function identitySymbols(mmsi: string | null): number[] | null {
   if (mmsi === null) return null;
+  if (typeof mmsi !== 'string') throw new TypeError('identity: nine digits are needed, as text');
   if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`identity: nine digits are needed, not '${mmsi}'`);
   return symbolsOf(`${mmsi}0`);
 }
 
 /** Identity of the ship in distress when it is not known: "no information" five times. */
-export const UNKNOWN_SHIP: Symbols = [
+export const UNKNOWN_SHIP: Symbols = /* @__PURE__ */ Object.freeze([
   NO_INFORMATION,
   NO_INFORMATION,
   NO_INFORMATION,
   NO_INFORMATION,
   NO_INFORMATION,
-];
+]);

@@ -13,9 +13,9 @@ import { same } from '../same.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
 /** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */
-export const UNKNOWN_POSITION: Symbols = [99, 99, 99, 99, 99];
+export const UNKNOWN_POSITION: Symbols = /* @__PURE__ */ Object.freeze([99, 99, 99, 99, 99]);
 /** Time unknown: 8888 (ITU-R M.541-8 Annex 1 §2). */
-export const UNKNOWN_TIME: Symbols = [88, 88];
+export const UNKNOWN_TIME: Symbols = /* @__PURE__ */ Object.freeze([88, 88]);
 
 /**
  * The position in five symbols, finer when eight more digits came with it that lead nowhere impossible;

@@ -35,6 +35,19 @@ export function automaticServiceFields(call: AutomaticServiceCall): CallFields {
     // deviation: D-call-6
     receive: channelFields(call, 'no-information').receive,
     telephone: telephoneSymbols(call.telephone),
-    end: { request: 117, answer: 122, end: 127 }[call.end],
+    end: endSymbol(call.end),
   };
+}
+
+function endSymbol(end: AutomaticServiceCall['end']): number {
+  switch (end) {
+    case 'request':
+      return 117;
+    case 'answer':
+      return 122;
+    case 'end':
+      return 127;
+    default:
+      throw new RangeError(`end: one of request, answer, end is needed, not '${end}'`);
+  }
 }

@@ -10,7 +10,7 @@ import { unableToComplyFields } from './unable-to-comply.ts';
 /**
  * The fields that the tables give a call, whatever was received.
  *
- * @throws RangeError when a value has no symbols, such as an identity of eight digits
+ * @throws TypeError, RangeError when a value has no symbols, such as an identity of eight digits
  */
 export function canonicalFields(call: Call): CallFields {
   switch (call.kind) {

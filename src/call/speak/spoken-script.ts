@@ -1,6 +1,8 @@
 import type { TimeOfDay } from '../../position/index.ts';
 import type { Call } from '../call.ts';
+import { want } from '../compose/arguments.ts';
 import { awayFromVhf, isMfHf, ON_THE_BAND } from '../element/mf-hf.ts';
+import { type StationNames, stationNamed } from '../station-names.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';
 import { radioCheck, routineAnswer, routineCall } from './routine.ts';
@@ -11,8 +13,8 @@ import { panPan, securite } from './urgency.ts';
 
 /** How a script is made. */
 export interface SpokenScriptOptions {
-  /** A station's name and call sign by its nine digits, `undefined` when unknown. */
-  readonly directory?: ((mmsi: string) => SpokenStation | undefined) | undefined;
+  /** Names and call signs of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
+  readonly directory?: StationNames | undefined;
   /** `'plain'` unless stated. */
   readonly figures?: FigureWords | undefined;
   /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
@@ -28,8 +30,9 @@ export interface SpokenScriptOptions {
  *
  * @param subject - a call, sent by the vessel when its `from` is the vessel's identity, else received; or a situation
  * @param vessel - own vessel
- * @param options - names of other stations, form of the figures
+ * @param options - names of other stations, form of the figures, time of the own alert
  * @returns the lines in order; none where a call is followed by no speech, and the caution then says what to do
+ * @throws TypeError without a call or situation, or without a vessel
  *
  * Source: Radio Regulations Art. 32 and 33, ITU-R M.1171, IMO A.918(22), from memory; acknowledgement: 47 CFR
  * 80.1117(c), ITU-R M.541 Annex 3.
@@ -53,12 +56,14 @@ export function spokenScript(
   vessel: SpokenStation,
   options: SpokenScriptOptions = {},
 ): SpokenScript {
+  want('spokenScript', 'a call or a situation is', subject);
+  want('spokenScript', 'the own vessel is', vessel);
   const say = phrasesWith(options.figures ?? 'plain');
   if (!('from' in subject) || subject.kind === 'received-mayday-relay')
     return scriptFor(subject, vessel, say);
   const stationOf = (mmsi: string | null): SpokenStation => ({
     mmsi,
-    ...(mmsi === null ? undefined : options.directory?.(mmsi)),
+    ...(mmsi === null ? undefined : stationNamed(options.directory, mmsi)),
   });
   const situation = situationOf(subject, vessel.mmsi ?? null, stationOf);
   const { alertTime: time = null } = options;

@@ -1,0 +1,105 @@
+import { quote } from '../result/index.ts';
+import { compositions } from './composition-table.ts';
+
+/** A value of another type than a call holds in that place. */
+export interface WrongType {
+  /** Names from the call down to the value; empty for the call itself. */
+  readonly at: readonly string[];
+  /** What is wanted and what is given, without a full stop. */
+  readonly message: string;
+}
+
+/**
+ * The first value of a call that is of another type than calls hold, `null` when there is none. It looks at types alone,
+ * as a compiler would: whether a value has symbols is seen when it is encoded.
+ */
+export function wrongType(call: unknown): WrongType | null {
+  if (!isRecord(call)) return wrong([], 'a call', call);
+  if (call.kind !== 'unrecognised-call' && !compositions.some(({ kind }) => kind === call.kind))
+    return wrong(['kind'], 'one of the kinds of call', call.kind);
+  return (
+    wrongAddress(call.to, call.kind === 'unrecognised-call') ??
+    mistyped(call, [], TYPES) ??
+    (isRecord(call.frequencies) ? mistyped(call.frequencies, ['frequencies'], FREQUENCIES) : null) ??
+    (isRecord(call.expansion) ? mistyped(call.expansion, ['expansion'], EXPANSION) : null)
+  );
+}
+
+type Type = readonly [wanted: string, fits: (value: unknown) => boolean];
+type Types = Readonly<Record<string, Type>>;
+type Plain = Readonly<Record<string, unknown>>;
+
+const TEXT: Type = ['text or null', (value) => value === null || typeof value === 'string'];
+const TEXT_IF_ANY: Type = ['text', (value) => value === undefined || typeof value === 'string'];
+const NUMBER_IF_ANY: Type = ['a number', (value) => value === undefined || typeof value === 'number'];
+const NUMBERS_IF_ANY: Type = [
+  'a list of numbers',
+  (value) => value === undefined || (Array.isArray(value) && value.every((each) => typeof each === 'number')),
+];
+const RECORD_IF_ANY: Type = ['an object', (value) => value === undefined || isRecord(value)];
+
+const TYPES: Types = {
+  from: TEXT,
+  distressed: TEXT,
+  category: TEXT,
+  communication: TEXT,
+  remark: TEXT,
+  nature: TEXT,
+  subsequent: TEXT,
+  reason: TEXT,
+  telephone: TEXT,
+  channel: TEXT,
+  position: [
+    'a reported position or null',
+    (value) => value === null || (isRecord(value) && isRecord(value.latitude) && isRecord(value.longitude)),
+  ],
+  time: ['an hour and a minute, or null', (value) => value === null || isRecord(value)],
+  frequencies: RECORD_IF_ANY,
+  expansion: RECORD_IF_ANY,
+  asReceived: RECORD_IF_ANY,
+};
+
+const FREQUENCIES: Types = { receive: TEXT, transmit: TEXT };
+
+const EXPANSION: Types = {
+  speed: NUMBER_IF_ANY,
+  course: NUMBER_IF_ANY,
+  personsOnBoard: NUMBER_IF_ANY,
+  source: TEXT_IF_ANY,
+  stationName: TEXT_IF_ANY,
+  requested: NUMBERS_IF_ANY,
+  unavailable: NUMBERS_IF_ANY,
+};
+
+const ADDRESS_KINDS: readonly unknown[] = ['station', 'group', 'area', 'all-ships', 'all-stations'];
+
+function wrongAddress(to: unknown, mayBeNull: boolean): WrongType | null {
+  if (to === null && mayBeNull) return null;
+  if (!isRecord(to)) return wrong(['to'], 'an address', to);
+  if (!ADDRESS_KINDS.includes(to.kind)) return wrong(['to', 'kind'], 'one of the kinds of address', to.kind);
+  if (to.kind === 'area' && to.area !== null && !(isRecord(to.area) && isRecord(to.area.north)))
+    return wrong(['to', 'area'], 'a geographic area or null', to.area);
+  return mistyped(to, ['to'], { mmsi: TEXT });
+}
+
+function mistyped(record: Plain, at: readonly string[], types: Types): WrongType | null {
+  for (const [name, [wanted, fits]] of Object.entries(types))
+    if (Object.hasOwn(record, name) && !fits(record[name])) return wrong([...at, name], wanted, record[name]);
+  return null;
+}
+
+function wrong(at: readonly string[], wanted: string, value: unknown): WrongType {
+  const name = at.length === 0 ? 'call' : at.join('.');
+  return { at, message: `${name}: ${wanted} is needed, not ${given(value)}` };
+}
+
+/** A value in a message: short, whatever it is. */
+export function given(value: unknown): string {
+  if (typeof value === 'string') return quote(value);
+  if (typeof value === 'number' || typeof value === 'boolean' || value == null) return String(value);
+  return Array.isArray(value) ? 'a list' : `of type ${typeof value}`;
+}
+
+function isRecord(value: unknown): value is Plain {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

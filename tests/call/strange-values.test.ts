@@ -1,0 +1,246 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  answersTo,
+  type Call,
+  callFromFields,
+  callToFields,
+  checkCall,
+  composeDistressAlert,
+  composeDistressRelay,
+  composeIndividualCall,
+  composePositionRequest,
+  composeTestCall,
+  describeCall,
+  emptyFields,
+  spokenScript,
+} from '../../src/call/index.ts';
+import { createDirectory, stationOf } from '../../src/identity/directory.ts';
+import { sampleCalls } from './sample-calls.ts';
+
+// All stations are the invented ones of the demo.
+const own = '232999871';
+const friend = '232999142';
+const coast = '002329990';
+const hail = composeIndividualCall({ from: own, to: friend, channel: '72' });
+const alert = composeDistressAlert({ from: own });
+const untyped = <Value>(value: unknown) => value as Value;
+
+describe('checking a call whose values are of another type', () => {
+  const cases: Record<string, readonly [unknown, string, readonly string[]]> = {
+    'no call': [null, 'call: a call is needed, not null', []],
+    'a list': [[], 'call: a call is needed, not a list', []],
+    'a kind that is none': [
+      { ...hail, kind: 'bogus' },
+      "kind: one of the kinds of call is needed, not 'bogus'",
+      ['kind'],
+    ],
+    'no address': [{ ...hail, to: undefined }, 'to: an address is needed, not undefined', ['to']],
+    'an address of no kind': [
+      { ...hail, to: {} },
+      'to.kind: one of the kinds of address is needed, not undefined',
+      ['to', 'kind'],
+    ],
+    'an identity as a number': [
+      { ...hail, to: { kind: 'station', mmsi: 232999142 } },
+      'to.mmsi: text or null is needed, not 232999142',
+      ['to', 'mmsi'],
+    ],
+    'a sender as a number': [
+      { ...hail, from: 232999871 },
+      'from: text or null is needed, not 232999871',
+      ['from'],
+    ],
+    'a channel as a number': [
+      { ...hail, channel: 72 },
+      'channel: text or null is needed, not 72',
+      ['channel'],
+    ],
+    'no communication': [
+      { ...hail, communication: undefined },
+      'communication: text or null is needed, not undefined',
+      ['communication'],
+    ],
+    'frequencies as a list': [
+      { ...hail, channel: null, frequencies: ['021820'] },
+      'frequencies: an object is needed, not a list',
+      ['frequencies'],
+    ],
+    'a frequency as a number': [
+      { ...hail, channel: null, frequencies: { receive: 21820, transmit: null } },
+      'frequencies.receive: text or null is needed, not 21820',
+      ['frequencies', 'receive'],
+    ],
+    'a position without parts': [
+      { ...alert, position: {} },
+      'position: a reported position or null is needed, not of type object',
+      ['position'],
+    ],
+    'an expansion whose list is none': [
+      { ...hail, expansion: { requested: 5 } },
+      'expansion.requested: a list of numbers is needed, not 5',
+      ['expansion', 'requested'],
+    ],
+    'what was received as text': [
+      { ...hail, asReceived: '120' },
+      "asReceived: an object is needed, not '120'",
+      ['asReceived'],
+    ],
+    'a channel left out': [
+      { ...hail, channel: undefined, remark: undefined },
+      'remark: text or null is needed, not undefined',
+      ['remark'],
+    ],
+    'nothing but a kind and an address': [
+      { kind: 'individual-call', to: hail.to },
+      'call: a value is missing, or is of another type than this kind of call holds',
+      [],
+    ],
+  };
+
+  it.each(Object.entries(cases))('%s', (_, [call, message, at]) => {
+    expect(checkCall(untyped(call))).toEqual([
+      { code: 'call-value', message, at, clause: 'ITU-R M.493-15 Annex 1' },
+    ]);
+  });
+
+  it('what was received without a single field is no reason to fail', () => {
+    expect(checkCall(untyped({ ...hail, asReceived: {} }))).toEqual([]);
+    expect(
+      checkCall(untyped({ kind: 'unrecognised-call', to: null, from: null, asReceived: {} })).map(
+        ({ code }) => code,
+      ),
+    ).toEqual(['call-unrecognised']);
+  });
+
+  it('says nothing of any sample, and never throws when one of its values is replaced by anything', () => {
+    const samples = Object.values(sampleCalls);
+    for (const call of samples) expect(checkCall(call).map(({ code }) => code)).not.toContain('call-value');
+    fc.assert(
+      fc.property(fc.constantFrom(...samples), fc.nat(), fc.anything(), (call, at, value) => {
+        const names = [...Object.keys(call), 'expansion', 'asReceived', 'frequencies'];
+        const changed = { ...call, [names[at % names.length] as string]: value };
+        expect(Array.isArray(checkCall(untyped(changed)))).toBe(true);
+        expect(Array.isArray(checkCall(untyped(value)))).toBe(true);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('fields that are not all there', () => {
+  it('count as not carried', () => {
+    for (const fields of [{}, null, undefined, 5, { format: '120', rest: 'x', expansion: [{}] }]) {
+      const { call, notices } = callFromFields(untyped(fields));
+      expect(call).toMatchObject({ kind: 'unrecognised-call', to: null, from: null });
+      expect((call as Extract<Call, { kind: 'unrecognised-call' }>).asReceived).toEqual(emptyFields);
+      expect(notices.map(({ code }) => code)).toEqual(['call-unrecognised']);
+    }
+    const { expansion: _, rest: __, ...some } = callToFields(hail);
+    expect(callFromFields(untyped({ ...some, header: undefined, address: 5 })).call).toMatchObject({
+      kind: 'individual-call',
+      to: { kind: 'station', mmsi: null },
+      from: own,
+      channel: '72',
+    });
+  });
+
+  it('are read for any value at all without throwing', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(fc.anything(), fc.dictionary(fc.constantFrom(...Object.keys(emptyFields)), fc.anything())),
+        (fields) => {
+          const { call } = callFromFields(untyped(fields));
+          expect(callFromFields(callToFields(call)).call).toEqual(call);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('the fields of one call', () => {
+  it('cannot change those of the next', () => {
+    const test = composeTestCall({ from: own, to: coast });
+    const before = structuredClone(callToFields(test));
+    const open = callToFields(test);
+    for (const symbols of [
+      open.receive,
+      open.transmit,
+      callToFields(alert).position,
+      callToFields(alert).time,
+    ])
+      expect(() => untyped<number[]>(symbols).fill(90)).toThrow(TypeError);
+    expect(() => untyped<number[]>(open.rest).push(1)).toThrow(TypeError);
+    expect(() => untyped<unknown[]>(emptyFields.expansion).push(1)).toThrow(TypeError);
+    expect(() => Object.assign(emptyFields, { format: 112 })).toThrow(TypeError);
+    expect(() =>
+      untyped<number[]>(callToFields(composeDistressRelay({ from: own })).distressed).fill(0),
+    ).toThrow(TypeError);
+    expect(callToFields(test)).toEqual(before);
+  });
+});
+
+// ITU-R M.821-1: tenths of a knot and of a degree, from memory.
+describe('an expansion that is composed', () => {
+  const composed = (expansion: NonNullable<Call['expansion']>) =>
+    composeTestCall({ from: own, to: coast, expansion }).expansion;
+
+  it('is the one that comes back', () => {
+    expect(composed({ speed: 1.26, course: 359.96 })).toEqual({ speed: 1.3, course: 0 });
+    expect(composed({})).toBeUndefined();
+    const call = composeTestCall({
+      from: own,
+      to: coast,
+      expansion: { speed: 6.25, stationName: 'MERROW', requested: [106, 100], unavailable: [103] },
+    });
+    expect(callFromFields(callToFields(call))).toEqual({ call, notices: [] });
+  });
+
+  it('asks for decimals beside what else it asks for', () => {
+    const asked = (requested: readonly number[]) =>
+      composePositionRequest({ from: own, to: friend, finer: true, expansion: { requested } }).expansion;
+    expect(asked([106])).toEqual({ requested: [100, 106] });
+    expect(asked([100, 102])).toEqual({ requested: [100, 102] });
+  });
+});
+
+describe('a call of the own station', () => {
+  it('is not answered', () => {
+    for (const call of [hail, alert, { ...hail, to: { kind: 'station', mmsi: own } } as const])
+      expect(answersTo(call, { own: own }).answers).toEqual([]);
+    expect(answersTo({ ...hail, to: { kind: 'station', mmsi: null } }, { own }).none).toEqual({
+      reason: 'the call is from this station itself',
+      clause: 'ITU-R M.493-15 Annex 1, self-identification',
+    });
+  });
+});
+
+describe('names of stations', () => {
+  const tern = { mmsi: friend, origin: 'typed', name: 'Tern of Ardle', callSign: '2ZZT4' } as const;
+  const directory = createDirectory([tern, { mmsi: coast, origin: 'heard' }]);
+  const sources = {
+    'a directory': directory,
+    'a function to an entry of one': (mmsi: string) => stationOf(directory, mmsi),
+    'a function to a name': (mmsi: string) => (mmsi === friend ? 'Tern of Ardle' : undefined),
+    'a function to a station': (mmsi: string) =>
+      mmsi === friend ? { name: 'Tern of Ardle' } : { name: null },
+  };
+
+  it.each(Object.entries(sources))('come from %s', (_, names) => {
+    expect(describeCall(hail, { directory: names }).sentence).toBe(
+      'Routine call from 232999871 to Tern of Ardle (232999142): channel 72',
+    );
+    const test = composeTestCall({ from: own, to: coast });
+    expect(describeCall(test, { directory: names }).sentence).toBe('Test call from 232999871 to 002329990');
+    expect(spokenScript(hail, { mmsi: own }, { directory: names }).lines[0]?.say).toBe('Tern of Ardle');
+  });
+
+  it('bring call signs along where they are known', () => {
+    const relay = composeDistressRelay({ from: own, distressed: friend });
+    const says = (names: typeof directory | ((mmsi: string) => string)) =>
+      spokenScript(relay, { mmsi: own }, { directory: names }).lines[6]?.say;
+    expect(says(directory)).toContain('call sign two Zulu Zulu Tango four');
+    expect(says(() => 'Tern of Ardle')).toContain('MAYDAY, Tern of Ardle, call sign [call sign]');
+  });
+});
