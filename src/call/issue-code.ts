@@ -14,6 +14,8 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-end-unusual', meaning: 'the end of sequence is not that of the composition' },
   { code: 'call-header-missing', meaning: 'a position reply came without the header symbol 55' },
   { code: 'call-channel-echoed', meaning: 'an answer that cannot comply names a channel' },
+  { code: 'call-channel-unknown', meaning: 'the digits of a channel element name no channel' },
+  { code: 'call-channel-old-form', meaning: 'a channel came in the form of older sets, and was read' },
   { code: 'call-channels-differ', meaning: 'the two channel elements of a call name two VHF channels' },
   { code: 'call-tenth-digit', meaning: 'the tenth digit of an identity is not 0' },
   { code: 'call-expansion-unread', meaning: 'a data set of the expansion is not understood or out of order' },

@@ -60,25 +60,50 @@ describe('without a plan', () => {
 // ITU-R M.1084 Annex 4 and Radio Regulations Appendix 18: 01 to 28 and 60 to 88.
 describe('digits that name no channel', () => {
   it.each([
-    ['99', [90, 0, 99], 'channel-number-range'],
-    ['00', [90, 0, 0], 'channel-number-range'],
-    ['45', [90, 0, 45], 'channel-number-range'],
-    ['1006', [90, 10, 6], 'channel-no-legs'],
-    ['272', [90, 2, 72], 'channel-interleaved'],
-  ])('%s is kept, told of once, and not answered with "able"', (channel, symbols, code) => {
+    ['99', [90, 0, 99]],
+    ['00', [90, 0, 0]],
+    ['29', [90, 0, 29]],
+    ['45', [90, 0, 45]],
+    ['59', [90, 0, 59]],
+    ['89', [90, 0, 89]],
+    ['3072', [90, 30, 72]],
+    ['272', [90, 2, 72]],
+  ])('%s is kept, told of once, and not answered with "able"', (channel, symbols) => {
+    const code = 'call-channel-unknown';
     const { call, notices } = both(...symbols);
     expect(call).toMatchObject({ channel });
-    expect(notices.map((notice) => [notice.code, ...notice.at])).toEqual([[code, 'receive']]);
-    expect(notices[0]?.message).toMatch(/^First frequency or channel element: channel /);
+    expect(notices).toEqual([
+      {
+        code,
+        message: `First frequency or channel element: ${channel} names no channel`,
+        at: ['receive'],
+        received: symbols.map((symbol) => String(symbol).padStart(2, '0')).join(' '),
+        clause: 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18',
+      },
+    ]);
     for (const plan of [undefined, unitedKingdomPlan])
       expect(checkCall(call, { plan }).map((notice) => notice.code)).toEqual([code]);
+    expect(ables(call)).toEqual([]);
+  });
+
+  it.each(['01', '28', '60', '69', '70', '88', '1022', '2078'])('%s does', (channel) => {
+    const { call, notices } = callFromFields(callToFields({ ...hail, channel }));
+    expect(call).toMatchObject({ channel });
+    expect(notices).toEqual([]);
+  });
+
+  // ITU-R M.1084 Annex 4: 06 has one frequency and no leg.
+  it('1006 is told of when the call is checked, and not accepted', () => {
+    const { call, notices } = both(90, 10, 6);
+    expect(notices).toEqual([]);
+    expect(findings(call)).toEqual(['channel-no-legs at channel']);
     expect(ables(call)).toEqual([]);
   });
 
   it('are told of the field they stand in', () => {
     const second = heard({ receive: [2, 18, 20], transmit: [90, 0, 99] });
     expect(second.notices.map(({ code, at }) => [code, ...at])).toEqual([
-      ['channel-number-range', 'transmit'],
+      ['call-channel-unknown', 'transmit'],
     ]);
   });
 
@@ -102,12 +127,11 @@ describe('a channel in the form of older sets', () => {
     expect(call).toMatchObject({ channel: '1022' });
     expect(notices).toEqual([
       {
-        code: 'channel-digits-old-form',
-        message:
-          'First frequency or channel element: channel digits 910022 carry the leg in the second digit: read as 1022',
+        code: 'call-channel-old-form',
+        message: 'First frequency or channel element: read as channel 1022, in the form of older sets',
         at: ['receive'],
-        received: '910022',
-        clause: expect.stringMatching(/^ITU-R M\.493/),
+        received: '91 00 22',
+        clause: 'ITU-R M.493-15, VHF channel element, from memory',
       },
     ]);
   });

@@ -1,6 +1,6 @@
 import { barredEverywhere, type ChannelPlan, findChannel, mayPropose } from '../../channel/index.ts';
 import type { IndividualCall } from '../call.ts';
-import { namesChannel } from '../element/channel-name.ts';
+import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
 
 /** Whether the two stations of a call may talk on a channel, as far as a plan tells. */
@@ -14,7 +14,7 @@ export function isFitChannel(
   // A coast station knows its own channels: ITU-R M.541 Annex 3, from memory. What carries no speech has none of them.
   const ashore = isAshore(own) || isAshore(call.from);
   const ordinary = call.category === 'routine' && !ashore;
-  if (!namesChannel(channel)) return false;
+  if (!isNumbered(channel)) return false;
   if (barredEverywhere(channel, ordinary ? 'intership-non-commercial' : 'safety') !== null) return false;
   if (plan === undefined || ashore) return true;
   const found = findChannel(plan, channel);

@@ -9,7 +9,7 @@ import {
 } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import { namesChannel } from '../element/channel-name.ts';
+import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 
@@ -19,7 +19,7 @@ export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notic
   const purpose = purposeOf(call);
   if (call.channel === null) return noneNamed(call, purpose);
   // Digits that name no channel are told of the field they stand in.
-  if (!namesChannel(call.channel)) return [];
+  if (!isNumbered(call.channel)) return [];
   if (plan === undefined) return withoutPlan(call.channel, purpose);
   const found = findChannel(plan, call.channel);
   const notices = found.ok ? checkWorkingChannel(found.value, purpose) : found.issues;

@@ -67,6 +67,11 @@ export function vhfChannelOfDigits(digits: string): string | null {
   return digits.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;
 }
 
+/** Whether digits are those of a numbered channel, or of one leg of it: Radio Regulations Appendix 18, ITU-R M.1084. */
+export function isNumbered(channel: string): boolean {
+  return /^(?:[12]0)?(?:0[1-9]|1\d|2[0-8]|[67]\d|8[0-8])$/.test(channel);
+}
+
 function vhfChannelSymbols(channel: string): number[] {
   if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 1022 is needed');
   if (!/^(?:\d\d|[1-9]\d{2,3})$/.test(channel)) {

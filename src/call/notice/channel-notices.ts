@@ -1,45 +1,75 @@
-import { channelFromDigits } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Composition } from '../composition.ts';
-import { saysNothing, vhfChannelOf } from '../element/channel-symbols.ts';
-import { type CallFields, digitsOf } from '../fields.ts';
+import { isNumbered, saysNothing, vhfChannelOf } from '../element/channel-symbols.ts';
+import type { CallFields } from '../fields.ts';
 import { same } from '../same.ts';
 import { fieldNames, shown } from './field-names.ts';
 
-/** What is to be said of the channels or frequencies that a call of a known kind carries. */
+type Element = 'receive' | 'transmit';
+
+/** What is to be said of the VHF channels that a call of a known kind names. */
 export function elementNotices(fields: CallFields, canonical: CallFields | null, row: Composition): Notice[] {
-  // Where the call should name nothing, an element is told as unexpected already.
-  const carried = (['receive', 'transmit'] as const).filter(
-    (field) =>
-      row.order.includes(field) &&
-      !saysNothing(fields[field]) &&
-      !(canonical !== null && saysNothing(canonical[field])),
-  );
-  return [...carried.flatMap((field) => digitNotices(field, fields)), ...differing(carried, fields, row)];
-}
-
-function digitNotices(field: 'receive' | 'transmit', fields: CallFields): Notice[] {
-  if (field === 'transmit' && same(fields.transmit, fields.receive)) return [];
-  const read = channelFromDigits(digitsOf(fields[field]) ?? '');
-  if (!read.ok) return [];
-  return read.notices.map((notice) => ({
-    ...notice,
-    message: `${fieldNames[field]}: ${notice.message}`,
-    at: [field],
-  }));
-}
-
-function differing(carried: readonly string[], fields: CallFields, row: Composition): Notice[] {
   const [first, second] = [vhfChannelOf(fields.receive), vhfChannelOf(fields.transmit)];
-  if (carried.length < 2 || first === null || second === null || first === second) return [];
-  return [
-    {
-      code: 'call-channels-differ',
-      message: `${fieldNames.transmit}: channel ${second}, where the first names channel ${first}; a VHF call names one`,
-      at: ['transmit'],
-      expected: `${shown(fields.receive)}, or no information`,
-      received: shown(fields.transmit),
-      clause: row.clause,
-    },
+  const notices = [
+    ...oneChannel('receive', first, fields, row),
+    ...(same(fields.transmit, fields.receive) ? [] : oneChannel('transmit', second, fields, row)),
   ];
+  if (first !== null && second !== null && first !== second)
+    notices.push(
+      notice(
+        'call-channels-differ',
+        'transmit',
+        `channel ${second}, where the first names channel ${first}; a VHF call names one`,
+        fields,
+        row.clause,
+        `${shown(fields.receive)}, or no information`,
+      ),
+    );
+  // Where the call should name nothing, an element is told as unexpected already.
+  return canonical !== null && saysNothing(canonical.receive) && saysNothing(canonical.transmit)
+    ? []
+    : notices;
+}
+
+function oneChannel(
+  field: Element,
+  channel: string | null,
+  fields: CallFields,
+  { order }: Composition,
+): Notice[] {
+  if (channel === null || !order.includes(field)) return [];
+  if (!isNumbered(channel))
+    return [notice('call-channel-unknown', field, `${channel} names no channel`, fields, APPENDIX_18)];
+  // deviation: D-call-14
+  if (fields[field]?.[0] === 90) return [];
+  return [
+    notice(
+      'call-channel-old-form',
+      field,
+      `read as channel ${channel}, in the form of older sets`,
+      fields,
+      ELEMENT,
+    ),
+  ];
+}
+
+const APPENDIX_18 = 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18';
+const ELEMENT = 'ITU-R M.493-15, VHF channel element, from memory';
+
+function notice(
+  code: string,
+  field: Element,
+  what: string,
+  fields: CallFields,
+  clause: string,
+  expected?: string,
+): Notice {
+  return {
+    code,
+    message: `${fieldNames[field]}: ${what}`,
+    at: [field],
+    ...(expected !== undefined && { expected }),
+    received: shown(fields[field]),
+    clause,
+  };
 }
