@@ -38,11 +38,15 @@ process.exitCode = score >= LEAST ? 0 : 1;
 function mutants(mutate) {
   const report = `${root}/reports/mutation/mutation.json`;
   rmSync(report, { force: true });
-  const run = spawnSync('npx', ['stryker', 'run', '--mutate', mutate.join(','), '--concurrency', concurrency], {
-    cwd: root,
-    env: { ...process.env, ROOM: room },
-    stdio: 'inherit',
-  });
+  const run = spawnSync(
+    'npx',
+    ['stryker', 'run', '--mutate', mutate.join(','), '--concurrency', concurrency],
+    {
+      cwd: root,
+      env: { ...process.env, ROOM: room },
+      stdio: 'inherit',
+    },
+  );
   if (run.status !== 0) process.exit(run.status ?? 1);
   return JSON.parse(readFileSync(report, 'utf8')).files;
 }
