@@ -243,7 +243,11 @@ describe('cancelling a false alert', () => {
     });
     radio.finish();
     const speak = effectsOf(radio.effects, 'speak').at(-1);
-    expect(speak).toMatchObject({ situation: 'cancel-alert', channel: '16' });
+    expect(speak).toMatchObject({
+      situation: 'cancel-alert',
+      channel: '16',
+      alertTime: { hour: 18, minute: 0 },
+    });
     expect(speak?.clause).toContain('80.335');
     radio.give({ kind: 'spoken', dialogue: 1 });
     expect(radio.phases).toEqual([]);

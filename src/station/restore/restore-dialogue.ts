@@ -76,6 +76,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         nature: isNature(stored.nature) ? stored.nature : 'undesignated',
         call,
         attempts: readCount(stored.attempts),
+        alertedAt: readInstant(stored.alertedAt),
         acknowledgement: readCall(stored.acknowledgement),
         stopped: stored.stopped === true,
         cancelWanted: stored.cancelWanted === true,

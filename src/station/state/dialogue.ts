@@ -80,6 +80,8 @@ export interface OwnDistressDialogue extends DialogueBase {
   readonly call: Call | null;
   /** Distress attempts, of five calls each, begun so far. */
   readonly attempts: number;
+  /** When the latest of them began, epoch milliseconds; `null` before the first. */
+  readonly alertedAt: number | null;
   readonly acknowledgement: Call | null;
   /** Repeats were stopped by hand. */
   readonly stopped: boolean;

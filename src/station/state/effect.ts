@@ -1,4 +1,5 @@
 import type { Call, Situation } from '../../call/index.ts';
+import type { TimeOfDay } from '../../position/index.ts';
 import type { Issue } from '../../result/index.ts';
 import type { DistressAdvice } from '../advice/advise.ts';
 import type { LogEntry } from '../log/watch-log.ts';
@@ -121,6 +122,8 @@ export interface SpeakEffect extends EffectBase {
   readonly channel: string;
   /** The call that led here. */
   readonly call: Call;
+  /** UTC at which the own alert was sent, for `alertTime` of `spokenScript`: where a false one is cancelled, else `null`. */
+  readonly alertTime: TimeOfDay | null;
 }
 
 /** What to do about a distress alert that was heard, by the decision flow. */

@@ -96,6 +96,7 @@ export function prepareAlert(turn: Turn, { nature }: PrepareAlertEvent): void {
       nature: nature ?? 'undesignated',
       call: null,
       attempts: 0,
+      alertedAt: null,
       acknowledgement: null,
       stopped: false,
       cancelWanted: false,

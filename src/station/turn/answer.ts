@@ -47,12 +47,14 @@ export function sendablePosition({ fix }: StationState): {
   readonly time: TimeOfDay | null;
 } {
   if (fix === null) return { position: null, time: null };
-  const minutes = Math.floor(fix.at / 60_000);
+  return { position: reportPosition(fix.position, { enhanced: true }), time: timeOfDay(fix.at) };
+}
+
+/** UTC of an instant, as calls carry it. */
+export function timeOfDay(at: number): TimeOfDay {
+  const minutes = Math.floor(at / 60_000);
   const minuteOfDay = ((minutes % 1440) + 1440) % 1440;
-  return {
-    position: reportPosition(fix.position, { enhanced: true }),
-    time: { hour: Math.floor(minuteOfDay / 60), minute: minuteOfDay % 60 },
-  };
+  return { hour: Math.floor(minuteOfDay / 60), minute: minuteOfDay % 60 };
 }
 
 function lawfulAnswers(state: StationState, call: Call, other?: string): readonly LawfulAnswer[] {

@@ -22,6 +22,7 @@ export function moveClock({ state }: Turn, at: number): void {
     dialogue.waits = waits;
     if (dialogue.procedure === 'heard-distress' && dialogue.lastAlertAt !== null)
       dialogue.lastAlertAt += shift;
+    if (dialogue.procedure === 'own-distress' && dialogue.alertedAt !== null) dialogue.alertedAt += shift;
   }
   state.heardAlerts = state.heardAlerts.map((alert) => ({ ...alert, lastAt: alert.lastAt + shift }));
   if (state.fix !== null) state.fix = { ...state.fix, at: state.fix.at + shift };

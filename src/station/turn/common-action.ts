@@ -1,5 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import { situationOf } from '../../call/speak/situation-of.ts';
+import type { TimeOfDay } from '../../position/index.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { AlarmKind, ShowTopic } from '../state/effect.ts';
 import { briefly } from './brief.ts';
@@ -65,9 +66,16 @@ export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): 
 }
 
 /** Asks for the words that belong to a call, if any do. */
-export function speak(turn: Turn, dialogue: Dialogue, call: Call, channel: string): void {
-  const { kind } = situationOf(call, turn.state.settings.mmsi, (mmsi) => ({ mmsi }));
-  if (kind !== 'nothing-to-say') emit(turn, dialogue, { kind: 'speak', situation: kind, channel, call });
+export function speak(
+  turn: Turn,
+  dialogue: Dialogue,
+  call: Call,
+  channel: string,
+  alertTime: TimeOfDay | null = null,
+): void {
+  const { kind: situation } = situationOf(call, turn.state.settings.mmsi, (mmsi) => ({ mmsi }));
+  if (situation === 'nothing-to-say') return;
+  emit(turn, dialogue, { kind: 'speak', situation, channel, call, alertTime });
 }
 
 /** Changes the voice channel. */

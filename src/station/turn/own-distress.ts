@@ -9,7 +9,7 @@ import {
   ownDistressPhases,
 } from '../table/own-distress/words.ts';
 import { ownDistressTransitions } from '../table/own-distress.ts';
-import { sendablePosition } from './answer.ts';
+import { sendablePosition, timeOfDay } from './answer.ts';
 import { briefly } from './brief.ts';
 import {
   endTransmission,
@@ -50,6 +50,7 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     'compose-alert': (turn, dialogue) => {
       dialogue.call = alertOf(turn.state, dialogue.nature);
       dialogue.attempts++;
+      dialogue.alertedAt = turn.state.now;
       dialogue.acknowledgement = null;
       dialogue.stopped = false;
       dialogue.cancelWanted = false;
@@ -159,7 +160,9 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
         text: `Attempt ${dialogue.attempts} sent; listen on channel 16`,
       }),
     'speak-cancellation': (turn, dialogue) => {
-      if (dialogue.call !== null) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
+      const { alertedAt, call } = dialogue;
+      if (call === null) return;
+      speak(turn, dialogue, call, WATCH_CHANNEL, alertedAt === null ? null : timeOfDay(alertedAt));
     },
     'speak-distress': (turn, dialogue) => {
       if (dialogue.call !== null && !dialogue.spoken) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
