@@ -15,10 +15,11 @@ export function readRecords(text: string): readonly CsvRecord[] {
   const source = text.startsWith('\ufeff') ? text.slice(1) : text;
   const separator = separatorOf(source);
   const records: CsvRecord[] = [];
+  const dead = new Set<number>();
   let line = 1;
   let start = 0;
   while (start < source.length) {
-    const record = readRecord(source, start, separator);
+    const record = readRecord(source, start, separator, dead);
     const lineEnd = endOfLine(source, start);
     const next = record === undefined ? lineEnd : record.end;
     if (record === undefined) records.push({ line, fields: [], broken: source.slice(start, lineEnd) });
@@ -44,17 +45,28 @@ function separatorOf(source: string): string {
   return [',', ';', '\t'].reduce((best, each) => (count(each) > count(best) ? each : best));
 }
 
+/**
+ * The record that starts here, or undefined where its quoting is broken. `dead` keeps where fields of broken records
+ * started: what follows there breaks again, so that nothing is read twice and the time stays linear.
+ */
 function readRecord(
   source: string,
   start: number,
   separator: string,
+  dead: Set<number>,
 ): { readonly fields: readonly string[]; readonly end: number } | undefined {
   const fields: string[] = [];
+  const starts: number[] = [];
+  const broken = (): undefined => {
+    for (const each of starts) dead.add(each);
+  };
   let at = start;
   for (;;) {
+    if (dead.has(at)) return broken();
+    starts.push(at);
     if (source[at] === '"') {
       const end = closingQuote(source, at + 1);
-      if (end === undefined) return undefined;
+      if (end === undefined) return broken();
       fields.push(source.slice(at + 1, end).replaceAll('""', '"'));
       at = end + 1;
     } else {
@@ -65,7 +77,7 @@ function readRecord(
       at = end;
     }
     if (at >= source.length || source[at] === '\r' || source[at] === '\n') return { fields, end: at };
-    if (source[at] !== separator) return undefined;
+    if (source[at] !== separator) return broken();
     at++;
   }
 }

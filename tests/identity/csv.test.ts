@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readRecords, writeRecords } from '../../src/identity/csv.ts';
+import { type CsvRecord, readRecords, writeRecords } from '../../src/identity/csv.ts';
 
 const fieldsOf = (text: string): readonly (readonly string[])[] =>
   readRecords(text).map(({ fields }) => fields);
@@ -47,5 +48,52 @@ describe('CSV records', () => {
     expect(writeRecords([['plain', 'a,b', 'a"b', 'a\nb', 'a;b', 'a\tb', '']])).toBe(
       'plain,"a,b","a""b","a\nb","a;b","a\tb",\r\n',
     );
+  });
+});
+
+/** RFC 4180 §2 the slow way: a record is tried from every line that no record before it has taken. */
+function slowly(text: string): readonly CsvRecord[] {
+  const field = /"(?:[^"]|"")*"|(?!")[^,\r\n]*/.source;
+  const wellQuoted = new RegExp(`^(?:${field})(?:,(?:${field}))*(?![^\\r\\n])`);
+  const records: CsvRecord[] = [];
+  let line = 1;
+  let rest = text;
+  while (rest !== '') {
+    const [whole] = wellQuoted.exec(rest) ?? [];
+    const [own = ''] = /^[^\r\n]*/.exec(rest) ?? [];
+    const fields = [...`,${whole ?? ''}`.matchAll(new RegExp(`,(${field})`, 'g'))].map(([, text = '']) =>
+      text.startsWith('"') ? text.slice(1, -1).replaceAll('""', '"') : text,
+    );
+    if (whole === undefined) records.push({ line, fields: [], broken: own });
+    else if (fields.some((each) => each.trim() !== '')) records.push({ line, fields });
+    const [taken = ''] = /^(?:\r\n|\r|\n)?/.exec(rest.slice((whole ?? own).length)) ?? [];
+    const length = (whole ?? own).length + taken.length;
+    line += rest.slice(0, length).match(/\r\n|\r|\n/g)?.length ?? 0;
+    rest = rest.slice(length);
+  }
+  return records;
+}
+
+describe('records with broken quotes', () => {
+  it('are told apart as by trying each line anew', () => {
+    const piece = fc.constantFrom('"', '""', '"""', ',', '\n', '\r\n', 'x', 'x,"', '","', 'x"y', '"z');
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 20 }), (pieces) => {
+        const text = `a,b\n${pieces.join('')}`;
+        expect(readRecords(text)).toEqual(slowly(text));
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  // No clock: a megabyte, tried anew from every line to its end, would outlast any test.
+  it.each([
+    ['never closed', 'x","\n', ''],
+    ['closed in the wrong place at last', 'x","\n', 'x"z'],
+    ['with other fields between', 'x","",y,"\n', ''],
+  ])('cost one line each, in a megabyte of them: %s', (_, piece, end) => {
+    const count = Math.ceil(1_000_000 / piece.length);
+    const records = readRecords(`mmsi,name\n${piece.repeat(count)}${end}`);
+    expect(records.filter(({ broken }) => broken !== undefined).length).toBeGreaterThan(count - 3);
   });
 });
