@@ -30,8 +30,10 @@ export interface AddressDigits {
  * ```
  */
 export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
-  if (!/^\d{9}$/.test(mmsi)) throw new RangeError('toCallAddress: nine digits wanted');
-  if (!/^\d$/.test(tenthDigit)) throw new RangeError('toCallAddress: one tenth digit wanted');
+  if (typeof mmsi !== 'string' || !/^\d{9}$/.test(mmsi))
+    throw new RangeError('toCallAddress: nine digits wanted');
+  if (typeof tenthDigit !== 'string' || !/^\d$/.test(tenthDigit))
+    throw new RangeError('toCallAddress: one tenth digit wanted');
   return mmsi + tenthDigit;
 }
 

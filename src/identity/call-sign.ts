@@ -20,6 +20,9 @@ import { shipCallSign } from './call-sign-shape.ts';
  * ```
  */
 export function checkCallSign(text: string): readonly Notice[] {
+  if (typeof text !== 'string') {
+    return warn(typeof text, 'identity-call-sign-shape', `Call sign is no text but of type ${typeof text}`);
+  }
   // The bound keeps the cost flat; no call sign comes near it.
   if (text.length <= 100) {
     const sign = text.replace(/\s/g, '').toUpperCase();

@@ -7,7 +7,8 @@ import type { AircraftCategory, AtonCategory, CoastCategory, Identity, Mmsi } fr
  * of the tests is free, but for 009990000, whose 999 is no MID.
  */
 export function classify(digits: string): Identity | undefined {
-  if (!/^\d{9}$/.test(digits)) return undefined;
+  // A pattern would read a number as its digits.
+  if (typeof digits !== 'string' || !/^\d{9}$/.test(digits)) return undefined;
   const mmsi = digits as Mmsi;
   if (digits === '009990000') return { kind: 'coast-all', mmsi }; // deviation: D-identity-3
   const [, device] = /^97([0249])/.exec(digits) ?? [];

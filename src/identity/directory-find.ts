@@ -37,7 +37,7 @@ export function stationOf(directory: Directory, mmsi: string): KnownStation | un
 export function nameOf(directory: Directory, mmsi: string): string {
   const name = stationOf(directory, mmsi)?.name;
   if (name !== undefined) return name;
-  return /^\d{9}$/.test(mmsi) ? formatIdentity(mmsi) : mmsi;
+  return typeof mmsi === 'string' && /^\d{9}$/.test(mmsi) ? formatIdentity(mmsi) : mmsi;
 }
 
 /**
@@ -64,6 +64,7 @@ export function nameOf(directory: Directory, mmsi: string): string {
  * ```
  */
 export function findStations(directory: Directory, query: string): readonly KnownStation[] {
+  if (typeof query !== 'string') return [];
   const words = fold(query);
   const digits = /^[\d\s.-]+$/.test(query) ? query.replace(/\D/g, '') : '';
   return directory.stations

@@ -16,7 +16,7 @@ import { usesOf } from './uses.ts';
  *
  * @param updates - as {@link remember} takes them
  * @returns the directory; empty without updates
- * @throws RangeError as {@link remember}
+ * @throws RangeError and TypeError as {@link remember}
  *
  * @see {@link readDirectoryJson}
  *
@@ -39,8 +39,9 @@ export function createDirectory(updates: StationUpdate | readonly StationUpdate[
  * @param directory - stays as it is
  * @param updates - one, or a list: a station heard, typed, read from a file
  * @returns the new directory; the same object where nothing is new
- * @throws RangeError when an identity has no assigned form, a group is not the identity of a group, or a time is no
- * whole number of epoch milliseconds
+ * @throws RangeError when an identity is no text of an assigned form, a group is not the identity of a group, an
+ * origin is none of the four, or a time is no whole number of epoch milliseconds
+ * @throws TypeError when a name, call sign, note or extra field is not text
  *
  * @see {@link mergeDirectories}
  * @see {@link forget}
@@ -82,8 +83,10 @@ function mayReplace(origin: StationOrigin, present: StationOrigin | undefined): 
 function updated(before: KnownStation | undefined, update: StationUpdate): KnownStation {
   const identity = classify(update.mmsi);
   if (identity === undefined)
-    throw new RangeError(`remember: identity of an assigned form wanted, given ${quote(`${update.mmsi}`)}`);
+    throw new RangeError(`remember: identity of an assigned form wanted, given ${told(update.mmsi)}`);
   const { origin } = update;
+  if (!trust.includes(origin))
+    throw new RangeError(`remember: origin ${trust.join(', ')} wanted, given ${told(origin)}`);
   const entry = mayReplace(origin, before?.origins.entry) ? origin : (before?.origins.entry ?? origin);
   const texts: { name?: string; callSign?: string; notes?: string } = {};
   const origins: { -readonly [Field in keyof StationOrigins]: StationOrigins[Field] } = { entry };
@@ -151,13 +154,25 @@ function extraOf(
   return [...fields].sort(([a], [b]) => (a < b ? -1 : 1)).map(([label, text]) => ({ label, text }));
 }
 
+/** What was given, for a message: text in quotes, anything else by its type. */
+function told(value: unknown): string {
+  return typeof value === 'string' ? quote(value) : `a value of type ${typeof value}`;
+}
+
 function oneLine(text: string): string {
-  return text.replace(/[\s\p{Cc}]+/gu, ' ').trim();
+  return wanted(text)
+    .replace(/[\s\p{Cc}]+/gu, ' ')
+    .trim();
 }
 
 function manyLines(text: string): string {
-  return text
+  return wanted(text)
     .replace(/\r\n?/g, '\n')
     .replace(/(?!\n)\p{Cc}/gu, ' ')
     .trim();
+}
+
+function wanted(text: string): string {
+  if (typeof text !== 'string') throw new TypeError(`remember: text wanted, given ${told(text)}`);
+  return text;
 }

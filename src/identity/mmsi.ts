@@ -17,7 +17,7 @@ import type { Mmsi } from './identity.ts';
  * ```
  */
 export function isMmsi(value: unknown): value is Mmsi {
-  return typeof value === 'string' && classify(value) !== undefined;
+  return classify(value as string) !== undefined;
 }
 
 /**

@@ -1,7 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import addresses from '../../shared/identity/call-address.json' with { type: 'json' };
-import { formatIdentity, fromCallAddress, parseIdentity, toCallAddress } from '../../src/identity/index.ts';
+import { createDirectory, findStations, nameOf } from '../../src/identity/directory.ts';
+import {
+  checkCallSign,
+  formatIdentity,
+  fromCallAddress,
+  type Identity,
+  isMmsi,
+  mmsi,
+  parseIdentity,
+  toCallAddress,
+} from '../../src/identity/index.ts';
 import { assigned, hostile, nineDigits } from './arbitrary.ts';
 
 describe('formatIdentity', () => {
@@ -41,6 +51,28 @@ describe('formatIdentity', () => {
   it('throws on what is not nine digits', () => {
     for (const text of [...hostile, '', '12345678', '232 878 000', '232878000\n']) {
       expect(() => formatIdentity(text)).toThrow(RangeError);
+    }
+  });
+});
+
+describe('a number is no identity: leading zeros are lost in numbers', () => {
+  it.each([
+    () => toCallAddress(232999142 as unknown as string),
+    () => toCallAddress('232999142', 0 as unknown as string),
+    () => formatIdentity(232999142 as unknown as string),
+    () => formatIdentity({ kind: 'ship', mmsi: 232999142, mid: '232' } as unknown as Identity),
+    () => mmsi(232999142 as unknown as string),
+  ])('%s', (use) => expect(use).toThrow(RangeError));
+
+  it('is only read, and gives what there is to say of it', () => {
+    expect(isMmsi(232999142)).toBe(false);
+    expect(checkCallSign(232999142 as unknown as string)).toMatchObject([
+      { code: 'identity-call-sign-shape', message: 'Call sign is no text but of type number' },
+    ]);
+    const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name: 'Tern of Ardle' });
+    for (const given of [232999142, null, undefined, {}] as unknown as string[]) {
+      expect(findStations(directory, given)).toEqual([]);
+      expect(nameOf(directory, given)).toBe(given);
     }
   });
 });
