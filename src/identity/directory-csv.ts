@@ -45,11 +45,15 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
 }
 
 /**
- * Read stations from a CSV list: header in any order, quoted fields, comma, semicolon or tab. Columns without a place
- * of their own become extra fields. A row that cannot be used gives a notice with its line, and where zeros were lost
- * a `suggestion`; all other rows are read.
+ * Read stations from a CSV list: header in any order, quoted fields, comma, semicolon or tab. A row that cannot be used
+ * gives a notice with its line, and where zeros were lost a `suggestion`; all other rows are read. An identity that
+ * stood in a row before gives a notice too.
  *
- * @param text - the list, with a header line that names at least the identity (`mmsi` or `identity`)
+ * Known headers, case, blanks and signs aside: `mmsi` with anything behind it or `identity`; `name`, `vessel`, `ship`,
+ * `boat` or `station`, each also with `name` behind it; `call sign`; `notes`, `note` or `remarks`; `groups` or `group`;
+ * `heard` or `last heard`; `called` or `last called`. The first of a kind counts; any other column becomes an extra field.
+ *
+ * @param text - the list, with a header line that names at least the identity
  * @returns updates of origin `'imported'` for `remember`, in order of the list; an issue where no column holds
  * identities
  *
@@ -85,14 +89,29 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
   }
   const notices: Notice[] = [];
   const updates: StationUpdate[] = [];
+  const lines = new Map<string, number>();
   for (const row of rows) {
     const update = updateOf(row, columns, notices);
-    if (update !== undefined) updates.push(update);
+    if (update === undefined) continue;
+    const before = lines.get(update.mmsi);
+    if (before !== undefined) notices.push(again(update.mmsi, row.line, before));
+    lines.set(update.mmsi, row.line);
+    updates.push(update);
   }
   return success(updates, notices);
 }
 
 const rfc4180 = 'RFC 4180 §2';
+
+function again(mmsi: string, line: number, before: number): Notice {
+  return {
+    code: 'identity-csv-twice',
+    message: `Row has the identity of line ${before} again: one number belongs to one station`,
+    at: [`line ${line}`, 'mmsi'],
+    received: quote(mmsi),
+    clause: 'ITU-R M.585-9',
+  };
+}
 
 type Field = 'mmsi' | 'name' | 'callSign' | 'notes' | 'groups' | 'heardAt' | 'calledAt';
 
@@ -101,7 +120,7 @@ interface Column {
   readonly field?: Field;
 }
 
-/** What header cells may say, blanks, case and signs aside. */
+/** What header cells may say, blanks, case and signs aside; "MMSI number" and its like, where no cell says it shorter. */
 const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>([
   ['mmsi', 'mmsi'],
   ['identity', 'mmsi'],
@@ -111,6 +130,8 @@ const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>
   ['boatname', 'name'],
   ['stationname', 'name'],
   ['vessel', 'name'],
+  ['ship', 'name'],
+  ['boat', 'name'],
   ['station', 'name'],
   ['callsign', 'callSign'],
   ['notes', 'notes'],
@@ -126,9 +147,12 @@ const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>
 
 function columnsOf(header: readonly string[]): readonly Column[] {
   const taken = new Set<string>();
-  return header.map((cell, place): Column => {
-    const bare = unguarded(cell).trim();
-    const field = names.get(bare.toLowerCase().replace(/[^a-z]/g, ''));
+  const bares = header.map((cell) => unguarded(cell).trim());
+  const keys = bares.map((bare) => bare.toLowerCase().replace(/[^a-z]/g, ''));
+  const isNamed = keys.some((key) => names.get(key) === 'mmsi');
+  return bares.map((bare, place): Column => {
+    const key = keys[place] ?? '';
+    const field = names.get(key) ?? (!isNamed && key.startsWith('mmsi') ? 'mmsi' : undefined);
     if (field !== undefined && !taken.has(field)) {
       taken.add(field);
       return { label: bare, field };
@@ -197,8 +221,11 @@ const isoInstant = /^(?:[+-]\d\d)?\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,9})
 
 function instantOf(text: string): number | undefined {
   const trimmed = text.trim();
+  const [date = ''] = trimmed.split('T');
   const time = isoInstant.test(trimmed) ? Date.parse(trimmed) : Number.NaN;
-  return Number.isNaN(time) ? undefined : time;
+  // Engines may read 30 February as 2 March.
+  const isDay = new Date(`${date}T00:00Z`).getUTCDate() === Number(date.slice(-2));
+  return Number.isNaN(time) || !isDay ? undefined : time;
 }
 
 function guarded(text: string): string {

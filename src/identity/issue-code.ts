@@ -56,6 +56,7 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-csv-header', meaning: 'no column of a list holds identities' },
   { code: 'identity-csv-quotes', meaning: 'quotes of a row do not close' },
   { code: 'identity-csv-short', meaning: 'a row ends before the identity' },
+  { code: 'identity-csv-twice', meaning: 'two rows of a list have one identity' },
   { code: 'identity-csv-group', meaning: 'a group of a row is not the identity of a group' },
   { code: 'identity-csv-time', meaning: 'a time of a row is no ISO 8601 instant' },
   { code: 'identity-json-shape', meaning: 'a text is no stored directory' },

@@ -166,7 +166,58 @@ describe('a directory as CSV', () => {
       tenOclock,
       ...Array(4).fill(undefined),
     ]);
-    expect(got.notices.map(([line]) => line)).toEqual(['line 4', 'line 5', 'line 6', 'line 7']);
+    const aboutTimes = got.notices.filter(([, field]) => field === 'heardAt');
+    expect(aboutTimes.map(([line]) => line)).toEqual(['line 4', 'line 5', 'line 6', 'line 7']);
+  });
+
+  // ISO 8601, the months of the Gregorian calendar.
+  it.each([
+    ['2026-02-30T00:00Z', undefined],
+    ['2026-02-29T00:00Z', undefined],
+    ['2026-04-31T23:59:59Z', undefined],
+    ['2026-02-28T24:00Z', Date.UTC(2026, 2, 1)],
+    ['2028-02-29T12:00:00+02:00', Date.UTC(2028, 1, 29, 10)],
+    ['+002026-03-31T23:30:00-02:00', Date.UTC(2026, 3, 1, 1, 30)],
+    ['2000-02-29T00:00:00.5Z', Date.UTC(2000, 1, 29) + 500],
+    ['1900-02-29T00:00Z', undefined],
+  ])('takes the day of %s only where its month has one', (time, heardAt) => {
+    const { updates: got, notices } = read(`mmsi,heard\n232999142,${time}\n`);
+    expect(got[0]?.heardAt).toBe(heardAt);
+    expect(notices).toEqual(heardAt === undefined ? [['line 2', 'heardAt', 'identity-csv-time']] : []);
+  });
+
+  it.each(['MMSI number', 'MMSI no.', 'mmsi_number', 'MMSI-Nr', 'Mmsi (own set)'])(
+    'takes a header that begins with mmsi: %s',
+    (header) => {
+      expect(read(`Name,${header}\nTern,232999142\n`)).toMatchObject({
+        updates: [{ mmsi: '232999142', name: 'Tern' }],
+        notices: [],
+      });
+    },
+  );
+
+  it('takes the column named mmsi alone before one that says more', () => {
+    expect(read('MMSI group,MMSI\n023299905,232999142\n').updates).toMatchObject([
+      { mmsi: '232999142', extra: [{ label: 'MMSI group', text: '023299905' }] },
+    ]);
+  });
+
+  it.each(['Boat', 'ship', 'VESSEL', 'Station', 'Boat name', 'ship-name'])(
+    'takes a name from the column %s',
+    (header) => {
+      expect(read(`mmsi,${header}\n232999142,Tern\n`).updates).toMatchObject([{ name: 'Tern' }]);
+    },
+  );
+
+  it('tells where two rows have one identity, and reads both', () => {
+    const { updates: got, notices } = read(
+      'mmsi,name\n232999142,Tern\n232999563,Pellinore\n232 999 142,Tern of Ardle\n232999142,Tern\n',
+    );
+    expect(got.map(({ name }) => name)).toEqual(['Tern', 'Pellinore', 'Tern of Ardle', 'Tern']);
+    expect(notices).toEqual([
+      ['line 4', 'mmsi', 'identity-csv-twice'],
+      ['line 5', 'mmsi', 'identity-csv-twice'],
+    ]);
   });
 
   it('keeps columns of the same name apart', () => {
@@ -317,7 +368,7 @@ describe('a list of stations', () => {
   it('loses an apostrophe only where it guards a sign in front', () => {
     const names = ["'=x", "''-x", "'plain", "Pull'-n-Go"];
     expect(
-      whole(`mmsi,name\n${names.map((name) => `232999142,${name}\n`).join('')}`).map(({ name }) => name),
+      whole(`mmsi,name\n${names.map((name, row) => `23299914${row},${name}\n`).join('')}`).map(({ name }) => name),
     ).toEqual(['=x', "'-x", "'plain", "Pull'-n-Go"]);
   });
 });

@@ -51,6 +51,18 @@ describe('what readDirectoryCsv tells', () => {
     ]);
   });
 
+  it('about an identity that stands in two rows', () => {
+    expect(notice('mmsi,name\n232999142,Tern\n\n232999142,Pellinore\n')).toStrictEqual([
+      {
+        code: 'identity-csv-twice',
+        message: 'Row has the identity of line 2 again: one number belongs to one station',
+        at: ['line 4', 'mmsi'],
+        received: "'232999142'",
+        clause: 'ITU-R M.585-9',
+      },
+    ]);
+  });
+
   it('about a row that ends before the identity', () => {
     expect(notice('name,harbour,mmsi\nTern,Ardle\n')).toStrictEqual([
       {
