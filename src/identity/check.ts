@@ -10,9 +10,9 @@ export interface IdentityField {
    */
   readonly use: 'own' | 'individual' | 'group' | 'distressed';
   /** The set the identity is for, `'fixed'` (aboard a ship) unless told otherwise. Matters for `use: 'own'`. */
-  readonly station?: 'fixed' | 'handheld' | 'coast';
+  readonly station?: 'fixed' | 'handheld' | 'coast' | undefined;
   /** Nine digits of the calling station itself, to notice calls to oneself. */
-  readonly ownMmsi?: string;
+  readonly ownMmsi?: string | undefined;
 }
 
 /**
@@ -26,6 +26,7 @@ export interface IdentityField {
  * @param field - where it is to be used
  * @returns the identity, with notices for what a person should look at again; an issue where the form of the
  * identity is not for this use at all
+ * @throws RangeError when the use or the station is none of those named
  *
  * Source: ITU-R M.585-9, M.493-15, from memory in parts; notices are common practice.
  *
@@ -41,6 +42,7 @@ export interface IdentityField {
  * ```
  */
 export function checkIdentity(identity: Identity, field: IdentityField): Result<Identity> {
+  wantField(field);
   const { use, station = 'fixed' } = field;
   const refusal =
     use === 'own'
@@ -63,6 +65,16 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
   const notices: Notice[] =
     doubt === undefined ? [] : [finding(identity, 'identity-station', doubt, 'common practice')];
   return success(identity, notices);
+}
+
+const USES = ['own', 'individual', 'group', 'distressed'];
+const STATIONS = ['fixed', 'handheld', 'coast'];
+
+/** Throws on a use or station that is none. */
+export function wantField({ use, station = 'fixed' }: IdentityField): void {
+  if (!USES.includes(use)) throw new RangeError(`checkIdentity: use ${USES.join(', ')} wanted`);
+  if (!STATIONS.includes(station))
+    throw new RangeError(`checkIdentity: station ${STATIONS.join(', ')} wanted`);
 }
 
 type Station = NonNullable<IdentityField['station']>;

@@ -1,5 +1,5 @@
-import type { Issue } from '../result/index.ts';
-import { checkIdentity, type IdentityField } from './check.ts';
+import { type Issue, quote } from '../result/index.ts';
+import { checkIdentity, type IdentityField, wantField } from './check.ts';
 import type { Identity, IdentityKind, Mmsi } from './identity.ts';
 import { parseIdentity } from './parse.ts';
 import type {
@@ -12,9 +12,9 @@ import type {
 /** What an {@link identitySchema} lets through. */
 export interface IdentitySchemaOptions {
   /** The wanted kinds; all kinds where left out. */
-  readonly accept?: readonly IdentityKind[];
+  readonly accept?: readonly IdentityKind[] | undefined;
   /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
-  readonly field?: IdentityField;
+  readonly field?: IdentityField | undefined;
 }
 
 /** A Standard Schema from text to {@link Mmsi} that also gives JSON Schema. */
@@ -42,7 +42,8 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  *
  * @param options - wanted kinds and field
  * @returns the schema; its output is nine digits, whatever way the person wrote them
- * @throws RangeError when `accept` is an empty list
+ * @throws TypeError when `accept` is no list
+ * @throws RangeError when `accept` is empty or names a kind that is none, or the field is none
  *
  * Source: Standard Schema v1.
  *
@@ -57,8 +58,14 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  * ```
  */
 export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySchema {
-  const { accept } = options;
+  const { accept, field } = options;
+  // Text has an includes of its own: 'ship-group' would let ships through.
+  if (accept !== undefined && !Array.isArray(accept))
+    throw new TypeError('identitySchema: a list of kinds to accept is needed');
   if (accept?.length === 0) throw new RangeError('identitySchema: at least one kind to accept is needed');
+  const odd = accept?.find((kind) => !Object.hasOwn(shapes, kind));
+  if (odd !== undefined) throw new RangeError(`identitySchema: ${quote(`${odd}`)} is no kind of identity`);
+  if (field !== undefined) wantField(field);
   return {
     '~standard': {
       version: 1,

@@ -144,3 +144,13 @@ describe('checkCallSign', () => {
     expect(checkCallSign('A'.repeat(10_000_000))).toMatchObject([{ code: 'identity-call-sign-shape' }]);
   });
 });
+
+it.each([
+  { use: 'xyz' },
+  { use: undefined },
+  { use: 'toString' },
+  { use: 'own', station: 'mast' },
+  { use: 'own', station: null },
+])('checkIdentity throws on %j, which is no field', (field) => {
+  expect(() => checkIdentity(identity('232878000'), field as unknown as IdentityField)).toThrow(RangeError);
+});

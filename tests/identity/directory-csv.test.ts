@@ -368,7 +368,9 @@ describe('a list of stations', () => {
   it('loses an apostrophe only where it guards a sign in front', () => {
     const names = ["'=x", "''-x", "'plain", "Pull'-n-Go"];
     expect(
-      whole(`mmsi,name\n${names.map((name, row) => `23299914${row},${name}\n`).join('')}`).map(({ name }) => name),
+      whole(`mmsi,name\n${names.map((name, row) => `23299914${row},${name}\n`).join('')}`).map(
+        ({ name }) => name,
+      ),
     ).toEqual(['=x', "'-x", "'plain", "Pull'-n-Go"]);
   });
 });

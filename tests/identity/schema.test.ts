@@ -3,7 +3,13 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type IdentityKind, identityForms, identitySchema, parseIdentity } from '../../src/identity/index.ts';
+import {
+  type IdentityKind,
+  type IdentitySchemaOptions,
+  identityForms,
+  identitySchema,
+  parseIdentity,
+} from '../../src/identity/index.ts';
 import { assigned, nineDigits } from './arbitrary.ts';
 
 describe('identitySchema', () => {
@@ -61,6 +67,27 @@ describe('identitySchema', () => {
       }),
     );
     expect(() => identitySchema({ accept: [] })).toThrow(RangeError);
+  });
+
+  it.each([
+    [TypeError, { accept: 'ship-group' }],
+    [TypeError, { accept: new Set(['ship']) }],
+    [TypeError, { accept: null }],
+    [RangeError, { accept: ['toString'] }],
+    [RangeError, { accept: ['ship', 'yacht'] }],
+    [RangeError, { field: { use: 'xyz' } }],
+    [RangeError, { field: { use: 'own', station: 'mast' } }],
+  ])('throws %o at once on %j, which no field can be', (error, options) => {
+    expect(() => identitySchema(options as unknown as IdentitySchemaOptions)).toThrow(error);
+  });
+
+  it('takes an option that is undefined for one left out', () => {
+    const schema = identitySchema({ accept: undefined, field: undefined })['~standard'];
+    expect(schema.validate('002329990')).toEqual({ value: '002329990' });
+    const own = identitySchema({ field: { use: 'own', station: undefined, ownMmsi: undefined } })[
+      '~standard'
+    ];
+    expect(own.validate('002320014')).toMatchObject({ issues: [{ code: 'identity-use' }] });
   });
 
   it('never throws', () => {
