@@ -39,7 +39,7 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-leading-zeros', meaning: 'seven or eight digits, as when leading zeros were dropped' },
   { code: 'identity-call-address', meaning: 'ten digits ending in 0, the form used on the air' },
   { code: 'identity-atis', meaning: 'ten digits beginning with 9, an inland waterway ATIS code' },
-  { code: 'identity-digit-count', meaning: 'a wrong number of digits, without a plausible reading' },
+  { code: 'identity-digit-count', meaning: 'a wrong number of digits, without a likely reading' },
   // fromCallAddress
   { code: 'identity-address-shape', meaning: 'an address of a call is not ten digits' },
   { code: 'identity-tenth-digit', meaning: 'the tenth digit of an address is not 0' },

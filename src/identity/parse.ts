@@ -124,7 +124,10 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
       : [['identity-unassigned', `has no assigned form, beginning with ${digits.slice(0, 5)}`]];
   }
   const readings = readingsOf(digits);
-  return readings.length > 0 ? readings : [['identity-digit-count', `needs 9 digits, has ${digits.length}`]];
+  // Eight digits: a ship's number with one left out is likelier than a group's that lost its zero.
+  return readings.length > 0 && digits.length !== 8
+    ? readings
+    : [['identity-digit-count', `needs 9 digits, has ${digits.length}`], ...readings];
 }
 
 function readOdd(text: string, digits: string, nine: string): readonly Finding[] {

@@ -72,7 +72,7 @@ export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySch
       vendor: 'seahail',
       validate: (value) => {
         const parsed = parseIdentity(value);
-        if (!parsed.ok) return { issues: parsed.issues.map((issue) => withFittingOffer(issue, options)) };
+        if (!parsed.ok) return { issues: fitting(parsed.issues, options) };
         const issues = issuesHere(parsed.value, options);
         return issues.length === 0 ? { value: parsed.value.mmsi } : { issues };
       },
@@ -91,6 +91,15 @@ function issuesHere(identity: Identity, { accept, field }: IdentitySchemaOptions
   }
   const checked = field === undefined ? undefined : checkIdentity(identity, field);
   return checked === undefined || checked.ok ? [] : checked.issues;
+}
+
+/** The issues with offers that the field would take; where it takes no ships, eight digits lack no digit of one. */
+function fitting(issues: readonly Issue[], options: IdentitySchemaOptions): readonly Issue[] {
+  const offering = issues.map((issue) => withFittingOffer(issue, options));
+  const takesShips =
+    issuesHere({ kind: 'ship', mmsi: '200000000' as Mmsi, mid: '200' }, options).length === 0;
+  if (takesShips) return offering;
+  return offering.sort((a, b) => Number(a.suggestion === undefined) - Number(b.suggestion === undefined));
 }
 
 /** The issue without its suggestion, where the field would refuse that as well: an offer must lead somewhere. */

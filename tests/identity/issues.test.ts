@@ -87,6 +87,16 @@ describe('what parseIdentity tells', () => {
     expect(told('232999871'.padStart(201))).toMatchObject([{ code: 'identity-too-long' }]);
   });
 
+  it('about eight digits, first that one is missing: a ship is likelier than a group without its zero', () => {
+    expect(told('23299914')).toMatchObject([
+      { code: 'identity-digit-count', message: 'Identity needs 9 digits, has 8' },
+      { code: 'identity-leading-zeros', suggestion: '023299914' },
+    ]);
+    expect(told('23299914')[0]).not.toHaveProperty('suggestion');
+    // A number lost its zeros before anything else.
+    expect(told(23299914)).toMatchObject([{ code: 'identity-number', suggestion: '023299914' }]);
+  });
+
   it('about two numbers, once for each', () => {
     expect(told('232999871/232999142').map(({ message }) => message)).toEqual([
       'Identity holds two numbers; 232999871 may be meant',
