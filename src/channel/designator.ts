@@ -125,7 +125,7 @@ function readNumber(digits: string, letter: string | undefined, input: string): 
   // 160.900 MHz is printed as 2006 although 06 has no upper leg: the one exception to the rule below.
   // deviation: D-channel-8
   if (leg !== 'as-listed' && !isPrivate && !hasLegs(number) && digits !== '2006')
-    return failure(noLegs(number, leg, input));
+    return failure(noLegs(twoDigits(number), leg, input));
   const m1084 = isPrivate ? null : m1084Digits(number, leg);
   const text = letter === undefined ? (m1084 ?? twoDigits(number)) : `${twoDigits(number)}${letter}`;
   const value: Designator = { kind: 'numbered-channel', text, number, leg, m1084 };
@@ -199,15 +199,16 @@ function fourDigit(input: string): Issue {
   };
 }
 
-function noLegs(number: number, leg: 'ship' | 'coast', input: string): Issue {
+/** A prefix or letter on a channel that has no legs to tell apart. */
+export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): Issue {
   return {
     code: 'channel-no-legs',
-    message: `channel ${twoDigits(number)} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
+    message: `channel ${channel} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
     at: [],
-    expected: twoDigits(number),
+    expected: channel,
     received: quote(input),
     clause: M1084,
-    suggestion: twoDigits(number),
+    suggestion: channel,
   };
 }
 

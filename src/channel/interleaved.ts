@@ -1,5 +1,6 @@
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
-import { inAppendix18, isSingleFrequency, LEG_DISTANCE_KHZ, lowerLegKHz } from './appendix-18.ts';
+import { hasLegs, inAppendix18, isSingleFrequency, LEG_DISTANCE_KHZ, lowerLegKHz } from './appendix-18.ts';
+import { noLegs } from './designator.ts';
 import { plainText } from './plain-text.ts';
 
 /**
@@ -25,7 +26,8 @@ export interface InterleavedChannel {
  * Reads the number of a 12.5 kHz interleaved channel: `'2nn'`, or `'12nn'` and `'22nn'` for one leg alone.
  *
  * @param input - text; anything else gives an issue
- * @returns the channel, always with a notice that the numbering is not confirmed
+ * @returns the channel, always with a notice that the numbering is not confirmed; an issue also for one leg of a
+ * channel that has one frequency
  *
  * Source: ITU-R M.1084 Annex 4 and RR Appendix 18 note e), from memory: medium to low confidence.
  *
@@ -53,47 +55,58 @@ export function parseInterleavedChannel(input: unknown): Result<InterleavedChann
     });
   }
   const leg = prefix === '1' ? 'ship' : prefix === '2' ? 'coast' : 'as-listed';
+  const text = written.replace(/^0/, '');
+  const listed = text.slice(-3);
+  // deviation: D-channel-8
+  if (leg !== 'as-listed' && !hasLegs(number)) return failure(noLegs(listed, leg, text));
   const lower = lowerLegKHz(number) + 12.5;
   const upper = lower + LEG_DISTANCE_KHZ;
   // deviation: D-channel-5
-  const text = written.replace(/^0/, '');
   const oneFrequency = leg === 'as-listed' && isSingleFrequency(number);
+  const shipKHz = leg === 'coast' ? upper : lower;
+  const coastKHz = leg === 'ship' || oneFrequency ? lower : upper;
   return success(
     {
       kind: 'interleaved-channel',
       text,
-      above: String(number).padStart(2, '0'),
+      above: listed.slice(1),
       leg,
-      shipKHz: (leg === 'coast' ? upper : lower).toFixed(1),
-      coastKHz: (leg === 'ship' || oneFrequency ? lower : upper).toFixed(1),
+      shipKHz: shipKHz.toFixed(1),
+      coastKHz: coastKHz.toFixed(1),
       certainty: leg === 'as-listed' ? 'medium' : 'low',
     },
-    notices(text, number, leg),
+    notices(text, [shipKHz, coastKHz]),
   );
 }
 
-/** RR Appendix 18 note e): the channels that 12.5 kHz working must leave in peace. */
-const PROTECTED = [6, 13, 15, 16, 17, 70];
+/** RR Appendix 18 note e), AIS from memory: the channels that 12.5 kHz working must leave in peace, by their kHz. */
+const PROTECTED: readonly (readonly [name: string, kHz: number])[] = [
+  ['06', 156_300],
+  ['13', 156_650],
+  ['15', 156_750],
+  ['16', 156_800],
+  ['17', 156_850],
+  ['70', 156_525],
+  ['AIS 1', 161_975],
+  ['AIS 2', 162_025],
+];
 
-function notices(text: string, number: number, leg: InterleavedChannel['leg']): Notice[] {
+function notices(text: string, used: readonly number[]): Notice[] {
   const unsure: Notice = {
     code: 'channel-interleaved-unsure',
     message: `channel ${text} is read by a numbering of 12.5 kHz channels that is not confirmed`,
     at: [],
     clause: 'ITU-R M.1084 Annex 4, from memory',
   };
-  // The channels to protect lie in the lower block: an upper leg alone is beside none of them.
-  if (leg === 'coast') return [unsure];
-  const neighbours = [number, number < 60 ? number + 60 : number - 59];
-  const touched = neighbours.find((neighbour) => PROTECTED.includes(neighbour));
+  const [touched] = PROTECTED.find(([, kHz]) => used.some((own) => Math.abs(own - kHz) === 12.5)) ?? [];
   if (touched === undefined) return [unsure];
   return [
     unsure,
     {
       code: 'channel-interleaved-protected',
-      message: `channel ${text} lies beside channel ${String(touched).padStart(2, '0')}, which 12.5 kHz working must leave in peace`,
+      message: `channel ${text} lies beside channel ${touched}, which 12.5 kHz working must leave in peace`,
       at: [],
-      clause: 'RR Appendix 18 note e)',
+      clause: `RR Appendix 18 note e)${touched.startsWith('AIS') ? ', from memory' : ''}`,
     },
   ];
 }

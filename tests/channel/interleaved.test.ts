@@ -62,11 +62,12 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
     });
   });
 
-  it('does not warn on an upper leg alone, 4.6 MHz away from the channels to protect', () => {
-    const codes = (input: string) => {
-      const read = parseInterleavedChannel(input);
-      return read.ok && read.notices.map((notice) => notice.code);
-    };
+  const codes = (input: string) => {
+    const read = parseInterleavedChannel(input);
+    return read.ok && read.notices.map((notice) => notice.code);
+  };
+
+  it('does not warn on an upper leg alone, 4.6 MHz away from the channels to protect there', () => {
     expect(codes('1265')).toEqual(['channel-interleaved-unsure', 'channel-interleaved-protected']);
     expect(codes('2265')).toEqual(['channel-interleaved-unsure']);
   });
@@ -77,7 +78,29 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
     });
   });
 
-  it('warns beside 06, 13, 15, 16, 17 and 70 (RR Appendix 18 note e)', () => {
+  // 161.975 and 162.025 MHz (47 CFR 80.371(c) notes 3 and 4, 2015 edition); that note e) names them is from memory.
+  it.each([
+    ['227', 'AIS 1'],
+    ['2227', 'AIS 1'],
+    ['2287', 'AIS 1'],
+    ['228', 'AIS 2'],
+    ['2228', 'AIS 2'],
+  ])('%s lies beside %s', (input, name) => {
+    const read = parseInterleavedChannel(input);
+    expect(read.ok && read.notices[1]).toEqual({
+      code: 'channel-interleaved-protected',
+      message: `channel ${input} lies beside channel ${name}, which 12.5 kHz working must leave in peace`,
+      at: [],
+      clause: 'RR Appendix 18 note e), from memory',
+    });
+  });
+
+  it.each(['1227', '287', '1287', '1228', '286', '2286'])(
+    '%s lies beside neither of the two AIS channels',
+    (input) => expect(codes(input)).toEqual(['channel-interleaved-unsure']),
+  );
+
+  it('warns beside 06, 13, 15, 16, 17, 70, AIS 1 and AIS 2 (RR Appendix 18 note e)', () => {
     const warned = [...Array(88).keys()].flatMap((number) => {
       const read = parseInterleavedChannel(`2${String(number).padStart(2, '0')}`);
       return read.ok && read.notices.some((notice) => notice.code === 'channel-interleaved-protected')
@@ -85,8 +108,31 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
         : [];
     });
     // Below and above each: 65|06|66, 72|13|73, 74|15|75, 75|16|76, 76|17|77, 10|70|11.
-    expect(warned).toEqual([6, 10, 13, 15, 16, 17, 65, 70, 72, 74, 75, 76]);
+    // With the upper legs: 2027|AIS 1|2028|AIS 2.
+    expect(warned).toEqual([6, 10, 13, 15, 16, 17, 27, 28, 65, 70, 72, 74, 75, 76]);
   });
+
+  it.each([
+    ['2209', 'coast', '209'],
+    ['1209', 'ship', '209'],
+    ['2206', 'coast', '206'],
+    ['1270', 'ship', '270'],
+  ])('refuses %s, one leg of a channel with one frequency, as 1009 is refused', (input, leg, suggestion) =>
+    expect(parseInterleavedChannel(input)).toEqual({
+      ok: false,
+      issues: [
+        {
+          code: 'channel-no-legs',
+          message: `channel ${suggestion} has a single frequency: there is no ${leg} leg for '${input}' to name`,
+          at: [],
+          expected: suggestion,
+          received: `'${input}'`,
+          clause: 'ITU-R M.1084 Annex 4',
+          suggestion,
+        },
+      ],
+    }),
+  );
 
   it.each(['06', '288', '2088', '229', '200', '3260', '26', '', null, 260])('refuses %j', (input) =>
     expect(parseInterleavedChannel(input)).toMatchObject({

@@ -51,6 +51,9 @@ export const deviations: Record<string, () => void> = {
     });
     expect(valueOf(parseInterleavedChannel('1260')).certainty).toBe('low');
     expect(parseDesignator('260').ok).toBe(false);
+    expect(parseInterleavedChannel('2227')).toMatchObject({
+      notices: [{}, { code: 'channel-interleaved-protected' }],
+    });
   },
   'D-channel-6': () => {
     expect(channelToDigits(valueOf(parseDesignator('22A')))).toBe('901022');
@@ -68,6 +71,7 @@ export const deviations: Record<string, () => void> = {
   },
   'D-channel-8': () => {
     for (const text of ['1006', '2016', '1037']) expect(parseDesignator(text).ok).toBe(false);
+    for (const text of ['1209', '2206']) expect(parseInterleavedChannel(text).ok).toBe(false);
     expect(frequencyOf(valueOf(parseDesignator('2006')))?.shipKHz).toBe(160900);
   },
   'D-channel-9': () => {
