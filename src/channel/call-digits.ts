@@ -1,7 +1,7 @@
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, parseDesignator } from './designator.ts';
-import { channelsNumbered, findChannel } from './find-channel.ts';
+import { channelsNumbered, findChannel, isPlan, noPlan } from './find-channel.ts';
 
 /** A VHF channel as a call names it. */
 export interface VhfChannelElement {
@@ -115,7 +115,7 @@ export function channelToDigits(channel: Channel | Designator): string {
  * if (read.ok) console.log(read.value.kind, read.notices[0]?.suggestion); // vhf-channel 22A
  * ```
  */
-export function channelFromDigits(digits: string, plan?: ChannelPlan): Result<CallFrequency> {
+export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined): Result<CallFrequency> {
   if (digits === '' || digits === '126126126') return success({ kind: 'no-information', digits: '' });
   if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
     return failure({
@@ -167,6 +167,7 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): Result<VhfC
   const element = { kind: 'vhf-channel', digits, designator, channel: null } as const;
   if (!read.ok) return success(element, [...notices, ...read.issues]);
   if (plan === undefined) return success(element, [...notices, ...read.notices]);
+  if (!isPlan(plan)) return success(element, [...notices, ...read.notices, noPlan(plan)]);
   const found = findChannel(plan, read.value);
   if (found.ok) return success({ ...element, channel: found.value }, [...notices, ...read.notices]);
   return success(element, [...notices, singleLegOnly(plan, read.value) ?? found.issues[0]]);

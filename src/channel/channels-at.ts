@@ -1,5 +1,6 @@
-import { type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
 import type { Channel, ChannelPlan, ChannelUse } from './channel.ts';
+import { isPlan, noPlan } from './find-channel.ts';
 import { readHertz } from './frequency.ts';
 
 /** A channel that uses a frequency, and who transmits on it. */
@@ -38,10 +39,11 @@ export interface FrequencyMatch {
 export function channelsAt(
   plan: ChannelPlan,
   frequency: string | number,
-  { toleranceKHz = 0 }: { readonly toleranceKHz?: number } = {},
+  { toleranceKHz = 0 }: { readonly toleranceKHz?: number | undefined } = {},
 ): Result<readonly FrequencyMatch[]> {
   if (!(toleranceKHz >= 0))
     throw new RangeError(`channelsAt: toleranceKHz of 0 or more wanted, ${toleranceKHz} given`);
+  if (!isPlan(plan)) return failure(noPlan(plan));
   const wanted = readHertz(frequency);
   if (!wanted.ok) return wanted;
   const found: FrequencyMatch[] = [];

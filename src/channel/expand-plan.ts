@@ -42,18 +42,28 @@ export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels'> {
 /**
  * A plan from its table. A channel in a later row replaces the same channel of an earlier one.
  *
- * The rows are expanded when the channels are first asked for, so that importing a plan costs nothing.
+ * The rows are expanded when the channels are first asked for, so that importing a plan costs nothing. All of it is
+ * frozen: one plan serves everybody who imports it.
  */
 export function expandPlan({ evidence, rows, ...heading }: PlanTable): ChannelPlan {
   let channels: readonly Channel[] | undefined;
-  return {
+  return Object.freeze({
     kind: 'channel-plan',
-    ...heading,
+    ...frozen(heading),
     get channels() {
-      channels ??= expandRows(heading.name, rows, evidence);
+      channels ??= frozen(expandRows(heading.name, rows, evidence));
       return channels;
     },
-  };
+  });
+}
+
+/** The value, frozen with everything in it. */
+function frozen<T>(value: T): T {
+  if (typeof value === 'object' && !Object.isFrozen(value)) {
+    Object.freeze(value);
+    for (const part of Object.values(value ?? {})) frozen(part);
+  }
+  return value;
 }
 
 function expandRows(

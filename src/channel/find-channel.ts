@@ -33,35 +33,54 @@ import { frequencyOf } from './frequency-of.ts';
 export function findChannel(
   plan: ChannelPlan,
   designator: string | Designator,
-  options: { readonly elsewhere?: readonly ChannelPlan[] } = {},
+  options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
+  if (!isPlan(plan)) return failure(noPlan(plan));
   const known = typeof designator === 'string' ? channelNamed(plan, designator) : undefined;
   if (known) return success(known);
   const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
   if (!read.ok) return read;
   const channel = channelNamed(plan, read.value.text);
   if (channel) return success(channel);
-  const elsewhere = (options.elsewhere ?? []).flatMap((other) => elsewhereIssue(other, read.value.text));
+  const others = [options?.elsewhere ?? []].flat().filter(isPlan);
+  const elsewhere = others.flatMap((other) => elsewhereIssue(other, read.value.text));
   return failure(notInPlan(plan, read.value), ...elsewhere);
 }
 
 /** The channel that has exactly this name or alias. */
 export function channelNamed(plan: ChannelPlan, text: string): Channel | undefined {
-  return (indexes.get(plan) ?? indexOf(plan)).get(text);
+  return (indexes.get(plan.channels) ?? indexOf(plan.channels)).get(text);
 }
 
-/** Channels by name and alias, for each plan that was asked. */
-const indexes: WeakMap<ChannelPlan, ReadonlyMap<string, Channel>> = /* @__PURE__ */ new WeakMap();
+/** Channels by name and alias, for each list that was asked and can grow no more. */
+const indexes: WeakMap<readonly Channel[], ReadonlyMap<string, Channel>> = /* @__PURE__ */ new WeakMap();
 
-function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
+function indexOf(channels: readonly Channel[]): ReadonlyMap<string, Channel> {
   const index = new Map<string, Channel>();
-  for (const channel of plan.channels) {
+  for (const channel of channels) {
     for (const name of [channel.designator, ...channel.aliases]) {
       if (!index.has(name)) index.set(name, channel);
     }
   }
-  indexes.set(plan, index);
+  if (Object.isFrozen(channels)) indexes.set(channels, index);
   return index;
+}
+
+/** Whether a value is a plan at all: programs without types hand in what they like. */
+export function isPlan(value: unknown): value is ChannelPlan {
+  return Array.isArray((value as ChannelPlan | null | undefined)?.channels);
+}
+
+/** What there is to say of a value that is no plan. */
+export function noPlan(value: unknown): Issue {
+  return {
+    code: 'channel-no-plan',
+    message: `channel plan wanted, ${value === null ? 'null' : typeof value} given`,
+    at: [],
+    expected: 'a channel plan',
+    received: value === null ? 'null' : typeof value,
+    clause: 'common practice',
+  };
 }
 
 /** The channels of a plan that share a number, whichever leg they use. */

@@ -26,6 +26,7 @@ export const CHANNEL_ISSUE_CODES = [
     meaning: 'a 12.5 kHz channel touches a channel that must be left in peace',
   },
   { code: 'channel-not-in-plan', meaning: 'the plan does not have the channel' },
+  { code: 'channel-no-plan', meaning: 'a plan was given as something that is none' },
   { code: 'channel-elsewhere', meaning: 'another plan has the channel that this plan lacks' },
   { code: 'channel-frequency-malformed', meaning: 'the input is no frequency in megahertz or kilohertz' },
   { code: 'channel-frequency-number', meaning: 'a frequency given as a number is not whole kilohertz' },

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type Channel, type ChannelPlan, findChannel } from '../../src/channel/index.ts';
+import {
+  type Channel,
+  type ChannelPlan,
+  channelFromDigits,
+  channelsAt,
+  findChannel,
+} from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
 
@@ -69,6 +75,37 @@ describe('findChannel', () => {
   ])('explains what a foreign name is', (plan, name, text) => {
     if (text === undefined) expect(findChannel(plan, name).ok).toBe(true);
     else expect(issuesOf(plan, name)[0].message).toContain(text);
+  });
+
+  it.each([undefined, null, {}, { channels: {} }, 'Canada', 7])(
+    'gives an issue where the plan is %j',
+    (plan) => {
+      const noPlan = { code: 'channel-no-plan' };
+      expect(findChannel(plan as ChannelPlan, '22A')).toMatchObject({ ok: false, issues: [noPlan] });
+      expect(channelsAt(plan as ChannelPlan, '156.8')).toMatchObject({ ok: false, issues: [noPlan] });
+      expect(
+        issuesOf(internationalPlan, '22A', { elsewhere: [plan as ChannelPlan, canadaPlan] }),
+      ).toMatchObject([{ code: 'channel-not-in-plan' }, { code: 'channel-elsewhere' }]);
+      if (plan !== undefined)
+        expect(channelFromDigits('900072', plan as ChannelPlan)).toMatchObject({
+          value: { digits: '900072', designator: '72', channel: null },
+          notices: [noPlan],
+        });
+    },
+  );
+
+  it('takes options that are missing in any way', () => {
+    for (const options of [null, {}, { elsewhere: undefined }, { elsewhere: null }, { elsewhere: 5 }, 'x'])
+      expect(issuesOf(internationalPlan, '22A', options as unknown as undefined)).toHaveLength(1);
+  });
+
+  it("finds what was added to a plan of one's own after a look-up (invented)", () => {
+    const [channel] = internationalPlan.channels as [Channel];
+    const channels: Channel[] = [];
+    const own: ChannelPlan = { ...internationalPlan, channels };
+    expect(findChannel(own, 'Harbour A').ok).toBe(false);
+    channels.push({ ...channel, designator: 'Harbour A', aliases: [] });
+    expect(valueOf(findChannel(own, 'Harbour A'))).toBe(channels[0]);
   });
 
   it('passes on what is wrong with a name', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  type ChannelPlan,
   channelFromDigits,
   channelsAt,
   channelToDigits,
@@ -302,6 +303,25 @@ describe('a channel the plan does not have', () => {
   ])('is explained by its number', (plan, name, message) =>
     expect(issuesOf(findChannel(plan, name)).map((issue) => issue.message)).toEqual([message]),
   );
+
+  it('is not looked up in what is no plan', () => {
+    for (const [plan, given] of [
+      [null, 'null'],
+      [{}, 'object'],
+      ['Canada', 'string'],
+    ] as const) {
+      expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toEqual([
+        {
+          code: 'channel-no-plan',
+          message: `channel plan wanted, ${given} given`,
+          at: [],
+          expected: 'a channel plan',
+          received: given,
+          clause: 'common practice',
+        },
+      ]);
+    }
+  });
 
   it('is not looked up at all where no text was given', () => {
     for (const input of [undefined, null, 72, true])

@@ -201,3 +201,19 @@ describe('power and silence, as published', () => {
     }
   });
 });
+
+describe('a plan is the same for everybody', () => {
+  it.each(plans)('nothing of $name can be changed', (plan) => {
+    const [channel] = plan.channels as Channel[];
+    expect(() => (plan.channels as Channel[]).reverse()).toThrow(TypeError);
+    expect(() => (plan.channels as Channel[]).push(channel as Channel)).toThrow(TypeError);
+    expect(() => Object.assign(plan, { name: 'other' })).toThrow(TypeError);
+    expect(() => Object.assign(plan, { channels: [] })).toThrow(TypeError);
+    const frozen = (value: unknown): boolean =>
+      typeof value !== 'object' ||
+      value === null ||
+      (Object.isFrozen(value) && Object.values(value).every((part) => frozen(part)));
+    expect(frozen(plan)).toBe(true);
+    expect(structuredClone(plan)).toEqual(plan);
+  });
+});
