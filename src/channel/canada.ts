@@ -61,7 +61,8 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     {
       channels: '01,02,03,23,60,64',
       uses: ['public-correspondence', 'ship-to-coast'],
-      note: 'public correspondence, mostly inland and in the Arctic',
+      note: 'public correspondence',
+      region: 'mostly inland and in the Arctic',
       evidence: { use: BOATING },
     },
     {
@@ -240,10 +241,23 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       mode: 'coast-broadcast',
     },
     {
-      channels: '24,25,26,27,28,84,85,86',
+      channels: '26,86',
       uses: ['public-correspondence', 'ship-to-coast'],
       note: 'public correspondence, and working with the Coast Guard',
-      caution: '24, 25, 84 and 85 may carry data exchange since 2019',
+      evidence: { frequency: PAIRS },
+    },
+    {
+      channels: '27,28',
+      uses: ['public-correspondence', 'ship-to-coast'],
+      note: 'public correspondence, and working with the Coast Guard',
+      caution: 'split elsewhere into a voice channel and an ASM data channel',
+      evidence: { frequency: PAIRS },
+    },
+    {
+      channels: '24,25,84,85',
+      uses: ['public-correspondence', 'ship-to-coast'],
+      note: 'public correspondence, and working with the Coast Guard',
+      caution: 'may carry data exchange since 2019',
       evidence: { frequency: PAIRS },
     },
     {

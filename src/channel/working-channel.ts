@@ -101,11 +101,14 @@ function otherUse(channel: Channel, purpose: WorkingPurpose): Issue {
 
 /** What to mind on a channel that is not ruled out. */
 function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
-  const { plan, caution, region, powerLimitW, powerRule } = channel;
+  const { plan, caution, region, users, powerLimitW, powerRule } = channel;
   const cautions: Issue[] = [];
+  const restricted = fitnessFor(channel, purpose) === 'restricted';
   if (caution !== null) {
-    const code = fitnessFor(channel, purpose) === 'restricted' ? 'channel-restricted' : 'channel-caution';
+    const code = restricted ? 'channel-restricted' : 'channel-caution';
     cautions.push(notice(channel, code, `in the ${plan} plan: ${caution}`));
+  } else if (restricted && users === 'commercial') {
+    cautions.push(notice(channel, 'channel-restricted', `in the ${plan} plan: for commercial vessels`));
   }
   if (region !== null) {
     cautions.push(notice(channel, 'channel-regional', `has this use in part of the waters: ${region}`));

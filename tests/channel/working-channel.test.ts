@@ -164,6 +164,16 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     ]);
   });
 
+  it('for whom it is, where the purpose does not say so', () => {
+    expect(checkWorkingChannel(find(canadaPlan, '08'), 'safety')[0]).toEqual({
+      code: 'channel-restricted',
+      message: 'channel 08 in the Canada plan: for commercial vessels',
+      at: [],
+      received: '08',
+      clause: 'ISED RBR-2 schedule, from memory',
+    });
+  });
+
   it('the part of the waters, and that the coast station names the channel', () => {
     expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toEqual([
       {

@@ -150,16 +150,27 @@ describe('other purposes', () => {
     [internationalPlan, 'intership-navigation', '13', '', ''],
     // 22A is kept for liaison with the Coast Guard, and 06 and 67 carry a caution.
     [unitedStatesPlan, 'intership-navigation', '13', '', '06 67'],
-    [canadaPlan, 'intership-navigation', '13', '08', '06'],
-    [internationalPlan, 'safety', '16', '', '06 10 13 67 73'],
-    [unitedStatesPlan, 'safety', '16', '', '06 13 22A 67'],
-    [canadaPlan, 'safety', '16', '08', '06 10 13 22A 65A 67 73'],
+    // 08 is for commercial vessels, and on both coasts only.
+    [canadaPlan, 'intership-navigation', '13', '', '06 08'],
+    // 06 and 13 are kept clear for just this (RR Appendix 18 notes f) and k)); 10, 67 and 73 may be a port's.
+    [internationalPlan, 'safety', '16', '06 13', '10 67 73'],
+    [unitedKingdomPlan, 'safety', '16', '06 13', '10 62 63 64 67 73'],
+    [unitedStatesPlan, 'safety', '16', '06 13', '22A 67'],
+    [canadaPlan, 'safety', '16', '06 13', '08 10 22A 65A 67 73'],
+    // 01 to 03, 23, 60 and 64 mostly inland and in the Arctic, 05A in British Columbia.
+    [
+      canadaPlan,
+      'ship-to-coast',
+      '20 26 66A 68 86',
+      '11 12 14 15 17 74 87 88',
+      '01 02 03 05A 22A 23 24 25 27 28 60 64 65A 71 84 85',
+    ],
     [
       unitedStatesPlan,
       'ship-to-coast',
       '20 68 69 78A 87',
-      '01A 05A 12 14 63A 65A 66A 73 74',
-      '11 22A 24 25 26 27 28 71 84 85 86 88',
+      '12 14 65A 66A 73 74',
+      '01A 05A 11 22A 24 25 26 27 28 63A 71 84 85 86 88',
     ],
   ])('all that serve, by how well', (plan, purpose, preferred, allowed, restricted) => {
     const { ranked } = workingChannels(plan, purpose);

@@ -87,6 +87,9 @@ export const deviations: Record<string, () => void> = {
     expect(workingChannels(internationalPlan, 'intership-non-commercial').ranked[0]?.designator).toBe('72');
     const { ruledOut } = workingChannels(unitedStatesPlan, 'intership-non-commercial');
     expect(ruledOut.map(({ designator }) => designator)).toContain('06');
+    const safety = workingChannels(canadaPlan, 'safety').ranked;
+    expect(safety.slice(0, 3).map(({ designator }) => designator)).toEqual(['16', '06', '13']);
+    expect(safety.find(({ designator }) => designator === '08')?.fitness).toBe('restricted');
   },
   'D-channel-11': () => {
     expect(valueOf(findChannel(internationalPlan, '78A')).designator).toBe('1078');
