@@ -34,7 +34,7 @@ export function barredEverywhere(designator: string, purpose: WorkingPurpose): N
   const { text } = read.value;
   return {
     code: bar.code,
-    message: `channel ${text} ${bar.why}`,
+    message: `Channel ${text} ${bar.why}`,
     at: [],
     received: text,
     clause: bar.clause,

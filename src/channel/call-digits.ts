@@ -120,7 +120,7 @@ export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined
   if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
     return failure({
       code: 'channel-digits-malformed',
-      message: `channel digits ${typeof digits === 'string' ? quote(digits) : `of type ${typeof digits}`} are no element of a call: six digits wanted, or eight that begin with 4`,
+      message: `Channel digits ${typeof digits === 'string' ? quote(digits) : `of type ${typeof digits}`} are no element of a call: six digits wanted, or eight that begin with 4`,
       at: [],
       expected: 'six digits, or eight that begin with 4',
       clause: M493,
@@ -136,7 +136,7 @@ export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined
   return success({ kind: 'unknown', digits }, [
     {
       code: 'channel-digits-unknown',
-      message: `channel digits ${digits} begin with ${first}, which has no known meaning in six digits`,
+      message: `Channel digits ${digits} begin with ${first}, which has no known meaning in six digits`,
       at: [],
       received: digits,
       clause: M493,
@@ -176,7 +176,7 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): Result<VhfC
 function oldForm(digits: string, second: string): Notice {
   return {
     code: 'channel-digits-old-form',
-    message: `channel digits ${digits} carry the leg in the second digit: read as ${second}0${digits.slice(4)}`,
+    message: `Channel digits ${digits} carry the leg in the second digit: read as ${second}0${digits.slice(4)}`,
     at: [],
     received: digits,
     clause: M493,
@@ -186,7 +186,7 @@ function oldForm(digits: string, second: string): Notice {
 function unknownSecond(digits: string, second: string): Notice {
   return {
     code: 'channel-digits-unknown',
-    message: `channel digits ${digits} have ${second} in second place, where 0 is wanted`,
+    message: `Channel digits ${digits} have ${second} in second place, where 0 is wanted`,
     at: [],
     expected: '0',
     received: digits,
@@ -201,7 +201,7 @@ function singleLegOnly(plan: ChannelPlan, designator: Designator): Notice | unde
   if (leg === undefined) return undefined;
   return {
     code: 'channel-digits-single-leg-only',
-    message: `channel ${designator.text} was received, and the ${plan.name} plan has ${leg.designator} in its place: the sender may mean that, or the two-frequency channel`,
+    message: `Channel ${designator.text} was received, and the ${plan.name} plan has ${leg.designator} in its place: the sender may mean that, or the two-frequency channel`,
     at: [],
     received: designator.text,
     clause: plan.edition,

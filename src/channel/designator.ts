@@ -144,7 +144,7 @@ function notText(input: unknown): Issue {
   const whole = typeof input === 'number' && Number.isInteger(input) && input >= 1 && input <= 88;
   const issue = {
     code: 'channel-not-text',
-    message: `channel: text wanted, ${input === null ? 'null' : typeof input} given`,
+    message: `Channel: text wanted, ${input === null ? 'null' : typeof input} given`,
     at: [],
     expected: FORMS,
     clause: 'common practice',
@@ -159,7 +159,7 @@ function malformed(input: string): Issue {
   const what = frequency.test(input.trim()) ? 'looks like a frequency' : 'is no channel designator';
   return {
     code: 'channel-malformed',
-    message: `channel ${quote(input)} ${what}: ${FORMS} wanted`,
+    message: `Channel ${plainText(input) === '' ? 'is empty' : `${quote(input)} ${what}`}: ${FORMS} wanted`,
     at: [],
     expected: FORMS,
     received: quote(input),
@@ -170,7 +170,7 @@ function malformed(input: string): Issue {
 function range(number: number, input: string): Issue {
   return {
     code: 'channel-number-range',
-    message: `channel number ${twoDigits(number)} is not in use: 01 to 28 or 60 to 88 wanted`,
+    message: `Channel number ${twoDigits(number)} is not in use: 01 to 28 or 60 to 88 wanted`,
     at: [],
     expected: '01 to 28 or 60 to 88',
     received: quote(input),
@@ -181,7 +181,7 @@ function range(number: number, input: string): Issue {
 function privateNumber(text: string, input: string): Issue {
   return {
     code: 'channel-private-number',
-    message: `channel ${text} is outside Appendix 18: numbers 29 to 59 are private channels of single countries`,
+    message: `Channel ${text} is outside Appendix 18: numbers 29 to 59 are private channels of single countries`,
     at: [],
     received: quote(input),
     clause: 'common practice',
@@ -191,7 +191,7 @@ function privateNumber(text: string, input: string): Issue {
 function fourDigit(input: string): Issue {
   return {
     code: 'channel-four-digit',
-    message: `channel ${quote(input)} begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted`,
+    message: `Channel ${quote(input)} begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted`,
     at: [],
     expected: 'two digits, or four that begin with 00, 10 or 20',
     received: quote(input),
@@ -203,7 +203,7 @@ function fourDigit(input: string): Issue {
 export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): Issue {
   return {
     code: 'channel-no-legs',
-    message: `channel ${channel} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
+    message: `Channel ${channel} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
     at: [],
     expected: channel,
     received: quote(input),
@@ -215,7 +215,7 @@ export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): I
 function interleaved(input: string): Issue {
   return {
     code: 'channel-interleaved',
-    message: `channel ${quote(input)} has the number of a 12.5 kHz interleaved channel, which no plan here holds`,
+    message: `Channel ${quote(input)} has the number of a 12.5 kHz interleaved channel, which no plan here holds`,
     at: [],
     expected: FORMS,
     received: quote(input),

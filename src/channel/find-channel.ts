@@ -75,7 +75,7 @@ export function isPlan(value: unknown): value is ChannelPlan {
 export function noPlan(value: unknown): Issue {
   return {
     code: 'channel-no-plan',
-    message: `channel plan wanted, ${value === null ? 'null' : typeof value} given`,
+    message: `Channel plan wanted, ${value === null ? 'null' : typeof value} given`,
     at: [],
     expected: 'a channel plan',
     received: value === null ? 'null' : typeof value,
@@ -98,7 +98,7 @@ function notInPlan(plan: ChannelPlan, designator: Designator): Issue {
   const siblings = designator.kind === 'numbered-channel' ? channelsNumbered(plan, designator.number) : [];
   const issue: Issue = {
     code: 'channel-not-in-plan',
-    message: `channel ${text} is not in the ${plan.name} plan${explanation(designator, siblings)}`,
+    message: `Channel ${text} is not in the ${plan.name} plan${explanation(designator, siblings)}`,
     at: [],
     expected: `a channel of the ${plan.name} plan`,
     received: text,
@@ -145,7 +145,7 @@ function elsewhereIssue(other: ChannelPlan, text: string): Issue[] {
   return [
     {
       code: 'channel-elsewhere',
-      message: `channel ${text} in the ${other.name} plan is ${frequenciesInWords(channel)}: ${channel.note}`,
+      message: `Channel ${text} in the ${other.name} plan is ${frequenciesInWords(channel)}: ${channel.note}`,
       at: [],
       received: text,
       clause: other.edition,

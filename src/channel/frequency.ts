@@ -39,7 +39,7 @@ export function readHertz(input: unknown): Result<number> {
     if (isWholeKHz(input)) return success(input * 1000);
     return failure({
       code: 'channel-frequency-number',
-      message: `frequency ${input} is not whole kilohertz: 156800 or the text '156.8' wanted`,
+      message: `Frequency ${input} is not whole kilohertz: 156800 or the text '156.8' wanted`,
       at: [],
       expected: 'whole kilohertz, or text in megahertz',
       received: String(input),
@@ -52,7 +52,7 @@ export function readHertz(input: unknown): Result<number> {
   if (whole === undefined || /[1-9]/.test(decimals.slice(places))) {
     return failure({
       code: 'channel-frequency-malformed',
-      message: `frequency ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is not readable: '156.8' or '156800' wanted`,
+      message: `Frequency ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is not readable: '156.8' or '156800' wanted`,
       at: [],
       expected: "megahertz as in '156.800', or kilohertz as in '156800'",
       clause: 'common practice',

@@ -48,7 +48,7 @@ export function parseInterleavedChannel(input: unknown): Result<InterleavedChann
   if (digits === undefined || !inAppendix18(number) || number === 88) {
     return failure({
       code: 'channel-interleaved-malformed',
-      message: `channel ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
+      message: `Channel ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
       at: [],
       expected: "'2nn', '12nn' or '22nn' with nn from 01 to 28 or 60 to 87",
       clause: 'ITU-R M.1084 Annex 4',
@@ -94,7 +94,7 @@ const PROTECTED: readonly (readonly [name: string, kHz: number])[] = [
 function notices(text: string, used: readonly number[]): Notice[] {
   const unsure: Notice = {
     code: 'channel-interleaved-unsure',
-    message: `channel ${text} is read by a numbering of 12.5 kHz channels that is not confirmed`,
+    message: `Channel ${text} is read by a numbering of 12.5 kHz channels that is not confirmed`,
     at: [],
     clause: 'ITU-R M.1084 Annex 4, from memory',
   };
@@ -104,7 +104,7 @@ function notices(text: string, used: readonly number[]): Notice[] {
     unsure,
     {
       code: 'channel-interleaved-protected',
-      message: `channel ${text} lies beside channel ${touched}, which 12.5 kHz working must leave in peace`,
+      message: `Channel ${text} lies beside channel ${touched}, which 12.5 kHz working must leave in peace`,
       at: [],
       clause: `RR Appendix 18 note e)${touched.startsWith('AIS') ? ', from memory' : ''}`,
     },

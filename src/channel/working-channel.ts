@@ -131,7 +131,7 @@ function notice(
   clause = clauseOf(channel.evidence.use),
 ): Issue {
   const { designator } = channel;
-  return { code, message: `channel ${designator} ${text}`, at: [], received: designator, clause };
+  return { code, message: `Channel ${designator} ${text}`, at: [], received: designator, clause };
 }
 
 function clauseOf({ basis, source }: Evidence): string {

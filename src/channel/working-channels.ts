@@ -69,7 +69,7 @@ export interface WorkingChannels {
  *
  * const { ranked, ruledOut } = workingChannels([internationalPlan, unitedStatesPlan], 'intership-non-commercial');
  * console.log(ranked[0]?.designator); // 72
- * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // channel 77 is not for non-commercial talk between ships in the United States plan: talk with pilots about movement and docking (with pilots only)
+ * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // Channel 77 is not for non-commercial talk between ships in the United States plan: talk with pilots about movement and docking (with pilots only)
  * ```
  */
 export function workingChannels(
@@ -146,7 +146,7 @@ function absence({ designator, channels }: Candidate, plan: ChannelPlan): Notice
   if (!namesake) {
     return {
       code: 'channel-not-in-plan',
-      message: `channel ${designator} is not in the ${plan.name} plan`,
+      message: `Channel ${designator} is not in the ${plan.name} plan`,
       at: [],
       received: designator,
       clause: plan.edition,
@@ -154,7 +154,7 @@ function absence({ designator, channels }: Candidate, plan: ChannelPlan): Notice
   }
   return {
     code: 'channel-meaning-differs',
-    message: `channel ${designator} is not the same in the ${plan.name} plan, which has ${namesake.designator} (${frequenciesInWords(namesake)})`,
+    message: `Channel ${designator} is not the same in the ${plan.name} plan, which has ${namesake.designator} (${frequenciesInWords(namesake)})`,
     at: [],
     received: designator,
     clause: plan.edition,

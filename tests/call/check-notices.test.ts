@@ -76,7 +76,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'channel-calls-only',
-          message: 'channel 70 carries digital selective calls only, never speech',
+          message: 'Channel 70 carries digital selective calls only, never speech',
           at: ['channel'],
           received: '70',
           clause: 'RR Appendix 18 note j)',

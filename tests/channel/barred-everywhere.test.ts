@@ -42,7 +42,7 @@ describe('channels that no call may name, in any waters', () => {
     expect(barredEverywhere('16', 'safety')).toBeNull();
     expect(barredEverywhere('0016', 'intership-non-commercial')).toEqual({
       code: 'channel-distress-and-calling',
-      message: 'channel 16 is for distress, safety and calling: working talk goes to another channel',
+      message: 'Channel 16 is for distress, safety and calling: working talk goes to another channel',
       at: [],
       received: '16',
       clause: 'RR Appendix 18, from memory',

@@ -57,7 +57,7 @@ describe('M.493 channel information, from memory', () => {
       {
         code: 'channel-digits-single-leg-only',
         message:
-          'channel 22 was received, and the United States plan has 22A in its place: the sender may mean that, or the two-frequency channel',
+          'Channel 22 was received, and the United States plan has 22A in its place: the sender may mean that, or the two-frequency channel',
         at: [],
         received: '22',
         clause: unitedStatesPlan.edition,

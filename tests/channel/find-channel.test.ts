@@ -39,7 +39,7 @@ describe('findChannel', () => {
     const [issue] = issuesOf(internationalPlan, '22A');
     expect(issue).toMatchObject({ code: 'channel-not-in-plan', received: '22A' });
     expect(issue.message).toBe(
-      'channel 22A is not in the International plan: by its number it is the ship leg of 22 as a single frequency, 157.100 MHz; the plan has 22 (ships on 157.100 and coast stations on 161.700 MHz)',
+      'Channel 22A is not in the International plan: by its number it is the ship leg of 22 as a single frequency, 157.100 MHz; the plan has 22 (ships on 157.100 and coast stations on 161.700 MHz)',
     );
     expect(issue.suggestion).toBeUndefined();
   });
@@ -59,7 +59,7 @@ describe('findChannel', () => {
       'channel-elsewhere',
     ]);
     expect(issues[1]?.message).toMatch(
-      /^channel 1022 in the United States plan is 157\.100 MHz: Coast Guard liaison/,
+      /^Channel 1022 in the United States plan is 157\.100 MHz: Coast Guard liaison/,
     );
   });
 

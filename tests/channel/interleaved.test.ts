@@ -44,7 +44,7 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
       notices: [
         {
           code: 'channel-interleaved-unsure',
-          message: 'channel 260 is read by a numbering of 12.5 kHz channels that is not confirmed',
+          message: 'Channel 260 is read by a numbering of 12.5 kHz channels that is not confirmed',
           at: [],
           clause: 'ITU-R M.1084 Annex 4, from memory',
         },
@@ -56,7 +56,7 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
     const read = parseInterleavedChannel('265');
     expect(read.ok && read.notices[1]).toEqual({
       code: 'channel-interleaved-protected',
-      message: 'channel 265 lies beside channel 06, which 12.5 kHz working must leave in peace',
+      message: 'Channel 265 lies beside channel 06, which 12.5 kHz working must leave in peace',
       at: [],
       clause: 'RR Appendix 18 note e)',
     });
@@ -89,7 +89,7 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
     const read = parseInterleavedChannel(input);
     expect(read.ok && read.notices[1]).toEqual({
       code: 'channel-interleaved-protected',
-      message: `channel ${input} lies beside channel ${name}, which 12.5 kHz working must leave in peace`,
+      message: `Channel ${input} lies beside channel ${name}, which 12.5 kHz working must leave in peace`,
       at: [],
       clause: 'RR Appendix 18 note e), from memory',
     });
@@ -123,7 +123,7 @@ describe('12.5 kHz channels, M.1084 Annex 4 from memory', () => {
       issues: [
         {
           code: 'channel-no-legs',
-          message: `channel ${suggestion} has a single frequency: there is no ${leg} leg for '${input}' to name`,
+          message: `Channel ${suggestion} has a single frequency: there is no ${leg} leg for '${input}' to name`,
           at: [],
           expected: suggestion,
           received: `'${input}'`,

@@ -27,7 +27,7 @@ describe('what is wrong with the name of a channel', () => {
       null,
       {
         code: 'channel-not-text',
-        message: 'channel: text wanted, null given',
+        message: 'Channel: text wanted, null given',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -37,7 +37,7 @@ describe('what is wrong with the name of a channel', () => {
       [72],
       {
         code: 'channel-not-text',
-        message: 'channel: text wanted, object given',
+        message: 'Channel: text wanted, object given',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -47,7 +47,7 @@ describe('what is wrong with the name of a channel', () => {
       6,
       {
         code: 'channel-not-text',
-        message: 'channel: text wanted, number given',
+        message: 'Channel: text wanted, number given',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -59,18 +59,29 @@ describe('what is wrong with the name of a channel', () => {
       '22C',
       {
         code: 'channel-malformed',
-        message: `channel '22C' is no channel designator: ${FORMS} wanted`,
+        message: `Channel '22C' is no channel designator: ${FORMS} wanted`,
         at: [],
         expected: FORMS,
         received: "'22C'",
         clause: M1084,
       },
     ],
+    ...['', ' \t '].map((blank): [string, Issue] => [
+      blank,
+      {
+        code: 'channel-malformed',
+        message: `Channel is empty: ${FORMS} wanted`,
+        at: [],
+        expected: FORMS,
+        received: blank === '' ? "''" : "' \\u{9} '",
+        clause: M1084,
+      },
+    ]),
     [
       ' 156.625 ',
       {
         code: 'channel-malformed',
-        message: `channel ' 156.625 ' looks like a frequency: ${FORMS} wanted`,
+        message: `Channel ' 156.625 ' looks like a frequency: ${FORMS} wanted`,
         at: [],
         expected: FORMS,
         received: "' 156.625 '",
@@ -81,7 +92,7 @@ describe('what is wrong with the name of a channel', () => {
       '89',
       {
         code: 'channel-number-range',
-        message: 'channel number 89 is not in use: 01 to 28 or 60 to 88 wanted',
+        message: 'Channel number 89 is not in use: 01 to 28 or 60 to 88 wanted',
         at: [],
         expected: '01 to 28 or 60 to 88',
         received: "'89'",
@@ -93,7 +104,7 @@ describe('what is wrong with the name of a channel', () => {
       {
         code: 'channel-private-number',
         message:
-          'channel 37A is outside Appendix 18: numbers 29 to 59 are private channels of single countries',
+          'Channel 37A is outside Appendix 18: numbers 29 to 59 are private channels of single countries',
         at: [],
         received: "'37a'",
         clause: 'common practice',
@@ -104,7 +115,7 @@ describe('what is wrong with the name of a channel', () => {
       {
         code: 'channel-four-digit',
         message:
-          "channel '3022' begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted",
+          "Channel '3022' begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted",
         at: [],
         expected: 'two digits, or four that begin with 00, 10 or 20',
         received: "'3022'",
@@ -115,7 +126,7 @@ describe('what is wrong with the name of a channel', () => {
       '1006',
       {
         code: 'channel-no-legs',
-        message: "channel 06 has a single frequency: there is no ship leg for '1006' to name",
+        message: "Channel 06 has a single frequency: there is no ship leg for '1006' to name",
         at: [],
         expected: '06',
         received: "'1006'",
@@ -127,7 +138,7 @@ describe('what is wrong with the name of a channel', () => {
       '70B',
       {
         code: 'channel-no-legs',
-        message: "channel 70 has a single frequency: there is no coast leg for '70B' to name",
+        message: "Channel 70 has a single frequency: there is no coast leg for '70B' to name",
         at: [],
         expected: '70',
         received: "'70B'",
@@ -139,7 +150,7 @@ describe('what is wrong with the name of a channel', () => {
       '260',
       {
         code: 'channel-interleaved',
-        message: "channel '260' has the number of a 12.5 kHz interleaved channel, which no plan here holds",
+        message: "Channel '260' has the number of a 12.5 kHz interleaved channel, which no plan here holds",
         at: [],
         expected: FORMS,
         received: "'260'",
@@ -158,7 +169,7 @@ describe('what is wrong with the number of a 12.5 kHz channel', () => {
     expect(issuesOf(parseInterleavedChannel(input))).toEqual([
       {
         code: 'channel-interleaved-malformed',
-        message: `channel ${named} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
+        message: `Channel ${named} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
         at: [],
         expected,
         clause: M1084,
@@ -175,7 +186,7 @@ describe('what is wrong with a frequency', () => {
     expect(issuesOf(channelsAt(internationalPlan, input as string))).toEqual([
       {
         code: 'channel-frequency-malformed',
-        message: `frequency ${named} is not readable: '156.8' or '156800' wanted`,
+        message: `Frequency ${named} is not readable: '156.8' or '156800' wanted`,
         at: [],
         expected: "megahertz as in '156.800', or kilohertz as in '156800'",
         clause: 'common practice',
@@ -187,7 +198,7 @@ describe('what is wrong with a frequency', () => {
     expect(issuesOf(channelsAt(internationalPlan, 156.8))).toEqual([
       {
         code: 'channel-frequency-number',
-        message: "frequency 156.8 is not whole kilohertz: 156800 or the text '156.8' wanted",
+        message: "Frequency 156.8 is not whole kilohertz: 156800 or the text '156.8' wanted",
         at: [],
         expected: 'whole kilohertz, or text in megahertz',
         received: '156.8',
@@ -205,7 +216,7 @@ describe('what is odd about the channel digits of a call', () => {
     expect(issuesOf(channelFromDigits(digits as string))).toEqual([
       {
         code: 'channel-digits-malformed',
-        message: `channel digits ${named} are no element of a call: six digits wanted, or eight that begin with 4`,
+        message: `Channel digits ${named} are no element of a call: six digits wanted, or eight that begin with 4`,
         at: [],
         expected: 'six digits, or eight that begin with 4',
         clause: M493,
@@ -218,7 +229,7 @@ describe('what is odd about the channel digits of a call', () => {
       '512345',
       {
         code: 'channel-digits-unknown',
-        message: 'channel digits 512345 begin with 5, which has no known meaning in six digits',
+        message: 'Channel digits 512345 begin with 5, which has no known meaning in six digits',
         at: [],
         received: '512345',
         clause: M493,
@@ -228,7 +239,7 @@ describe('what is odd about the channel digits of a call', () => {
       '930022',
       {
         code: 'channel-digits-unknown',
-        message: 'channel digits 930022 have 3 in second place, where 0 is wanted',
+        message: 'Channel digits 930022 have 3 in second place, where 0 is wanted',
         at: [],
         expected: '0',
         received: '930022',
@@ -239,7 +250,7 @@ describe('what is odd about the channel digits of a call', () => {
       '911022',
       {
         code: 'channel-digits-unknown',
-        message: 'channel digits 911022 have 1 in second place, where 0 is wanted',
+        message: 'Channel digits 911022 have 1 in second place, where 0 is wanted',
         at: [],
         expected: '0',
         received: '911022',
@@ -250,7 +261,7 @@ describe('what is odd about the channel digits of a call', () => {
       '910022',
       {
         code: 'channel-digits-old-form',
-        message: 'channel digits 910022 carry the leg in the second digit: read as 1022',
+        message: 'Channel digits 910022 carry the leg in the second digit: read as 1022',
         at: [],
         received: '910022',
         clause: M493,
@@ -265,7 +276,7 @@ describe('a channel the plan does not have', () => {
       {
         code: 'channel-not-in-plan',
         message:
-          'channel WX1 is not in the International plan: weather channels are broadcasts of North America',
+          'Channel WX1 is not in the International plan: weather channels are broadcasts of North America',
         at: [],
         expected: 'a channel of the International plan',
         received: 'WX1',
@@ -274,7 +285,7 @@ describe('a channel the plan does not have', () => {
       {
         code: 'channel-elsewhere',
         message:
-          'channel WX1 in the United States plan is 162.550 MHz from the coast only: continuous weather broadcast; the WX numbers have no official standing',
+          'Channel WX1 in the United States plan is 162.550 MHz from the coast only: continuous weather broadcast; the WX numbers have no official standing',
         at: [],
         received: 'WX1',
         clause: unitedStatesPlan.edition,
@@ -283,22 +294,22 @@ describe('a channel the plan does not have', () => {
   });
 
   it.each([
-    [unitedStatesPlan, 'ASM 1', 'channel ASM 1 is not in the United States plan'],
-    [internationalPlan, '42', 'channel 42 is not in the International plan'],
+    [unitedStatesPlan, 'ASM 1', 'Channel ASM 1 is not in the United States plan'],
+    [internationalPlan, '42', 'Channel 42 is not in the International plan'],
     [
       canadaPlan,
       '21',
-      'channel 21 is not in the Canada plan: by its number ships use 157.050 and coast stations 161.650 MHz; the plan has 21A (157.050 MHz) and 21B (161.650 MHz from the coast only)',
+      'Channel 21 is not in the Canada plan: by its number ships use 157.050 and coast stations 161.650 MHz; the plan has 21A (157.050 MHz) and 21B (161.650 MHz from the coast only)',
     ],
     [
       unitedKingdomPlan,
       '07A',
-      'channel 07A is not in the United Kingdom plan: by its number it is the ship leg of 07 as a single frequency, 156.350 MHz; the plan has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+      'Channel 07A is not in the United Kingdom plan: by its number it is the ship leg of 07 as a single frequency, 156.350 MHz; the plan has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
     ],
     [
       { ...internationalPlan, name: 'Skerra Sound (invented)', channels: [] },
       '72',
-      'channel 72 is not in the Skerra Sound (invented) plan: by its number it is 156.625 MHz',
+      'Channel 72 is not in the Skerra Sound (invented) plan: by its number it is 156.625 MHz',
     ],
   ])('is explained by its number', (plan, name, message) =>
     expect(issuesOf(findChannel(plan, name)).map((issue) => issue.message)).toEqual([message]),
@@ -313,7 +324,7 @@ describe('a channel the plan does not have', () => {
       expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toEqual([
         {
           code: 'channel-no-plan',
-          message: `channel plan wanted, ${given} given`,
+          message: `Channel plan wanted, ${given} given`,
           at: [],
           expected: 'a channel plan',
           received: given,

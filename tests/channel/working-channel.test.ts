@@ -21,7 +21,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '70',
       'safety',
       internationalPlan,
-      'channel 70 carries digital selective calls only, never speech',
+      'Channel 70 carries digital selective calls only, never speech',
       'RR Appendix 18 note j)',
     ],
     [
@@ -29,7 +29,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'WX1',
       'ship-to-coast',
       unitedStatesPlan,
-      'channel WX1 is receive only: ships do not transmit on it',
+      'Channel WX1 is receive only: ships do not transmit on it',
       'US National Weather Service, marine radio page',
     ],
     [
@@ -37,7 +37,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'AIS 1',
       'intership-commercial',
       internationalPlan,
-      'channel AIS 1 is not for speech: it carries automatic identification data only',
+      'Channel AIS 1 is not for speech: it carries automatic identification data only',
       '47 CFR 80.371(c), 2015 edition, notes 3 and 4',
     ],
     [
@@ -45,7 +45,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '17',
       'intership-commercial',
       unitedStatesPlan,
-      'channel 17 is not to be named in a call: it is reserved to the government',
+      'Channel 17 is not to be named in a call: it is reserved to the government',
       '47 CFR 80.373(f), 2015 edition',
     ],
     [
@@ -53,7 +53,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '76',
       'ship-to-coast',
       internationalPlan,
-      'channel 76 is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
+      'Channel 76 is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
       'RR Appendix 18 note n), from memory',
     ],
     [
@@ -61,7 +61,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '16',
       'intership-non-commercial',
       internationalPlan,
-      'channel 16 is for distress, safety and calling: working talk goes to another channel',
+      'Channel 16 is for distress, safety and calling: working talk goes to another channel',
       'RR Appendix 18, from memory',
     ],
     [
@@ -69,7 +69,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '26',
       'intership-navigation',
       internationalPlan,
-      'channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
+      'Channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
       'RR Appendix 18',
     ],
     [
@@ -77,7 +77,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '72',
       'ship-to-coast',
       unitedKingdomPlan,
-      'channel 72 is between ships only: no coast station works on it in the United Kingdom plan',
+      'Channel 72 is between ships only: no coast station works on it in the United Kingdom plan',
       'UK Radiocommunications Agency sheet RA 264',
     ],
     [
@@ -85,7 +85,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '12',
       'intership-non-commercial',
       internationalPlan,
-      'channel 12 is not for non-commercial talk between ships in the International plan: port operations and ship movement',
+      'Channel 12 is not for non-commercial talk between ships in the International plan: port operations and ship movement',
       'Norwegian national table of Appendix 18 use',
     ],
     [
@@ -93,7 +93,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '06',
       'intership-commercial',
       unitedStatesPlan,
-      'channel 06 is not for commercial talk between ships in the United States plan: safety between ships, and rescue work with Coast Guard ships and aircraft (for safety traffic only)',
+      'Channel 06 is not for commercial talk between ships in the United States plan: safety between ships, and rescue work with Coast Guard ships and aircraft (for safety traffic only)',
       '47 CFR 80.373(f), 2015 edition',
     ],
     [
@@ -101,7 +101,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '77',
       'safety',
       internationalPlan,
-      'channel 77 is not for distress, urgency and safety traffic in the International plan: talk between ships, its only use',
+      'Channel 77 is not for distress, urgency and safety traffic in the International plan: talk between ships, its only use',
       'Norwegian national table of Appendix 18 use',
     ],
     [
@@ -109,7 +109,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '13',
       'ship-to-coast',
       internationalPlan,
-      'channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge (for the safety of navigation only)',
+      'Channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge (for the safety of navigation only)',
       'Norwegian national table of Appendix 18 use',
     ],
     [
@@ -117,7 +117,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '72',
       'intership-navigation',
       internationalPlan,
-      'channel 72 is not for the safety of navigation between ships in the International plan: talk between ships, its only use',
+      'Channel 72 is not for the safety of navigation between ships in the International plan: talk between ships, its only use',
       'Norwegian national table of Appendix 18 use',
     ],
   ])('%s: channel %s for %s', (code, designator, purpose, plan, message, clause) =>
@@ -138,7 +138,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     expect(checkWorkingChannel(find(internationalPlan, '15'), 'intership-non-commercial')).toEqual([
       {
         code: 'channel-restricted',
-        message: 'channel 15 in the International plan: normally taken by ports or for work on board',
+        message: 'Channel 15 in the International plan: normally taken by ports or for work on board',
         at,
         received,
         clause: 'Norwegian national table of Appendix 18 use',
@@ -146,7 +146,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       {
         code: 'channel-low-power',
         message:
-          'channel 15 has a power limit: 1 W radiated on board; elsewhere 25 W unless a national rule says less',
+          'Channel 15 has a power limit: 1 W radiated on board; elsewhere 25 W unless a national rule says less',
         at,
         received,
         clause: 'RR Appendix 18 note g), as printed in IEC 62238:2003',
@@ -156,7 +156,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       {
         code: 'channel-caution',
         message:
-          'channel 06 in the International plan: keep it clear for search and rescue, and for ice-breakers and their aircraft',
+          'Channel 06 in the International plan: keep it clear for search and rescue, and for ice-breakers and their aircraft',
         at,
         received: '06',
         clause: 'Norwegian national table of Appendix 18 use',
@@ -167,7 +167,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
   it('for whom it is, where the purpose does not say so', () => {
     expect(checkWorkingChannel(find(canadaPlan, '08'), 'safety')[0]).toEqual({
       code: 'channel-restricted',
-      message: 'channel 08 in the Canada plan: for commercial vessels',
+      message: 'Channel 08 in the Canada plan: for commercial vessels',
       at: [],
       received: '08',
       clause: 'ISED RBR-2 schedule, from memory',
@@ -178,7 +178,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toEqual([
       {
         code: 'channel-regional',
-        message: 'channel 08 has this use in part of the waters: both coasts and Lake Winnipeg',
+        message: 'Channel 08 has this use in part of the waters: both coasts and Lake Winnipeg',
         at: [],
         received: '08',
         clause: 'ISED RBR-2 schedule, from memory',
@@ -188,7 +188,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       {
         code: 'channel-coast-names-it',
         message:
-          'channel 01 is optional to propose: a coast station normally names the working channel itself',
+          'Channel 01 is optional to propose: a coast station normally names the working channel itself',
         at: [],
         received: '01',
         clause: 'ITU-R M.541, from memory',
@@ -203,7 +203,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       powerRule: null,
     });
     expect(checkWorkingChannel(limited(5), 'intership-commercial').map((notice) => notice.message)).toEqual([
-      'channel 72 has a power limit: 5 W',
+      'Channel 72 has a power limit: 5 W',
     ]);
     expect(checkWorkingChannel(limited(25), 'intership-commercial')).toEqual([]);
   });

@@ -108,14 +108,14 @@ describe('talk between two ships', () => {
       }
     }
     expect(reasonAgainst(internationalPlan, 'intership-non-commercial', '26')).toBe(
-      'channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
+      'Channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
     );
   });
 
   it('gives a plain reason against every other channel', () => {
     const against = (designator: string, plan = internationalPlan) =>
       reasonAgainst(plan, 'intership-non-commercial', designator);
-    expect(against('70')).toBe('channel 70 carries digital selective calls only, never speech');
+    expect(against('70')).toBe('Channel 70 carries digital selective calls only, never speech');
     expect(against('16')).toContain('distress, safety and calling');
     expect(against('75')).toContain('guards channel 16');
     expect(against('AIS 1')).toContain('automatic identification data only');
@@ -130,7 +130,7 @@ describe('talk between two ships', () => {
   it('says where the same number means something else', () => {
     const both = [internationalPlan, unitedStatesPlan];
     expect(reasonAgainst(both, 'intership-commercial', '07A')).toBe(
-      'channel 07A is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+      'Channel 07A is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
     );
     expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('with pilots only');
     expect(reasonAgainst(both, 'intership-non-commercial', '15')).toContain('receive only');
@@ -232,7 +232,7 @@ describe('an answer under two plans', () => {
   it('gives a channel that does not serve with all that speaks against it', () => {
     const ruledOut = (designator: string) =>
       workingChannels(both, 'ship-to-coast').ruledOut.find((entry) => entry.designator === designator);
-    const message = 'channel 01 is not the same in the United States plan, which has 01A (156.050 MHz)';
+    const message = 'Channel 01 is not the same in the United States plan, which has 01A (156.050 MHz)';
     expect(ruledOut('01')).toEqual({
       kind: 'ruled-out-channel',
       designator: '01',
@@ -251,7 +251,7 @@ describe('an answer under two plans', () => {
     expect(ruledOut('60')?.notices).toEqual([
       {
         code: 'channel-not-in-plan',
-        message: 'channel 60 is not in the United States plan',
+        message: 'Channel 60 is not in the United States plan',
         at: [],
         received: '60',
         clause: unitedStatesPlan.edition,
