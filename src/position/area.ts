@@ -1,5 +1,5 @@
 import { type Failure, failure, type Issue, type Result, success } from '../result/index.ts';
-import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import type { Coordinates } from './coordinates.ts';
 import { digitIssue } from './digit-issue.ts';
 import { boxBetween, boxContains, type GeoBox } from './geo-box.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
@@ -142,7 +142,7 @@ export function areaBox(area: GeographicArea): GeoBox {
  * ```
  */
 export function areaContains(area: GeographicArea, place: Coordinates): boolean {
-  return boxContains(areaBox(area), requireCoordinates(place));
+  return boxContains(areaBox(area), place);
 }
 
 function northOf({ north }: GeographicArea): number {

@@ -83,8 +83,8 @@ export function boundsFrom(own: Coordinates, reported: ReportedPosition, options
   requireCoordinates(own);
   const { at, now, speed, clockDoubt = 60, ownDoubt = 0, assumption = 'unknown' } = options;
   requireFinite('now', now);
-  requireFinite('at', at ?? 0);
-  requireNotNegative('speed', speed ?? 0);
+  if (at !== null) requireFinite('at', at);
+  if (speed !== undefined) requireNotNegative('speed', speed);
   requireNotNegative('clockDoubt', clockDoubt);
   requireNotNegative('ownDoubt', ownDoubt);
   const apart = at === null ? null : Math.abs(now - at) / 1000;

@@ -20,7 +20,7 @@ import { requireFinite } from './require-number.ts';
  * ```
  */
 export function magneticToTrue(magnetic: number, variation: number): number {
-  return turned(magnetic, variation);
+  return turned(magnetic, 1, variation);
 }
 
 /**
@@ -39,7 +39,7 @@ export function magneticToTrue(magnetic: number, variation: number): number {
  * ```
  */
 export function trueToMagnetic(trueBearing: number, variation: number): number {
-  return turned(trueBearing, -variation);
+  return turned(trueBearing, -1, variation);
 }
 
 /**
@@ -61,7 +61,7 @@ export function trueToMagnetic(trueBearing: number, variation: number): number {
  * ```
  */
 export function compassToMagnetic(compass: number, deviation: number): number {
-  return turned(compass, deviation);
+  return turned(compass, 1, deviation);
 }
 
 /**
@@ -80,7 +80,7 @@ export function compassToMagnetic(compass: number, deviation: number): number {
  * ```
  */
 export function magneticToCompass(magnetic: number, deviation: number): number {
-  return turned(magnetic, -deviation);
+  return turned(magnetic, -1, deviation);
 }
 
 /** What stands between a compass and true north. */
@@ -107,7 +107,7 @@ export interface CompassError {
  * ```
  */
 export function compassToTrue(compass: number, { variation, deviation }: CompassError): number {
-  return turned(compass, variation + deviation);
+  return turned(compass, 1, variation, deviation);
 }
 
 /**
@@ -126,11 +126,12 @@ export function compassToTrue(compass: number, { variation, deviation }: Compass
  * ```
  */
 export function trueToCompass(trueBearing: number, { variation, deviation }: CompassError): number {
-  return turned(trueBearing, -(variation + deviation));
+  return turned(trueBearing, -1, variation, deviation);
 }
 
-function turned(bearing: number, by: number): number {
-  const sum = bearing + by;
+function turned(bearing: number, sign: 1 | -1, variation: number, deviation = 0): number {
+  for (const angle of [bearing, variation, deviation]) requireFinite('bearing and error', angle);
+  const sum = bearing + sign * (variation + deviation);
   requireFinite('bearing and error', sum);
   return fullAngle(sum);
 }

@@ -1,3 +1,5 @@
+import { requireWithin } from './require-number.ts';
+
 /**
  * A place on the Earth: WGS 84, degrees, north and east positive.
  *
@@ -19,12 +21,8 @@ export interface Coordinates {
  */
 export function requireCoordinates(coordinates: Coordinates): Coordinates {
   const { latitude, longitude } = coordinates;
-  if (!(latitude >= -90 && latitude <= 90)) {
-    throw new RangeError(`latitude: from -90 to 90 is needed, got ${latitude}`);
-  }
-  if (!(longitude >= -180 && longitude <= 180)) {
-    throw new RangeError(`longitude: from -180 to 180 is needed, got ${longitude}`);
-  }
+  requireWithin('latitude', latitude, 90);
+  requireWithin('longitude', longitude, 180);
   return coordinates;
 }
 

@@ -1,4 +1,4 @@
-import { type Coordinates, signedAngle } from './coordinates.ts';
+import { type Coordinates, requireCoordinates, signedAngle } from './coordinates.ts';
 
 /**
  * A piece of the Earth between two parallels and two meridians, edges included.
@@ -24,6 +24,7 @@ export function widthOf(box: GeoBox): number {
  * @param box - edges in degrees, also across the 180th meridian
  * @param place - the place
  * @returns `true` inside and on the edge
+ * @throws RangeError when the coordinates are out of range
  *
  * @example
  * ```ts
@@ -34,7 +35,7 @@ export function widthOf(box: GeoBox): number {
  * ```
  */
 export function boxContains(box: GeoBox, place: Coordinates): boolean {
-  const { latitude, longitude } = place;
+  const { latitude, longitude } = requireCoordinates(place);
   if (latitude < box.south || latitude > box.north) return false;
   if (Math.abs(latitude) === 90) return true;
   if (box.west <= box.east) {

@@ -1,4 +1,5 @@
 import { requireCoordinates } from './coordinates.ts';
+import { requireNotNegative } from './require-number.ts';
 import { fixedText, utcText, type Waypoint } from './waypoint.ts';
 
 /** A GeoJSON feature with one point. */
@@ -23,7 +24,7 @@ export interface PointCollection {
  *
  * @param waypoints - the places
  * @returns a feature collection; name, time (RFC 3339), description, source, type and uncertainty in metres are properties
- * @throws RangeError when coordinates or a time are out of range
+ * @throws RangeError when coordinates or a time are out of range, or an uncertainty is negative
  *
  * Source: RFC 7946 (longitude first, WGS 84, §3.1.1, §4).
  *
@@ -45,6 +46,7 @@ export function toGeoJson(waypoints: readonly Waypoint[]): PointCollection {
 function feature(waypoint: Waypoint): PointFeature {
   const { latitude, longitude } = requireCoordinates(waypoint.position);
   const { name, time, description, source, type, uncertainty } = waypoint;
+  if (uncertainty !== undefined) requireNotNegative('uncertainty', uncertainty);
   return {
     type: 'Feature',
     geometry: { type: 'Point', coordinates: [Number(fixedText(longitude)), Number(fixedText(latitude))] },

@@ -73,14 +73,21 @@ export function estimateLink(link: Link): LinkEstimate {
   const { watts, from, to, metres, sensitivity = -107 } = link;
   requirePositive('watts', watts);
   requirePositive('metres', metres);
+  const gain = [from, to].reduce((sum, end) => sum + gainOf(end), 0);
+  requireFinite('sensitivity', sensitivity);
   const horizon = radioHorizon(from.height, to.height);
   const loss = seaLoss(metres, from.height, to.height);
-  const received = 10 * Math.log10(watts * 1000) + (from.gain ?? 0) + (to.gain ?? 0) - loss;
+  const received = 10 * Math.log10(watts * 1000) + gain - loss;
   const margin = received - sensitivity;
   requireFinite('gain and sensitivity', margin);
   const verdict =
     margin >= COMFORTABLE ? 'probably in range' : margin >= 0 ? 'doubtful' : 'probably out of range';
   return { loss, received, margin, horizon, verdict };
+}
+
+function gainOf({ gain = 0 }: LinkEnd): number {
+  requireFinite('gain', gain);
+  return gain;
 }
 
 /**

@@ -47,7 +47,7 @@ export function resolveTime(
   options: { readonly clockDoubt?: number } = {},
 ): ResolvedTime {
   const { hour, minute } = time;
-  const doubt = options.clockDoubt ?? 300;
+  const { clockDoubt: doubt = 300 } = options;
   requireWhole('hour', hour, 23);
   requireWhole('minute', minute, 59);
   requireFinite('receivedAt', receivedAt);

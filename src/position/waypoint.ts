@@ -1,4 +1,5 @@
 import type { Coordinates } from './coordinates.ts';
+import { requireFinite } from './require-number.ts';
 
 /** A place to be handed on to another program: what {@link toGpx} and {@link toGeoJson} write. */
 export interface Waypoint {
@@ -22,6 +23,7 @@ export const FILE_DIGITS = 6;
 
 /** UTC in the form that GPX and RFC 3339 share, without a fraction when there is none. */
 export function utcText(instant: number): string {
+  requireFinite('time', instant);
   const date = new Date(instant);
   const year = date.getUTCFullYear();
   if (!(year >= 1 && year <= 9999)) {
