@@ -36,13 +36,13 @@ export interface BoundsOptions {
   /** Instant for which the bounds are wanted, epoch milliseconds. */
   readonly now: number;
   /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
-  readonly speed?: number;
+  readonly speed?: number | undefined;
   /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
-  readonly clockDoubt?: number;
+  readonly clockDoubt?: number | undefined;
   /** Metres by which own position may be wrong; 0 unless stated. */
-  readonly ownDoubt?: number;
+  readonly ownDoubt?: number | undefined;
   /** `'unknown'` unless stated, so that the bounds hold for sets that cut and for sets that round. */
-  readonly assumption?: RoundingAssumption;
+  readonly assumption?: RoundingAssumption | undefined;
 }
 
 /** Half a meridian: no two places on WGS 84 are farther apart. */

@@ -14,9 +14,9 @@ export interface Run {
   /** Seconds run; negative asks where she came from. */
   readonly seconds: number;
   /** Makes course and speed those through the water. */
-  readonly current?: Current;
+  readonly current?: Current | undefined;
   /** `'rhumb'` unless stated: the course is held. `'geodesic'`: the shortest line that starts with this course. */
-  readonly line?: 'rhumb' | 'geodesic';
+  readonly line?: 'rhumb' | 'geodesic' | undefined;
 }
 
 /**
@@ -27,7 +27,7 @@ export interface Run {
  * @param from - the last known place
  * @param run - course, speed, time and current
  * @returns the place; longitude from -180 to 180
- * @throws RangeError when coordinates are out of range or a number is not finite
+ * @throws RangeError when coordinates are out of range, a number is not finite or the line is neither of the two
  *
  * @see {@link overGround}
  * @see {@link alongRhumb}
@@ -43,6 +43,9 @@ export interface Run {
 export function deadReckoning(from: Coordinates, run: Run): Coordinates {
   const { seconds, line = 'rhumb' } = run;
   requireFinite('seconds', seconds);
+  if (line !== 'rhumb' && line !== 'geodesic') {
+    throw new RangeError(`line: rhumb or geodesic is needed, got ${line}`);
+  }
   const track = overGround(run);
   if (track.course === null || seconds === 0) return requireCoordinates(from);
   const metres = metresRun(track.speed, Math.abs(seconds));

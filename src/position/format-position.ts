@@ -7,9 +7,9 @@ export type PositionStyle = 'degrees-minutes' | 'degrees-minutes-seconds' | 'dec
 /** Options of {@link formatPosition}. */
 export interface PositionFormat {
   /** `'degrees-minutes'` unless stated: the way of charts and voice. */
-  readonly style?: PositionStyle;
+  readonly style?: PositionStyle | undefined;
   /** Decimals of the last part, 0 to 9. Unless stated: 2 of a minute, 1 of a second, 6 of a degree. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
 }
 
 const DIGITS = { 'degrees-minutes': 2, 'degrees-minutes-seconds': 1, 'decimal-degrees': 6 } as const;

@@ -23,7 +23,10 @@ import { fixedText } from './waypoint.ts';
  * console.log(toGeoUri({ latitude: 56.3416667, longitude: -6.508333 }, { uncertainty: 1100 })); // geo:56.341667,-6.508333;u=1100
  * ```
  */
-export function toGeoUri(coordinates: Coordinates, options: { readonly uncertainty?: number } = {}): string {
+export function toGeoUri(
+  coordinates: Coordinates,
+  options: { readonly uncertainty?: number | undefined } = {},
+): string {
   const { latitude, longitude } = requireCoordinates(coordinates);
   const { uncertainty } = options;
   const pole = Math.abs(Number(fixedText(latitude))) === 90;

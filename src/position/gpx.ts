@@ -12,6 +12,7 @@ import { xmlText } from './xml-text.ts';
  * @param options - `creator`: name of the program that makes the file
  * @returns the document, UTF-8 when stored
  * @throws RangeError when coordinates or a time are out of range
+ * @throws TypeError when a waypoint has no name, or anything but text where text belongs
  *
  * Source: GPX 1.1 schema, http://www.topografix.com/GPX/1/1/gpx.xsd.
  *
@@ -37,7 +38,7 @@ function wpt(waypoint: Waypoint): string {
   const lon = Number(east) === 180 ? fixedText(-180) : east;
   const elements = [
     element('time', waypoint.time === undefined ? undefined : utcText(waypoint.time)),
-    element('name', waypoint.name),
+    `  <name>${xmlText(waypoint.name)}</name>`,
     element('desc', waypoint.description),
     element('src', waypoint.source),
     element('type', waypoint.type),

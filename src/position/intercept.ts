@@ -37,7 +37,7 @@ export interface Interceptor {
   /** Knots through the water. */
   readonly speed: number;
   /** What the water adds to own way. */
-  readonly current?: Current;
+  readonly current?: Current | undefined;
 }
 
 /** The search on the ellipsoid follows the faster vessel no farther than a thousand miles. */

@@ -6,7 +6,7 @@ export interface LinkEnd {
   /** Height of the antenna above the sea, metres. */
   readonly height: number;
   /** Gain of the antenna less the loss of its cable, dB over isotropic; 0 unless stated, a dipole with some cable. */
-  readonly gain?: number;
+  readonly gain?: number | undefined;
 }
 
 /** A radio path to be estimated. */
@@ -18,7 +18,7 @@ export interface Link {
   /** Distance, metres. */
   readonly metres: number;
   /** What the receiver needs, dBm: -107 unless stated, 1 µV across 50 ohms. */
-  readonly sensitivity?: number;
+  readonly sensitivity?: number | undefined;
 }
 
 /** What came out. */

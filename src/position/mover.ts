@@ -18,7 +18,7 @@ export interface Mover {
   /** Knots: through the water when `current` is given, else over the ground. */
   readonly speed: number;
   /** What the water adds. Leave it out when course and speed come from a fix over the ground. */
-  readonly current?: Current;
+  readonly current?: Current | undefined;
 }
 
 /** East and north, in metres or metres per second. */

@@ -25,19 +25,19 @@ export interface PlottedStation {
   /** What {@link boundsFrom} found from the same own position; `null` when she gave no position. */
   readonly bounds: Bounds | null;
   /** Drawn heavier and named first in words: a vessel in distress. */
-  readonly distress?: boolean;
+  readonly distress?: boolean | undefined;
 }
 
 /** Options of {@link plotBearings}. */
 export interface PlotOptions {
   /** Heading and accessible name; `Reported positions` unless stated. */
-  readonly title?: string;
+  readonly title?: string | undefined;
   /** Name of own ship; `own ship` unless stated. */
-  readonly ownName?: string;
+  readonly ownName?: string | undefined;
   /** Least range that the picture shows, metres; all stations fit in unless stated. */
-  readonly reach?: number;
+  readonly reach?: number | undefined;
   /** Id of the picture and beginning of the ids inside, so that several can stand on one page; `plot` unless stated. */
-  readonly id?: string;
+  readonly id?: string | undefined;
 }
 
 const WIDTH = 640;
@@ -204,9 +204,9 @@ function wrapped(text: string, length: number): string[] {
   let line = '';
   for (const word of text.split(' ')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (longer.length > length && line !== '') {
-      lines.push(line);
-      line = word;
+    if (longer.length > length) {
+      if (line !== '') lines.push(line);
+      line = shortened(word, length);
     } else {
       line = longer;
     }

@@ -25,7 +25,7 @@ import type { ReportedPosition } from './reported-position.ts';
  */
 export function reportPosition(
   coordinates: Coordinates,
-  options: { readonly enhanced?: boolean } = {},
+  options: { readonly enhanced?: boolean | undefined } = {},
 ): ReportedPosition {
   const { latitude, longitude } = requireCoordinates(coordinates);
   const ns = cut(latitude);

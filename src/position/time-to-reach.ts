@@ -40,7 +40,10 @@ export interface Passage {
 export function timeToReach(
   from: Coordinates,
   to: Coordinates,
-  { speed, current = { set: 0, drift: 0 } }: { readonly speed: number; readonly current?: Current },
+  {
+    speed,
+    current = { set: 0, drift: 0 },
+  }: { readonly speed: number; readonly current?: Current | undefined },
 ): Passage | null {
   const { metres, course: track } = rhumbLine(from, to);
   const own = vectorOf(0, speed).north;

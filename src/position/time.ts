@@ -44,7 +44,7 @@ const MINUTE = 60_000;
 export function resolveTime(
   time: TimeOfDay,
   receivedAt: number,
-  options: { readonly clockDoubt?: number } = {},
+  options: { readonly clockDoubt?: number | undefined } = {},
 ): ResolvedTime {
   const { hour, minute } = time;
   const { clockDoubt: doubt = 300 } = options;

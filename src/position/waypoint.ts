@@ -7,15 +7,15 @@ export interface Waypoint {
   /** Short name, for example the ship's name or identity. */
   readonly name: string;
   /** When the position was true, epoch milliseconds. */
-  readonly time?: number;
+  readonly time?: number | undefined;
   /** For people: what the call was. */
-  readonly description?: string;
+  readonly description?: string | undefined;
   /** Where the position came from, for example `DSC position reply`. */
-  readonly source?: string;
+  readonly source?: string | undefined;
   /** Kind of waypoint, one word. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** The position is good to within so many metres. GPX has no element for it; GeoJSON carries it as a property. */
-  readonly uncertainty?: number;
+  readonly uncertainty?: number | undefined;
 }
 
 /** Decimals of a degree in files: 0.11 m, finer than the step of any call. */

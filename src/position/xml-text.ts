@@ -1,5 +1,10 @@
-/** Text fit for element content and for an attribute in double quotes; what XML cannot hold becomes U+FFFD. */
+/**
+ * Text fit for element content and for an attribute in double quotes; what XML cannot hold becomes U+FFFD.
+ *
+ * @throws TypeError when a program without types passed anything but text
+ */
 export function xmlText(text: string): string {
+  if (typeof text !== 'string') throw new TypeError(`text is needed, got a value of type ${typeof text}`);
   let out = '';
   for (const character of text) out += escapedCharacter(character);
   return out;

@@ -51,6 +51,10 @@ describe('channelsAt', () => {
     ]);
   });
 
+  it('takes a tolerance that is undefined for none', () => {
+    expect(names(internationalPlan, '156.8', { toleranceKHz: undefined })).toEqual(['16 both']);
+  });
+
   it('finds nothing at either end of the readable range, least of all the silent side of a channel', () => {
     for (const frequency of [0, '0', 999_999, '999999'])
       expect(names(internationalPlan, frequency)).toEqual([]);

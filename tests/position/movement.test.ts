@@ -182,6 +182,12 @@ describe('deadReckoning', () => {
       { current: { set: 0, drift: -1 } },
     ]) {
       expect(() => deadReckoning(from, { course: 0, speed: 1, seconds: 1, ...bad })).toThrow(RangeError);
+      for (const line of ['loxodrome', 'toString', null] as unknown as 'rhumb'[]) {
+        expect(() => deadReckoning(from, { course: 0, speed: 1, seconds: 1, line })).toThrow(
+          'line: rhumb or geodesic',
+        );
+        expect(() => deadReckoning(from, { course: 0, speed: 0, seconds: 0, line })).toThrow(RangeError);
+      }
     }
     expect(() => deadReckoning({ latitude: 91, longitude: 0 }, { course: 0, speed: 0, seconds: 1 })).toThrow(
       RangeError,

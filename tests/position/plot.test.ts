@@ -105,6 +105,17 @@ describe('plotBearings', () => {
     expect(() => plotBearings({ latitude: 91, longitude: 0 }, [])).toThrow(RangeError);
   });
 
+  it('keeps each line of the legend short, and cuts a word that is longer than a line', () => {
+    for (const ownName of ['x'.repeat(300), 'Merrow '.repeat(60), '🌊'.repeat(300)]) {
+      const drawn = plotBearings(merrow, [{ name: 'y'.repeat(300), bounds: null }], { ownName });
+      const lines = [...drawn.matchAll(/<text x="24" y="\d+" font-size="14">([^<]*)</g)].map(
+        ([, line = '']) => line,
+      );
+      expect(lines.length).toBeGreaterThan(3);
+      for (const line of lines) expect([...line].length).toBeLessThanOrEqual(88);
+    }
+  });
+
   it('says so when a station lies outside the picture', () => {
     const near = plotBearings(merrow, [station('Tern of Ardle', 230, 30)], { reach: 5 * 1852 });
     expect(near).toContain('outside the picture');
