@@ -23,7 +23,7 @@ export interface Bounds {
   readonly movement: number | null;
   /** Holds every place she may be: the box and the movement around it. */
   readonly area: GeoBox;
-  /** Seconds since the fix; `null` when its time is not known. */
+  /** Seconds since the fix, negative when its time lies ahead of `now`; `null` when its time is not known. */
   readonly age: number | null;
   /** How the digits were taken to be made. */
   readonly assumption: RoundingAssumption;
@@ -75,7 +75,7 @@ const HALF_ROUND = 20_003_931.459;
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * if (tern.kind === 'reported-position') {
  *   const bounds = boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 });
- *   console.log(describeBounds(bounds)); // between 3.6 and 8.3 M, bearing 208 to 254 degrees true, fix 14 minutes old
+ *   console.log(describeBounds(bounds)); // between 3.6 and 8.3 nautical miles, bearing 208 to 254 degrees true, fix 14 minutes old
  * }
  * ```
  */
@@ -101,7 +101,7 @@ export function boundsFrom(own: Coordinates, reported: ReportedPosition, options
     box,
     movement,
     area: widenedBox(box, margin),
-    age: at === null ? null : Math.max(0, (now - at) / 1000),
+    age: at === null ? null : (now - at) / 1000,
     assumption,
   };
 }

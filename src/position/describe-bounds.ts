@@ -2,7 +2,7 @@ import type { Bounds } from './bounds.ts';
 import { MILE } from './units.ts';
 
 /**
- * Bounds in words, for people. Ranges in miles and bearings in whole degrees are rounded outward, never inward.
+ * Bounds in words, for people. Ranges in nautical miles and bearings in whole degrees are rounded outward, never inward.
  *
  * @param bounds - what {@link boundsFrom} found
  * @returns range, bearing and age, in one phrase without a full stop
@@ -15,7 +15,7 @@ import { MILE } from './units.ts';
  * const kittiwake = reportPosition({ latitude: 56.36, longitude: -6.39 });
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * console.log(describeBounds(boundsFrom(merrow, kittiwake, { at: now, now, speed: 3 })));
- * // within 1.8 M, no bearing can be given, fix less than a minute old
+ * // within 1.8 nautical miles, no bearing can be given, fix less than a minute old
  * ```
  */
 export function describeBounds(bounds: Bounds): string {
@@ -29,8 +29,9 @@ function rangeText({ least, greatest }: Bounds): string {
   const scale = 10 ** digits;
   const near = (Math.floor((least / MILE) * scale) / scale).toFixed(digits);
   const far = (Math.ceil((greatest / MILE) * scale) / scale).toFixed(digits);
-  if (Number(near) === 0) return `within ${far} M`;
-  return near === far ? `at ${far} M` : `between ${near} and ${far} M`;
+  // Spelled out: whoever is no navigator takes an M for metres.
+  if (Number(near) === 0) return `within ${far} nautical miles`;
+  return `${near === far ? `at ${far}` : `between ${near} and ${far}`} nautical miles`;
 }
 
 function bearingText({ sector }: Bounds): string {
@@ -44,7 +45,8 @@ function bearingText({ sector }: Bounds): string {
 
 function ageText({ age }: Bounds): string {
   if (age === null) return 'time of the fix not known';
-  const minutes = Math.floor(age / 60);
+  const minutes = Math.trunc(age / 60);
+  if (minutes < 0) return 'time of the fix lies ahead of the clock';
   if (minutes === 0) return 'fix less than a minute old';
   if (minutes < 120) return `fix ${minutes} ${minutes === 1 ? 'minute' : 'minutes'} old`;
   return `fix ${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min old`;

@@ -256,9 +256,9 @@ describe('boundsFrom', () => {
     // 6 knots for 300 s is 926 m.
     expect(plain.least - doubted.least).toBeCloseTo(976, 6);
     expect(doubted.greatest - plain.greatest).toBeCloseTo(976, 6);
-    // A fix from the future is a wrong clock: its age is nothing, her movement is not.
+    // A fix from the future is a wrong clock: its age is negative, her movement is not.
     const ahead = boundsFrom(own, tern, { at: now + 600_000, now, speed: 6, clockDoubt: 0 });
-    expect([ahead.age, ahead.movement]).toEqual([0, plain.movement]);
+    expect([ahead.age, ahead.movement]).toEqual([-600, plain.movement]);
   });
 
   it('does not invent movement: without speed or time the bounds are those of the fix', () => {
@@ -346,28 +346,40 @@ describe('describeBounds', () => {
 
   it('rounds outward', () => {
     expect(describeBounds(bounds)).toBe(
-      'between 3.1 and 4.6 M, bearing 210 to 231 degrees true, fix 14 minutes old',
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix 14 minutes old',
     );
   });
 
   it.each<[Partial<Bounds>, string]>([
-    [{ least: 0, sector: null }, 'within 4.6 M, no bearing can be given, fix 14 minutes old'],
+    [{ least: 0, sector: null }, 'within 4.6 nautical miles, no bearing can be given, fix 14 minutes old'],
     [
       { least: 100, greatest: 500 },
-      'between 0.05 and 0.27 M, bearing 210 to 231 degrees true, fix 14 minutes old',
+      'between 0.05 and 0.27 nautical miles, bearing 210 to 231 degrees true, fix 14 minutes old',
     ],
     [
       { sector: { from: 350.5, to: 9.5 } },
-      'between 3.1 and 4.6 M, bearing 350 to 010 degrees true, fix 14 minutes old',
+      'between 3.1 and 4.6 nautical miles, bearing 350 to 010 degrees true, fix 14 minutes old',
     ],
     [
       { sector: { from: 355, to: 359.5 }, age: 59 },
-      'between 3.1 and 4.6 M, bearing 355 to 000 degrees true, fix less than a minute old',
+      'between 3.1 and 4.6 nautical miles, bearing 355 to 000 degrees true, fix less than a minute old',
     ],
-    [{ age: 23.5 * 3600 }, 'between 3.1 and 4.6 M, bearing 210 to 231 degrees true, fix 23 h 30 min old'],
+    [
+      { age: 23.5 * 3600 },
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix 23 h 30 min old',
+    ],
+    // The time of a call has no seconds: within a minute the clocks agree.
+    [
+      { age: -59 },
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix less than a minute old',
+    ],
+    [
+      { age: -3600 },
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix lies ahead of the clock',
+    ],
     [
       { age: null, movement: null },
-      'between 3.1 and 4.6 M, bearing 210 to 231 degrees true, time of the fix not known, her movement since then not counted',
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix not known, her movement since then not counted',
     ],
   ])('%j', (change, text) => {
     expect(describeBounds({ ...bounds, ...change })).toBe(text);

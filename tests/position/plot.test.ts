@@ -60,10 +60,10 @@ describe('plotBearings', () => {
     const words = svg.match(/<desc id="plot-desc">([^<]*)</)?.[1] ?? '';
     expect(words).toContain('In the middle Merrow, 56°22.00′ N 006°24.00′ W. North is up. Rings every 2 M.');
     expect(words).toMatch(
-      /1\. Tern of Ardle: between \d\.\d and \d\.\d M, bearing 2\d\d to 2\d\d degrees true, fix 14 minutes old\./,
+      /1\. Tern of Ardle: between \d\.\d and \d\.\d nautical miles, bearing 2\d\d to 2\d\d degrees true, fix 14 minutes old\./,
     );
     expect(words).toContain('3. In distress: Bounty of Lorn: ');
-    expect(words).toMatch(/4\. Kittiwake II: within \d\.\d M, no bearing can be given/);
+    expect(words).toMatch(/4\. Kittiwake II: within \d\.\d nautical miles, no bearing can be given/);
     expect(words).toContain('5. Skerra Coastguard: no position.');
     expect(words).toContain('no radar picture');
   });
