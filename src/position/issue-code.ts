@@ -19,6 +19,8 @@ export const POSITION_ISSUE_CODES = [
   { code: 'position-seconds', meaning: 'seconds of sixty or more' },
   { code: 'position-latitude-range', meaning: 'a latitude past a pole' },
   { code: 'position-longitude-range', meaning: 'a longitude of more than 180 degrees' },
+  { code: 'position-geo-crs', meaning: 'a geo URI has another reference system than WGS 84' },
+  { code: 'position-geo-rest', meaning: 'an altitude or parameters of a geo URI were left out' },
   { code: 'position-digits', meaning: 'the position of a call is not ten digits' },
   { code: 'position-quadrant', meaning: 'the quadrant digit is not 0, 1, 2 or 3' },
   { code: 'position-fraction-digits', meaning: 'the enhanced position is not eight digits' },

@@ -1,6 +1,6 @@
 import { failure, quote, type Result, success } from '../result/index.ts';
 import type { Coordinates } from './coordinates.ts';
-import { type Axis, plainText, refused, type Token, tokensOf } from './position-text.ts';
+import { type Axis, plainText, refused, type Token, textIssue, tokensOf } from './position-text.ts';
 import { notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
 
 const LONGEST = 200;
@@ -10,15 +10,17 @@ const LONGEST = 200;
  *
  * Decimal degrees, degrees and minutes, or degrees, minutes and seconds; hemisphere letters or words before or after,
  * or signs (latitude first); any Unicode marks, dashes and common digits; decimal points or commas; also the packed
- * forms `5620.33N 00630.12W` and ISO 6709 (`+5620.33-00630.12/`). What can be read in two ways is not read at all: the
+ * forms `5620.33N 00630.12W` and ISO 6709 (`+5620.33-00630.12/`), and `geo:` URIs. What can be read in two ways is not read at all: the
  * issue names the doubt and, where one reading is likely, offers it as `suggestion`.
  *
  * @param text - the position, at most 200 characters; anything that is not a string is an issue
- * @returns coordinates, degrees on WGS 84 (the datum is assumed, not known), or issues. Never throws.
+ * @returns coordinates, degrees on WGS 84 (the datum is assumed, not known), or issues; a notice where a `geo:` URI
+ * had an altitude or parameters, which are left out. Never throws.
  *
- * Source: common practice; ISO 6709 (signs, packed forms), from memory.
+ * Source: common practice; ISO 6709 (signs, packed forms), from memory; RFC 5870.
  *
  * @see {@link formatPosition}
+ * @see {@link toGeoUri}
  * @see {@link rangeAndBearing}
  *
  * @example
@@ -40,6 +42,8 @@ export function parsePosition(text: unknown): Result<Coordinates> {
   if (text.length > LONGEST) {
     return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
   }
+  const [, scheme, place, extra] = GEO_URI.exec(text) ?? [];
+  if (scheme !== undefined) return readGeoUri(`${' '.repeat(scheme.length)}${place}`, extra as string);
   const plain = plainText(text);
   const iso = /^\s*([+-]\d+(?:\.\d+)?)([+-]\d+(?:\.\d+)?)\/?\s*$/.exec(plain);
   if (iso !== null) return readIso6709(iso[1] as string, iso[2] as string);
@@ -51,6 +55,19 @@ export function parsePosition(text: unknown): Result<Coordinates> {
   // 56,5 may be two whole numbers or half of a position: only a decimal point elsewhere settles it.
   if (asBreaks.ok && !plain.includes('.')) return ambiguousComma(text, plain.replaceAll(/\s*,\s*/g, ', '));
   return asBreaks.ok || plain.includes('.') ? asBreaks : asDecimals;
+}
+
+/** RFC 5870 §3.3: `geo:`, latitude and longitude, then an altitude and parameters. */
+const GEO_URI = /^(\s*geo:)(-?\d+(?:\.\d+)?,-?\d+(?:\.\d+)?)((?:,-?\d+(?:\.\d+)?)?(?:;[^;\s]+)*)\s*$/i;
+
+function readGeoUri(place: string, extra: string): Result<Coordinates> {
+  const [whole = '', crs = 'wgs84'] = /;crs=([^;]*)/i.exec(extra) ?? [];
+  if (crs.toLowerCase() !== 'wgs84') return refused('position-geo-crs', null, 'wgs84', quote(crs));
+  const read = readPlain(place);
+  const rest = extra.replace(whole, '');
+  if (!read.ok || rest === '') return read;
+  const notice = textIssue('position-geo-rest', null, 'latitude and longitude alone', quote(rest));
+  return success(read.value, [{ ...notice, message: `Position: read without ${quote(rest)}` }]);
 }
 
 function readPlain(plain: string): Result<Coordinates> {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatPosition, type PositionStyle, parsePosition } from '../../src/position/index.ts';
+import { formatPosition, type PositionStyle, parsePosition, toGeoUri } from '../../src/position/index.ts';
 
 interface Written {
   accepted: { text: string; latitude: number; longitude: number; note: string }[];
@@ -29,6 +29,67 @@ describe('parsePosition', () => {
     const read = parsePosition(text);
     expect(read.ok ? read.value : read.issues[0]).toMatchObject({ code });
     if (!read.ok) expect(read.issues[0].suggestion).toBe(suggestion);
+  });
+
+  // RFC 5870 §6.1, §6.2 and §6.3, from memory; crs in any case §3.4.1, other parameters §3.4.4.
+  it.each([
+    ['geo:13.4125,103.8667', 13.4125, 103.8667, null],
+    ['geo:48.2010,16.3695,183', 48.201, 16.3695, ',183'],
+    ['geo:48.198634,16.371648;crs=wgs84;u=40', 48.198634, 16.371648, ';u=40'],
+    ['geo:90,-22.43;crs=WGS84', 90, -22.43, null],
+    ['GEO:66,30;u=6.500;FOo=this%2dthat', 66, 30, ';u=6.500;FOo=this%2dthat'],
+    [' geo:-56,-0 ', -56, 0, null],
+    ['geo:56.5,-6.25,-3.5;CRS=Wgs84', 56.5, -6.25, ',-3.5'],
+  ])('reads the URI %s', (text, latitude, longitude, rest) => {
+    const read = parsePosition(text);
+    if (!read.ok) throw new Error(read.issues[0].message);
+    expect(read.value).toEqual({ latitude, longitude });
+    expect(read.notices).toEqual(
+      rest === null
+        ? []
+        : [
+            {
+              code: 'position-geo-rest',
+              message: `Position: read without '${rest}'`,
+              at: [],
+              expected: 'latitude and longitude alone',
+              received: `'${rest}'`,
+            },
+          ],
+    );
+  });
+
+  it.each([
+    ['geo:323482,4306480;crs=EPSG:32618', 'position-geo-crs', []],
+    ['geo:56.3,-6.5;crs=nad27;u=5', 'position-geo-crs', []],
+    ['geo:91,0', 'position-latitude-range', undefined],
+    ['geo:56.3,-181', 'position-longitude-range', undefined],
+    ['geo:56.3', 'position-character', [0]],
+    ['geo:56.3,6.5,7,8', 'position-character', [0]],
+    ['geo:56.3,6.5;', 'position-character', [0]],
+    ['geo:', 'position-character', [0]],
+  ])('refuses the URI %s: %s', (text, code, at) => {
+    const read = parsePosition(text);
+    if (read.ok) throw new Error('read');
+    expect(read.issues[0].code).toBe(code);
+    if (at !== undefined) expect(read.issues[0].at).toEqual(at);
+  });
+
+  it('reads back what toGeoUri writes, to half a unit of its sixth decimal', () => {
+    fc.assert(
+      fc.property(
+        places,
+        fc.option(fc.double({ min: 0, max: 1e5, noNaN: true }), { nil: undefined }),
+        (place, uncertainty) => {
+          const read = parsePosition(toGeoUri(place, { uncertainty }));
+          if (!read.ok) throw new Error(read.issues[0].message);
+          expect(read.notices).toHaveLength(uncertainty === undefined ? 0 : 1);
+          expect(Math.abs(read.value.latitude - place.latitude)).toBeLessThan(5.1e-7);
+          if (Math.abs(read.value.latitude) < 90)
+            expect(Math.abs(read.value.longitude - place.longitude)).toBeLessThan(5.1e-7);
+        },
+      ),
+    );
   });
 
   it('offers only suggestions that it would read itself', () => {
