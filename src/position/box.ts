@@ -1,6 +1,6 @@
 import { type Coordinates, signedAngle } from './coordinates.ts';
 import { boxBetween, type GeoBox } from './geo-box.ts';
-import type { ReportedPosition } from './reported-position.ts';
+import { type ReportedPosition, requireReported } from './reported-position.ts';
 
 /**
  * How the sending set came from its fix to the digits. It cannot be heard on the air, so it is always an assumption.
@@ -35,6 +35,7 @@ const SPREAD = {
  * ```
  */
 export function cornerOf(position: ReportedPosition): Coordinates {
+  requireReported(position);
   return {
     latitude: (signOf(position.latitude) * latitudeSteps(position)) / stepsPerDegree(position) + 0,
     longitude: (signOf(position.longitude) * longitudeSteps(position)) / stepsPerDegree(position) + 0,
@@ -127,7 +128,8 @@ function stepsPerDegree(position: ReportedPosition): number {
   return position.fraction === undefined ? 60 : 600_000;
 }
 
-function latitudeSteps({ latitude, fraction }: ReportedPosition): number {
+function latitudeSteps(position: ReportedPosition): number {
+  const { latitude, fraction } = requireReported(position);
   const minutes = latitude.degrees * 60 + latitude.minutes;
   return fraction === undefined ? minutes : minutes * 10_000 + fraction.latitude;
 }

@@ -40,6 +40,18 @@ export interface NoPosition {
   readonly kind: 'no-position';
 }
 
+/**
+ * The same position with a check that it is one of a call: a fix in degrees is easily handed in where its report belongs.
+ *
+ * @throws RangeError when it is anything else
+ */
+export function requireReported(position: ReportedPosition): ReportedPosition {
+  if (position?.kind === 'reported-position') return position;
+  throw new RangeError(
+    'position: the position of a call is needed, which reportPosition makes of coordinates',
+  );
+}
+
 /** The digits of a position, as they stand in a call. */
 export interface PositionDigits {
   /** Ten digits: quadrant, latitude degrees and minutes, longitude degrees and minutes. */
@@ -163,7 +175,7 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
  *
  * @param position - a position, or none
  * @returns the ten digits, and the eight of the expansion when the position has decimals
- * @throws RangeError when a field is outside its range
+ * @throws RangeError when a field is outside its range, or it is no position of a call
  *
  * @example
  * ```ts
@@ -174,8 +186,8 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
  * ```
  */
 export function reportedPositionDigits(position: ReportedPosition | NoPosition): PositionDigits {
-  if (position.kind === 'no-position') return { digits: NO_POSITION };
-  const { latitude, longitude, fraction } = position;
+  if (position?.kind === 'no-position') return { digits: NO_POSITION };
+  const { latitude, longitude, fraction } = requireReported(position);
   const quadrant = quadrantDigit(latitude.hemisphere, longitude.hemisphere);
   const digits =
     `${quadrant}${padded(latitude.degrees, 2)}${padded(latitude.minutes, 2)}` +
@@ -191,6 +203,7 @@ export function reportedPositionDigits(position: ReportedPosition | NoPosition):
  *
  * @param position - a position, or none
  * @returns text such as `56°20′ N 006°30′ W` or `56°20.3300′ N 006°30.1200′ W`; `no position` for ten nines
+ * @throws RangeError when it is no position of a call
  *
  * @example
  * ```ts
@@ -200,8 +213,8 @@ export function reportedPositionDigits(position: ReportedPosition | NoPosition):
  * ```
  */
 export function formatReportedPosition(position: ReportedPosition | NoPosition): string {
-  if (position.kind === 'no-position') return 'no position';
-  const { latitude, longitude, fraction } = position;
+  if (position?.kind === 'no-position') return 'no position';
+  const { latitude, longitude, fraction } = requireReported(position);
   const decimals = (value: number | undefined) => (value === undefined ? '' : `.${padded(value, 4)}`);
   return (
     `${padded(latitude.degrees, 2)}°${padded(latitude.minutes, 2)}${decimals(fraction?.latitude)}′ ${latitude.hemisphere} ` +

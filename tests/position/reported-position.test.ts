@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  boundsFrom,
   boxContains,
   boxOf,
   centreOf,
@@ -11,6 +12,7 @@ import {
   reportedPosition,
   reportedPositionDigits,
   reportPosition,
+  uncertaintyOf,
 } from '../../src/position/index.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 
@@ -260,5 +262,25 @@ describe('boxOf and centreOf', () => {
     expect(boxOf(read('0895917959'))).toMatchObject({ north: 90, east: 180 });
     expect(boxOf(read('0900018000'))).toEqual({ south: 90, west: 180, north: 90, east: 180 });
     expect(boxOf(read('0900018000'), 'unknown').north).toBe(90);
+  });
+});
+
+describe('a fix in the place of a report', () => {
+  const fix = { latitude: 56.3499, longitude: -6.502 } as unknown as ReportedPosition;
+  it.each<[string, (given: ReportedPosition) => unknown]>([
+    ['reportedPositionDigits', reportedPositionDigits],
+    ['formatReportedPosition', formatReportedPosition],
+    ['cornerOf', cornerOf],
+    ['centreOf', centreOf],
+    ['boxOf', boxOf],
+    ['uncertaintyOf', uncertaintyOf],
+    ['boundsFrom', (given) => boundsFrom({ latitude: 56, longitude: -6 }, given, { at: 0, now: 0 })],
+  ])('%s names what is wanted, and what makes it', (_, use) => {
+    for (const given of [fix, null, undefined, '1562000630', 5, {}] as ReportedPosition[])
+      expect(() => use(given)).toThrow(
+        new RangeError(
+          'position: the position of a call is needed, which reportPosition makes of coordinates',
+        ),
+      );
   });
 });
