@@ -58,11 +58,12 @@ export function addDamage(reading: DamagedReading, collector: Collector, differe
   for (const issue of reading.issues) {
     if (issue.code !== 'sentence-checksum-wrong' && issue.code !== 'sentence-checksum-malformed') continue;
     wrong += 1;
+    const { expected = 'none: a character above FF hex', received = '' } = issue;
     if (differences.size < 2) differences.add(differenceOf(issue));
     collector.add('checksum-wrong', 'certain', {
       line: reading.line,
       field: null,
-      seen: `${reading.text.trim()} (computed ${issue.expected ?? ''}, stated ${issue.received ?? ''})`,
+      seen: `${reading.text.trim()} (computed ${expected}, stated ${received})`,
     });
   }
   return wrong;
@@ -79,8 +80,9 @@ function anew(sentence: Sentence): string {
   return rewritten(sentence, {});
 }
 
-/** The bits in which the stated checksum differs, as two hexadecimal digits. */
-function differenceOf({ expected = '', received = '' }: Notice): string {
+/** The bits in which the stated checksum differs, as two hexadecimal digits; empty when there is none to compare with. */
+function differenceOf({ expected, received = '' }: Notice): string {
+  if (expected === undefined) return '';
   const byteOf = (text: string): number => Number.parseInt(text.replace(/[^0-9A-Fa-f]/g, ''), 16) & 0xff;
   return hexOf(byteOf(expected) ^ byteOf(received));
 }

@@ -118,9 +118,9 @@ export function createSight(context: CallContext, position: Coordinates | null, 
         const seen = `${tally.sentences} sentences, no DSC among them`;
         collector.add('calls-filtered', 'likely', { line: null, field: null, seen });
       }
-      if (wrong >= LEAST_WRONG && differences.size === 1 && tally.sentences === 0) {
-        const [difference] = differences;
-        const seen = `${wrong} checksums, each off by ${difference ?? ''}`;
+      const [difference = ''] = differences;
+      if (wrong >= LEAST_WRONG && differences.size === 1 && difference !== '' && tally.sentences === 0) {
+        const seen = `${wrong} checksums, each off by ${difference}`;
         collector.add('rewritten-between', 'likely', { line: null, field: null, seen });
       }
       return { tally, collector };

@@ -1,8 +1,16 @@
-/** The checksum as a number 0–255: exclusive OR of the character codes from `from` up to, not including, `to`. */
+/**
+ * The checksum as a number 0–255: exclusive OR of the character codes from `from` up to, not including, `to`.
+ * More than 255, which no checksum equals, when a character lies above FF hex, even where two such cancel.
+ */
 export function checksumBetween(text: string, from: number, to: number): number {
   let sum = 0;
-  for (let index = from; index < to; index += 1) sum ^= text.charCodeAt(index);
-  return sum;
+  let all = 0;
+  for (let index = from; index < to; index += 1) {
+    const code = text.charCodeAt(index);
+    sum ^= code;
+    all |= code;
+  }
+  return all > 0xff ? all : sum;
 }
 
 /**

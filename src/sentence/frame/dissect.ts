@@ -12,7 +12,7 @@ export function dissect(
   notices: Notice[],
 ): Result<Sentence> {
   const fields = body.split(',');
-  const address = (fields.shift() ?? '').trim();
+  const address = trimBlanks(fields.shift() ?? '');
   if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
   return addressed(address, fields, checksum, tag, raw, notices);
 }
@@ -47,11 +47,24 @@ export function addressed(
 
 function trimFields(fields: string[], notices: Notice[]): void {
   for (const [index, field] of fields.entries()) {
-    const trimmed = field.trim();
+    const trimmed = trimBlanks(field);
     if (trimmed.length === field.length) continue;
     fields[index] = trimmed;
-    notices.push(blankSent(field, index + 1));
+    notices.push(blankSent(field, trimmed, index + 1));
   }
+}
+
+/** Without the blanks and tabs at its edges, and nothing else: whatever other blanks a text has were never sent as such. */
+function trimBlanks(text: string): string {
+  let from = 0;
+  let to = text.length;
+  while (from < to && isBlank(text.charCodeAt(from))) from += 1;
+  while (to > from && isBlank(text.charCodeAt(to - 1))) to -= 1;
+  return text.slice(from, to);
+}
+
+function isBlank(code: number): boolean {
+  return code === 0x20 || code === 0x09;
 }
 
 /** Capitals and digits: five of them, or `P` and three or more. */

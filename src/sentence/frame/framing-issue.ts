@@ -54,7 +54,7 @@ export function tagChecksum(inside: string, computed: number): Issue {
     code: 'sentence-tag-checksum',
     message: `The TAG block ${quote(inside)} does not end in its checksum: its parameters are left aside`,
     at: ['TAG block'],
-    expected: `*${hexOf(computed & 0xff)}`,
+    ...wanted(computed),
     received: quote(inside),
     clause: TAG,
   };
@@ -76,25 +76,31 @@ export function checksumMissing(raw: string): Issue {
     code: 'sentence-checksum-missing',
     message: `The sentence ${quote(raw)} has no checksum`,
     at: ['checksum'],
-    expected: `*${hexOf(checksumBetween(raw, 1, raw.length) & 0xff)}`,
+    ...wanted(checksumBetween(raw, 1, raw.length)),
     received: quote(raw),
     clause: FRAMING,
   };
 }
 
 export function checksumWrong(given: string, computed: number): Issue {
-  const wanted = `*${hexOf(computed & 0xff)}`;
   const malformed = !/^\*[0-9A-Fa-f]{2}$/.test(given);
+  const { expected } = wanted(computed, quote);
+  let says = 'cannot hold: the sentence has a character above FF hex, which no wire carries';
+  if (malformed) says = 'is not a star and two hexadecimal digits';
+  else if (expected !== undefined) says = `is not that of its sentence, ${expected}`;
   return {
     code: malformed ? 'sentence-checksum-malformed' : 'sentence-checksum-wrong',
-    message: malformed
-      ? `The checksum ${quote(given)} is not a star and two hexadecimal digits`
-      : `The checksum ${quote(given)} is not that of its sentence, ${quote(wanted)}`,
+    message: `The checksum ${quote(given)} ${says}`,
     at: ['checksum'],
-    expected: quote(wanted),
+    ...(expected === undefined ? {} : { expected }),
     received: quote(given),
     clause: FRAMING,
   };
+}
+
+/** The checksum that should be stated; nothing where a character above FF hex leaves none. */
+function wanted(computed: number, write = (text: string): string => text): { expected?: string } {
+  return computed > 0xff ? {} : { expected: write(`*${hexOf(computed)}`) };
 }
 
 export function overLong(length: number): Issue {
@@ -120,12 +126,12 @@ export function blankDamage(segment: string): Issue {
 }
 
 /** Only a blank at the edge of a field is a fault; one inside may belong to a name. */
-export function blankSent(field: string, number: number): Issue {
+export function blankSent(field: string, trimmed: string, number: number): Issue {
   return {
     code: 'sentence-blank-sent',
     message: `Field ${number} was sent with a blank, ${quote(field)}: the checksum holds with it`,
     at: ['field', number],
-    expected: quote(field.trim()),
+    expected: quote(trimmed),
     received: quote(field),
     clause: FRAMING,
   };

@@ -82,8 +82,9 @@ function takeWhole(line: string): Taken | null {
   let sum = 0;
   for (let index = 1; index < star; index += 1) {
     const code = line.charCodeAt(index);
-    if (code <= STAR && (code === STAR || code === DOLLAR || code <= EXCLAMATION)) return null;
-    if (code === BACKSLASH) return null;
+    if (code <= STAR) {
+      if (code === STAR || code === DOLLAR || code <= EXCLAMATION) return null;
+    } else if (code >= BACKSLASH && (code === BACKSLASH || code > 0xff)) return null;
     sum ^= code;
   }
   if (line.charCodeAt(star) !== STAR || line.length + 2 > MOST_CHARACTERS) return null;
