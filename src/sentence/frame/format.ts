@@ -1,3 +1,4 @@
+import { quote } from '../../result/index.ts';
 import { checksumOf } from './checksum.ts';
 
 /** Longest sentence, its start character and line end counted (IEC 61162-1). */
@@ -6,7 +7,7 @@ export const MOST_CHARACTERS = 82;
 /** What a sentence is made of, for writing. */
 export interface SentenceParts {
   /** `'$'` unless the data is encapsulated. */
-  readonly start?: '$' | '!';
+  readonly start?: '$' | '!' | undefined;
   /** Two capitals or digits, e.g. `'CD'`. */
   readonly talker: string;
   /** Three capitals, e.g. `'WPL'`. */
@@ -37,12 +38,12 @@ export interface SentenceParts {
 export function formatSentence(parts: SentenceParts): string {
   const { start = '$', talker, formatter, fields } = parts;
   if (!/^[A-Z][A-Z0-9]$/.test(talker))
-    throw new RangeError(`a talker is two capitals or digits, not '${talker}'`);
+    throw new RangeError(`a talker is two capitals or digits, not ${quote(talker)}`);
   if (!/^[A-Z]{3}$/.test(formatter))
-    throw new RangeError(`a formatter is three capitals, not '${formatter}'`);
+    throw new RangeError(`a formatter is three capitals, not ${quote(formatter)}`);
   for (const field of fields) {
     if (!/^[ -~]*$/.test(field) || /[!$*,\\~]/.test(field)) {
-      throw new RangeError(`a field holds printable characters and none of !$*,\\~, unlike '${field}'`);
+      throw new RangeError(`a field holds printable characters and none of !$*,\\~, unlike ${quote(field)}`);
     }
   }
   const body = [talker + formatter, ...fields].join(',');

@@ -1,4 +1,5 @@
 import type { Notice } from '../../result/index.ts';
+import { quote } from '../../result/index.ts';
 
 const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 
@@ -6,7 +7,7 @@ const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 export function unannouncedNotice(station: string): Notice {
   return {
     code: 'sentence-expansion-unannounced',
-    message: `The expansion for ${station} was joined though the call did not announce it`,
+    message: `The expansion for ${named(station)} was joined though the call did not announce it`,
     at: ['DSC', 'field', 11],
     expected: 'E',
     received: 'nothing',
@@ -19,7 +20,7 @@ export function lateNotice(station: string, between: number): Notice {
   const others = between === 1 ? '1 sentence' : `${between} sentences`;
   return {
     code: 'sentence-expansion-late',
-    message: `The expansion for ${station} did not follow its call directly: ${others} came between`,
+    message: `The expansion for ${named(station)} did not follow its call directly: ${others} came between`,
     at: ['DSE'],
     expected: 'the very next sentence',
     received: `${others} between`,
@@ -44,18 +45,23 @@ export function aloneNotice(station: string, waiting: string | null): Notice {
   if (waiting === null) {
     return {
       code: 'sentence-expansion-alone',
-      message: `The expansion for ${station} belongs to no call that was read`,
+      message: `The expansion for ${named(station)} belongs to no call that was read`,
       at: ['DSE', 'field', 4],
-      received: station,
+      received: named(station),
       clause: CLAUSE,
     };
   }
   return {
     code: 'sentence-expansion-other-station',
-    message: `The expansion for ${station} is not joined to the call of ${waiting}`,
+    message: `The expansion for ${named(station)} is not joined to the call of ${named(waiting)}`,
     at: ['DSE', 'field', 4],
-    expected: waiting,
-    received: station,
+    expected: named(waiting),
+    received: named(station),
     clause: CLAUSE,
   };
+}
+
+/** An identity as it is; any other text of the field quoted, so that a message stays short. */
+function named(station: string): string {
+  return /^\d{9}$/.test(station) ? station : quote(station);
 }
