@@ -71,7 +71,7 @@ export function readOwnFix(formatter: string, texts: readonly string[]): ReadFix
     case 'GLL':
       return judge('GLL', texts, 0, readUtc(texts[4] ?? ''), statusQuality(texts[5] ?? '', texts[6] ?? ''));
     case 'GGA':
-      return judge('GGA', texts, 1, readUtc(texts[0] ?? ''), QUALITIES[Number(texts[5] || 'x')] ?? 'none');
+      return judge('GGA', texts, 1, readUtc(texts[0] ?? ''), qualityOf(texts[5] ?? ''));
     case 'GNS':
       return judge('GNS', texts, 1, readUtc(texts[0] ?? ''), bestMode(texts[5] ?? ''));
     default:
@@ -124,6 +124,10 @@ function judge(
 function statusQuality(status: string, mode: string): FixQuality {
   if (status !== 'A') return mode === 'S' ? 'simulated' : 'none';
   return mode === '' ? 'unstated' : (MODES.get(mode) ?? 'none');
+}
+
+function qualityOf(digit: string): FixQuality {
+  return (/^\d$/.test(digit) ? QUALITIES[Number(digit)] : undefined) ?? 'none';
 }
 
 /** `GNS` has one mode letter for each satellite system: the best of them holds. */
