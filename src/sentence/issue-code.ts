@@ -3,6 +3,7 @@
  * A test fails when this list and the code differ.
  */
 export const SENTENCE_ISSUE_CODES = [
+  { code: 'sentence-not-text', meaning: 'the input is neither text nor, for a stream, bytes' },
   { code: 'sentence-no-start', meaning: 'the line holds no sentence' },
   { code: 'sentence-line-endless', meaning: 'characters were dropped because no line end came in time' },
   { code: 'sentence-leading-characters', meaning: 'characters before the sentence were left out' },

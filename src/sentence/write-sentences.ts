@@ -1,6 +1,7 @@
 import { type Call, callToFields } from '../call/index.ts';
+import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
-import type { Direction } from './dsc/station-field.ts';
+import { DIRECTIONS, type Direction } from './dsc/station-field.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
 import type { TalkerOption } from './point/waypoint.ts';
@@ -26,7 +27,7 @@ export interface WriteOptions extends TalkerOption {
  * @param call - the call
  * @param options - direction and talker
  * @returns the sentences in order, each without its line end; put CR LF behind each on the wire
- * @throws RangeError when a value of the call has no symbols, or a sentence would be too long
+ * @throws RangeError when the direction is none, a value of the call has no symbols, or a sentence would be too long
  *
  * Source: IEC 61162-1, `DSC` and `DSE` sentences, as restated in equipment papers.
  *
@@ -43,6 +44,7 @@ export interface WriteOptions extends TalkerOption {
  * ```
  */
 export function writeSentences(call: Call, { direction, talker = 'CD' }: WriteOptions): string[] {
+  requireOneOf('direction', direction, DIRECTIONS);
   const fields = callToFields(call);
   const dsc = dscFields(fields, direction);
   const sentences = [formatSentence({ talker, formatter: 'DSC', fields: dsc })];

@@ -13,6 +13,9 @@ import { symbolsOfDigits } from './symbol-code.ts';
  */
 export type Direction = 'received' | 'commanded';
 
+/** Both of them. */
+export const DIRECTIONS: readonly Direction[] = ['received', 'commanded'];
+
 /** What the reader of a sentence knows beside it. */
 export interface DscContext {
   readonly direction: Direction;

@@ -1,4 +1,8 @@
 import type { Coordinates } from '../../position/index.ts';
+import { quote } from '../../result/index.ts';
+import { requireIdentityText, requireInstant } from '../arguments.ts';
+import { requireCoordinates } from '../field/coordinate-fields.ts';
+import { isPiece } from '../frame/piece.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
 import { createCollector } from './collector.ts';
@@ -8,16 +12,18 @@ import { createSight, type Tally } from './sight.ts';
 /** What is known beside the stream. Everything helps, nothing is needed. */
 export interface FaultOptions {
   /** Own identity, nine digits. */
-  readonly own?: string;
+  readonly own?: string | undefined;
   /** Own position, used until the stream tells one. */
-  readonly position?: Coordinates;
+  readonly position?: Coordinates | undefined;
   /** When the stream was received, epoch milliseconds, if its own lines do not say. */
-  readonly now?: number;
+  readonly now?: number | undefined;
   /** That a position was asked for and should be in the stream: `{}`, or the station it was asked of. */
-  readonly expect?: {
-    /** Nine digits. */
-    readonly station?: string;
-  };
+  readonly expect?:
+    | {
+        /** Nine digits. */
+        readonly station?: string | undefined;
+      }
+    | undefined;
 }
 
 const CHUNK = 4096;
@@ -39,8 +45,9 @@ const OUTSIDE: readonly string[] = [
  *
  * @param input - text or bytes, as received
  * @param options - own identity and position, time of receipt, and what was expected
- * @returns the findings; never throws on any input
- * @throws RangeError when an identity in the options is not nine digits
+ * @returns the findings; never throws on any input: what is neither text nor bytes holds no sentence
+ * @throws TypeError when an identity in the options is no text
+ * @throws RangeError when it is not nine digits, or the position or the instant is none
  *
  * @see {@link createMender}
  * @see {@link FAULTS}
@@ -56,12 +63,8 @@ const OUTSIDE: readonly string[] = [
  * ```
  */
 export function findFaults(input: string | Uint8Array, options: FaultOptions = {}): FaultReport {
+  checkOptions(options);
   const { own, position, now, expect } = options;
-  for (const identity of [own, expect?.station]) {
-    if (identity !== undefined && !/^\d{9}$/.test(identity)) {
-      throw new RangeError(`an identity of nine digits is needed, not '${identity}'`);
-    }
-  }
   const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0 };
   const sight = createSight(
     { own: own ?? null, expected: expect?.station ?? null },
@@ -69,14 +72,15 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
     now ?? null,
   );
   const reader = createSentenceReader({ unchecked: true });
-  for (const piece of piecesOf(input)) {
-    countBytes(bytes, piece);
+  const isStream = isPiece(input);
+  for (const piece of isStream ? piecesOf(input) : [input]) {
+    if (isStream) countBytes(bytes, piece);
     for (const reading of reader.push(piece)) sight.look(reading);
   }
   for (const reading of reader.flush()) sight.look(reading);
   const { tally, collector } = sight.end(expect !== undefined);
 
-  const lifeless = bytes.visible === 0 || isGarbage(bytes, tally.sentences);
+  const lifeless = isStream && (bytes.visible === 0 || isGarbage(bytes, tally.sentences));
   const findings = lifeless ? lifelessFindings(bytes) : collector.findings();
   return {
     kind: 'fault-report',
@@ -89,6 +93,20 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
     calls: tally.calls,
     outside: OUTSIDE,
   };
+}
+
+function checkOptions({ own, position, now, expect }: FaultOptions): void {
+  for (const [name, identity] of [
+    ['own', own],
+    ['station', expect?.station],
+  ] as const) {
+    if (identity === undefined) continue;
+    requireIdentityText(name, identity);
+    if (!/^\d{9}$/.test(identity))
+      throw new RangeError(`an identity of nine digits is needed, not ${quote(identity)}`);
+  }
+  if (position !== undefined) requireCoordinates(position);
+  if (now !== undefined) requireInstant('now', now);
 }
 
 function lifelessFindings(bytes: ByteCount): Finding[] {

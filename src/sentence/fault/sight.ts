@@ -1,5 +1,5 @@
 import type { Coordinates } from '../../position/index.ts';
-import type { CallReading, ExpansionReading, Reading } from '../reader/reading.ts';
+import type { CallReading, DamagedReading, ExpansionReading, Reading } from '../reader/reading.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
 import type { Sighting } from './fault.ts';
@@ -82,13 +82,18 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     } else if (strayed.length < MOST_HELD) strayed.push(sighting);
   }
 
+  /** The beginning of the line, or why there is none to show. */
+  function shown({ text, issues }: DamagedReading): string {
+    return text === '' ? (issues[0]?.message ?? '') : text.trim().slice(0, MOST_SHOWN);
+  }
+
   return {
     look(reading) {
       tally.lines = Math.max(tally.lines, reading.line);
       if (reading.kind === 'call') return hold(reading);
       if (reading.kind === 'damaged') {
         wrong += addDamage(reading, collector, differences);
-        noSentence ??= { line: reading.line, field: null, seen: reading.text.trim().slice(0, MOST_SHOWN) };
+        noSentence ??= { line: reading.line, field: null, seen: shown(reading) };
         return;
       }
       tally.sentences += 'sentences' in reading ? reading.sentences.length : 1;

@@ -20,18 +20,27 @@ export function readCoordinates(texts: readonly string[], from: number): Coordin
  *
  * @throws RangeError when the latitude is not within 90 or the longitude not within 180 degrees
  */
-export function coordinateFields({ latitude, longitude }: Coordinates): [string, string, string, string] {
-  if (!(Math.abs(latitude) <= 90) || !(Math.abs(longitude) <= 180)) {
-    throw new RangeError(
-      `latitude within 90 and longitude within 180 degrees are needed, not ${latitude}, ${longitude}`,
-    );
-  }
+export function coordinateFields(position: Coordinates): [string, string, string, string] {
+  requireCoordinates(position);
+  const { latitude, longitude } = position;
   return [
     axisField(latitude, 2),
     latitude < 0 ? 'S' : 'N',
     axisField(longitude, 3),
     longitude < 0 ? 'W' : 'E',
   ];
+}
+
+/** @throws RangeError unless both are numbers in their range: `null` is not the equator */
+export function requireCoordinates({ latitude, longitude }: Coordinates): void {
+  if (isWithin(latitude, 90) && isWithin(longitude, 180)) return;
+  throw new RangeError(
+    `latitude within 90 and longitude within 180 degrees are needed, not ${latitude}, ${longitude}`,
+  );
+}
+
+function isWithin(degrees: number, most: number): boolean {
+  return typeof degrees === 'number' && Math.abs(degrees) <= most;
 }
 
 function readAxis(

@@ -31,15 +31,20 @@ function twoDigitsAt(text: string, index: number): number {
 /**
  * `hhmmss.ss`.
  *
- * @throws RangeError when hour, minute or second are out of range
+ * @throws RangeError when hour, minute or second are out of range, or hour or minute not whole
  */
 export function utcField({ hour, minute, second }: UtcTime): string {
-  if (!(hour >= 0 && hour < 24 && minute >= 0 && minute < 60 && second >= 0 && second < 61)) {
+  const isSecond = typeof second === 'number' && second >= 0 && second < 61;
+  if (!isWhole(hour, 24) || !isWhole(minute, 60) || !isSecond) {
     throw new RangeError(`a time of day is needed, not ${hour}:${minute}:${second}`);
   }
   const hundredths = Math.floor(second * 100 + 1e-6);
   const [whole, rest] = [Math.floor(hundredths / 100), hundredths % 100];
   return `${[hour, minute, whole].map(twoDigits).join('')}.${twoDigits(rest)}`;
+}
+
+function isWhole(value: number, end: number): boolean {
+  return Number.isInteger(value) && value >= 0 && value < end;
 }
 
 /** The instant of a date and a time of day, epoch milliseconds; `null` when there is no such date. */

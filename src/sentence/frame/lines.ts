@@ -13,6 +13,8 @@ export interface Line {
 export interface LineSplitter {
   push(chunk: string | Uint8Array, onLine: (line: Line) => void): void;
   flush(onLine: (line: Line) => void): void;
+  /** Where the stream has come to. */
+  place(): Pick<Line, 'number' | 'offset'>;
 }
 
 /** Longest line held: a dozen sentences, or one of 82 characters behind a TAG block and a time stamp many times over. */
@@ -124,6 +126,7 @@ export function createLineSplitter(): LineSplitter {
       }
     },
     flush: endLine,
+    place: () => ({ number, offset: offset + held.length }),
   };
 }
 

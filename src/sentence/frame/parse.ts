@@ -14,6 +14,7 @@ import {
   tagUnclosed,
   trailingCharacters,
 } from './framing-issue.ts';
+import { notText } from './piece.ts';
 import type { Sentence } from './sentence.ts';
 import type { TagBlock } from './tag-block.ts';
 import { readTagBlock } from './tag-block.ts';
@@ -21,7 +22,7 @@ import { readTagBlock } from './tag-block.ts';
 /** How forgiving {@link parseSentence} is. */
 export interface ParseSentenceOptions {
   /** Whether a sentence without a checksum is taken, marked `'unchecked'`. Default `false`. */
-  readonly unchecked?: boolean;
+  readonly unchecked?: boolean | undefined;
 }
 
 /** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
@@ -46,7 +47,8 @@ const MOST_TAG_BLOCKS = 4;
  *
  * Taken with a notice: characters before the start, blanks or characters after the checksum, lower-case
  * checksum digits, blanks inside (sent so, or got in later), more than 82 characters, a TAG block whose
- * own checksum is wrong. Taken only when asked for: a missing checksum. Everything else is an issue.
+ * own checksum is wrong. Taken only when asked for: a missing checksum. Everything else is an issue, a value
+ * that is no text included.
  *
  * @param line - one line, with or without its line end
  * @param options - how forgiving to be
@@ -64,6 +66,7 @@ const MOST_TAG_BLOCKS = 4;
  * ```
  */
 export function parseSentence(line: string, options: ParseSentenceOptions = {}): Result<Sentence> {
+  if (typeof line !== 'string') return failure(notText(line, 'text'));
   const { result, next } = takeSentence(line, 0, options.unchecked ?? false);
   if (!result.ok || next >= line.length) return result;
   return success(result.value, [...result.notices, trailingCharacters(line.slice(next))]);

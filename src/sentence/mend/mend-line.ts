@@ -14,6 +14,18 @@ export type MendableFault =
   | 'identity-nine-digits'
   | 'expansion-late';
 
+/** All of them. */
+export const MENDABLE_FAULTS: readonly MendableFault[] = [
+  'tag-block',
+  'blank-damage',
+  'blank-sent',
+  'checksum-lower-case',
+  'fields-missing',
+  'talker',
+  'identity-nine-digits',
+  'expansion-late',
+];
+
 /** A line as it goes on, with what was mended in it and the sound sentences it holds. */
 export interface MendedLine {
   readonly text: string;

@@ -1,26 +1,28 @@
 import { centreOf, cornerOf } from '../../position/index.ts';
+import { requireOneOf } from '../arguments.ts';
 import { readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
 import { MOST_LINE_CHARACTERS } from '../frame/lines.ts';
+import { isPiece, PIECE_WANTED, typeName } from '../frame/piece.ts';
 import type { Sentence } from '../frame/sentence.ts';
 import { writeTarget } from '../point/target.ts';
 import { writeWaypoint } from '../point/waypoint.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import type { CallReading } from '../reader/reading.ts';
-import { type MendableFault, mendLine } from './mend-line.ts';
+import { MENDABLE_FAULTS, type MendableFault, mendLine } from './mend-line.ts';
 import { createTargetNumbers } from './target-numbers.ts';
 
 /** What a mender does to a stream. Nothing unless asked for. */
 export interface MenderOptions {
   /** Faults to be mended. */
-  readonly mend?: readonly MendableFault[];
+  readonly mend?: readonly MendableFault[] | undefined;
   /** What else to write for every position that a station answers or reports, for displays that know no `DSC`. */
-  readonly reportAs?: readonly ('waypoint' | 'target')[];
+  readonly reportAs?: readonly ('waypoint' | 'target')[] | undefined;
   /**
    * Lines that may be held back while a late expansion is awaited (`'expansion-late'` only); 8 unless given.
    * A call is never held back.
    */
-  readonly mostHeld?: number;
+  readonly mostHeld?: number | undefined;
 }
 
 /** One thing that a mender changed. */
@@ -45,7 +47,11 @@ export interface MendedPiece {
 
 /** Passes a stream on. */
 export interface Mender {
-  /** Takes the next piece, text or bytes. */
+  /**
+   * Takes the next piece, text or bytes.
+   *
+   * @throws TypeError when it is neither: there is no place in the output to tell it
+   */
   push(chunk: string | Uint8Array): MendedPiece;
   /** Ends the stream: gives whatever was held. */
   flush(): MendedPiece;
@@ -63,6 +69,7 @@ interface Waiting {
 }
 
 const BYTES_AT_ONCE = 4096;
+const REPORTS = ['waypoint', 'target'] as const;
 
 /**
  * A filter for the wire between a radio and a display: mends chosen faults, logs every change, and passes
@@ -72,8 +79,8 @@ const BYTES_AT_ONCE = 4096;
  * (the middle of the possible places is written then): say so to whoever steers by the display.
  *
  * @param options - which faults, and what else to write
- * @returns the filter; nothing that arrives makes it throw
- * @throws RangeError when `mostHeld` is no count
+ * @returns the filter; no text and no bytes make it throw
+ * @throws RangeError when a fault cannot be mended, a report is neither waypoint nor target, or `mostHeld` is no count
  *
  * @see {@link findFaults}
  * @see {@link writeWaypoint}
@@ -90,7 +97,10 @@ const BYTES_AT_ONCE = 4096;
  */
 export function createMender(options: MenderOptions = {}): Mender {
   const { mend = [], reportAs = [], mostHeld = 8 } = options;
-  if (!(mostHeld >= 0)) throw new RangeError(`mostHeld: a count is needed, not ${mostHeld}`);
+  for (const fault of mend) requireOneOf('mend', fault, MENDABLE_FAULTS);
+  for (const kind of reportAs) requireOneOf('reportAs', kind, REPORTS);
+  if (!Number.isInteger(mostHeld) || mostHeld < 0)
+    throw new RangeError(`mostHeld: a count is needed, not ${mostHeld}`);
   const chosen = new Set(mend);
   const reader = createSentenceReader();
   const targets = createTargetNumbers();
@@ -205,6 +215,8 @@ export function createMender(options: MenderOptions = {}): Mender {
 
   return {
     push(chunk) {
+      if (!isPiece(chunk))
+        throw new TypeError(`push: ${PIECE_WANTED} is needed, not a value of type ${typeName(chunk)}`);
       if (typeof chunk === 'string') takeText(chunk);
       else {
         for (let from = 0; from < chunk.length; from += BYTES_AT_ONCE) {

@@ -1,4 +1,5 @@
 import type { Coordinates } from '../../position/index.ts';
+import { requireOneOf } from '../arguments.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
 import { readUtc, type UtcTime, utcField } from '../field/utc-field.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';
@@ -21,6 +22,7 @@ export interface TargetFields {
 }
 
 const STATUS = { L: 'lost', Q: 'acquiring', T: 'tracking' } as const;
+const STATUSES = ['lost', 'acquiring', 'tracking'] as const;
 const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
 
 /**
@@ -31,7 +33,7 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  * @param target - number, place, name and status
  * @param options - the talker
  * @returns the sentence without its line end
- * @throws RangeError when the number is not 0–99, the position is none, or the sentence would be too long
+ * @throws RangeError when the number is not 0–99, the position, time or status is none, or the sentence would be too long
  *
  * Source: IEC 61162-1, `TLL` sentence, as restated in equipment papers.
  *
@@ -47,13 +49,16 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  * ```
  */
 export function writeTarget(
-  target: Pick<TargetFields, 'number' | 'position' | 'name'> & Partial<TargetFields>,
+  target: Pick<TargetFields, 'number' | 'position' | 'name'> & {
+    readonly [Field in 'time' | 'status' | 'reference']?: TargetFields[Field] | undefined;
+  },
   { talker = 'CD' }: TalkerOption = {},
 ): string {
   const { number, position, name, time = null, status = 'tracking', reference = false } = target;
   if (!Number.isInteger(number) || number < 0 || number > 99) {
     throw new RangeError(`a target number is 0 to 99, not ${number}`);
   }
+  if (status !== null) requireOneOf('status', status, STATUSES);
   const fields = [
     String(number).padStart(2, '0'),
     ...coordinateFields(position),

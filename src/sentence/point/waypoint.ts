@@ -13,7 +13,7 @@ export interface WaypointFields {
 /** Who speaks in the sentences that are written. */
 export interface TalkerOption {
   /** Two capitals or digits; `'CD'` (DSC equipment) unless given. */
-  readonly talker?: string;
+  readonly talker?: string | undefined;
 }
 
 /**

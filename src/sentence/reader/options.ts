@@ -1,23 +1,25 @@
 import { type Symbols, symbolsOf } from '../../call/index.ts';
-import type { Direction } from '../dsc/station-field.ts';
+import { quote } from '../../result/index.ts';
+import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
+import { DIRECTIONS, type Direction } from '../dsc/station-field.ts';
 
 /** What a reader of sentences is told. */
 export interface ReaderOptions {
   /** Which way the `DSC` sentences travel: from the radio (`'received'`, the default) or to it (`'commanded'`). */
-  readonly direction?: Direction;
+  readonly direction?: Direction | undefined;
   /**
    * Own identity, nine digits. Sentences never carry it: with it, calls to one station that were received
    * are addressed to it, and commanded calls come from it.
    */
-  readonly own?: string;
+  readonly own?: string | undefined;
   /** Instant of receipt, epoch milliseconds, for whatever carries no time of its own: a log that was just saved. */
-  readonly now?: number;
+  readonly now?: number | undefined;
   /** Milliseconds to wait for an announced expansion; 2000 unless given. No standard says how long. */
-  readonly wait?: number;
+  readonly wait?: number | undefined;
   /** Sentences to let pass while waiting when nothing tells the time; 24 unless given, two seconds' worth at 4800 bit/s. */
-  readonly waitSentences?: number;
+  readonly waitSentences?: number | undefined;
   /** Whether sentences without a checksum are read, marked `'unchecked'`; not unless asked for. */
-  readonly unchecked?: boolean;
+  readonly unchecked?: boolean | undefined;
 }
 
 /** {@link ReaderOptions} with nothing left open. deviation: D-sentence-7 (how long to wait) */
@@ -33,16 +35,19 @@ export interface ReaderSettings {
 /**
  * Fills in what was not said.
  *
- * @throws RangeError when the own identity is not nine digits or a number is negative or none
+ * @throws TypeError when the own identity is no text
+ * @throws RangeError when it is not nine digits, the direction is none, or a number is negative or none
  */
 export function settingsOf(options: ReaderOptions): ReaderSettings {
   const { direction = 'received', own, now, wait = 2000, waitSentences = 24, unchecked = false } = options;
+  requireOneOf('direction', direction, DIRECTIONS);
+  if (own !== undefined) requireIdentityText('own', own);
   if (own !== undefined && !/^\d{9}$/.test(own))
-    throw new RangeError(`own: nine digits are needed, not '${own}'`);
-  if (!(wait >= 0)) throw new RangeError(`wait: milliseconds are needed, not ${wait}`);
-  if (!(waitSentences >= 0)) throw new RangeError(`waitSentences: a count is needed, not ${waitSentences}`);
-  if (now !== undefined && !Number.isFinite(now))
-    throw new RangeError(`now: an instant is needed, not ${now}`);
+    throw new RangeError(`own: nine digits are needed, not ${quote(own)}`);
+  if (!isNotNegative(wait)) throw new RangeError(`wait: milliseconds are needed, not ${wait}`);
+  if (!isNotNegative(waitSentences))
+    throw new RangeError(`waitSentences: a count is needed, not ${waitSentences}`);
+  if (now !== undefined) requireInstant('now', now);
   return {
     direction,
     own: own === undefined ? null : symbolsOf(`${own}0`),
@@ -51,4 +56,8 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
     waitSentences,
     unchecked,
   };
+}
+
+function isNotNegative(value: number): boolean {
+  return typeof value === 'number' && value >= 0;
 }

@@ -10,8 +10,8 @@ import type { Reading } from './reading.ts';
  *
  * @param text - sentences, one a line, or the bytes of such a file
  * @param options - direction, own identity, instant of receipt
- * @returns what each line says, damaged lines included; never throws on any text
- * @throws RangeError when an option is out of range
+ * @returns what each line says, damaged lines included; whatever is neither text nor bytes is told as damage
+ * @throws RangeError when an option is out of range, TypeError when the own identity is no text
  *
  * @see {@link createSentenceReader}
  * @see {@link findFaults}

@@ -1,9 +1,11 @@
 import type { Issue, Notice } from '../../result/index.ts';
 import { createAisAssembly } from '../ais/assembly.ts';
+import { requireInstant } from '../arguments.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
 import { readDsc } from '../dsc/read-dsc.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
+import { isPiece, notText, PIECE_WANTED } from '../frame/piece.ts';
 import type { Sentence } from '../frame/sentence.ts';
 import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
@@ -23,7 +25,8 @@ export interface SentenceReader {
    *
    * @param chunk - text, or bytes as they came from the port
    * @param at - instant of receipt, epoch milliseconds; an empty chunk with an instant only lets time pass
-   * @returns what the lines completed by this piece say, in order
+   * @returns what the lines completed by this piece say, in order; whatever is neither text nor bytes is told as damage
+   * @throws RangeError when the instant is none
    */
   push(chunk: string | Uint8Array, at?: number): Reading[];
   /** Ends the stream: reads a last line without an end and settles every call that still waits. */
@@ -39,7 +42,7 @@ export interface SentenceReader {
  *
  * @param options - direction, own identity, waiting time
  * @returns the reader
- * @throws RangeError when an option is out of range
+ * @throws RangeError when an option is out of range, TypeError when the own identity is no text
  *
  * @see {@link readSentences}
  *
@@ -144,9 +147,9 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
 
   return {
     push(chunk, at) {
-      if (at !== undefined && !Number.isFinite(at))
-        throw new RangeError(`at: an instant is needed, not ${at}`);
-      splitter.push(chunk, (line) => takeLine(line, at));
+      if (at !== undefined) requireInstant('at', at);
+      if (isPiece(chunk)) splitter.push(chunk, (line) => takeLine(line, at));
+      else readings.push(strange(chunk, splitter.place(), lastKnown(at)));
       if (at !== undefined) readings.push(...pairing.wait({ at, clock: 'caller' }).map(reading));
       return given();
     },
@@ -178,6 +181,11 @@ function damagedReading(line: Line, at: number | null, text: string, issues: rea
     dropped: line.dropped,
     issues: issues.slice(0, MOST_ISSUES),
   };
+}
+
+/** Something that a program without types pushed, and that is no piece of a stream. */
+function strange(value: unknown, place: Pick<Line, 'number' | 'offset'>, at: number | null): Reading {
+  return damagedReading({ ...place, text: '', dropped: 0 }, at, '', [notText(value, PIECE_WANTED)]);
 }
 
 function endless({ dropped }: Line): Issue {

@@ -1,0 +1,26 @@
+import { quote } from '../result/index.ts';
+
+/** Greatest distance from 1970, milliseconds, that a date can be told at (ECMA-262, time values). */
+const MOST_INSTANT = 8.64e15;
+
+/** Throws unless the value is an instant, in epoch milliseconds, that has a date. */
+export function requireInstant(name: string, value: number): void {
+  if (typeof value !== 'number' || !(Math.abs(value) <= MOST_INSTANT))
+    throw new RangeError(`${name}: an instant is needed, not ${value}`);
+}
+
+/** Throws unless an identity was handed over as text: in a number its leading zeros are lost. */
+export function requireIdentityText(name: string, value: string): void {
+  if (typeof value !== 'string')
+    throw new TypeError(`${name}: an identity of nine digits is needed, as text`);
+}
+
+/** Throws unless the value is one of those the option allows. */
+export function requireOneOf<Value extends string>(
+  name: string,
+  value: Value,
+  allowed: readonly NoInfer<Value>[],
+): void {
+  if (!allowed.includes(value))
+    throw new RangeError(`${name}: one of ${allowed.join(', ')} is needed, not ${quote(String(value))}`);
+}

@@ -1,0 +1,238 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { composePositionRequest } from '../../src/call/index.ts';
+import { createDirectory } from '../../src/identity/directory.ts';
+import {
+  createMender,
+  createSentenceReader,
+  findFaults,
+  type MenderOptions,
+  parseSentence,
+  type ReaderOptions,
+  readSentences,
+  stationUpdates,
+  type TargetFields,
+  writeSentences,
+  writeTarget,
+  writeWaypoint,
+} from '../../src/sentence/index.ts';
+import { line } from './arbitrary.ts';
+
+// What a program without types may hand over. DEVELOPERS.md, rules 2 and 3 of every room.
+const noText: readonly (readonly [string, unknown, string])[] = [
+  ['undefined', undefined, 'undefined'],
+  ['null', null, 'null'],
+  ['a number', 5, 'number'],
+  ['a list of bytes', [36, 10], 'object'],
+  ['an ArrayBuffer', new ArrayBuffer(8), 'object'],
+  ['another typed array', new Uint16Array([0x124]), 'object'],
+  ['a DataView', new DataView(new ArrayBuffer(8)), 'object'],
+  ['what cannot be looked into', revoked(), 'object'],
+];
+
+function revoked(): unknown {
+  const { proxy, revoke } = Proxy.revocable({}, {});
+  revoke();
+  return proxy;
+}
+
+describe('neither text nor bytes', () => {
+  it.each(noText)('%s: parseSentence fails', (_, value, type) => {
+    expect(parseSentence(value as string)).toEqual({
+      ok: false,
+      issues: [
+        {
+          code: 'sentence-not-text',
+          message: `The input is not text but of type ${type}`,
+          at: [],
+          expected: 'text',
+          received: type,
+        },
+      ],
+    });
+  });
+
+  it('bytes are no text to parseSentence', () => {
+    expect(parseSentence(new Uint8Array(3) as unknown as string)).toMatchObject({
+      ok: false,
+      issues: [{ code: 'sentence-not-text' }],
+    });
+  });
+
+  it.each(noText)('%s: readSentences and a reader tell the damage', (_, value, type) => {
+    const issue = {
+      code: 'sentence-not-text',
+      message: `The input is not text or a Uint8Array but of type ${type}`,
+      at: [],
+      expected: 'text or a Uint8Array',
+      received: type,
+    };
+    const damaged = { kind: 'damaged', notices: [], text: '', dropped: 0, issues: [issue] };
+    expect(readSentences(value as string, { now: 7 })).toEqual([{ ...damaged, line: 1, offset: 0, at: 7 }]);
+    const reader = createSentenceReader();
+    reader.push('$GPZDA,,,,,,*48\r\n$GPZ');
+    expect(reader.push(value as string, 9)).toEqual([{ ...damaged, line: 2, offset: 21, at: 9 }]);
+    expect(reader.push('DA,,,,,,*48\r\n').map(({ kind }) => kind)).toEqual(['other']);
+  });
+
+  it.each(noText)('%s: findFaults finds no sentence', (_, value, type) => {
+    const { findings, clean, characters } = findFaults(value as string);
+    expect([findings.map(({ id }) => id), clean, characters]).toEqual([['no-sentence'], false, 0]);
+    expect(findings[0]?.sightings).toEqual([
+      { line: 1, field: null, seen: `The input is not text or a Uint8Array but of type ${type}` },
+    ]);
+  });
+
+  it.each(noText)('%s: a mender, which has no place to tell it, throws', (_, value, type) => {
+    const mender = createMender();
+    expect(() => mender.push(value as string)).toThrow(
+      new TypeError(`push: text or a Uint8Array is needed, not a value of type ${type}`),
+    );
+    expect(mender.push('$\r\n').output).toBe('$\r\n');
+  });
+
+  it('nothing whatever makes parsing, reading and finding throw', () => {
+    fc.assert(
+      fc.property(
+        fc.anything({ withTypedArray: true, withNullPrototype: true, withBigInt: true }),
+        (value) => {
+          for (const take of [parseSentence, readSentences, findFaults] as ((value: unknown) => unknown)[]) {
+            const said = take(value);
+            expect(JSON.parse(JSON.stringify(said))).toEqual(said);
+          }
+        },
+      ),
+    );
+  });
+});
+
+describe('options that are none', () => {
+  it.each([
+    [{ position: { latitude: 999, longitude: 0 } }, RangeError],
+    [{ position: { latitude: null, longitude: 0 } }, RangeError],
+    [{ position: { latitude: 56, longitude: '6' } }, RangeError],
+    [{ now: Number.NaN }, RangeError],
+    [{ now: 1e300 }, RangeError],
+    [{ now: '0' }, RangeError],
+    [{ own: 232_999_142 }, TypeError],
+    [{ own: null }, TypeError],
+    [{ expect: { station: 232_999_142 } }, TypeError],
+  ])('findFaults refuses %j before it looks', (options, error) => {
+    expect(() => findFaults('', options as never)).toThrow(error);
+  });
+
+  it('identities are told to be text', () => {
+    expect(() => findFaults('', { own: 232_999_142 } as never)).toThrow(
+      new TypeError('own: an identity of nine digits is needed, as text'),
+    );
+    expect(() => findFaults('', { expect: { station: 232_999_142 } } as never)).toThrow(
+      new TypeError('station: an identity of nine digits is needed, as text'),
+    );
+  });
+
+  it.each([
+    [{ direction: 'x' }, RangeError],
+    [{ own: 232_999_871 }, TypeError],
+    [{ wait: '5' }, RangeError],
+    [{ waitSentences: '5' }, RangeError],
+    [{ now: 8.64e15 + 2 }, RangeError],
+  ])('reading refuses %j', (options, error) => {
+    expect(() => readSentences('', options as never)).toThrow(error);
+    expect(() => createSentenceReader(options as never)).toThrow(error);
+  });
+
+  it('a direction is told by its two words', () => {
+    const error = new RangeError("direction: one of received, commanded is needed, not 'x'");
+    expect(() => readSentences('', { direction: 'x' } as never)).toThrow(error);
+    const call = composePositionRequest({ from: '232999871', to: '232999142' });
+    expect(() => writeSentences(call, { direction: 'x' } as never)).toThrow(error);
+    expect(() => writeSentences(call, {} as never)).toThrow(RangeError);
+  });
+
+  it.each([
+    [{ mend: ['nonsense'] }, 'mend: one of tag-block, blank-damage,'],
+    [{ mend: 'talker' }, 'mend: one of'],
+    [{ reportAs: ['mark'] }, "reportAs: one of waypoint, target is needed, not 'mark'"],
+    [{ mostHeld: Number.POSITIVE_INFINITY }, 'mostHeld: a count is needed, not Infinity'],
+    [{ mostHeld: 1.5 }, 'mostHeld: a count is needed, not 1.5'],
+    [{ mostHeld: '8' }, 'mostHeld: a count is needed, not 8'],
+  ])('a mender refuses %j', (options, message) => {
+    expect(() => createMender(options as never)).toThrow(RangeError);
+    expect(() => createMender(options as never)).toThrow(message);
+  });
+
+  it.each([
+    [{ time: { hour: 1.5, minute: 2, second: 3 } }, 'a time of day is needed, not 1.5:2:3'],
+    [{ time: { hour: 1, minute: 2.5, second: 3 } }, 'a time of day is needed, not 1:2.5:3'],
+    [{ time: { hour: null, minute: 2, second: 3 } }, 'a time of day is needed, not null:2:3'],
+    [{ time: { hour: 1, minute: 2, second: null } }, 'a time of day is needed, not 1:2:null'],
+    [{ time: { hour: 1, minute: 2, second: '3' } }, 'a time of day is needed, not 1:2:3'],
+    [{ status: 'x' }, "status: one of lost, acquiring, tracking is needed, not 'x'"],
+    [{ status: 'toString' }, "status: one of lost, acquiring, tracking is needed, not 'toString'"],
+    [{ position: { latitude: null, longitude: null } }, 'not null, null'],
+    [{ position: { latitude: '56', longitude: 0 } }, 'not 56, 0'],
+  ])('writeTarget refuses %j', (change, message) => {
+    const target = { number: 1, position: { latitude: 56.5, longitude: -6.25 }, name: 'TERN' };
+    expect(() => writeTarget({ ...target, ...change } as never)).toThrow(RangeError);
+    expect(() => writeTarget({ ...target, ...change } as never)).toThrow(message);
+  });
+
+  it('null is not the equator', () => {
+    const position = { latitude: null, longitude: 0 } as never;
+    expect(() => writeWaypoint({ position, name: '' })).toThrow(RangeError);
+  });
+});
+
+describe('instants', () => {
+  // ECMA-262, time values: at most 8.64e15 milliseconds on either side of 1970.
+  it.each([8.64e15 + 1, -8.64e15 - 1, 1e300])('%d is none: a reader refuses it', (at) => {
+    expect(() => createSentenceReader().push('', at)).toThrow(
+      new RangeError(`at: an instant is needed, not ${at}`),
+    );
+    expect(() => createSentenceReader({ now: at })).toThrow(RangeError);
+  });
+
+  it.each([8.64e15, -8.64e15])('%d is the last: a directory takes what was heard then', (at) => {
+    const text = line('CDDSC,20,2329991420,08,21,26,,,,,R,');
+    const readings = [...createSentenceReader().push(text, at), ...readSentences(text, { now: at })];
+    expect(createDirectory(stationUpdates(readings)).stations[0]?.heardAt).toBe(at);
+  });
+});
+
+describe('an option that is said to be undefined', () => {
+  // Types too: this file is compiled with exactOptionalPropertyTypes.
+  it('is as one that is left out', () => {
+    const text = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,');
+    const reader: ReaderOptions = {
+      direction: undefined,
+      own: undefined,
+      now: undefined,
+      wait: undefined,
+      waitSentences: undefined,
+      unchecked: undefined,
+    };
+    expect(readSentences(text, reader)).toEqual(readSentences(text));
+    expect(parseSentence('$GPZDA,,,,,,', { unchecked: undefined })).toMatchObject({ ok: false });
+    expect(
+      findFaults(text, { own: undefined, position: undefined, now: undefined, expect: undefined }),
+    ).toEqual(findFaults(text));
+    expect(findFaults(text, { expect: { station: undefined } })).toEqual(findFaults(text, { expect: {} }));
+    const mender: MenderOptions = { mend: undefined, reportAs: undefined, mostHeld: undefined };
+    expect(createMender(mender).push(text)).toEqual(createMender().push(text));
+    const call = composePositionRequest({ from: '232999871', to: '232999142' });
+    expect(writeSentences(call, { direction: 'received', talker: undefined })).toEqual(
+      writeSentences(call, { direction: 'received' }),
+    );
+    const target: Pick<TargetFields, 'number' | 'position' | 'name'> = {
+      number: 1,
+      position: { latitude: 1, longitude: 2 },
+      name: 'X',
+    };
+    expect(
+      writeTarget(
+        { ...target, time: undefined, status: undefined, reference: undefined },
+        { talker: undefined },
+      ),
+    ).toBe(writeTarget(target));
+  });
+});
