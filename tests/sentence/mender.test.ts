@@ -122,6 +122,23 @@ describe('a mender', () => {
     );
   });
 
+  it.each([1024, 1025, 1026, 1100])(
+    'gives the same when %d characters end in a lone CR and are cut there',
+    (length) => {
+      const call = line('CVDSC,20,2329991420,08,21,26,1562000630,1404,,,B,');
+      for (const ending of ['\r', '\r\n', '\r\r', '\n']) {
+        const text = `${'x'.repeat(length)}${ending}${call}${call}`;
+        const whole = mend([text], { mend: ['talker'] });
+        expect(whole.changes.map((change) => change.line)).toEqual(ending === '\r\r' ? [3, 4] : [2, 3]);
+        for (let place = length - 2; place < length + 6; place += 1) {
+          expect(mend(cut(text, [place / text.length]), { mend: ['talker'] })).toEqual(whole);
+          expect(mend([text.slice(0, place), text.slice(place)], { mend: ['talker'] })).toEqual(whole);
+          expect(mend([text.slice(0, place)], { mend: ['talker'] }).output).toBe(text.slice(0, place));
+        }
+      }
+    },
+  );
+
   it('loses no character when it moves lines', () => {
     fc.assert(
       fc.property(stream, (text) => {

@@ -125,8 +125,10 @@ export function createMender(options: MenderOptions = {}): Mender {
     buffer = buffer.slice(from);
     if (buffer.length > MOST_LINE_CHARACTERS + 1) {
       release();
-      output += buffer;
-      buffer = '';
+      // The carriage return stays: it ends the line, and its line feed may still come.
+      const kept = buffer.endsWith('\r') ? buffer.length - 1 : buffer.length;
+      output += buffer.slice(0, kept);
+      buffer = buffer.slice(kept);
       passing = true;
     }
   }
