@@ -94,6 +94,18 @@ describe('of a sentence with', () => {
       },
     ],
     [
+      'one field',
+      'CDDSC,14',
+      {
+        code: 'sentence-fields-missing',
+        message: 'The DSC sentence has 1 field: the missing ones are read as empty',
+        at: ['DSC'],
+        expected: '11 fields',
+        received: '1',
+        clause: 'IEC 61162-1, DSC sentence',
+      },
+    ],
+    [
       'twelve fields',
       'CDDSC,20,2329991420,00,00,26,900072,,,,R,,7',
       {
@@ -407,6 +419,17 @@ describe('of AIS with', () => {
         message: 'AIS message 6 is not read',
         at: ['AIS'],
         received: '6',
+        clause: 'ITU-R M.1371-5 Annex 8',
+      },
+    ],
+    [
+      'one bit',
+      'AIVDM,1,1,,A,1,5',
+      {
+        code: 'sentence-ais-short',
+        message: 'AIS message 1 has 1 bit of at least 137',
+        at: ['AIS'],
+        received: '1 bit',
         clause: 'ITU-R M.1371-5 Annex 8',
       },
     ],

@@ -48,11 +48,8 @@ export function decodeAis(payload: Payload): DecodedAis {
   if (least === undefined)
     return refused('sentence-ais-unread', `AIS message ${message} is not read`, String(message));
   if (payload.length < least) {
-    return refused(
-      'sentence-ais-short',
-      `AIS message ${message} has ${payload.length} bits of at least ${least}`,
-      `${payload.length} bits`,
-    );
+    const bits = payload.length === 1 ? '1 bit' : `${payload.length} bits`;
+    return refused('sentence-ais-short', `AIS message ${message} has ${bits} of at least ${least}`, bits);
   }
   const number = unsigned(payload, 8, 30);
   if (number > 999_999_999) {
