@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type FaultOptions, type FaultReport, findFaults } from '../../src/sentence/index.ts';
+import { rangeAndBearing } from '../../src/position/index.ts';
+import { FAULTS, type FaultOptions, type FaultReport, findFaults } from '../../src/sentence/index.ts';
 import { bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 import { cleanLog } from './clean-log.ts';
@@ -77,7 +78,9 @@ describe('bytes that are no text', () => {
 
   it('do not hide a sound sentence', () => {
     const noise = String.fromCharCode(0xf3).repeat(200);
-    expect(idsOf(findFaults(`${noise}\r\n${line(own)}`))).toEqual([]);
+    expect(
+      idsOf(findFaults(`${noise}\r\n${line(own)}${line('CDDSC,20,2329991420,08,18,26,,,,,R,')}`)),
+    ).toEqual([]);
   });
 
   it('may come in any number', () => {
@@ -281,7 +284,12 @@ describe('what a call shows by itself', () => {
       { expect: { station: '232999142' } },
       ['refused'],
     ],
-    ['no, of another', 'CDDSC,20,2329995630,00,04,00,,,,,B,', { expect: { station: '232999142' } }, []],
+    [
+      'no, of another',
+      'CDDSC,20,2329995630,00,04,00,,,,,B,',
+      { expect: { station: '232999142' } },
+      ['reply-missing'],
+    ],
     ['an answer by polling', 'CDDSC,20,2329991420,00,03,26,,,,,B,', {}, ['polled']],
     ['a routine request', 'CDDSC,20,2329991420,00,21,26,,,,,R,', {}, ['category']],
     ['a safety request', 'CDDSC,20,2329991420,08,21,26,,,,,R,', {}, []],
@@ -346,16 +354,76 @@ describe('the whole of a stream', () => {
 
   it('without a call has none although one was expected', () => {
     expect(ids([own], { expect: {} })).toEqual(['calls-filtered']);
-    expect(ids([own])).toEqual([]);
+    expect(findFaults(line(own)).findings.map(({ id, certainty }) => [id, certainty])).toEqual([
+      ['calls-filtered', 'possible'],
+    ]);
     expect(idsOf(findFaults('no sentence at all\r\n', { expect: {} }))).toEqual(['no-sentence']);
-    expect(ids([own, 'CDDSC,20,2329991420,08,21,26,,,,,R,'], { expect: {} })).toEqual([]);
+    expect(ids([own, 'CDDSC,20,2329991420,08,21,26,,,,,R,'], { expect: {} })).toEqual(['reply-missing']);
+  });
+
+  it.each([
+    ['asked of her, she refused', 'CDDSC,20,2329991420,08,04,00,,,,,B,', '232999142', ['refused']],
+    [
+      'asked of her, another refused',
+      'CDDSC,20,2329995630,08,04,00,,,,,B,',
+      '232999142',
+      ['reply-missing likely', 'refused'],
+    ],
+    ['asked of anybody, one refused', 'CDDSC,20,2329995630,08,04,00,,,,,B,', undefined, ['refused']],
+    [
+      'asked of anybody, one refused a call',
+      'CDDSC,20,2329995630,00,04,00,,,,,B,',
+      undefined,
+      ['reply-missing likely'],
+    ],
+    ['asked of her, she was polled', 'CDDSC,20,2329991420,00,03,26,,,,,B,', '232999142', ['polled']],
+    [
+      'asked of her, another was polled',
+      'CDDSC,20,2329995630,00,03,26,,,,,B,',
+      '232999142',
+      ['reply-missing likely', 'polled'],
+    ],
+    [
+      'asked of her, she has no fix',
+      'CDDSC,20,2329991420,08,21,26,9999999999,8888,,,B,',
+      '232999142',
+      ['no-fix'],
+    ],
+    [
+      'asked of her, her place is none',
+      'CDDSC,20,2329991420,08,21,26,900072,1404,,,B,',
+      '232999142',
+      ['bad-position'],
+    ],
+    [
+      'asked of her, the caller cannot be read',
+      'CDDSC,20,ABC,08,21,26,9999999999,8888,,,B,',
+      '232999142',
+      ['reply-missing possible', 'no-fix'],
+    ],
+    [
+      'asked of anybody, the own set answered',
+      'CDDSC,20,2329998710,08,21,26,9999999999,8888,,,B,',
+      undefined,
+      ['reply-missing likely', 'no-fix', 'own-call'],
+    ],
+  ] as const)('a position %s', (_, body, station, faults) => {
+    const { findings, clean } = findFaults(line(body), { own: '232999871', expect: { station } });
+    const certain = findings.map(({ id, certainty }) => (id === 'reply-missing' ? `${id} ${certainty}` : id));
+    expect([certain, clean]).toEqual([faults, false]);
+  });
+
+  it('with her polled and another at a place still lacks her reply', () => {
+    const polled = 'CDDSC,20,2329991420,00,03,26,,,,,B,';
+    const other = 'CDDSC,20,2329995630,08,21,26,9999999999,8888,,,B,';
+    expect(ids([polled, other], { expect: { station: '232999142' } })).toEqual(['reply-missing', 'no-fix']);
   });
 
   it('with an expansion alone may have lost its call, unless a damaged line explains it', () => {
     const alone = line('CDDSE,1,1,A,2329991420,00,33001200');
     expect(idsOf(findFaults(alone))).toEqual(['expansion-mismatch']);
     expect(idsOf(findFaults(damaged(5, three.slice(0, 1)) + alone))).toEqual(['checksum-wrong']);
-    expect(ids(['CDDSE,1,1,Q,2329991420,00,'])).toEqual([]);
+    expect(ids(['CDDSE,1,1,Q,2329991420,00,', 'CDDSC,20,2329991420,08,18,26,,,,,R,'])).toEqual([]);
   });
 
   it('shows 82 characters of a line that is no sentence', () => {
@@ -401,5 +469,22 @@ describe('the whole of a stream', () => {
     [{ expect: { station: '2329998710' } }, "an identity of nine digits is needed, not '2329998710'"],
   ])('is not looked at with %j', (options, message) => {
     expect(() => findFaults('', options)).toThrow(new RangeError(message));
+  });
+});
+
+describe('a position of whole minutes', () => {
+  // A degree at the equator on WGS 84 is 110 574 m long northwards and 111 320 m eastwards (published tables).
+  it('is the corner of a box: from there to the far corner is a mile to a mile and a half', () => {
+    const diagonal = (latitude: number): number =>
+      rangeAndBearing(
+        { latitude, longitude: -6.5 },
+        { latitude: latitude + 1 / 60, longitude: -6.5 - 1 / 60 },
+      ).metres;
+    expect(diagonal(0)).toBeCloseTo(Math.hypot(110_574, 111_320) / 60, 0);
+    for (const latitude of [0, 20, 40, 56, 60]) {
+      expect(diagonal(latitude) / 1852).toBeGreaterThan(1);
+      expect(diagonal(latitude) / 1852).toBeLessThan(1.5);
+    }
+    expect(FAULTS.find(({ id }) => id === 'no-expansion')?.why).toContain('up to a mile and a half');
   });
 });

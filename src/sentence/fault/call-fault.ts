@@ -12,7 +12,9 @@ import { fieldOf } from './line-fault.ts';
 export interface CallContext {
   /** Own identity, nine digits. */
   readonly own: string | null;
-  /** The station a position was asked of; `'any'` when one was expected from anybody. */
+  /** Whether a position was asked for. */
+  readonly expects: boolean;
+  /** The station it was asked of, `null` when that was not told. */
   readonly expected: string | null;
 }
 
@@ -74,9 +76,7 @@ function addFieldFaults(reading: CallReading, texts: readonly string[], add: Add
   if (/^\d{9}$/.test(place)) add('leading-zero-lost', 'likely', 6, place);
   else if (reading.notices.some(({ code }) => code === 'sentence-place'))
     add('bad-position', 'certain', 6, place);
-  else if (isPositionless(reading.call) && /^\d{10}$/.test(place) && place !== UNKNOWN_POSITION) {
-    add('bad-position', 'certain', 6, place);
-  }
+  else if (isWrongPlace(reading.call, place)) add('bad-position', 'certain', 6, place);
   if (/^\d{1,3}$/.test(time) && reading.call.kind !== 'automatic-service-call')
     add('leading-zero-lost', 'likely', 7, time);
 }
@@ -106,8 +106,10 @@ function addKindFaults(call: Call, { expected }: CallContext, texts: readonly st
   }
 }
 
-function isPositionless(call: Call): boolean {
-  return 'position' in call && call.position === null;
+/** Ten digits that are no position, or anything else in a position reply, a frequency for one. */
+function isWrongPlace(call: Call, place: string): boolean {
+  if (!('position' in call) || call.position !== null || place === UNKNOWN_POSITION) return false;
+  return /^\d{10}$/.test(place) || (call.kind === 'position-reply' && place !== '');
 }
 
 /** The call as it should have come over the wire, or `null` where that would be a guess. */

@@ -81,9 +81,16 @@ export const FAULTS = [
   {
     id: 'calls-filtered',
     step: 'calls',
-    why: 'the line is alive, but no call is on it although one was expected',
+    why: 'the line is alive, and no call is on it: none was received, or a device leaves the calls out',
     remedy:
       'allow DSC and DSE sentences in every multiplexer, gateway and port setting, or wire the radio to the display directly; a device that converts 38 400 to 4800 bit/s may drop them',
+  },
+  {
+    id: 'reply-missing',
+    step: 'calls',
+    why: 'calls came down the wire, but the awaited position is not among them',
+    remedy:
+      'see whether the radio itself shows the reply: if it does, look for a device that drops sentences; if it does not, she may not have heard, or her set waits for a person: ask again after a while, or by voice',
   },
   {
     id: 'legacy-layout',
@@ -155,7 +162,7 @@ export const FAULTS = [
   {
     id: 'no-expansion',
     step: 'expansion',
-    why: 'the position is cut to whole minutes: the ship lies up to a mile from the mark',
+    why: 'the position is cut to whole minutes: the ship lies up to a mile and a half from the mark',
     remedy: 'draw a box, not a dot; ask again, and if decimals never come, the other set has none',
   },
   {

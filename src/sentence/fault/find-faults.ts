@@ -6,6 +6,7 @@ import { isPiece } from '../frame/piece.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
 import { createCollector } from './collector.ts';
+import { counted } from './counted.ts';
 import type { FaultReport, Finding } from './fault.ts';
 import { createSight, type Tally } from './sight.ts';
 
@@ -67,7 +68,7 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
   const { own, position, now, expect } = options;
   const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0 };
   const sight = createSight(
-    { own: own ?? null, expected: expect?.station ?? null },
+    { own: own ?? null, expects: expect !== undefined, expected: expect?.station ?? null },
     position ?? null,
     now ?? null,
   );
@@ -78,7 +79,7 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
     for (const reading of reader.push(piece)) sight.look(reading);
   }
   for (const reading of reader.flush()) sight.look(reading);
-  const { tally, collector } = sight.end(expect !== undefined);
+  const { tally, collector } = sight.end();
 
   const lifeless = isStream && (bytes.visible === 0 || isGarbage(bytes, tally.sentences));
   const findings = lifeless ? lifelessFindings(bytes) : collector.findings();
@@ -129,13 +130,10 @@ function lifelessFindings(bytes: ByteCount): Finding[] {
 }
 
 function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): string {
-  const looked = `${counted(sentences, 'sentence')}, ${counted(calls, 'call')} among them`;
-  if (findings.length === 0) return `No fault found in ${looked}: look at the display and its settings`;
-  return `${counted(findings.length, 'fault')} found in ${looked}: begin with ${findings[0]?.id ?? ''}`;
-}
-
-function counted(count: number, noun: string): string {
-  return count === 1 ? `1 ${noun}` : `${count} ${noun}s`;
+  const among = calls === 0 ? 'without a call' : `with ${counted(calls, 'call')}`;
+  const looked = sentences === 0 ? 'and no sentence' : `in ${counted(sentences, 'sentence')} ${among}`;
+  if (findings.length === 0) return `No fault found ${looked}: look at the display and its settings`;
+  return `${counted(findings.length, 'fault')} found ${looked}: begin with ${findings[0]?.id ?? ''}`;
 }
 
 function* piecesOf(input: string | Uint8Array): Generator<string> {

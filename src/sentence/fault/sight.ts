@@ -1,7 +1,9 @@
+import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { CallReading, DamagedReading, ExpansionReading, Reading } from '../reader/reading.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
+import { noneAmong } from './counted.ts';
 import type { Sighting } from './fault.ts';
 import { addDamage, addLineFaults } from './line-fault.ts';
 import { addPlausibility, type Places, remember } from './plausibility.ts';
@@ -18,7 +20,7 @@ export interface Tally {
 export interface Sight {
   look(reading: Reading): void;
   /** Looks at what was still held and at the whole. */
-  end(expectsPosition: boolean): { readonly tally: Tally; readonly collector: Collector };
+  end(): { readonly tally: Tally; readonly collector: Collector };
 }
 
 /** Calls held until nothing more can come for them. */
@@ -43,6 +45,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   let noSentence: Sighting | null = null;
   let wrong = 0;
   let positions = 0;
+  const replies = new Set<'came' | 'polled' | 'doubtful'>();
   let polledAt: number | null = null;
 
   function hold(reading: CallReading): void {
@@ -68,9 +71,22 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     addCallFaults(reading, context, collector);
     if (call.kind === 'polling-acknowledgement') polledAt ??= reading.line;
     if (call.kind === 'position-reply') positions += 1;
+    noteReply(call);
     if ((call.kind === 'position-reply' || call.kind === 'distress-alert') && call.position !== null) {
       addPlausibility(reading, call.position, call.time, places, now, collector);
     }
+  }
+
+  /** A refusal is a reply, and so is a position that cannot be read: they are findings of their own. */
+  function noteReply(call: Call): void {
+    const { expected, own } = context;
+    const refuses = call.kind === 'unable-to-comply' && (call.category === 'safety' || expected !== null);
+    if (call.kind !== 'position-reply' && call.kind !== 'polling-acknowledgement' && !refuses) return;
+    const { from } = call;
+    const isHers = expected === null ? from !== own : from === expected;
+    if (from !== null && !isHers) return;
+    const kind = call.kind === 'polling-acknowledgement' ? 'polled' : 'came';
+    replies.add(from === null ? 'doubtful' : kind);
   }
 
   /** An expansion that belongs to no open call: too late for its own, or of another station. */
@@ -80,6 +96,24 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     else if (notices.some(({ code }) => code === 'sentence-expansion-other-station')) {
       collector.add('expansion-mismatch', 'certain', sighting);
     } else if (strayed.length < MOST_HELD) strayed.push(sighting);
+  }
+
+  /** What was waited for, when nothing else tells where it is. */
+  function lookForReply(): void {
+    const whole = { line: null, field: null };
+    if (tally.calls === 0) {
+      // A damaged line, or an expansion on its own, tells more of a call that is not there.
+      const isTold = wrong > 0 || strayed.length > 0;
+      if (tally.sentences === 0 || (isTold && !context.expects)) return;
+      const seen = noneAmong(tally.sentences, 'sentence', 'DSC');
+      collector.add('calls-filtered', context.expects ? 'likely' : 'possible', { ...whole, seen });
+    } else if (context.expects && !replies.has('came') && !(replies.has('polled') && positions === 0)) {
+      const sought = context.expected === null ? 'position reply' : `position reply of ${context.expected}`;
+      const seen = noneAmong(tally.calls, 'call', sought);
+      // A damaged line, or a call whose station cannot be read, may be the reply.
+      const certainty = replies.has('doubtful') || wrong > 0 ? 'possible' : 'likely';
+      collector.add('reply-missing', certainty, { ...whole, seen });
+    }
   }
 
   /** The beginning of the line, or why there is none to show. */
@@ -105,7 +139,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       if (reading.kind === 'expansion' && reading.flag !== 'query') lookAtExpansion(reading);
     },
 
-    end(expectsPosition) {
+    end() {
       for (const reading of held.values()) lookAtCall(reading);
       if (wrong === 0)
         for (const sighting of strayed) collector.add('expansion-mismatch', 'likely', sighting);
@@ -113,16 +147,13 @@ export function createSight(context: CallContext, position: Coordinates | null, 
         collector.add('no-sentence', 'certain', noSentence);
       }
       if (polledAt !== null && positions === 0) {
-        collector.add('polled', expectsPosition ? 'likely' : 'possible', {
+        collector.add('polled', context.expects ? 'likely' : 'possible', {
           line: polledAt,
           field: 4,
           seen: '03',
         });
       }
-      if (expectsPosition && tally.sentences > 0 && tally.calls === 0) {
-        const seen = `${tally.sentences} sentences, no DSC among them`;
-        collector.add('calls-filtered', 'likely', { line: null, field: null, seen });
-      }
+      lookForReply();
       const [difference = ''] = differences;
       if (wrong >= LEAST_WRONG && differences.size === 1 && difference !== '' && tally.sentences === 0) {
         const seen = `${wrong} checksums, each off by ${difference}`;
