@@ -16,7 +16,10 @@ import { createTargetNumbers } from './target-numbers.ts';
 export interface MenderOptions {
   /** Faults to be mended. */
   readonly mend?: readonly MendableFault[] | undefined;
-  /** What else to write for every position that a station answers or reports, for displays that know no `DSC`. */
+  /**
+   * What else to write, once, for every position that a station answers or reports, for displays that know no
+   * `DSC`. A waypoint claims less than a target, which a display draws as if it were tracked.
+   */
   readonly reportAs?: readonly ('waypoint' | 'target')[] | undefined;
   /**
    * Lines that may be held back while a late expansion is awaited (`'expansion-late'` only); 8 unless given.

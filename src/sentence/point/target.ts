@@ -28,7 +28,9 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
 /**
  * Writes a target as a `TLL` sentence, for a display that knows no `DSC` and draws targets.
  *
- * A position from a call is a single report, not a track: the display will draw it like one all the same.
+ * A position from a call is a single report and no fix, not a track: the display will draw it like one all the same.
+ * Write it once, with its time. A display takes a target that is repeated for one that is tracked, and shows a
+ * stopped vessel with a course and a speed. A waypoint claims less: see {@link writeWaypoint}.
  *
  * @param target - number, place, name and status
  * @param options - the talker
