@@ -3,8 +3,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { audioIssueCodes } from 'seahail/audio';
-import { burstIssueCodes } from 'seahail/burst';
+import { AUDIO_ISSUE_CODES } from 'seahail/audio';
+import { BURST_ISSUE_CODES } from 'seahail/burst';
 import {
   CALL_ISSUE_CODES,
   categories,
@@ -295,8 +295,8 @@ function issueCodesPage() {
     ['channel', CHANNEL_ISSUE_CODES],
     ['position', POSITION_ISSUE_CODES],
     ['call', CALL_ISSUE_CODES],
-    ['burst', burstIssueCodes],
-    ['audio', audioIssueCodes],
+    ['burst', BURST_ISSUE_CODES],
+    ['audio', AUDIO_ISSUE_CODES],
     ['sentence', SENTENCE_ISSUE_CODES],
     ['station', STATION_ISSUE_CODES],
   ];

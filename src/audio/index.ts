@@ -14,7 +14,7 @@
  */
 export type { HeardBurst } from './heard-burst.ts';
 export type { AudioIssueCode } from './issue-code.ts';
-export { audioIssueCodes } from './issue-code.ts';
+export { AUDIO_ISSUE_CODES } from './issue-code.ts';
 export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
 export { modulate } from './modulate.ts';
 export type { Receiver, ReceiverOptions } from './receiver.ts';

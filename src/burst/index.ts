@@ -16,7 +16,7 @@ export { decodeSymbolMetrics, type SymbolMetricOptions } from './decode-symbol-m
 export { type Burst, encodeCall } from './encode.ts';
 export { errorCheckOf } from './error-check.ts';
 export { charactersFromFields, fieldsFromCharacters } from './information.ts';
-export { type BurstIssueCode, burstIssueCodes } from './issue-code.ts';
+export { BURST_ISSUE_CODES, type BurstIssueCode } from './issue-code.ts';
 export type { Rescore } from './judgement.ts';
 export type { CharacterQuality, CharacterSource, Reception, ReceptionQuality, Verdict } from './reception.ts';
 export { decodeSymbol, encodeSymbol } from './symbol-code.ts';

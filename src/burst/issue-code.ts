@@ -1,5 +1,8 @@
-/** Codes of the issues and notices that this room gives. */
-export const burstIssueCodes: readonly { readonly code: BurstIssueCode; readonly meaning: string }[] = [
+/**
+ * Every code that an issue or notice of this room can carry, with what it means.
+ * A test fails when this list and the code differ.
+ */
+export const BURST_ISSUE_CODES = [
   {
     code: 'burst-input',
     meaning: 'what was given is not the kind of bits, values or symbols that is read here',
@@ -18,16 +21,7 @@ export const burstIssueCodes: readonly { readonly code: BurstIssueCode; readonly
     meaning: 'something stands behind the call that cannot be read as an expansion',
   },
   { code: 'burst-expansion-layout', meaning: 'the expansion stood in an unusual layout' },
-];
+] as const;
 
-/** A code of {@link burstIssueCodes}. */
-export type BurstIssueCode =
-  | 'burst-input'
-  | 'burst-not-found'
-  | 'burst-cut-short'
-  | 'burst-inverted'
-  | 'burst-repaired'
-  | 'burst-doubtful'
-  | 'burst-format-once'
-  | 'burst-expansion-broken'
-  | 'burst-expansion-layout';
+/** Code of any issue or notice that the burst room gives. */
+export type BurstIssueCode = (typeof BURST_ISSUE_CODES)[number]['code'];
