@@ -26,8 +26,14 @@ export function failure(first: Issue, ...others: Issue[]): Failure {
   return { ok: false, issues: [first, ...others] };
 }
 
-/** A {@link Failure} from a list that a caller has checked not to be empty. */
+/**
+ * A {@link Failure} from a list that a caller has checked not to be empty.
+ *
+ * @throws TypeError when it is no list
+ * @throws RangeError when it is empty
+ */
 export function failures(issues: readonly Issue[]): Failure {
+  if (!Array.isArray(issues)) throw new TypeError('failures: a list of issues is needed');
   const [first, ...others] = issues;
   if (first === undefined) throw new RangeError('failures: at least one issue is needed');
   return { ok: false, issues: [first, ...others] };

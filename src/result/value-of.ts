@@ -7,6 +7,7 @@ import type { Result } from './result.ts';
  * @param result - what a `parse…`, `find…` or `decode…` function returned
  * @returns the value, its notices dropped
  * @throws Error whose message is the first issue's and whose `issues` property holds all of them
+ * @throws TypeError when it is no result, such as a promise of one
  *
  * @example
  * ```ts
@@ -17,6 +18,8 @@ import type { Result } from './result.ts';
  * ```
  */
 export function valueOf<T>(result: Result<T>): T {
+  if (typeof result?.ok !== 'boolean')
+    throw new TypeError('valueOf: a result is needed, as a parse…, find… or decode… function returns it');
   if (result.ok) return result.value;
   const error: Error & { issues?: readonly Issue[] } = new Error(result.issues[0].message);
   error.issues = result.issues;
