@@ -1,5 +1,5 @@
-import { failure, type Issue, type Result } from '../result/index.ts';
-import { type DecodeOptions, decodeFirst, report } from './decode-soft.ts';
+import type { Issue, Result } from '../result/index.ts';
+import { type DecodeOptions, decodeFirst, decodeWhere } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import { separate } from './judgement.ts';
 import type { Received } from './receive.ts';
@@ -35,8 +35,7 @@ export function decodeBits(
   bits: string | ArrayLike<number | null>,
   options: DecodeOptions = {},
 ): Result<Reception> {
-  const hard = hardBits(bits);
-  return hard instanceof Float64Array ? report(decodeHard(hard, options)) : failure(hard);
+  return decodeWhere(hardBits(bits), options, decodeHard);
 }
 
 /** Decode bits of 1, -1 and 0 (not heard), with the share of wrong bits that the call itself shows. */

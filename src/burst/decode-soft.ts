@@ -1,6 +1,6 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { LONGEST_STREAM } from './character-table.ts';
-import { listOf, wrongInput } from './input.ts';
+import { listOf, wrongInput, wrongNumber } from './input.ts';
 import { related, type Trust } from './judgement.ts';
 import { notFound } from './notices.ts';
 import { findPhasing, type PhasingPlace, phasingAt } from './phasing.ts';
@@ -11,9 +11,9 @@ import { wordMetric } from './word-metric.ts';
 /** Where to look. */
 export interface DecodeOptions {
   /** Index of the first phasing bit, when it is known; otherwise it is searched for. */
-  readonly start?: number;
+  readonly start?: number | undefined;
   /** Index from which on to search, 0 by default: the `end` of the reception before. */
-  readonly from?: number;
+  readonly from?: number | undefined;
 }
 
 /** No bit is surer than this (natural log): receivers are less certain than they think. */
@@ -49,8 +49,18 @@ const LIKELY = 0.5;
  * ```
  */
 export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
-  const bits = softBits(llrs);
-  return bits instanceof Float64Array ? report(decodeFirst(bits, related, options)) : failure(bits);
+  return decodeWhere(softBits(llrs), options, (bits, where) => decodeFirst(bits, related, where));
+}
+
+/** Decode bits, or say why they or the options cannot be read. */
+export function decodeWhere(
+  bits: Float64Array | Issue,
+  options: DecodeOptions | null,
+  decode: (bits: Float64Array, options: DecodeOptions) => Received | null,
+): Result<Reception> {
+  if (!(bits instanceof Float64Array)) return failure(bits);
+  const wrong = wrongNumber('start', options?.start) ?? wrongNumber('from', options?.from);
+  return wrong === null ? report(decode(bits, options ?? {})) : failure(wrong);
 }
 
 /** The reception as a result. */
@@ -62,12 +72,9 @@ export function report(received: Received | null): Result<Reception> {
 
 /** The first call worth reporting, or else the best that was found. */
 export function decodeFirst(bits: Float64Array, trust: Trust, options: DecodeOptions): Received | null {
-  if (options.start !== undefined) {
-    const start = Math.trunc(options.start);
-    return Number.isFinite(start) ? decodeAt(bits, trust, phasingAt(bits, start)) : null;
-  }
+  if (options.start !== undefined) return decodeAt(bits, trust, phasingAt(bits, Math.trunc(options.start)));
   let best: Received | null = null;
-  for (const place of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0) || 0))) {
+  for (const place of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0)))) {
     const received = decodeAt(bits, trust, place);
     if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
     best = received;

@@ -1,8 +1,7 @@
-import type { Symbols } from '../call/index.ts';
 import { failure, type Result, success } from '../result/index.ts';
 import { decodeHard } from './decode-bits.ts';
 import { report } from './decode-soft.ts';
-import { wrongInput } from './input.ts';
+import { listOf, wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
@@ -11,7 +10,8 @@ const SYMBOL = 'an integer from 0 to 127 or null';
 /**
  * Decode the first call in a row of ten-bit symbols, DX and RX taking turns, with gaps.
  *
- * @param symbols - 0 to 127, `null` where ten bits made no valid symbol; phasing may stand anywhere in it
+ * @param symbols - an array, typed or not: 0 to 127, `null` where ten bits made no valid symbol; phasing may stand
+ *   anywhere in it
  * @returns the call and how sure it is, as {@link decodeSoft}, but `start` and `end` count symbols
  *
  * @see {@link decodeBits}
@@ -28,11 +28,13 @@ const SYMBOL = 'an integer from 0 to 127 or null';
  * console.log(call.kind, quality.words.differing); // test-call 5
  * ```
  */
-export function decodeStream(symbols: Symbols): Result<Reception> {
-  if (!Array.isArray(symbols))
+export function decodeStream(symbols: ArrayLike<number | null>): Result<Reception> {
+  const list = listOf(symbols);
+  if (list === null)
     return failure(wrongInput('symbols', 'an array of integers from 0 to 127 and null', symbols));
-  const bits = new Float64Array(10 * symbols.length);
-  for (const [position, symbol] of (symbols as readonly unknown[]).entries()) {
+  const bits = new Float64Array(10 * list.length);
+  for (let position = 0; position < list.length; position++) {
+    const symbol = list[position];
     if (symbol === null) continue;
     if (typeof symbol !== 'number' || !Number.isInteger(symbol) || symbol < 0 || symbol > 127)
       return failure(wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]));

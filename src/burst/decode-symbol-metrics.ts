@@ -1,5 +1,6 @@
 import { failure, type Result } from '../result/index.ts';
 import { report, softBits } from './decode-soft.ts';
+import { wrongInput, wrongNumber } from './input.ts';
 import { compared, type Rescore, related } from './judgement.ts';
 import { receive } from './receive.ts';
 import type { Reception } from './reception.ts';
@@ -8,11 +9,12 @@ import type { Reception } from './reception.ts';
 export interface SymbolMetricOptions {
   /**
    * Likelihood of all that was heard, given each of some whole streams (symbols from the first phasing symbol to
-   * the last of the call): natural log, against random bits throughout. Called once, with at most 64 streams.
+   * the last of the call): natural log, against random bits throughout. Called once, with at most 64 streams; a
+   * stream of which it says nothing, or no number, stays as likely as its words make it.
    */
-  readonly rescore?: Rescore;
+  readonly rescore?: Rescore | undefined;
   /** Natural log of what was heard of the dot pattern, against random bits; 0 by default. */
-  readonly lead?: number;
+  readonly lead?: number | undefined;
 }
 
 /**
@@ -46,7 +48,14 @@ export function decodeSymbolMetrics(
 ): Result<Reception> {
   const values = softBits(metrics);
   if (!(values instanceof Float64Array)) return failure(values);
-  const { rescore, lead = 0 } = options;
+  // A caller without types may give null for no options.
+  const { rescore, lead = 0 } = options ?? {};
+  const wrong =
+    wrongNumber('lead', lead) ??
+    (rescore === undefined || typeof rescore === 'function'
+      ? null
+      : wrongInput('rescore', 'a function', rescore, ['rescore']));
+  if (wrong !== null) return failure(wrong);
   const trust = rescore === undefined ? related : compared;
   const given = 10 * Math.floor(values.length / 128);
   return report(receive({ metrics: values, lead, trust, polarity: 'normal', start: 0, given }, rescore));

@@ -1,3 +1,5 @@
+import { requireSymbol } from './symbol-code.ts';
+
 /**
  * The error-check character: exclusive-or (even parity by column) of the characters it counts.
  *
@@ -7,6 +9,7 @@
  *
  * @param characters - symbols 0–127, format specifier once, up to and with the end of sequence
  * @returns a symbol 0–127
+ * @throws RangeError when a character is not an integer from 0 to 127
  *
  * @see {@link encodeCall}
  *
@@ -20,6 +23,9 @@
 export function errorCheckOf(characters: readonly number[]): number {
   // deviation: D-burst-1 (what is counted is remembered).
   let check = 0;
-  for (const character of characters) check ^= character;
+  for (const character of characters) {
+    requireSymbol(character);
+    check ^= character;
+  }
   return check;
 }

@@ -18,6 +18,13 @@ export function wrongInput(what: string, wanted: string, given: unknown, at: Iss
   };
 }
 
+/** The issue with an option that should be a number; `null` when it is one or is left out. */
+export function wrongNumber(name: string, given: unknown): Issue | null {
+  return given === undefined || Number.isFinite(given)
+    ? null
+    : wrongInput(name, 'a finite number', given, [name]);
+}
+
 function plain(given: unknown): string {
   return typeof given === 'number' || given === null ? String(given) : typeof given;
 }

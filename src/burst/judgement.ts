@@ -1,3 +1,4 @@
+import { listOf } from './input.ts';
 import { logSum } from './log-sum.ts';
 import { streamOf } from './sequence.ts';
 import { TRELLIS_REACH } from './trellis.ts';
@@ -5,6 +6,8 @@ import type { Reading, WholeCall } from './whole-call.ts';
 
 /** Natural log of the odds, before anything is heard, that a call begins at a given bit. */
 export const CALL_ODDS = -16;
+/** More than any sound can say (natural log): what is told to be certain or impossible counts as this. */
+const BEYOND = 1e6;
 
 /**
  * Log-likelihood of everything heard, given each of some streams (symbols from the first phasing symbol to
@@ -90,8 +93,12 @@ function weightOf({ heard, prior }: Reading): number {
 }
 
 function rescored(readings: WholeCall['readings'], rescore: Rescore): WholeCall['readings'] {
-  const heard = rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1))));
-  const again = readings.map((reading, index) => ({ ...reading, heard: heard[index] ?? reading.heard }));
+  const answer = listOf(rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1)))));
+  const again = readings.map((reading, index) => {
+    const heard = answer?.[index];
+    if (typeof heard !== 'number' || Number.isNaN(heard)) return reading;
+    return { ...reading, heard: Math.max(-BEYOND, Math.min(BEYOND, heard)) };
+  });
   const [first, ...others] = again.sort((one, other) => weightOf(other) - weightOf(one));
   return first === undefined ? readings : [first, ...others];
 }

@@ -20,8 +20,7 @@
  * ```
  */
 export function encodeSymbol(symbol: number): string {
-  if (!Number.isInteger(symbol) || symbol < 0 || symbol > 127)
-    throw new RangeError(`a symbol is an integer from 0 to 127, not ${symbol}`);
+  requireSymbol(symbol);
   let bits = '';
   for (let bit = 0; bit < 7; bit++) bits += (symbol >> bit) & 1;
   return bits + zerosIn(symbol).toString(2).padStart(3, '0');
@@ -45,9 +44,15 @@ export function encodeSymbol(symbol: number): string {
  * ```
  */
 export function decodeSymbol(bits: string): number | null {
-  if (!/^[01]{10}$/.test(bits)) return null;
+  if (typeof bits !== 'string' || !/^[01]{10}$/.test(bits)) return null;
   const symbol = Number.parseInt([...bits.slice(0, 7)].reverse().join(''), 2);
   return encodeSymbol(symbol) === bits ? symbol : null;
+}
+
+/** Throws a RangeError at what is no symbol. */
+export function requireSymbol(symbol: number): void {
+  if (!Number.isInteger(symbol) || symbol < 0 || symbol > 127)
+    throw new RangeError(`a symbol is an integer from 0 to 127, not ${String(symbol)}`);
 }
 
 /** Count of B (0) among the seven information bits of a symbol. */

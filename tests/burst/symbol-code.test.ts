@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { decodeSymbol, encodeSymbol } from '../../src/burst/index.ts';
+import { decodeSymbol, encodeSymbol, errorCheckOf } from '../../src/burst/index.ts';
 import { tenBits } from '../oracle/burst-code.ts';
 
 const { rows } = JSON.parse(
@@ -44,7 +44,20 @@ describe('ten-bit code', () => {
     },
   );
 
+  it.each([undefined, null, 1_111_000_011, ['1111000011'], {}, Symbol('1111000011')])(
+    'takes what is no text for no symbol either: %s',
+    (given) => {
+      expect(decodeSymbol(given as unknown as string)).toBeNull();
+    },
+  );
+
   it.each([-1, 128, 1.5, Number.NaN])('refuses to encode %d', (symbol) => {
     expect(() => encodeSymbol(symbol)).toThrow(RangeError);
+  });
+
+  it.each([300, 'a', -5, 1.5, null, undefined, Symbol('5')])('has no parity with %s in it', (given) => {
+    expect(() => errorCheckOf([112, given as number])).toThrow(
+      new RangeError(`a symbol is an integer from 0 to 127, not ${String(given)}`),
+    );
   });
 });
