@@ -5,24 +5,41 @@ import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } 
 import type { Fit } from './fit.ts';
 import { createFrontEnd } from './front-end.ts';
 import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
+import { createPost } from './post.ts';
+import { named, requireOptions, requireSamples } from './require.ts';
 import { createSampleGuard } from './sample-guard.ts';
 import { createSearcher } from './search.ts';
 
-/** What a receiver needs to know, and whom it tells. */
+/**
+ * What a receiver needs to know, and whom it tells.
+ *
+ * Callbacks are called one after another in the order of what was heard, each once, when all samples of the `push` or
+ * `flush` they belong to are taken in. One that throws takes nothing from the others and harms no sound: when all were
+ * called, `push` or `flush` throws the first error again.
+ */
 export interface ReceiverOptions {
   /** Samples per second of what is pushed, 8000 to 192000. */
   readonly sampleRate: number;
   /** Is called for every burst, in order of their phasing, about half a second after the burst's end. */
   readonly onReception: (heard: HeardBurst) => void;
   /** Is called for what is wrong with the sound: unusable samples, clipping, a burst that cannot be read. */
-  readonly onIssue?: (issue: Issue) => void;
+  readonly onIssue?: ((issue: Issue) => void) | undefined;
 }
 
 /** A stream of samples that is listened to. */
 export interface Receiver {
-  /** Takes the next samples, as many as there are: the way they are cut up changes nothing. Full scale is 1. */
+  /**
+   * Takes the next samples, as many as there are: the way they are cut up changes nothing. Full scale is 1.
+   *
+   * @throws TypeError when there is no array of samples; Error when called from a callback of this receiver; what a
+   *   callback threw
+   */
   push(samples: ArrayLike<number>): void;
-  /** Ends the stream: reports what is still being heard, and makes ready for a new one that begins at sample 0. */
+  /**
+   * Ends the stream: reports what is still being heard, and makes ready for a new one that begins at sample 0.
+   *
+   * @throws Error when called from a callback of this receiver; what a callback threw
+   */
   flush(): void;
 }
 
@@ -44,6 +61,7 @@ const RUN_OUT_S = 1.4;
  *
  * @param options - sample rate and callbacks
  * @returns where to push the samples
+ * @throws TypeError when the options or `onReception` are missing, or a callback is no function
  * @throws RangeError when the sample rate is not from 8000 to 192000
  *
  * Source: ITU-R M.493-15 Annex 1 sections 1 to 4, from memory, for the signal; the demodulator is maximum a
@@ -68,21 +86,38 @@ const RUN_OUT_S = 1.4;
  * ```
  */
 export function createReceiver(options: ReceiverOptions): Receiver {
-  const { sampleRate } = options;
+  requireOptions('createReceiver', options, 'sampleRate and onReception');
+  const { sampleRate, onReception, onIssue = () => {} } = options;
   if (typeof sampleRate !== 'number' || !(sampleRate >= 8000 && sampleRate <= 192_000)) {
     throw new RangeError(
       `createReceiver: sampleRate must be from 8000 to 192000, given ${String(sampleRate)}`,
     );
   }
+  for (const [name, callback] of Object.entries({ onReception, onIssue }))
+    if (typeof callback !== 'function')
+      throw new TypeError(`createReceiver: ${name} must be a function, given ${named(callback)}`);
+  const post = createPost();
+  const begin = (): Stream =>
+    createStream(
+      sampleRate,
+      (heard) => post.put(() => onReception(heard)),
+      (issue) => post.put(() => onIssue(issue)),
+    );
   let stream: Stream | null = null;
   return {
     push(samples): void {
-      stream ??= createStream(options);
+      post.assertIdle('push');
+      requireSamples('push', samples);
+      stream ??= begin();
       stream.push(samples);
+      post.deliver();
     },
     flush(): void {
-      (stream ?? createStream(options)).end();
+      post.assertIdle('flush');
+      const last = stream ?? begin();
       stream = null;
+      last.end();
+      post.deliver();
     },
   };
 }
@@ -92,7 +127,11 @@ interface Stream {
   end(): void;
 }
 
-function createStream({ sampleRate, onReception, onIssue = () => {} }: ReceiverOptions): Stream {
+function createStream(
+  sampleRate: number,
+  onReception: (heard: HeardBurst) => void,
+  onIssue: (issue: Issue) => void,
+): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);
   let candidates: readonly Candidate[] = [];

@@ -290,6 +290,129 @@ describe('createReceiver', () => {
     );
   });
 
+  it('tells the rest and loses no sound when a callback throws, then throws the first error', () => {
+    const samples = sound(testCall.bits + worked('group-routine').bits);
+    const whole = receive(samples);
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({
+      sampleRate: 8000,
+      onReception: (burst) => {
+        heard.push(burst);
+        throw new Error(`no room for number ${heard.length}`);
+      },
+    });
+    const quiet = new Float32Array(12_000);
+    expect(() => receiver.push([...samples, ...quiet])).toThrow(new Error('no room for number 1'));
+    expect(heard).toEqual(whole.heard);
+    expect(heard.length).toBe(2);
+    receiver.flush();
+    // The same once more as a new stream, and what is told only at its end.
+    receiver.push(samples.slice(0, 5500));
+    expect(heard.length).toBe(2);
+    expect(() => receiver.flush()).toThrow(new Error('no room for number 3'));
+    receiver.flush();
+    expect(heard[2]?.startSample).toBe(whole.heard[0]?.startSample);
+  });
+
+  it('goes on where a callback threw, in the same stream', () => {
+    const samples = sound(testCall.bits + worked('group-routine').bits);
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({
+      sampleRate: 8000,
+      onReception: (burst) => {
+        if (heard.push(burst) === 1) throw new Error('first');
+      },
+    });
+    let thrown = 0;
+    for (let at = 0; at < samples.length; at += 100) {
+      try {
+        receiver.push(samples.slice(at, at + 100));
+      } catch {
+        thrown++;
+      }
+    }
+    receiver.flush();
+    expect(thrown).toBe(1);
+    expect(heard).toEqual(receive(samples).heard);
+  });
+
+  it('takes no sound from its own callbacks', () => {
+    const samples = sound(testCall.bits + worked('group-routine').bits);
+    const refused: string[] = [];
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({
+      sampleRate: 8000,
+      onReception: (burst) => {
+        heard.push(burst);
+        for (const call of [() => receiver.push(samples), () => receiver.flush()]) {
+          try {
+            call();
+          } catch (error) {
+            refused.push(String(error));
+          }
+        }
+      },
+    });
+    receiver.push(samples);
+    receiver.flush();
+    const why = 'called from a callback of the same receiver, which must return before more sound is taken';
+    expect(refused).toEqual([
+      `Error: push: ${why}`,
+      `Error: flush: ${why}`,
+      `Error: push: ${why}`,
+      `Error: flush: ${why}`,
+    ]);
+    expect(heard).toEqual(receive(samples).heard);
+  });
+
+  it('tells what was heard and what was wrong in the order of the sound', () => {
+    const samples = Float32Array.from([...sound(testCall.bits), ...new Float32Array(16_000)]);
+    samples[20] = Number.NaN;
+    samples[20_000] = Number.NaN;
+    const told: string[] = [];
+    const receiver = createReceiver({
+      sampleRate: 8000,
+      onReception: ({ kind }) => told.push(kind),
+      onIssue: ({ at }) => told.push(at.join(' ')),
+    });
+    receiver.push(samples);
+    expect(told).toEqual(['sample 20', 'heard-burst', 'sample 20000']);
+  });
+
+  it('says what it lacks', () => {
+    const made = (options?: unknown) => () =>
+      createReceiver(options as { sampleRate: 8000; onReception: () => void });
+    for (const [options, name] of [
+      [undefined, 'undefined'],
+      [null, 'null'],
+      [8000, 'number'],
+    ])
+      expect(made(options)).toThrow(
+        new TypeError(`createReceiver: options with sampleRate and onReception are needed, given ${name}`),
+      );
+    const onReception = () => {};
+    expect(made({ sampleRate: 8000 })).toThrow(
+      new TypeError('createReceiver: onReception must be a function, given undefined'),
+    );
+    expect(made({ sampleRate: 8000, onReception: null })).toThrow(
+      new TypeError('createReceiver: onReception must be a function, given null'),
+    );
+    expect(made({ sampleRate: 8000, onReception, onIssue: 'log' })).toThrow(
+      new TypeError('createReceiver: onIssue must be a function, given string'),
+    );
+    expect(made({ onReception })).toThrow(RangeError);
+    const receiver = createReceiver({ sampleRate: 8000, onReception, onIssue: undefined });
+    expect(() => receiver.flush()).not.toThrow();
+    for (const [samples, name] of [
+      [undefined, 'undefined'],
+      [{}, 'object'],
+      ['101', 'string'],
+    ])
+      expect(() => receiver.push(samples as unknown as number[])).toThrow(
+        new TypeError(`push: samples must be an array of numbers, typed or not, given ${name}`),
+      );
+  });
+
   it('refuses sample rates it cannot work at', () => {
     for (const sampleRate of [0, 7999, 192_001, Number.NaN]) {
       expect(() => createReceiver({ sampleRate, onReception: () => {} })).toThrow(RangeError);

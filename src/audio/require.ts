@@ -1,0 +1,19 @@
+/** Throws a TypeError where a function that cannot do without options gets none. */
+export function requireOptions(caller: string, options: unknown, needed: string): void {
+  if (typeof options !== 'object' || options === null)
+    throw new TypeError(`${caller}: options with ${needed} are needed, given ${named(options)}`);
+}
+
+/** Throws a TypeError where samples should be and are not. */
+export function requireSamples(caller: string, samples: unknown): void {
+  const length = typeof samples === 'object' && samples !== null && 'length' in samples && samples.length;
+  if (!Number.isSafeInteger(length) || (length as number) < 0)
+    throw new TypeError(
+      `${caller}: samples must be an array of numbers, typed or not, given ${named(samples)}`,
+    );
+}
+
+/** What was given, for a message to a programmer. */
+export function named(given: unknown): string {
+  return given === null ? 'null' : typeof given;
+}
