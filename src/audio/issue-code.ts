@@ -25,6 +25,12 @@ export const AUDIO_ISSUE_CODES = [
     code: 'audio-wav-truncated',
     meaning: 'a WAV file is shorter than it says, and the samples that are there were read',
   },
+  {
+    code: 'audio-wav-size-unset',
+    meaning:
+      'a WAV file says that it holds nothing, as one of a recorder that was cut off, and was read to its end',
+  },
+  { code: 'audio-wav-empty', meaning: 'a WAV file holds not a single sample' },
 ] as const;
 
 /** Code of any issue or notice that the audio room gives. */

@@ -1,4 +1,5 @@
 import { assertStaysOffAir } from './off-air.ts';
+import { requireOptions } from './require.ts';
 import { BAUD, CENTRE_HZ, SHIFT_HZ, TWELFTHS_OF_ONE, TWELFTHS_OF_ZERO } from './tone.ts';
 
 /** How a burst is turned into sound. */
@@ -6,23 +7,23 @@ export interface ModulateOptions {
   /** Samples per second, 8000 to 192000; need not be a whole multiple of anything. */
   readonly sampleRate: number;
   /** Peak value of a sample, above 0 to 1; 0.5 when left out. */
-  readonly amplitude?: number;
+  readonly amplitude?: number | undefined;
   /**
    * `true` makes the tones rise by 6 dB an octave, as a frequency modulator without a pre-emphasis network of its
    * own needs it to send the standard's phase modulation: 2100 Hz at the full amplitude, 1300 Hz 4.2 dB lower.
    */
-  readonly preEmphasis?: boolean;
+  readonly preEmphasis?: boolean | undefined;
   /** Silence before the first bit in seconds, not rounded to whole samples; 0 when left out. */
-  readonly leadIn?: number;
+  readonly leadIn?: number | undefined;
   /** Silence after the last bit in seconds; 0 when left out. */
-  readonly tail?: number;
+  readonly tail?: number | undefined;
   /** Phase of the sub-carrier at the first bit in cycles, 0 when left out. */
-  readonly startPhase?: number;
+  readonly startPhase?: number | undefined;
   /**
    * Must be `true` for bursts of the distress format or category. It is your word that the sound goes to a test
    * bench, a recording or a closed training circuit, and never to a transmitter.
    */
-  readonly staysOffAir?: boolean;
+  readonly staysOffAir?: boolean | undefined;
 }
 
 /** A burst as far as sound is concerned: its bits, `'1'` for Y and `'0'` for B, the first-sent first. */
@@ -36,16 +37,16 @@ export interface BitsOfBurst {
  * Timing and phase are computed afresh for each sample from whole numbers, so nothing drifts however long the burst
  * is or how odd the sample rate.
  *
- * **Caution.** A false distress alert starts a search. Sending one without being in distress is an offence in
- * every administration, and so is transmitting on channel 70 without a licensed station and operator. Bursts of the
- * distress format (112) or distress category are therefore refused unless `staysOffAir` says that the sound will not
- * reach a transmitter. To try a radio on the air, use a test call (`composeTestCall` in `seahail/call`), and follow the
- * rules of the administration.
+ * **Caution.** A false distress alert starts a search. Sending one on purpose is an offence in most countries, and so
+ * is transmitting on channel 70 without a licensed station and operator; one sent by mistake is cancelled at once, by
+ * resetting the set and by voice on channel 16 (47 CFR 80.335). Bursts of the distress format (112) or distress
+ * category are therefore refused unless `staysOffAir` says that the sound will not reach a transmitter. To try a radio
+ * on the air, use a test call (`composeTestCall` in `seahail/call`), and follow the rules of the administration.
  *
  * @param burst - what `encodeCall` made, or a string of bits; several bursts may follow one another
  * @param options - sample rate, and what else differs from the ordinary
- * @returns samples between -amplitude and +amplitude
- * @throws TypeError when the bits hold anything but 0 and 1
+ * @returns samples between -amplitude and +amplitude; a typed array for its size
+ * @throws TypeError when there are no bits or they hold anything but 0 and 1, or the options are missing
  * @throws RangeError when an option is outside its range, or a distress burst comes without `staysOffAir`
  *
  * Source: ITU-R M.493-15 Annex 1 section 1 (rate and tones), from memory of the text.
@@ -62,10 +63,11 @@ export interface BitsOfBurst {
  * ```
  */
 export function modulate(burst: BitsOfBurst | string, options: ModulateOptions): Float32Array {
-  const bits = typeof burst === 'string' ? burst : burst.bits;
+  const bits = typeof burst === 'string' ? burst : burst?.bits;
   if (typeof bits !== 'string' || /[^01]/.test(bits)) {
     throw new TypeError("modulate: bits must be a string of '0' and '1'");
   }
+  requireOptions('modulate', options, 'sampleRate');
   const { sampleRate, amplitude = 0.5, leadIn = 0, tail = 0, startPhase = 0, preEmphasis = false } = options;
   inRange('sampleRate', sampleRate, 8000, 192_000);
   inRange('amplitude', amplitude, Number.MIN_VALUE, 1);

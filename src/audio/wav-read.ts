@@ -1,6 +1,7 @@
 import { failure, type Issue, type Notice, type Result, success } from '../result/index.ts';
+import { chunksOf, textAt } from './wav-chunk.ts';
 
-/** What a WAV file holds. */
+/** What a WAV file holds. Plain data but for its samples: for JSON take those out first. */
 export interface WavSound {
   readonly kind: 'wav-sound';
   /** Samples per second. */
@@ -10,7 +11,10 @@ export interface WavSound {
   /** The channel that was read, counted from 0. */
   readonly channel: number;
   readonly format: WavFormat;
-  /** Samples of that channel, full scale 1. */
+  /**
+   * Samples of that channel, full scale 1. A typed array for its size: structured clone takes it, JSON makes an object
+   * with a name for each sample of it.
+   */
   readonly samples: Float32Array;
 }
 
@@ -20,7 +24,7 @@ export type WavFormat = 'int8' | 'int16' | 'int24' | 'int32' | 'float32' | 'floa
 /** Which part of a file is wanted. */
 export interface ReadWavOptions {
   /** Channel to read, counted from 0; the first when left out. */
-  readonly channel?: number;
+  readonly channel?: number | undefined;
 }
 
 const PCM = 1;
@@ -42,7 +46,8 @@ const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly 
 /**
  * Reads one channel of a WAV file: integers of 8, 16, 24 or 32 bits, floating point of 32 or 64, plain or extensible header.
  *
- * A file that was cut off, or whose sizes are wrong, gives the samples that are there, with a notice.
+ * A file that was cut off, or whose sizes are wrong or were never filled in, gives the samples that are there, with a
+ * notice; so does one without any.
  *
  * @param bytes - the whole file
  * @param options - which channel
@@ -82,62 +87,42 @@ export function readWav(bytes: Uint8Array, options: ReadWavOptions = {}): Result
   if (!layout.ok) return layout;
   const { sampleRate, channelCount, format, frame, width } = layout.value;
   notices.push(...layout.notices);
-  const channel = options.channel ?? 0;
+  // A caller without types may give null for no options.
+  const channel = options?.channel ?? 0;
   if (!Number.isInteger(channel) || channel < 0 || channel >= channelCount) {
+    const given = typeof channel === 'number' ? String(channel) : typeof channel;
     return failure({
       code: 'audio-wav-channel',
-      message: `channel ${String(channel)} is not in a file of ${channelCount} channels`,
+      message: `channel ${given} is not in a file of ${channelCount} channels`,
       at: ['channel'],
       expected: `0 to ${channelCount - 1}`,
-      received: String(channel),
+      received: given,
     });
   }
-  if (data.declared > data.end - data.start && data.declared !== 0xffffffff) {
-    notices.push(
-      broken(
-        'audio-wav-truncated',
-        `chunk 'data' says ${data.declared} bytes and has ${data.end - data.start}: what is there was read`,
-        ['data'],
-      ),
-    );
-  }
-  const count = Math.floor((data.end - data.start) / frame);
-  if (
-    count * frame !== data.end - data.start &&
-    notices.every(({ code }) => code !== 'audio-wav-truncated')
-  ) {
-    notices.push(
-      broken('audio-wav-truncated', `chunk 'data' ends within a sample: ${count} whole ones were read`, [
-        'data',
-      ]),
-    );
-  }
+  const size = data.end - data.start;
+  const count = Math.floor(size / frame);
+  notices.push(...sizeNotices(data.declared, size, count, count * frame));
   const samples = new Float32Array(count);
   for (let n = 0; n < count; n++)
     samples[n] = sampleAt(view, data.start + n * frame + channel * width, format);
   return success({ kind: 'wav-sound', sampleRate, channelCount, channel, format, samples }, notices);
 }
 
-interface Chunk {
-  readonly name: string;
-  /** Size as the file gives it. */
-  readonly declared: number;
-  readonly start: number;
-  readonly end: number;
-}
-
-/** The chunks in order; one that runs past the end of the file ends there. */
-function chunksOf(view: DataView): readonly Chunk[] {
-  const chunks: Chunk[] = [];
-  for (let at = 12; at + 8 <= view.byteLength && chunks.length < 10_000; ) {
-    const declared = view.getUint32(at + 4, true);
-    const start = at + 8;
-    const end = Math.min(start + declared, view.byteLength);
-    chunks.push({ name: textAt(view, at), declared, start, end });
-    // Chunks begin at even places.
-    at = start + declared + (declared & 1);
-  }
-  return chunks;
+/** What is to be said of a data chunk that says `declared` bytes, has `size`, and of them `used` in whole samples. */
+function sizeNotices(declared: number, size: number, count: number, used: number): Notice[] {
+  const notice = (code: string, message: string): Notice => broken(code, `chunk 'data' ${message}`, ['data']);
+  const notices: Notice[] = [];
+  // A recorder writes 0 at first, and mends it at the end unless it is cut off; a stream says as much as can be said.
+  if (declared === 0 && size > 0)
+    notices.push(notice('audio-wav-size-unset', `says 0 bytes and ${size} follow: they were read`));
+  if (declared > size && declared !== 0xffffffff)
+    notices.push(
+      notice('audio-wav-truncated', `says ${declared} bytes and has ${size}: what is there was read`),
+    );
+  else if (used !== size)
+    notices.push(notice('audio-wav-truncated', `ends within a sample: ${count} whole ones were read`));
+  else if (count === 0) notices.push(notice('audio-wav-empty', 'holds no sample'));
+  return notices;
 }
 
 interface Layout {
@@ -202,15 +187,6 @@ function sampleAt(view: DataView, at: number, format: WavFormat): number {
     case 'float64':
       return view.getFloat64(at, true);
   }
-}
-
-function textAt(view: DataView, at: number): string {
-  return String.fromCharCode(
-    view.getUint8(at),
-    view.getUint8(at + 1),
-    view.getUint8(at + 2),
-    view.getUint8(at + 3),
-  );
 }
 
 function notWav(message: string): Issue {

@@ -1,3 +1,4 @@
+import { requireOptions, requireSamples } from './require.ts';
 import type { WavFormat } from './wav-read.ts';
 
 /** How a WAV file is written. */
@@ -5,7 +6,7 @@ export interface WriteWavOptions {
   /** Samples per second, a whole number from 1 to 4294967295. */
   readonly sampleRate: number;
   /** How samples are stored; 16-bit integers when left out. */
-  readonly format?: WavFormat;
+  readonly format?: WavFormat | undefined;
 }
 
 const WIDTH: Readonly<Record<WavFormat, number>> = {
@@ -23,7 +24,8 @@ const WIDTH: Readonly<Record<WavFormat, number>> = {
  * @param samples - full scale 1; what lies beyond is held at full scale in the integer formats
  * @param options - sample rate and format
  * @returns the bytes of the file
- * @throws RangeError when the sample rate is not a whole number in range, or the file would be larger than its header can say
+ * @throws TypeError when there is no array of samples, or the options are missing
+ * @throws RangeError when the sample rate is not a whole number in range, the format is none of those, or the file would be larger than its header can say
  *
  * Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF and WAVE, from memory.
  *
@@ -39,6 +41,8 @@ const WIDTH: Readonly<Record<WavFormat, number>> = {
  * ```
  */
 export function writeWav(samples: ArrayLike<number>, options: WriteWavOptions): Uint8Array {
+  requireSamples('writeWav', samples);
+  requireOptions('writeWav', options, 'sampleRate');
   const { sampleRate, format = 'int16' } = options;
   if (!Number.isInteger(sampleRate) || sampleRate < 1 || sampleRate > 0xffffffff) {
     throw new RangeError(

@@ -64,6 +64,18 @@ describe('modulate', () => {
     expect([samples[47], samples[48], samples[88]]).toEqual([0, 0.25, 0]);
   });
 
+  it('takes options that are undefined as left out', () => {
+    const none = {
+      amplitude: undefined,
+      preEmphasis: undefined,
+      leadIn: undefined,
+      tail: undefined,
+      startPhase: undefined,
+      staysOffAir: undefined,
+    };
+    expect(modulate('10', { sampleRate: 8000, ...none })).toEqual(modulate('10', { sampleRate: 8000 }));
+  });
+
   it('makes 1300 Hz 4.2 dB weaker with pre-emphasis of 6 dB an octave', () => {
     const peak = (bits: string): number =>
       modulate(bits, { sampleRate: 192_000, amplitude: 1, preEmphasis: true }).reduce(
@@ -76,7 +88,18 @@ describe('modulate', () => {
 
   it('throws on what is no bit and no rate', () => {
     expect(() => modulate('10a', { sampleRate: 8000 })).toThrow(TypeError);
-    expect(() => modulate(undefined as unknown as string, { sampleRate: 8000 })).toThrow(TypeError);
+    for (const given of [undefined, null, 10, {}, { bits: 10 }])
+      expect(() => modulate(given as unknown as string, { sampleRate: 8000 })).toThrow(
+        new TypeError("modulate: bits must be a string of '0' and '1'"),
+      );
+    for (const [options, name] of [
+      [undefined, 'undefined'],
+      [null, 'null'],
+      [8000, 'number'],
+    ])
+      expect(() => modulate('10', options as unknown as { sampleRate: number })).toThrow(
+        new TypeError(`modulate: options with sampleRate are needed, given ${name}`),
+      );
     for (const sampleRate of [0, 7999, 192_001, Number.NaN, Number.POSITIVE_INFINITY]) {
       expect(() => modulate('10', { sampleRate })).toThrow(RangeError);
     }

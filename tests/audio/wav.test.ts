@@ -38,7 +38,7 @@ describe('writeWav and readWav', () => {
           const result = readWav(writeWav(list, { sampleRate, format }));
           expect(result).toMatchObject({
             ok: true,
-            notices: [],
+            notices: list.length === 0 ? [{ code: 'audio-wav-empty' }] : [],
             value: { sampleRate, format, channelCount: 1 },
           });
           if (!result.ok) return;
@@ -60,6 +60,35 @@ describe('writeWav and readWav', () => {
     for (const sampleRate of [0, -1, 1.5, Number.NaN, 2 ** 32])
       expect(() => writeWav([], { sampleRate })).toThrow(RangeError);
     expect(() => writeWav([], { sampleRate: 8000, format: 'toString' as WavFormat })).toThrow(RangeError);
+  });
+
+  it.each([
+    [undefined, 'undefined'],
+    [null, 'null'],
+    ['0.5', 'string'],
+    [{}, 'object'],
+    [{ length: -1 }, 'object'],
+    [{ length: 1.5 }, 'object'],
+    [{ length: '2' }, 'object'],
+  ])('says that %j is no array of samples', (given, name) => {
+    expect(() => writeWav(given as unknown as number[], { sampleRate: 8000 })).toThrow(
+      new TypeError(`writeWav: samples must be an array of numbers, typed or not, given ${name}`),
+    );
+  });
+
+  it('says that options are missing, and takes those that are undefined as left out', () => {
+    for (const [options, name] of [
+      [undefined, 'undefined'],
+      [null, 'null'],
+      [8000, 'number'],
+    ])
+      expect(() => writeWav([], options as unknown as { sampleRate: number })).toThrow(
+        new TypeError(`writeWav: options with sampleRate are needed, given ${name}`),
+      );
+    const file = writeWav([0.5], { sampleRate: 8000, format: undefined });
+    expect(file).toEqual(writeWav([0.5], { sampleRate: 8000 }));
+    for (const none of [undefined, null as unknown as undefined, { channel: undefined }])
+      expect(readWav(file, none)).toEqual(readWav(file));
   });
 });
 
@@ -136,6 +165,47 @@ describe('readWav', () => {
     }
   });
 
+  // As a recorder leaves it that was cut off before it could go back and write the size (common practice, no source).
+  it('reads to the end what has no size, and says so', () => {
+    const head = ['RIFF', [0, 4], 'WAVE', ...header(1, 1, 8000, 2, 16), 'data', [0, 4]] as const;
+    const unset = { code: 'audio-wav-size-unset', at: ['data'] };
+    const cut = { code: 'audio-wav-truncated', at: ['data'] };
+    const samples = [
+      [0x4000, 2],
+      [0xc000, 2],
+      [0x2000, 2],
+      [0, 2],
+      [0x4000, 2],
+    ] as const;
+    const whole = readWav(wavBytes([...head, ...samples]));
+    expect(whole).toMatchObject({ ok: true, notices: [unset] });
+    expect(whole.ok && whole.notices[0]?.message).toBe(
+      "chunk 'data' says 0 bytes and 10 follow: they were read",
+    );
+    expect(whole.ok && [...whole.value.samples]).toEqual([0.5, -0.5, 0.25, 0, 0.5]);
+    const within = readWav(wavBytes([...head, [0x4000, 2], 7]));
+    expect(within).toMatchObject({ ok: true, notices: [unset, cut] });
+    expect(within.ok && [...within.value.samples]).toEqual([0.5]);
+    // Sound that begins like the name of a chunk, but goes on like none.
+    const loud = readWav(wavBytes([...head, 'LIST', [0x4000_4000, 4]]));
+    expect(loud.ok && loud.value.samples).toHaveLength(4);
+  });
+
+  it('says that a file has no samples, other parts behind them or not', () => {
+    const head = ['RIFF', [0, 4], 'WAVE', ...header(1, 1, 8000, 2, 16), 'data', [0, 4]] as const;
+    for (const behind of [[], ['LIST', [4, 4], 'abcd'], ['note', [0, 4]]] as const)
+      expect(
+        readWav(wavBytes([...head, ...(behind as readonly (string | [number, 2 | 4])[])])),
+      ).toMatchObject({
+        ok: true,
+        value: { samples: { length: 0 } },
+        notices: [{ code: 'audio-wav-empty', message: "chunk 'data' holds no sample", at: ['data'] }],
+      });
+    // As written into a pipe, where the size is never known.
+    const piped = wavBytes([...head.slice(0, -1), [0xffff_ffff, 4]]);
+    expect(readWav(piped)).toMatchObject({ ok: true, notices: [{ code: 'audio-wav-empty' }] });
+  });
+
   it.each([
     ['no WAV file', wavBytes(['RIFX', [4, 4], 'WAVE']), 'audio-wav-not-wav'],
     ['no header', wavBytes(['RIFF', [4, 4], 'WAVE', 'data', [0, 4]]), 'audio-wav-header'],
@@ -166,7 +236,7 @@ describe('readWav', () => {
 
   it('says that a channel is not there', () => {
     const file = writeWav([0], { sampleRate: 8000 });
-    for (const channel of [1, -1, 0.5, Number.NaN]) {
+    for (const channel of [1, -1, 0.5, Number.NaN, '0', Object.create(null), Symbol('0')] as number[]) {
       expect(readWav(file, { channel })).toMatchObject({
         ok: false,
         issues: [{ code: 'audio-wav-channel' }],
