@@ -1,8 +1,8 @@
 /**
  * From bursts to sound and back: the waveform of any call, a receiver for weak ones, and WAV files.
  *
- * **Caution.** A distress call that goes on the air without distress starts a search and is an offence. Try radios with test
- * calls; see {@link modulate}.
+ * **Caution.** A distress call that goes on the air without distress starts a search, and sent on purpose is an offence in
+ * most countries. Try radios with test calls; see {@link modulate}.
  *
  * - {@link modulate}: the sound of a burst
  * - {@link createReceiver}: a stream of samples in, {@link HeardBurst} out
