@@ -78,15 +78,15 @@ export function decodeFirst(bits: Float64Array, trust: Trust, options: DecodeOpt
     const received = decodeAt(bits, trust, place);
     if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
     best = received;
-    if (best.callProbability >= LIKELY && best.reception.quality.verdict !== 'doubtful') return best;
+    if (best.reception.quality.verdict !== 'doubtful') return best;
   }
   return best;
 }
 
 function decodeAt(bits: Float64Array, trust: Trust, { start, sign, lead }: PhasingPlace): Received | null {
-  const words = Math.max(0, Math.min(LONGEST_STREAM, Math.ceil((bits.length - start) / 10)));
-  const metrics = new Float64Array(128 * words);
-  for (let word = 0; word < words; word++) wordMetric(bits, start + 10 * word, sign, metrics, 128 * word);
+  const metrics = new Float64Array(128 * LONGEST_STREAM);
+  for (let word = 0; word < LONGEST_STREAM; word++)
+    wordMetric(bits, start + 10 * word, sign, metrics, 128 * word);
   return receive({
     metrics,
     lead,

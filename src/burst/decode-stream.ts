@@ -3,7 +3,7 @@ import { decodeHard } from './decode-bits.ts';
 import { report } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
-import { encodeSymbol } from './symbol-code.ts';
+import { encodeSymbol, isSymbol } from './symbol-code.ts';
 
 const SYMBOL = 'an integer from 0 to 127 or null';
 
@@ -36,8 +36,7 @@ export function decodeStream(symbols: ArrayLike<number | null>): Result<Receptio
   for (let position = 0; position < list.length; position++) {
     const symbol = list[position];
     if (symbol === null) continue;
-    if (typeof symbol !== 'number' || !Number.isInteger(symbol) || symbol < 0 || symbol > 127)
-      return failure(wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]));
+    if (!isSymbol(symbol)) return failure(wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]));
     [...encodeSymbol(symbol)].forEach((bit, index) => {
       bits[10 * position + index] = bit === '1' ? 1 : -1;
     });

@@ -159,8 +159,8 @@ function solve(tables: CharacterTables, attempt: Attempt): Solved {
   });
   const answer = solveTrellis(weights, counted.length, 1);
   const [path] = answer.paths;
-  const characters = [...(path?.characters ?? [])];
-  const weight = seam + (path?.weight ?? 0);
+  const characters = [...path.characters];
+  const weight = seam + path.weight;
   const total = seam + answer.total;
   if (layout.countsEnd) return { attempt, characters, weight, total };
   const last = mostLikely(end, 0);

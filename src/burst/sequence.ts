@@ -51,11 +51,11 @@ export function streamLength(end: number): number {
  */
 export function streamOf(characters: readonly number[], appended: readonly number[] = []): number[] {
   const [format, ...others] = characters;
-  const end = characters.at(-1);
-  if (format === undefined || end === undefined) throw new RangeError('a call has at least one character');
+  if (format === undefined) throw new RangeError('a call has at least one character');
+  const end = others.at(-1) ?? format;
   const message = [format, format, ...others, errorCheckOf(characters), end, end, ...appended];
   const first = [...Array.from({ length: DX_PHASING_SLOTS }, () => DX_PHASING), ...message];
-  const second = [...RX_PHASING, ...message.slice(0, -RX_LAG)];
+  const second = [...RX_PHASING, ...message];
   return first.flatMap((symbol, slot) => [symbol, second[slot] as number]);
 }
 

@@ -44,15 +44,18 @@ export function encodeSymbol(symbol: number): string {
  * ```
  */
 export function decodeSymbol(bits: string): number | null {
-  if (typeof bits !== 'string' || !/^[01]{10}$/.test(bits)) return null;
+  if (typeof bits !== 'string' || !/^[01]{7}/.test(bits)) return null;
   const symbol = Number.parseInt([...bits.slice(0, 7)].reverse().join(''), 2);
   return encodeSymbol(symbol) === bits ? symbol : null;
 }
 
 /** Throws a RangeError at what is no symbol. */
 export function requireSymbol(symbol: number): void {
-  if (!Number.isInteger(symbol) || symbol < 0 || symbol > 127)
-    throw new RangeError(`a symbol is an integer from 0 to 127, not ${String(symbol)}`);
+  if (!isSymbol(symbol)) throw new RangeError(`a symbol is an integer from 0 to 127, not ${String(symbol)}`);
+}
+
+export function isSymbol(given: unknown): given is number {
+  return Number.isInteger(given) && (given as number) >= 0 && (given as number) <= 127;
 }
 
 /** Count of B (0) among the seven information bits of a symbol. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { heardWithoutExpansion } from '../../src/burst/behind.ts';
+import { combineCopies, soften } from '../../src/burst/character-table.ts';
 import { plausibleLayouts } from '../../src/burst/expansion.ts';
 import { heardOfExpansions, readExpansion } from '../../src/burst/expansion-reading.ts';
-import { copiesOf, tablesOf, type Word, withWords } from './heard.ts';
+import { copiesOf, metricsOf, tablesOf, type Word, withWords } from './heard.ts';
 
 // A position reply between invented ships; what stands behind it is by calculation (layouts: deviation D-burst-5).
 const reply = [120, 23, 29, 99, 87, 10, 108, 23, 29, 99, 14, 20, 121, 126, 55, 15, 62, 0, 6, 30, 9, 15, 122];
@@ -18,6 +19,8 @@ function streamWith(behind: readonly number[]): number[] {
 }
 
 const data = [100, 41, 25, 90, 70];
+/** The same with a symbol that comes again two places later, as the end of sequence does. */
+const twice = [100, 41, 25, 41, 70];
 const continued = [122, 122, ...data, 122, parity([...data, 122]), 122, 122];
 const withoutEnd = [122, 122, ...data, 122, parity(data), 122, 122];
 const inPlace = [...data, 122, parity([...data, 122]), 122, 122];
@@ -27,6 +30,15 @@ const sets = [{ specifier: 100, symbols: data.slice(1) }];
 
 function read(words: readonly Word[], surety = 0.99) {
   const tables = tablesOf(words, surety);
+  return readExpansion(tables, END, heardWithoutExpansion(tables, END));
+}
+
+/** The same, everything behind the call's closing pair heard in another way. */
+function readBehindPair(behind: readonly number[], change: (metrics: Float64Array) => Float64Array) {
+  const metrics = metricsOf(streamWith(behind));
+  const from = 128 * 2 * (7 + FIRST);
+  metrics.set(change(metrics).slice(from), from);
+  const tables = combineCopies(soften(metrics));
   return readExpansion(tables, END, heardWithoutExpansion(tables, END));
 }
 
@@ -78,6 +90,56 @@ describe('an expansion behind a call', () => {
       expect(read(withWords(streamWith(continued), copiesOf(index), () => null))).toEqual({ kind: 'broken' });
   });
 
+  it.each([
+    ['continued', [122, 122, ...twice, 122, parity([...twice, 122]), 122, 122], FIRST],
+    ['check-without-end', [122, 122, ...twice, 122, parity(twice), 122, 122], FIRST],
+    ['in-place-of-pair', [...twice, 122, parity([...twice, 122]), 122, 122], FIRST - 2],
+  ] as const)(
+    'is broken where its error check would have to choose between two symbols: %s',
+    (_, behind, first) => {
+      const words = streamWith(behind);
+      expect(read(words).kind).toBe('read');
+      for (const index of [1, 2, 3, 4]) {
+        const hit = withWords(words, copiesOf(first + index), (sent) => [
+          sent as number,
+          (sent as number) ^ 5,
+        ]);
+        expect(read(hit)).toEqual({ kind: 'broken' });
+      }
+    },
+  );
+
+  // The end of sequence is sent four times (M.493): what two of them leave open the others say.
+  it.each([
+    ['continued', continued, FIRST],
+    ['check-without-end', withoutEnd, FIRST],
+    ['in-place-of-pair', inPlace, FIRST - 2],
+  ] as const)('is read where only the last two ends of sequence are clear: %s', (_, behind, first) => {
+    const hit = withWords(streamWith(behind), copiesOf(first + data.length), () => [122, 33]);
+    expect(read(hit)).toMatchObject({ kind: 'read', sets });
+  });
+
+  it.each([
+    ['continued', continued],
+    ['check-without-end', withoutEnd],
+    ['in-place-of-pair', inPlace],
+  ] as const)(
+    'is broken where every symbol is likeliest as sent, and all together are not sure: %s',
+    (_, behind) => {
+      expect(
+        readBehindPair(behind, (metrics) => metricsOf(streamWith(behind), 0.12).slice(0, metrics.length)),
+      ).toEqual({
+        kind: 'broken',
+      });
+    },
+  );
+
+  it('is none where it is less than 0.99 sure that there is anything', () => {
+    const fainter = (by: number) => (metrics: Float64Array) => metrics.map((value) => by * value);
+    expect(readBehindPair(continued, fainter(0.3))).toEqual({ kind: 'broken' });
+    expect(readBehindPair(continued, fainter(0.2))).toEqual({ kind: 'none' });
+  });
+
   it('is broken where only its front was heard', () => {
     expect(read(streamWith([122, 122, ...data, 1, 2, 3, 4]))).toEqual({ kind: 'broken' });
   });
@@ -106,6 +168,14 @@ describe('what was heard of expansions', () => {
     heard += tables.mean('anyEnd', FIRST + 5, true) + tables.mean(null, FIRST + 6, false);
     // Whether its error check counts its end is not known as long as the check is left aside: two layouts alike.
     expect(heardOfExpansions(tables, END)).toBeCloseTo(heard + Math.LN2, 3);
+  });
+
+  it('is that of remains where more characters stand in a row than an expansion has', () => {
+    const symbols = Array.from({ length: 45 }, (_, index) => (7 * index + 3) % 100);
+    const tables = tablesOf(streamWith([122, 122, ...symbols]));
+    let heard = Math.log(0.01);
+    for (let index = 0; index < symbols.length; index++) heard += tables.mean('free', FIRST + index, false);
+    expect(heardOfExpansions(tables, END)).toBeCloseTo(heard, 3);
   });
 
   it('takes the place of the closing pair for what it is', () => {

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { decodeHard } from '../../src/burst/decode-bits.ts';
+import { decodeFirst } from '../../src/burst/decode-soft.ts';
 import {
   decodeBits,
   decodeSoft,
   decodeStream,
   decodeSymbolMetrics,
   encodeCall,
+  encodeSymbol,
   type Reception,
 } from '../../src/burst/index.ts';
+import { separate } from '../../src/burst/judgement.ts';
+import { streamOf } from '../../src/burst/sequence.ts';
 import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
 import { type Success, valueOf } from '../../src/result/index.ts';
 import { copiesOf, metricsOf, type Word, withWords } from './heard.ts';
@@ -171,6 +176,28 @@ describe('hard bits', () => {
   });
 });
 
+describe('a stream of symbols', () => {
+  it('that ends a word early lacks that word, whatever it would have been', () => {
+    // A routine individual call between the demo's stations whose error check, the last word, is 1 (by calculation).
+    const information = [120, 23, 29, 99, 14, 20, 100, 23, 29, 99, 87, 10, 100, 126, 90, 0, 10, 90, 0];
+    const last = [...information, 117].reduce((sum, symbol) => sum ^ symbol, 1);
+    const whole = streamOf([...information, last, 117]);
+    expect(whole.at(-1)).toBe(1);
+    expect(last).toBeLessThan(100);
+    const result = received(whole.slice(0, -1));
+    expect(codesOf(result)).toContain('burst-cut-short');
+    expect(result.value.quality.words).toEqual({ sent: whole.length, differing: 1 });
+  });
+
+  it('is told to be cut short at a symbol, and to be the wrong way round nowhere', () => {
+    const result = received(sent.stream.slice(0, -2).map((symbol) => 127 - symbol));
+    expect(result.notices).toEqual([
+      expect.objectContaining({ code: 'burst-cut-short', at: [sent.stream.length - 2] }),
+      expect.objectContaining({ code: 'burst-inverted', at: [] }),
+    ]);
+  });
+});
+
 describe('where to look', () => {
   const llrs = [...sent.bits, ...alertSent.bits].map((bit) => (bit === '1' ? 4 : -4));
   const second = sent.bits.length + 20;
@@ -197,9 +224,46 @@ describe('where to look', () => {
     expect(quality).toMatchObject({ verdict: 'clean', start: second });
   });
 
+  it('gives the doubtful call of which more was heard, wherever it stands', () => {
+    const part = (bits: string, length: number) =>
+      [...bits.slice(0, length)].map((bit) => (bit === '1' ? 4 : -4));
+    // Longer than any call with its expansion: what is heard of one speaks for no other.
+    const silence = new Array<number>(2000).fill(0);
+    const long = part(alertSent.bits, 300);
+    const short = part(sent.bits, 200);
+    expect(valueOf(decodeSoft(short)).quality).toMatchObject({ verdict: 'doubtful', start: 20 });
+    const first = valueOf(decodeSoft([...long, ...silence, ...short])).quality;
+    expect(first).toMatchObject({ verdict: 'doubtful', start: 20 });
+    const last = valueOf(decodeSoft([...short, ...silence, ...long])).quality;
+    expect(last).toMatchObject({ verdict: 'doubtful', start: 2220 });
+  });
+
+  it('passes over half a word of phasing with nothing behind it', () => {
+    const start = llrs.slice(20, 35);
+    const silence = new Array<number>(700).fill(0);
+    const result = decodeSoft([...start.map((value) => 3 * value), ...silence]);
+    expect(result).toMatchObject({ ok: false, issues: [{ message: 'no call is found (0 % sure at best)' }] });
+    const { quality } = valueOf(decodeSoft([...start.map((value) => 3 * value), ...silence, ...llrs]));
+    expect(quality).toMatchObject({ verdict: 'clean', start: 735 });
+  });
+
   it('gives the doubtful call when there is no other', () => {
     const broken = llrs.slice(0, 300);
     expect(valueOf(decodeSoft(broken)).quality).toMatchObject({ verdict: 'doubtful', start: 20, end: 300 });
+  });
+});
+
+describe('hard bits in error', () => {
+  // The log-likelihood of a bit that is wrong with probability p is ln((1 - p) / p); p as the call itself shows it.
+  it.each([0, 7, 31])('are weighed by the share of them that came wrong: %i', (count) => {
+    const ones = sent.stream.map(encodeSymbol).join('');
+    const every = Math.floor(ones.length / Math.max(count, 1));
+    const wrong = new Set(Array.from({ length: count }, (_, index) => every * index + (index % 9)));
+    const hard = Float64Array.from(ones, (bit, at) => ((bit === '1') === wrong.has(at) ? -1 : 1));
+    const share = (count + 0.5) / (ones.length + 1);
+    const weighed = hard.map((bit) => bit * Math.log((1 - share) / share));
+    expect(decodeHard(hard, {})).toEqual(decodeFirst(weighed, separate, { start: 0 }));
+    expect(decodeHard(hard, {})?.reception.call).toEqual(call);
   });
 });
 

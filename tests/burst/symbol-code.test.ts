@@ -37,12 +37,20 @@ describe('ten-bit code', () => {
     }
   });
 
-  it.each(['', '1010101010', '0101010101', '111100001', '11110000111', 'symbolsymb'])(
-    'takes %j for no symbol',
-    (bits) => {
-      expect(decodeSymbol(bits)).toBeNull();
-    },
-  );
+  it.each([
+    '',
+    '1010101010',
+    '0101010101',
+    '111100001',
+    '11110000111',
+    '1111000x11',
+    '111100x011',
+    '1symbolsym',
+    'x1111000011',
+    'symbolsymb',
+  ])('takes %j for no symbol', (bits) => {
+    expect(decodeSymbol(bits)).toBeNull();
+  });
 
   it.each([undefined, null, 1_111_000_011, ['1111000011'], {}, Symbol('1111000011')])(
     'takes what is no text for no symbol either: %s',

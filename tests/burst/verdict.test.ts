@@ -82,6 +82,38 @@ describe('verdict', () => {
     expect(result.ok && result.notices.map(({ code }) => code)).toContain('burst-doubtful');
   });
 
+  it.each([
+    ['repaired', 0.55],
+    ['repaired', 0.45],
+    ['doubtful', 0.4],
+    ['doubtful', 0.3],
+  ] as const)(
+    'is %s where every character is as sent, and all together are not sure enough (%d)',
+    (verdict, faint) => {
+      const { quality, call: read } = valueOf(
+        decodeSymbolMetrics(metricsOf(stream, 0.99).map((value) => faint * value)),
+      );
+      expect(quality.errorCheck).toBe('as-sent');
+      if (verdict === 'repaired') {
+        expect(read).toEqual(call);
+        expect(quality.probability).toBeGreaterThanOrEqual(0.99);
+        expect(quality.probability).toBeLessThan(0.9999);
+      } else expect(quality.probability).toBeLessThan(0.99);
+      expect(quality.verdict).toBe(verdict);
+    },
+  );
+
+  // M.493: four copies of the end of sequence.
+  it('leaves an end of sequence in a doubtful call that was heard in its further copies only', () => {
+    const gone = [...copies(2), ...copies(8), ...copies(20)];
+    const { quality, information: read } = valueOf(
+      decodeStream(stream.map((symbol, at) => (gone.includes(at) ? null : symbol))),
+    );
+    expect(quality.verdict).toBe('doubtful');
+    expect(read[3]).toBeNull();
+    expect(read.at(-1)).toBe(117);
+  });
+
   // M.493, from memory: the format specifier of a call without an address must be received twice.
   it('is not clean when the format specifier of an alert came only once', () => {
     const result = decodeStream(
@@ -120,6 +152,17 @@ describe('metrics per word', () => {
     expect(asked.length).toBeLessThanOrEqual(64);
     expect(new Set(asked.map((each) => each.join())).size).toBe(asked.length);
     expect(valueOf(result).call).toEqual(call);
+  });
+
+  it('are believed in full when the receiver has compared whole streams, and less when it has not', () => {
+    const hit = metricsOf(stream, 0.99);
+    for (const at of copies(9)) hit.fill(0, 128 * at, 128 * (at + 1));
+    const { quality } = valueOf(decodeSymbolMetrics(hit));
+    const again = valueOf(decodeSymbolMetrics(hit, { rescore: () => [] })).quality;
+    expect(again.characters.map(({ symbol }) => symbol)).toEqual(
+      quality.characters.map(({ symbol }) => symbol),
+    );
+    expect(again.probability).toBeGreaterThan(quality.probability);
   });
 
   it('agree with soft bits, which are made into the same', () => {
