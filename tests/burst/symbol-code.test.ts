@@ -52,12 +52,10 @@ describe('ten-bit code', () => {
     expect(decodeSymbol(bits)).toBeNull();
   });
 
-  it.each([undefined, null, 1_111_000_011, ['1111000011'], {}, Symbol('1111000011')])(
-    'takes what is no text for no symbol either: %s',
-    (given) => {
+  it('takes what is no text for no symbol either', () => {
+    for (const given of [undefined, null, 1_111_000_011, ['1111000011'], {}, Symbol('1111000011')])
       expect(decodeSymbol(given as unknown as string)).toBeNull();
-    },
-  );
+  });
 
   it.each([-1, 128, 1.5, Number.NaN])('refuses to encode %d', (symbol) => {
     expect(() => encodeSymbol(symbol)).toThrow(RangeError);
