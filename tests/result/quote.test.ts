@@ -38,9 +38,4 @@ describe('quote', () => {
       }),
     );
   });
-
-  it('refuses what is no text', () => {
-    for (const given of [undefined, null, 5, ['text']])
-      expect(() => quote(given as unknown as string)).toThrow(new TypeError('quote: a text is needed'));
-  });
 });
