@@ -186,7 +186,10 @@ describe('a stream of symbols', () => {
     expect(last).toBeLessThan(100);
     const result = received(whole.slice(0, -1));
     expect(codesOf(result)).toContain('burst-cut-short');
-    expect(result.value.quality.words).toEqual({ sent: whole.length, differing: 1 });
+    const lacking = { sent: whole.length, differing: 1 };
+    expect(result.value.quality.words).toEqual(lacking);
+    const metrics = metricsOf(whole.slice(0, -1));
+    expect(valueOf(decodeSymbolMetrics(metrics)).quality.words).toEqual(lacking);
   });
 
   it('is told to be cut short at a symbol, and to be the wrong way round nowhere', () => {
