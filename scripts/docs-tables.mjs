@@ -65,6 +65,18 @@ function page(name, title, ...parts) {
   writeFileSync(join(out, `${name}.md`), text.join('\n'));
 }
 
+/** What many rows say alike is said once, below their table, under a letter. */
+function lettered(letters = 'abcdefghijklmnopqrstuvwxyz') {
+  const said = [];
+  return {
+    of(text) {
+      if (!said.includes(text)) said.push(text);
+      return letters[said.indexOf(text)];
+    },
+    list: () => said.map((text, index) => `- **${letters[index]}**: ${text}`).join('\n'),
+  };
+}
+
 const words = (name) => name.replaceAll('-', ' ');
 const list = (names) => names.map(words).join(', ');
 
@@ -79,15 +91,15 @@ function identityFormsPage() {
       form.holder,
       yes(uses.own),
       uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
-      form.clause,
+      form.clause.replace('ITU-R M.585-9 ', ''),
       form.since,
-      form.source === 'seen' ? 'read in a published text' : 'from memory',
+      form.source === 'seen' ? 'read' : 'memory',
     ];
   });
   page(
     'identity-forms',
     'Identity forms',
-    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. The [guide to identities](../guide/identity.md) tells what to do with them.',
+    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. Clauses are those of ITU-R M.585-9; *read* means in a published text, *memory* that the text was not at hand. The [guide to identities](../guide/identity.md) tells what to do with them.',
     table(
       [
         'form',
@@ -122,12 +134,14 @@ function administrationsPage() {
 }
 
 function channelsPage(name, plan) {
+  const known = lettered();
+  const bars = lettered('123456789');
   const rows = plan.channels.map((channel) => {
     const { nonCommercial, commercial } = channel.intership;
     const facts = new Map();
     for (const [fact, { basis, source }] of Object.entries(channel.evidence)) {
-      const known = basis === 'memory' ? `${source}, from memory` : source;
-      facts.set(known, [...(facts.get(known) ?? []), fact]);
+      const from = basis === 'memory' ? `${source}, from memory` : source;
+      facts.set(from, [...(facts.get(from) ?? []), fact]);
     }
     return [
       [channel.designator, ...channel.aliases].join(', '),
@@ -136,8 +150,8 @@ function channelsPage(name, plan) {
       [channel.note, channel.region, channel.caution].filter((text) => text !== null).join('; '),
       `${nonCommercial} / ${commercial}`,
       channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
-      channel.mayBeNamed ? 'yes' : `no: ${channel.notNamedBecause}`,
-      [...facts].map(([known, which]) => `${which.join(', ')}: ${known}`).join('; '),
+      channel.mayBeNamed ? 'yes' : `no (${bars.of(channel.notNamedBecause)})`,
+      known.of([...facts].map(([from, which]) => `${which.join(', ')} from ${from}`).join('; ')),
     ];
   });
   page(
@@ -154,19 +168,25 @@ function channelsPage(name, plan) {
         'ships send',
         'coast sends',
         'for, where, and what to mind',
-        'between ships (pleasure / business)',
+        'between ships: pleasure / business',
         'power',
-        'may a call name it',
-        'how known',
+        'in a call',
+        'known',
       ],
       rows,
     ),
+    `## How each row is known\n\nThe letters of the last column. *From memory* means that the text was not at hand.\n\n${known.list()}`,
+    `## Why no call names a channel\n\nThe figures behind *no* in the column before.\n\n${bars.list()}`,
   );
 }
 
 function compositionsPage() {
   const duties = (senders) =>
-    ['A', 'D', 'H', 'M', 'coast'].map((type) => `${type}: ${senders[type]}`).join(', ');
+    ['required', 'optional', 'guarded']
+      .map((duty) => [duty, ['A', 'D', 'H', 'M', 'coast'].filter((type) => senders[type] === duty)])
+      .filter(([, types]) => types.length > 0)
+      .map(([duty, types]) => `${duty}: ${types.join(', ')}`)
+      .join('; ');
   const rows = compositions.map((row) => [
     words(row.kind),
     words(row.format),
@@ -176,12 +196,12 @@ function compositionsPage() {
     row.characters,
     words(row.end),
     duties(row.senders),
-    row.clause,
+    row.clause.replace(/^ITU-R M\.493-15 Annex 1 tables? /, ''),
   ]);
   page(
     'call-compositions',
     'Call compositions',
-    'Which fields each kind of call is made of, in the order on the air. The number behind a field counts its symbols on VHF; `characters` counts the information characters before the end of sequence, the format specifier twice. Equipment: A full, D fixed set of small craft, H hand-held, M man-overboard device, and coast stations.',
+    'Which fields each kind of call is made of, in the order on the air. The number behind a field counts its symbols on VHF; `characters` counts the information characters before the end of sequence, the format specifier twice. Equipment: A full, D fixed set of small craft, H hand-held, M man-overboard device, and coast stations; who is not named does not send it, and *guarded* means only past a guard against sending it by mistake. The last column names the table of ITU-R M.493-15 Annex 1.',
     'All rows are remembered from ITU-R M.493-15; several agree with Japanese restatements, see [deviations](../deviations.md). Which class of equipment may send what is remembered with little confidence: it gives hints and refuses nothing. How calls are made and read: [guide to calls](../guide/call.md).',
     table(
       [
@@ -193,7 +213,7 @@ function compositionsPage() {
         'characters',
         'end',
         'who sends it',
-        'clause',
+        'table',
       ],
       rows,
     ),
@@ -236,7 +256,7 @@ function symbolsPage() {
 function timersPage() {
   const rows = timers.map(({ timer, least, most, unit, confidence, clause, meaning }) => [
     words(timer),
-    `${least === most ? least : `${least} to ${most}, at random`} ${unit}${most === 1 ? '' : 's'}`,
+    `${least === most ? least : `${least} to ${most}`} ${unit}${most === 1 ? '' : 's'}${least === most ? '' : ', at random'}`,
     meaning,
     words(confidence),
     clause,
@@ -261,7 +281,7 @@ function transitionsPage() {
     const rows = transitionTable().filter((row) => row.procedure === procedure);
     return [
       `## ${title}`,
-      `<div class="drawn" style="overflow-x:auto" tabindex="0" role="group" aria-label="${title}: diagram">\n{@include figures/station-${procedure}.svg}\n</div>`,
+      `<div class="drawn" tabindex="0" role="group" aria-label="${title}: diagram">\n{@include figures/station-${procedure}.svg}\n</div>`,
       `### ${title}: phases`,
       table(
         ['phase', 'what it means', 'what is waited for'],

@@ -9,7 +9,9 @@ export function allDocs(root, project) {
     parts.push(plain(Comment.combineDisplayParts(document.content)));
   }
   for (const room of project.children ?? []) parts.push(roomText(room));
-  return `${parts.map((part) => part.trim()).join(`\n\n${'='.repeat(78)}\n\n`)}\n`;
+  const text = parts.map((part) => part.trim()).join(`\n\n${'='.repeat(78)}\n\n`);
+  // A link that only a page can follow is its words.
+  return `${text.replace(/\{@link(?:code|plain)? ([^{}]*)\}/g, '$1')}\n`;
 }
 
 /** Figures as their words, and tables without the marks that only a browser needs. */

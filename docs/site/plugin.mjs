@@ -1,21 +1,36 @@
-// What TypeDoc's pages get beside what TypeDoc makes: links to the workbench, a list of pages that needs no script,
-// examples that can be edited and run, a policy that forbids every outside connection, and one text with everything.
+// What TypeDoc's pages get beside what TypeDoc makes: a door on the front page, links to the workbench, a list of pages
+// that needs no script, examples that can be edited and run, a policy that forbids every outside connection, and one
+// text with everything.
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { PageEvent, ReflectionKind } from 'typedoc';
+import { build } from 'esbuild';
+import { Converter, PageEvent, ReflectionKind } from 'typedoc';
 import { buildWorkbench } from '../../scripts/build-workbench.mjs';
 import { allDocs } from './all-docs.mjs';
 import { buildEditAndRun, runnableOf } from './examples.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Documents that also stand in the repository as they are, and so begin without a title and a group. */
+const titles = {
+  'CHANGELOG.md': { name: 'Change log', group: 'Guides' },
+  'shared/README.md': { name: 'Vectors and tables to share', group: 'Tables' },
+};
+
 export function load(app) {
+  app.converter.on(Converter.EVENT_CREATE_DOCUMENT, (_, document) => {
+    const path = relative(root, document.project.files.getReflectionPath(document) ?? '');
+    const title = titles[path];
+    if (title === undefined) return;
+    document.name = title.name;
+    document.frontmatter.group = title.group;
+  });
   app.renderer.on(PageEvent.END, (page) => {
     if (!page.contents?.startsWith('<!DOCTYPE html>')) return;
     const addressOf = (reflection) => app.renderer.router.getFullUrl(reflection);
-    page.contents = dressed(page.contents, contentsOf(page, addressOf));
+    page.contents = dressed(page, contentsOf(page, addressOf));
   });
   app.renderer.postRenderAsyncJobs.push(async ({ outputDirectory, project }) => {
     const assets = join(outputDirectory, 'assets');
@@ -24,13 +39,21 @@ export function load(app) {
     );
     writeFileSync(join(assets, 'custom.css'), css.join('\n'));
     await buildEditAndRun(assets);
+    await build({
+      entryPoints: [join(root, 'docs/site/shell.ts')],
+      outfile: join(assets, 'shell.js'),
+      bundle: true,
+      minify: true,
+      format: 'iife',
+      target: 'es2022',
+    });
     await buildWorkbench(join(outputDirectory, 'workbench'));
     writeFileSync(join(outputDirectory, 'all-docs.txt'), allDocs(root, project));
   });
 }
 
 /** One page with everything added to it. */
-function dressed(rendered, contents) {
+function dressed({ contents: rendered, url, model }, contents) {
   // The page need not wait for its scripts to be seen.
   const html = rendered.replace(
     /document\.body\.style\.display="none";setTimeout\(.*?,500\)(?=<\/script>)/,
@@ -42,15 +65,27 @@ function dressed(rendered, contents) {
     `<a href="${base}workbench/index.html">Workbench</a>`,
     `<a href="${base}all-docs.txt">All as one text</a>`,
   ].join('\n');
-  const scripts = examples === html ? '' : `<script defer src="${base}assets/edit-and-run.js"></script>`;
+  const scripts = ['shell.js', ...(examples === html ? [] : ['edit-and-run.js'])].map(
+    (name) => `<script defer src="${base}assets/${name}"></script>`,
+  );
   const whole = examples
     .replace('<div id="tsd-toolbar-links"></div>', `<div id="tsd-toolbar-links">${links}</div>`)
     // Contents as plain links, for readers without JavaScript too, in the place of a tree made by a script.
     .replace(
       /<nav class="tsd-navigation">.*?<\/nav>/s,
-      () => `<nav class="contents" aria-label="Contents">${contents(base)}</nav>`,
+      () => `<nav class="contents" id="contents" aria-label="Contents">${contents(base)}</nav>`,
     )
     .replace(/<script async src="[^"]*navigation.js" id="tsd-nav-script"><\/script>/, '')
+    // A button that the keyboard can press, too.
+    .replace(
+      /<a href="#"( class="tsd-widget menu" id="tsd-toolbar-menu-trigger") data-toggle="menu"( aria-label="Menu">.*?)<\/a>/s,
+      '<button type="button"$1 aria-expanded="false" aria-controls="contents"$2</button>',
+    )
+    // A table needs the width more than a list of the one heading above it.
+    .replace(
+      '<div class="container container-main">',
+      `<div class="container container-main${model.frontmatter?.group === 'Tables' ? ' broad' : ''}">`,
+    )
     .replace('<div class="page-menu">', '<div class="page-menu" role="complementary" aria-label="This page">')
     .replace('<body>', '<body><a class="skip" href="#content">Skip to the content</a>')
     .replace('<div class="col-content">', '<main class="col-content" id="content" tabindex="-1">')
@@ -72,9 +107,28 @@ function dressed(rendered, contents) {
       /(<div class="tsd-page-title">)(?:\s*<h1>[^<]*<\/h1>)?(.*?<\/div>\s*<div class="tsd-panel tsd-typography"><h1 )/s,
       '$1$2',
     )
-    .replace('</head>', `<link rel="icon" href="data:,"/>${scripts}</head>`)
-    .replace('<meta charset="utf-8"/>', `<meta charset="utf-8"/>${policyFor(html)}`);
-  return withoutLeaps(whole);
+    .replace('</head>', `<link rel="icon" href="data:,"/>${scripts.join('')}</head>`)
+    // A list of one heading, which is that of the page.
+    .replace(
+      /<details open class="tsd-accordion tsd-page-navigation">(?:(?!<\/details>|<a ).)*<a [^>]*>(?:(?!<\/details>|<a ).)*<\/details>/s,
+      '',
+    )
+    // Layers named before those of TypeDoc win over their `!important`.
+    .replace(
+      '<meta charset="utf-8"/>',
+      `<meta charset="utf-8"/>${policyFor(html)}<style>@layer site;</style>`,
+    );
+  return withoutLeaps(url === 'index.html' ? withDoors(whole) : whole);
+}
+
+/** The ways in, above the text of the README, which is written for those who have the repository before them. */
+function withDoors(html) {
+  const doors = [
+    ['workbench/index.html', 'Try it in the page', 'a number, a call, a log, a sound: nothing to install'],
+    ['documents/First_steps.html', 'First steps', 'four small jobs in ten minutes'],
+    ['modules.html#modules', 'Reference', 'every room, function and type'],
+  ].map(([address, name, about]) => `<li><a href="${address}">${name}</a> ${about}</li>`);
+  return html.replace('</h1>', `</h1><ul class="doors">${doors.join('')}</ul>`);
 }
 
 /** Headings that go down one level at a time, looking as they did. */
@@ -110,9 +164,11 @@ function policyFor(html) {
   return `<meta http-equiv="Content-Security-Policy" content="${policy.join('; ')}"/>`;
 }
 
-/** Documents and rooms in their groups, and what stands in the room of the page. */
+/** Documents and rooms in their groups, the group of the page open, and what stands in the room of the page. */
 function contentsOf({ project, model, url }, addressOf) {
   const room = roomOf(model);
+  const groups = project.groups ?? [];
+  const current = groups.find(({ children }) => children.includes(room ?? model)) ?? groups[0];
   const link = (base, reflection, name = reflection.name) => {
     const address = addressOf(reflection);
     return `<a href="${base}${address}"${address === url ? ' aria-current="page"' : ''}>${escaped(name)}</a>`;
@@ -120,14 +176,16 @@ function contentsOf({ project, model, url }, addressOf) {
   const members = (base) =>
     `<ul>${(room.children ?? []).map((member) => `<li>${link(base, member)}</li>`).join('')}</ul>`;
   return (base) =>
-    (project.groups ?? [])
-      .map(({ title, children }) => {
+    groups
+      .map((group) => {
+        const { title, children } = group;
         const rooms = children.some(({ kind }) => kind === ReflectionKind.Module);
         const entries = children.map((child) => {
           const name = rooms ? `seahail/${child.name}` : child.name;
           return `<li>${link(base, child, name)}${child === room ? members(base) : ''}</li>`;
         });
-        return `<p>${rooms ? 'Reference' : escaped(title)}</p><ul>${entries.join('')}</ul>`;
+        const name = rooms ? 'Reference' : escaped(title);
+        return `<details${group === current ? ' open' : ''}><summary>${name}</summary><ul>${entries.join('')}</ul></details>`;
       })
       .join('');
 }

@@ -116,13 +116,134 @@ export const docsChecks = [
     },
   })),
   {
-    name: 'docs: the search finds a function',
+    name: 'docs: the search finds a function, and guides and functions before fields',
     async run({ page, at }) {
       await page.goto(at('index.html'));
       await page.getByRole('button', { name: 'Search' }).click();
+      await page.locator('#tsd-search-input').fill('bearing');
+      await page.locator('#tsd-search-results a').first().waitFor();
+      const found = await page
+        .locator('#tsd-search-results a')
+        .evaluateAll((all) => all.map((link) => new URL(link.href)).map((url) => url.pathname + url.hash));
+      const first = found.slice(0, 5);
+      assert(
+        first.some((address) => address.includes('/documents/')),
+        `no guide: ${first.join(' ')}`,
+      );
+      assert(
+        first.some((address) => address.includes('/functions/')),
+        `no function: ${first.join(' ')}`,
+      );
       await page.locator('#tsd-search-input').fill('parseIdentity');
       await page.locator('#tsd-search-results a', { hasText: 'parseIdentity' }).first().click();
       await page.getByRole('heading', { name: 'Function parseIdentity' }).waitFor();
+    },
+  },
+  {
+    name: 'docs: the front page leads into the workbench, the first steps and the reference',
+    options: { viewport: { width: 390, height: 844 } },
+    async run({ page, at }) {
+      for (const [name, heading] of [
+        ['Try it in the page', 'The workbench'],
+        ['First steps', 'First steps'],
+        ['Reference', 'Modules'],
+      ]) {
+        await page.goto(at('index.html'));
+        const door = page.locator('main').getByRole('link', { name, exact: true }).first();
+        const { y } = await door.boundingBox();
+        assert(y < 844, `${name} stands ${y} px down`);
+        await door.click();
+        await page.locator('h1, h2').filter({ hasText: heading }).first().waitFor();
+      }
+    },
+  },
+  {
+    name: 'docs: the contents open the group of the page alone, its entry in sight',
+    options: { viewport: { width: 1440, height: 900 } },
+    async run({ page, at }) {
+      for (const [path, group] of [
+        ['documents/First_steps.html', 'Guides'],
+        ['documents/Timers.html', 'Tables'],
+        ['modules/station.html', 'Reference'],
+        ['functions/position.timeToReach.html', 'Reference'],
+      ]) {
+        await page.goto(at(path));
+        const open = await page
+          .locator('nav.contents details[open]')
+          .evaluateAll((all) => all.map((details) => details.querySelector('summary').textContent));
+        assert.deepEqual(open, [group], path);
+        const entry = await page.locator('nav.contents [aria-current]').boundingBox();
+        // The outermost part that scrolls, which is not the same on a page with a wide table.
+        const menu = await page.locator('.site-menu').evaluate((element) => {
+          const { top, bottom } = (
+            element.closest('.broad') ? element.closest('.col-sidebar') : element
+          ).getBoundingClientRect();
+          return { top, bottom };
+        });
+        assert(entry.y >= menu.top && entry.y + entry.height <= menu.bottom, `${path}: out of sight`);
+      }
+    },
+  },
+  {
+    name: 'docs: on a phone the contents open and close by the keyboard',
+    options: { viewport: { width: 390, height: 844 } },
+    async run({ page, at }) {
+      await page.goto(at('documents/Glossary.html'));
+      const button = page.getByRole('button', { name: 'Menu' });
+      const contents = page.locator('nav.contents');
+      assert.equal(await contents.isVisible(), false);
+      await button.press('Enter');
+      await contents.waitFor();
+      assert.equal(await button.getAttribute('aria-expanded'), 'true');
+      assert.equal(await page.evaluate(() => document.activeElement?.closest('nav')?.className), 'contents');
+      await page.keyboard.press('Escape');
+      await contents.waitFor({ state: 'hidden' });
+      assert.equal(await page.evaluate(() => document.activeElement?.id), 'tsd-toolbar-menu-trigger');
+      await button.click();
+      await contents.waitFor();
+      await page.mouse.click(20, 400);
+      await contents.waitFor({ state: 'hidden' });
+    },
+  },
+  {
+    name: 'docs: on a phone without JavaScript the contents stand below the page, and nothing that needs a script',
+    options: { javaScriptEnabled: false, viewport: { width: 390, height: 844 } },
+    async run({ page, at }) {
+      await page.goto(at('documents/First_steps.html'));
+      const [main, contents] = [
+        await page.locator('main').boundingBox(),
+        await page.locator('nav.contents').boundingBox(),
+      ];
+      assert(contents.y >= main.y + main.height, 'the contents cover the page');
+      assert(await page.locator('nav.contents').getByRole('link', { name: 'Glossary' }).isVisible());
+      for (const useless of ['#tsd-toolbar-menu-trigger', '#tsd-search-trigger', '.settings', 'pre > button'])
+        assert.equal(await page.locator(useless).first().isVisible(), false, useless);
+    },
+  },
+  {
+    name: 'docs: tables fit a wide screen, and what a row is about stays in sight on a narrow one',
+    options: { viewport: { width: 1440, height: 900 } },
+    async run({ page, site, at }) {
+      const wide = [];
+      const tables = pagesOf(site).filter((path) =>
+        readFileSync(join(site, path), 'utf8').includes('container-main broad'),
+      );
+      assert(tables.length > 10, 'no pages of tables');
+      for (const path of tables) {
+        await page.goto(at(path));
+        const over = await page
+          .locator('.wide')
+          .evaluateAll((all) => all.map((table) => table.scrollWidth - table.clientWidth));
+        if (over.some((pixels) => pixels > 0)) wide.push(`${path}: ${Math.max(...over)} px too wide`);
+      }
+      assert.deepEqual(wide, []);
+      await page.setViewportSize({ width: 390, height: 844 });
+      await page.goto(at('documents/Channels__International.html'));
+      const table = page.locator('.wide').first();
+      await table.evaluate((element) => element.scrollTo(300, 0));
+      const [cell, frame] = [await table.locator('td').first().boundingBox(), await table.boundingBox()];
+      assert.equal(Math.round(cell.x), Math.round(frame.x));
+      return `${tables.length} pages`;
     },
   },
   {
@@ -142,6 +263,7 @@ export const docsChecks = [
       ]) {
         assert(text.includes(`# seahail/${room}\n`), room);
       }
+      assert(!text.includes('{@'), 'a tag that only a page can follow');
       return `${(text.length / 1000).toFixed(0)} kB`;
     },
   },

@@ -30,6 +30,8 @@ export const linkChecks = [
           }
           const [file, hash] = link.split('#');
           const target = file === '' ? path : resolve(dirname(path), decodeURIComponent(file));
+          // A text that a browser would only show as it was typed, or save.
+          if (file.endsWith('.md')) broken.add(`${relative(site, path)}: ${link} is no page`);
           if (!existsSync(target)) broken.add(`${relative(site, path)}: ${link}`);
           // What stands behind the # of a page of the workbench is a finding, not a place.
           const places = anchors.get(target);
