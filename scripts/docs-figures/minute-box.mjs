@@ -1,5 +1,5 @@
 import { boxOf, centreOf, cornerOf, formatReportedPosition, rangeAndBearing } from 'seahail/position';
-import { box, colours, label, line, n, picture } from './svg.mjs';
+import { accent, box, heading, label, line, n, picture } from './svg.mjs';
 
 const SCALE = 0.13;
 
@@ -31,16 +31,15 @@ export function minuteBox({ id, position, title }) {
     { latitude: cut.south, longitude: cut.west },
     { latitude: cut.south, longitude: cut.east },
   );
-  const mark = ([markX, markY], colour) =>
-    `<circle cx="${n(markX)}" cy="${n(markY)}" r="5" fill="${colour}"/>`;
+  const mark = ([markX, markY], look) => `<circle cx="${n(markX)}" cy="${n(markY)}" r="5" ${look}/>`;
   const right = x + width + 24;
   const lines = [
-    label(0, 22, title, { size: 16, weight: 600 }),
+    heading(title),
     label(0, 44, formatReportedPosition(position)),
     `<rect x="${n(x)}" y="${n(y)}" width="${n(width)}" height="${n(height)}" fill="none" stroke="currentColor" stroke-dasharray="5 4"/>`,
-    box(...inner, { colour: colours.sea, tint: 0.18, radius: 0, stroke: 1.6 }),
-    mark(corner, colours.alarm),
-    mark(centre, colours.leaf),
+    box(...inner, { tint: 0, hatch: '/', radius: 0, stroke: 1.6 }),
+    mark(corner, 'fill="var(--paper)" stroke="currentColor" stroke-width="2"'),
+    mark(centre, `fill="${accent}" stroke="var(--paper)" stroke-width="2"`),
     line(
       [
         [right - 6, corner[1]],

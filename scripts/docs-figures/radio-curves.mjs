@@ -1,5 +1,5 @@
 import { shareChart } from './share-chart.mjs';
-import { colours } from './svg.mjs';
+import { accent } from './svg.mjs';
 
 /** The same through a simulated FM radio: phase-modulated carrier, noise, limiter and discriminator with its clicks. */
 export function radioCurves({ id, title, radio }) {
@@ -13,12 +13,12 @@ export function radioCurves({ id, title, radio }) {
     range: [-4, 10],
     unit: `carrier over noise in ${noiseBandHz / 1000} kHz, dB`,
     curves: [
-      { points: curves.flat, colour: colours.sea, dash: '', name: 'this receiver, discriminator' },
-      { points: curves.deEmphasised, colour: colours.sea, dash: '6 4', name: 'this receiver, de-emphasis' },
-      { points: curves.flatClassical, colour: colours.land, dash: '', name: 'tone by tone, discriminator' },
+      { points: curves.flat, colour: accent, dash: '', name: 'this receiver, discriminator' },
+      { points: curves.deEmphasised, colour: accent, dash: '6 4', name: 'this receiver, de-emphasis' },
+      { points: curves.flatClassical, colour: 'currentColor', dash: '', name: 'tone by tone, discriminator' },
       {
         points: curves.deEmphasisedClassical,
-        colour: colours.land,
+        colour: 'currentColor',
         dash: '6 4',
         name: 'tone by tone, de-emphasis',
       },

@@ -1,5 +1,5 @@
 import { shareChart } from './share-chart.mjs';
-import { colours } from './svg.mjs';
+import { accent } from './svg.mjs';
 
 /** How often a whole call is received, against the strength of the signal, as measured. */
 export function receiverCurves({ id, title, success }) {
@@ -13,24 +13,24 @@ export function receiverCurves({ id, title, success }) {
     range: [-2, 14],
     unit: 'energy of a bit over noise density, dB',
     curves: [
-      { points: characters22.receiver, colour: colours.sea, dash: '', name: 'this receiver, 22 characters' },
+      { points: characters22.receiver, colour: accent, dash: '', name: 'this receiver, 22 characters' },
       {
         points: characters30.receiver,
-        colour: colours.sea,
+        colour: accent,
         dash: '6 4',
         name: 'this receiver, 30 characters',
       },
       {
         points: characters22.classical,
-        colour: colours.land,
+        colour: 'currentColor',
         dash: '',
-        name: 'tone by tone and word by word, 22',
+        name: 'tone by tone, 22 characters',
       },
       {
         points: characters30.classical,
-        colour: colours.land,
+        colour: 'currentColor',
         dash: '6 4',
-        name: 'tone by tone and word by word, 30',
+        name: 'tone by tone, 30 characters',
       },
     ],
     marks: [characters22, characters30].flatMap(({ ideal }) => [

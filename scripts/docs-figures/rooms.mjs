@@ -1,23 +1,23 @@
-import { box, colours, label, line, picture } from './svg.mjs';
+import { accent, box, heading, label, line, picture } from './svg.mjs';
 
 /** The rooms of the library around the call. */
 export function rooms({ id, title }) {
-  const room = (x, y, name, what, colour, width = 150) => [
-    box(x, y, width, 54, { colour, tint: 0.14, radius: 6 }),
-    label(x + width / 2, y + 24, name, { anchor: 'middle', size: 15, weight: 600 }),
-    label(x + width / 2, y + 43, what, { anchor: 'middle', size: 12 }),
+  const room = (x, y, name, what, look = {}) => [
+    box(x, y, 150, 54, look),
+    label(x + 75, y + 24, name, { anchor: 'middle', size: 16 }),
+    label(x + 75, y + 43, what, { anchor: 'middle', size: 13, slant: true }),
   ];
   const way = (...points) => line(points, { arrow: true, width: 1.5 });
   const lines = [
-    label(0, 20, title, { size: 16, weight: 600 }),
-    ...room(10, 50, 'identity', 'who', colours.leaf),
-    ...room(10, 128, 'channel', 'where to talk', colours.leaf),
-    ...room(10, 206, 'position', 'where she is', colours.leaf),
-    ...room(250, 128, 'call', 'what is said', colours.violet),
-    ...room(250, 20, 'sentence', 'on the wire', colours.sea),
-    ...room(490, 128, 'burst', 'symbols and bits', colours.sea),
-    ...room(490, 236, 'audio', 'sound', colours.sea),
-    ...room(250, 266, 'station', 'what to do next', colours.land),
+    heading(title, { y: 20 }),
+    ...room(10, 50, 'identity', 'who'),
+    ...room(10, 128, 'channel', 'where to talk'),
+    ...room(10, 206, 'position', 'where she is'),
+    ...room(250, 128, 'call', 'what is said', { colour: accent, stroke: 2 }),
+    ...room(250, 20, 'sentence', 'on the wire'),
+    ...room(490, 128, 'burst', 'symbols and bits'),
+    ...room(490, 236, 'audio', 'sound'),
+    ...room(250, 266, 'station', 'what to do next'),
     way([160, 77], [205, 77], [205, 146], [250, 146]),
     way([160, 155], [250, 155]),
     way([160, 233], [205, 233], [205, 164], [250, 164]),

@@ -1,4 +1,4 @@
-import { box, colours, label, line, n, picture } from './svg.mjs';
+import { box, heading, label, line, n, picture } from './svg.mjs';
 
 const [LEFT, TOP, WIDTH, HEIGHT] = [56, 48, 540, 260];
 
@@ -10,10 +10,7 @@ export function shareChart({ id, title, description, range, unit, curves, marks 
   const [least, most] = range;
   const x = (decibels) => LEFT + (WIDTH * (decibels - least)) / (most - least);
   const y = (share) => TOP + HEIGHT * (1 - share);
-  const lines = [
-    label(0, 22, title, { size: 16, weight: 600 }),
-    box(LEFT, TOP, WIDTH, HEIGHT, { tint: 0.02, radius: 0, stroke: 1 }),
-  ];
+  const lines = [heading(title), box(LEFT, TOP, WIDTH, HEIGHT, { tint: 0.02, radius: 0, stroke: 1 })];
   for (let share = 0; share <= 1; share += 0.25) {
     lines.push(
       line(
@@ -66,5 +63,5 @@ export function shareChart({ id, title, description, range, unit, curves, marks 
 }
 
 function mark(x, y) {
-  return `<circle cx="${n(x)}" cy="${n(y)}" r="4.5" fill="none" stroke="${colours.alarm}" stroke-width="2"/>`;
+  return `<circle cx="${n(x)}" cy="${n(y)}" r="4.5" fill="none" stroke="currentColor" stroke-width="2"/>`;
 }

@@ -1,4 +1,4 @@
-import { box, colours, label, line, n, picture, text } from './svg.mjs';
+import { box, heading, label, line, n, picture, text } from './svg.mjs';
 
 const ROW = 19;
 const GAP = 34;
@@ -30,16 +30,14 @@ export function stateDiagram({ procedure, title, phases, transitions }) {
   const boxX = 12 + left * LANE + words.left;
   const width = boxX + boxWidth + words.right + right * LANE + 12;
   const bottom = Math.max(...[...places.values()].map(({ y, height }) => y + height));
-  const lines = [label(boxX + boxWidth / 2, 24, title, { anchor: 'middle', size: 17, weight: 600 })];
+  const lines = [heading(title, { x: boxX + boxWidth / 2, y: 24, anchor: 'middle' })];
   for (const way of ways) lines.push(...drawn(way, places, [boxX, boxX + boxWidth], words));
   for (const [phase, { y, height }] of places) {
-    const colour = phase === 'new' ? colours.leaf : colours.sea;
     lines.push(
-      box(boxX, y, boxWidth, height, { colour, tint: 0.12 }),
+      box(boxX, y, boxWidth, height, phase === 'new' ? { dash: '4 3' } : {}),
       label(boxX + boxWidth / 2, y + height / 2 + 5, phase === 'new' ? 'begins' : named(phase), {
         anchor: 'middle',
-        size: 14,
-        weight: 600,
+        size: 15,
       }),
     );
   }
@@ -132,7 +130,7 @@ function drawn(way, places, [boxX, boxEnd], room) {
     const x = edge + 14;
     const sign =
       way.sign === 'end'
-        ? `<circle cx="${n(x)}" cy="${n(way.outY)}" r="4" fill="${colours.alarm}"/>`
+        ? `<circle cx="${n(x)}" cy="${n(way.outY)}" r="4" fill="currentColor"/>`
         : `<circle cx="${n(x)}" cy="${n(way.outY)}" r="3.5" fill="none" stroke="currentColor" stroke-width="1.2"/>`;
     return [
       line([

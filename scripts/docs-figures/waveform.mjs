@@ -1,6 +1,6 @@
 import { modulate } from 'seahail/audio';
 import { encodeSymbol } from 'seahail/burst';
-import { box, colours, label, line, n, picture } from './svg.mjs';
+import { accent, box, heading, label, line, n, picture } from './svg.mjs';
 
 const LEFT = 64;
 const BIT = 44;
@@ -13,12 +13,7 @@ export function waveform({ id, symbol, title }) {
   const code = encodeSymbol(symbol);
   const bits = dots + code;
   const end = LEFT + bits.length * BIT;
-  const lines = [
-    label(0, 22, title, { size: 16, weight: 600 }),
-    label(0, 92, 'bits'),
-    label(0, 150, 'tone'),
-    label(0, 238, 'sound'),
-  ];
+  const lines = [heading(title), label(0, 92, 'bits'), label(0, 150, 'tone'), label(0, 238, 'sound')];
   const brackets = [
     [0, 4, 'dot pattern ends'],
     [4, 11, `symbol ${symbol}, least significant bit first`],
@@ -39,9 +34,8 @@ export function waveform({ id, symbol, title }) {
   const steps = [];
   [...bits].forEach((bit, index) => {
     const x = LEFT + index * BIT;
-    const colour = bit === '1' ? colours.sea : colours.land;
     lines.push(
-      box(x + 1, 72, BIT - 2, 30, { colour, tint: 0.2, stroke: 1 }),
+      box(x + 1, 72, BIT - 2, 30, { tint: bit === '1' ? 0.16 : 0, stroke: 1 }),
       label(x + BIT / 2, 92, bit, { anchor: 'middle', size: 14 }),
       line(
         [
@@ -58,7 +52,7 @@ export function waveform({ id, symbol, title }) {
     line(steps, { width: 2 }),
     label(end + 8, 136, '2100 Hz'),
     label(end + 8, 168, '1300 Hz'),
-    line(wave(bits), { width: 1.6, colour: colours.sea }),
+    line(wave(bits), { width: 1.6, colour: accent }),
     line([
       [LEFT, 296],
       [LEFT + BIT, 296],

@@ -247,6 +247,34 @@ export const docsChecks = [
     },
   },
   {
+    name: 'docs: figures take letters and colours of the page, and show on a phone that there is more',
+    options: { viewport: { width: 390, height: 844 } },
+    async run({ page, site, at }) {
+      let figures = 0;
+      for (const path of pagesOf(site)) {
+        if (!readFileSync(join(site, path), 'utf8').includes('class="drawn"')) continue;
+        await page.goto(at(path));
+        for (const figure of await page.locator('.drawn').all()) {
+          const own = await figure.evaluate((element) =>
+            [...element.querySelectorAll('[fill], [stroke], [font-family]')].flatMap((part) =>
+              ['fill', 'stroke', 'font-family']
+                .map((name) => part.getAttribute(name))
+                .filter((value) => value !== null && !/^(?:none|currentColor|var\(--[a-z]+\)|url\(#.*\))$/.test(value)),
+            ),
+          );
+          assert.deepEqual(own, [], path);
+          assert.match(
+            await figure.evaluate((element) => getComputedStyle(element).backgroundAttachment),
+            /local/,
+          );
+          figures++;
+        }
+      }
+      assert(figures > 8, `${figures} figures`);
+      return `${figures} figures`;
+    },
+  },
+  {
     name: 'docs: one text holds every room and every guide',
     async run({ site }) {
       const text = readFileSync(join(site, 'all-docs.txt'), 'utf8');
