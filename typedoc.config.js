@@ -69,11 +69,11 @@ export default {
   searchInDocuments: true,
   // A word is looked for to find what to use; the fields of what is used are seen there.
   searchGroupBoosts: {
-    Guides: 8,
-    Recipes: 6,
+    Guides: 24,
+    Recipes: 10,
     Tables: 2,
     Functions: 4,
-    Properties: 0.1,
+    Properties: 0.02,
   },
   sortEntryPoints: false,
   groupOrder: ['Guides', 'Recipes', 'Tables', '*'],

@@ -168,7 +168,10 @@ function policyFor(html) {
 function contentsOf({ project, model, url }, addressOf) {
   const room = roomOf(model);
   const groups = project.groups ?? [];
-  const current = groups.find(({ children }) => children.includes(room ?? model)) ?? groups[0];
+  // The front page begins with the guides, the list of all rooms with the rooms.
+  const current =
+    groups.find(({ children }) => children.includes(room ?? model)) ??
+    (url === 'modules.html' ? groups.at(-1) : groups[0]);
   const link = (base, reflection, name = reflection.name) => {
     const address = addressOf(reflection);
     return `<a href="${base}${address}"${address === url ? ' aria-current="page"' : ''}>${escaped(name)}</a>`;

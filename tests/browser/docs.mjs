@@ -247,6 +247,26 @@ export const docsChecks = [
     },
   },
   {
+    name: 'docs: on a phone code keeps its lines and scrolls, its button beside the code and not over it',
+    options: { hasTouch: true, viewport: { width: 390, height: 844 } },
+    async run({ page, at }) {
+      await page.goto(at('documents/First_steps.html'));
+      const block = page.locator('main pre').nth(1);
+      const lines = await block.evaluate((element) => [
+        element.querySelector('code').getBoundingClientRect().height /
+          Number.parseFloat(getComputedStyle(element).lineHeight),
+        element.innerText.trimEnd().split('\n').length,
+      ]);
+      assert(Math.round(lines[0]) <= lines[1], `${lines[0]} lines are shown of ${lines[1]}`);
+      await block.evaluate((element) => element.scrollTo(200, 0));
+      assert((await block.evaluate((element) => element.scrollLeft)) > 0, 'does not scroll');
+      const copy = block.getByRole('button', { name: 'Copy' });
+      const [button, code] = [await copy.boundingBox(), await block.locator('code').boundingBox()];
+      assert(button.y + button.height <= code.y, 'the button covers the code');
+      assert(button.x >= 0 && button.x + button.width <= 390, 'the button scrolls out of sight');
+    },
+  },
+  {
     name: 'docs: figures take letters and colours of the page, and show on a phone that there is more',
     options: { viewport: { width: 390, height: 844 } },
     async run({ page, site, at }) {
@@ -259,7 +279,10 @@ export const docsChecks = [
             [...element.querySelectorAll('[fill], [stroke], [font-family]')].flatMap((part) =>
               ['fill', 'stroke', 'font-family']
                 .map((name) => part.getAttribute(name))
-                .filter((value) => value !== null && !/^(?:none|currentColor|var\(--[a-z]+\)|url\(#.*\))$/.test(value)),
+                .filter(
+                  (value) =>
+                    value !== null && !/^(?:none|currentColor|var\(--[a-z]+\)|url\(#.*\))$/.test(value),
+                ),
             ),
           );
           assert.deepEqual(own, [], path);
