@@ -65,15 +65,15 @@ function page(name, title, ...parts) {
   writeFileSync(join(out, `${name}.md`), text.join('\n'));
 }
 
-/** What many rows say alike is said once, below their table, under a letter. */
-function lettered(letters = 'abcdefghijklmnopqrstuvwxyz') {
+/** What many rows say alike is said once, below their table, under a mark. */
+function notes(markOf) {
   const said = [];
   return {
     of(text) {
       if (!said.includes(text)) said.push(text);
-      return letters[said.indexOf(text)];
+      return markOf(said.indexOf(text));
     },
-    list: () => said.map((text, index) => `- **${letters[index]}**: ${text}`).join('\n'),
+    list: () => said.map((text, index) => `- **${markOf(index)}**: ${text}`).join('\n'),
   };
 }
 
@@ -134,8 +134,8 @@ function administrationsPage() {
 }
 
 function channelsPage(name, plan) {
-  const known = lettered();
-  const bars = lettered('123456789');
+  const known = notes((index) => String.fromCharCode(97 + index));
+  const bars = notes((index) => String(index + 1));
   const rows = plan.channels.map((channel) => {
     const { nonCommercial, commercial } = channel.intership;
     const facts = new Map();
