@@ -120,7 +120,7 @@ function whose(mmsi) {
   const { kind, mid } = identity.value;
   const row = mid === undefined ? undefined : administrationOf(mid);
   const form = identityForms.find((one) => one.kind === kind).name;
-  return row === undefined ? form : `${form}, number issued by ${administrationName(row, 'en')}`;
+  return row === undefined ? form : `${form}; administration: ${administrationName(row, 'en')}`;
 }
 
 function channel(designator) {
