@@ -111,6 +111,26 @@ export const everyPageChecks = [
     },
   },
   {
+    name: 'every page: the skip link moves the reader and leaves the finding alone',
+    async run({ page, at }) {
+      for (const name of names) {
+        await page.goto('about:blank');
+        await page.goto(at(`workbench/${name}.html#${name === 'index' ? '' : 'number=2329990'}`));
+        const before = page.url();
+        await page.keyboard.press('Tab');
+        await page.keyboard.press('Enter');
+        assert.equal(await page.evaluate(() => document.activeElement?.tagName), 'MAIN', name);
+        assert.equal(page.url(), before);
+      }
+      await page.goto('about:blank');
+      await page.goto(at('workbench/number.html#number=2329990'));
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Enter');
+      await page.reload();
+      assert.equal(await page.locator('#number').inputValue(), '2329990');
+    },
+  },
+  {
     name: 'every page: nothing moves for those who asked for that',
     options: { reducedMotion: 'reduce' },
     async run({ page, at }) {

@@ -64,8 +64,107 @@ export const exchangeChecks = [
             plays++;
           }
         }
+        // Whatever is offered can be done, and is offered once.
+        for (const pressed of ['0', '1', '2', '3', '4']) {
+          await page.goto(at('workbench/index.html'));
+          await page.goto(
+            at(
+              `workbench/exchange.html#${new URLSearchParams({ scene, moves: `nnn${pressed}nnn${pressed}`.repeat(6) })}`,
+            ),
+          );
+          assert.equal(
+            await page.locator('#script .said i', { hasText: 'declines' }).count(),
+            0,
+            `${scene} ${pressed}`,
+          );
+          const offered = await page.locator('#choices button').allTextContents();
+          assert.equal(new Set(offered).size, offered.length, `${scene} ${pressed}: ${offered}`);
+          plays++;
+        }
       }
       return `${plays} plays`;
+    },
+  },
+  {
+    name: 'exchange: each speaks her own words, and the play ends when they talk',
+    async run({ page, open }) {
+      await open('workbench/exchange.html#moves=nnn0nnnnnn');
+      await assertText(page.locator('#ending'), /^They are talking on channel 72\.$/);
+      const next = page.locator('#next');
+      assert(await next.isDisabled());
+      // The caller speaks first, and the called station answers: ITU-R M.1171, from memory.
+      const tern = page.locator('#script > .second .spoken li');
+      assert.match((await tern.first().textContent()) ?? '', /^Merrow says .*THIS IS Merrow/);
+      assert.match((await tern.nth(1).textContent()) ?? '', /^Merrow$/);
+      await assertText(page.locator('#script'), /Wait for the caller to begin\./);
+      await assertText(page.locator('#script'), /leave channel 16 and channel 70 free/);
+      assert.deepEqual(await page.locator('#choices button').allTextContents(), [
+        'Merrow: The talk is over',
+        'Tern of Ardle: The talk is over',
+      ]);
+    },
+  },
+  {
+    name: 'exchange: a coast station acknowledges an alert, and the casualty could stop or take it back',
+    async run({ page, open }) {
+      await open('workbench/exchange.html#scene=answered');
+      const next = page.locator('#next');
+      const press = (name) => page.getByRole('button', { name }).click();
+      const offered = async () => (await page.locator('#choices button').allTextContents()).join('; ');
+      for (let presses = 0; presses < 6; presses++) await next.click();
+      assert.match(await offered(), /Bounty of Lorn: Stop the repeats; Bounty of Lorn: The alert was false/);
+      assert.doesNotMatch(await offered(), /vessel can help/);
+      await press('Skerra Coastguard: Acknowledge the alert');
+      await press('Skerra Coastguard: Yes, acknowledge');
+      for (let presses = 0; presses < 10 && (await next.isEnabled()); presses++) await next.click();
+      // An acknowledgement by DSC ends the repeats: ITU-R M.541 Annex 1.
+      await assertText(page.locator('#ending'), /^Skerra Coastguard has acknowledged, .* repeated no more/);
+      await assertText(page.locator('#script'), /The alert is acknowledged by Skerra Coastguard/);
+      await assertText(
+        page.locator('#script'),
+        /Only where a vessel or person is in grave and imminent danger/,
+      );
+      assert(await next.isDisabled());
+    },
+  },
+  {
+    name: 'exchange: a link to another scene brings its moves, and a play too long for a link says so',
+    async run({ page, open }) {
+      await open('workbench/exchange.html#moves=nn');
+      assert.equal(await page.locator('#script > li').count(), 2);
+      await page.evaluate(() => {
+        location.hash = 'scene=test&moves=nnn';
+      });
+      await page.waitForFunction(() => document.querySelectorAll('#script > li').length === 3);
+      await page.locator('#scene').selectOption('where');
+      await page.waitForFunction(() => document.querySelectorAll('#script > li').length === 0);
+      assert.match(page.url(), /#scene=where$/);
+      await page.evaluate((moves) => {
+        location.hash = `scene=distress&moves=${moves}`;
+      }, 'n'.repeat(200));
+      await assertText(page.locator('#ending'), /^A link holds 200 steps/);
+      assert(await page.locator('#next').isDisabled());
+    },
+  },
+  {
+    name: 'exchange: the next step stays on a phone’s screen',
+    options: { viewport: { width: 390, height: 740 } },
+    async run({ page, open }) {
+      await open('workbench/exchange.html');
+      for (let presses = 0; presses < 12; presses++) {
+        const choice = page.locator('#choices button').first();
+        await ((await choice.isVisible()) ? choice : page.locator('#next')).click();
+        await page.waitForTimeout(50);
+        const [next, newest] = await Promise.all(
+          ['#next', '#script > li:last-child'].map((what) => page.locator(what).boundingBox()),
+        );
+        assert(next.y >= 0 && next.y + next.height <= 740, `after ${presses + 1} the button is at ${next.y}`);
+        assert(
+          newest.y < 740 && newest.y + newest.height > 0,
+          `after ${presses + 1} the turn is at ${newest.y}`,
+        );
+        if (await page.locator('#next').isDisabled()) break;
+      }
     },
   },
 ];

@@ -48,8 +48,31 @@ export const blanksOf: Readonly<Record<string, readonly string[]>> = {
   'distress-alert': ['nature', 'position'],
   'distress-acknowledgement': ['distressed', 'nature', 'position'],
   'distress-relay': ['to', 'distressed', 'nature', 'position'],
+  'distress-relay-to-all': ['distressed', 'nature', 'position'],
   'distress-self-cancel': ['nature', 'position'],
 };
+
+const [CLUB, COAST] = ['023299905', '002329990'];
+
+/** What a blank usually holds, where the kind of call makes a difference. */
+export function usualFor({ kind }: Question): Question {
+  switch (kind) {
+    case 'group-call':
+      return { to: CLUB };
+    case 'distress-relay':
+      return { to: COAST };
+    case 'all-ships-call':
+    case 'area-call':
+      return { category: 'safety', channel: '16' };
+    default:
+      return {};
+  }
+}
+
+/** Calls to all ships and to areas are for urgency and safety: ITU-R M.493-15, tables of compositions. */
+export function hasRoutine({ kind }: Question): boolean {
+  return kind !== 'all-ships-call' && kind !== 'area-call';
+}
 
 /** The call that the filled blanks describe; each issue is `at` its blank. */
 export function composeFrom(question: Question): Result<Call> {
@@ -91,16 +114,15 @@ function composed(
   area: GeographicArea | undefined,
 ): Call {
   const channel = question['channel'] ?? '';
-  const category = question['category'] as 'routine' | 'safety' | 'urgency';
-  const loud = category === 'routine' ? 'safety' : category;
+  const category = question['category'] as 'safety' | 'urgency';
   const nature = question['nature'] as NatureOfDistress;
   switch (question['kind']) {
     case 'group-call':
       return composeGroupCall({ from, to, category, channel });
     case 'all-ships-call':
-      return composeAllShipsCall({ from, category: loud, channel });
+      return composeAllShipsCall({ from, category, channel });
     case 'area-call':
-      return composeAreaCall({ from, area: area as GeographicArea, category: loud, channel });
+      return composeAreaCall({ from, area: area as GeographicArea, category, channel });
     case 'position-request':
       return composePositionRequest({ from, to });
     case 'test-call':
@@ -128,6 +150,8 @@ function composed(
       return composeDistressAcknowledgement({ from, distressed, nature, ...where });
     case 'distress-relay':
       return composeDistressRelay({ from, to, distressed, nature, ...where });
+    case 'distress-relay-to-all':
+      return composeDistressRelay({ from, distressed, nature, ...where });
     case 'distress-self-cancel':
       return composeDistressSelfCancel({ from, nature, ...where });
     default:
@@ -150,7 +174,7 @@ function timeFrom(text: string): Result<TimeOfDay | null> {
   }
   return failure({
     code: 'time-of-day',
-    message: `Time '${text.slice(0, 20)}' is no time of day, hours and minutes wanted`,
+    message: `'${text.slice(0, 20)}' is no time of day, hours and minutes wanted`,
     at: [],
     expected: '14:32',
   });

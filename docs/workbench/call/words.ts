@@ -1,31 +1,26 @@
 import { type Call, spokenScript } from 'seahail/call';
-import { h } from '../frame/dom.ts';
+import { type Child, h } from '../frame/dom.ts';
 import { cautionBox, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
+import { spokenList } from '../frame/spoken.ts';
 
 /** What the sender of a call says on the voice channel, line by line; what is not known stands in brackets. */
-export function wordsToSpeak(call: Call): readonly (HTMLElement | null)[] {
+export function wordsToSpeak(call: Call): Child {
   const nameOf = (mmsi: string) => {
     const name = inventedName(mmsi);
     return name === undefined ? undefined : { name };
   };
   const own = call.from === null ? {} : { mmsi: call.from, ...nameOf(call.from) };
   const { lines, caution, clause } = spokenScript(call, own, { directory: nameOf });
-  if (call.kind.startsWith('distress-')) {
-    return [cautionBox([{ text: caution, clause }]), spoken(lines)];
-  }
+  const spoken = spokenList(lines, otherName(call));
+  if (call.kind.startsWith('distress-')) return [cautionBox([{ text: caution, clause }]), spoken];
   return [
-    lines.length === 0 ? h('p', {}, 'Nothing: the sets settle it between them.') : spoken(lines),
+    spoken ?? h('p', {}, 'Nothing: the sets settle it between them.'),
     h('p', { class: 'mind' }, sentence(caution)),
   ];
 }
 
-function spoken(lines: readonly { readonly say: string }[]): HTMLElement | null {
-  return lines.length === 0
-    ? null
-    : h(
-        'ul',
-        { class: 'spoken' },
-        lines.map(({ say }) => h('li', {}, say)),
-      );
+function otherName({ to }: Call): string {
+  const mmsi = to?.kind === 'station' ? to.mmsi : null;
+  return (mmsi === null ? undefined : inventedName(mmsi)) ?? 'The other station';
 }

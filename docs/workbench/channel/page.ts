@@ -29,8 +29,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'channel-not-in-plan': 'Missing from one plan',
 };
 
-bindFinding(byId<HTMLFormElement>('question'), answer);
-bindShare();
+bindShare(bindFinding(byId<HTMLFormElement>('question'), answer));
 
 function answer(question: Question): void {
   const [here, there] = [planOf(question['here']), planOf(question['there'])];

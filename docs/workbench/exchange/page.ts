@@ -2,16 +2,10 @@ import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { cautionBox, sentence } from '../frame/ledger.ts';
-import {
-  advance,
-  beginPlay,
-  type Choice,
-  choose,
-  type Line,
-  nextHappening,
-  type Play,
-  type Turn,
-} from './play.ts';
+import { spokenList } from '../frame/spoken.ts';
+import type { Choice } from './choices.ts';
+import { endingOf } from './ending.ts';
+import { advance, beginPlay, choose, type Line, nextHappening, type Play, type Turn } from './play.ts';
 import { manners, type Scene, scenes } from './scenes.ts';
 
 /** Steps a link may hold: a play that is longer goes in circles. */
@@ -36,31 +30,27 @@ fill(
   byId('scene'),
   scenes.map(({ word, title }) => h('option', { value: word }, title)),
 );
-let setting = '';
-const finding = bindFinding(byId<HTMLFormElement>('question'), answer);
-bindShare();
+const form = byId<HTMLFormElement>('question');
+const moves = byId<HTMLInputElement>('moves');
+// Another scene begins anew; a link brings its own moves with it.
+form.addEventListener('input', () => {
+  moves.value = '';
+});
+const finding = bindFinding(form, answer);
+bindShare(finding);
 byId('next').addEventListener('click', () => move('n'));
 byId('again').addEventListener('click', () => finding.set({ moves: '' }));
-byId('back').addEventListener('click', () =>
-  finding.set({ moves: byId<HTMLInputElement>('moves').value.slice(0, -1) }),
-);
+byId('back').addEventListener('click', () => finding.set({ moves: moves.value.slice(0, -1) }));
 
 function move(how: string): void {
-  finding.set({ moves: byId<HTMLInputElement>('moves').value + how });
+  finding.set({ moves: moves.value + how });
+  // The newest is what the reader came for, and below it what can be done about it.
+  for (const id of ['script', 'choices']) byId(id).lastElementChild?.scrollIntoView({ block: 'nearest' });
 }
 
 function answer(question: Question): void {
-  const chosen = `${question['scene']} ${question['manner']} ${question['air']}`;
-  // Another scene begins anew; a link brings its own moves with it.
-  if (setting !== '' && setting !== chosen && question['moves'] !== '') {
-    setting = chosen;
-    finding.set({ moves: '' });
-    return;
-  }
-  setting = chosen;
   const scene = scenes.find(({ word }) => word === question['scene']) ?? (scenes[0] as Scene);
-  const play = replay(scene, question);
-  show(play);
+  show(replay(scene, question), (question['moves'] ?? '').length >= MOST_MOVES);
 }
 
 /** The play that the moves lead to: `n` for the next happening, a figure for a choice. */
@@ -76,17 +66,25 @@ function replay(scene: Scene, question: Question): Play {
   return play;
 }
 
-function show(play: Play): void {
+function show(play: Play, full: boolean): void {
   const { scene, turns, choices } = play;
   const over = nextHappening(play) === null;
   const last = turns.at(-1);
-  announce(last === undefined ? sentence(scene.title) : sentence(told(play, last)));
+  const ending = full
+    ? `A link holds ${MOST_MOVES} steps and no more: go back, or begin again.`
+    : over
+      ? endingOf(play)
+      : '';
+  announce(
+    [last === undefined ? sentence(scene.title) : sentence(told(play, last)), ending].join(' ').trim(),
+  );
+  byId('ending').textContent = ending;
   fill(
     byId('caution'),
     scene.word === 'distress' || scene.word === 'answered'
       ? cautionBox([
           {
-            text: 'A pretended distress, for learning only. A false alert on the air starts a search and is an offence',
+            text: 'A pretended distress, for learning only. A false alert on the air starts a search: sending one on purpose is an offence in most countries; one sent by mistake is cancelled at once: reset the set, then cancel by voice on channel 16',
             clause: '47 CFR 80.335; Radio Regulations Art. 32, from memory',
           },
         ])
@@ -96,8 +94,8 @@ function show(play: Play): void {
     byId('script'),
     withoutEchoes(turns).map((turn) => turnItem(play, turn)),
   );
-  fill(byId('choices'), choicesOf(play, choices));
-  byId<HTMLButtonElement>('next').disabled = over;
+  fill(byId('choices'), full ? null : choiceButtons(play, choices));
+  byId<HTMLButtonElement>('next').disabled = over || full;
   byId('next').textContent =
     over && choices.length > 0 ? 'They wait for somebody' : over ? 'Nothing more happens' : 'Next';
   byId<HTMLButtonElement>('back').disabled = turns.length === 0;
@@ -106,13 +104,13 @@ function show(play: Play): void {
 
 /** A caution that was given once is not given again. */
 function withoutEchoes(turns: readonly Turn[]): readonly Turn[] {
-  const given = new Set<string | null>();
+  const given = new Set<string>();
   return turns.map(({ at, lines }) => ({
     at,
     lines: lines.map((line) => {
-      const echo = given.has(line.caution);
-      given.add(line.caution);
-      return echo ? { ...line, caution: null } : line;
+      const cautions = line.cautions.filter((caution) => !given.has(caution));
+      for (const caution of cautions) given.add(caution);
+      return { ...line, cautions };
     }),
   }));
 }
@@ -121,7 +119,9 @@ function told({ scene }: Play, { lines }: Turn): string {
   const line = lines.find(({ kind }) => kind !== 'person' && kind !== 'clock') ?? lines[0];
   return line === undefined
     ? ''
-    : `${scene.roles[line.side].name} ${VERBS[line.kind]}${separator(line.kind)}${line.text}`;
+    : VERBS[line.kind] === ''
+      ? `${scene.roles[line.side].name}: ${line.text}`
+      : `${scene.roles[line.side].name} ${VERBS[line.kind]}${separator(line.kind)}${line.text}`;
 }
 
 function turnItem({ scene }: Play, { at, lines }: Turn): HTMLElement {
@@ -130,11 +130,16 @@ function turnItem({ scene }: Play, { at, lines }: Turn): HTMLElement {
     'li',
     { class: side === 0 ? 'first' : 'second' },
     h('p', { class: 'margin' }, clock(at)),
-    h('div', {}, h('h3', {}, scene.roles[side].name), lines.map(lineItem)),
+    h(
+      'div',
+      {},
+      h('h3', {}, scene.roles[side].name),
+      lines.map((line) => lineItem(line, scene.roles[line.side === 0 ? 1 : 0].name)),
+    ),
   );
 }
 
-function lineItem({ kind, text, clause, caution, spoken }: Line): HTMLElement {
+function lineItem({ kind, text, clause, cautions, advised, spoken }: Line, other: string): HTMLElement {
   const verb = VERBS[kind];
   return h(
     'div',
@@ -148,14 +153,22 @@ function lineItem({ kind, text, clause, caution, spoken }: Line): HTMLElement {
       ' ',
       clause === null ? '' : h('span', { class: 'clause' }, clause),
     ),
-    spoken.length === 0
+    advised.length === 0
       ? null
       : h(
           'ul',
-          { class: kind === 'speak' ? 'spoken' : '' },
-          spoken.map((words) => h('li', {}, words)),
+          {},
+          advised.map(({ text: what, clause: source }) =>
+            h(
+              'li',
+              {},
+              sentence(what),
+              source === null ? null : [' ', h('span', { class: 'clause' }, source)],
+            ),
+          ),
         ),
-    caution === null ? null : h('p', { class: 'mind' }, sentence(caution)),
+    spokenList(spoken, other),
+    cautions.map((caution) => h('p', { class: 'mind' }, sentence(caution))),
   );
 }
 
@@ -169,7 +182,7 @@ function ended(text: string): string {
   return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
-function choicesOf({ scene }: Play, choices: readonly Choice[]): HTMLElement | null {
+function choiceButtons({ scene }: Play, choices: readonly Choice[]): HTMLElement | null {
   if (choices.length === 0) return null;
   return h(
     'div',

@@ -1,15 +1,15 @@
 import { encodeCall, type Verdict } from 'seahail/burst';
-import { type Call, describeCall, spokenScript } from 'seahail/call';
+import { type Call, describeCall, type SpokenLine, type SpokenScript, spokenScript } from 'seahail/call';
 import {
   createStation,
   type Effect,
-  nextWake,
   type Policy,
   type StationEvent,
   type StationState,
   step,
 } from 'seahail/station';
 import { inventedName } from '../frame/names.ts';
+import { type Choice, choicesOf, type ToSpeak } from './choices.ts';
 import { BEGIN, type Role, type Scene } from './scenes.ts';
 
 /** Who of the two. */
@@ -21,22 +21,17 @@ export interface Line {
   readonly kind: 'person' | 'clock' | Exclude<Effect['kind'], 'wake' | 'log'>;
   readonly text: string;
   readonly clause: string | null;
-  readonly caution: string | null;
+  readonly cautions: readonly string[];
+  /** What is advised, one thing each. */
+  readonly advised: readonly { readonly text: string; readonly clause: string | null }[];
   /** Words to be spoken, one line each. */
-  readonly spoken: readonly string[];
+  readonly spoken: readonly SpokenLine[];
 }
 
 /** What one push of the button brought. */
 export interface Turn {
   readonly at: number;
   readonly lines: readonly Line[];
-}
-
-/** Something a person at one of the stations can do now. */
-export interface Choice {
-  readonly side: Side;
-  readonly label: string;
-  readonly event: StationEvent;
 }
 
 interface Happening {
@@ -52,6 +47,7 @@ export interface Play {
   readonly now: number;
   readonly states: readonly [StationState, StationState];
   readonly ahead: readonly Happening[];
+  readonly toSpeak: readonly ToSpeak[];
   readonly choices: readonly Choice[];
   readonly turns: readonly Turn[];
 }
@@ -71,6 +67,7 @@ export function beginPlay(scene: Scene, manner: Policy, air: Play['air']): Play 
       side: 0,
       event: { ...event, at: BEGIN + after },
     })),
+    toSpeak: [],
     choices: [],
     turns: [],
   };
@@ -93,25 +90,28 @@ function stationFor(role: Role, policy: Policy, seed: number): StationState {
     policies,
     seed,
   });
-  return step(station, { kind: 'fix', at: BEGIN - 60_000, position: role.position, source: 'instrument' })
-    .state;
+  return fixed(station, role);
 }
 
+/** The instrument goes on telling where the station is: a play is about calls, not about a position that grows old. */
+function fixed(station: StationState, { position }: Role): StationState {
+  const at = Math.max(station.now, BEGIN);
+  return step(station, { kind: 'fix', at, position, source: 'instrument' }).state;
+}
+
+/** Waits that only put things away, hours or days later: no play goes on for them. */
+const TIDYING: ReadonlySet<string> = new Set(['inactivity', 'distress-memory']);
+
 /** What happens next without anybody's doing; `null` when nothing does. */
-export function nextHappening(play: Play): Happening | null {
-  const wakes = play.states.flatMap((state, side): Happening[] => {
-    const at = nextWake(state);
-    return at === null
-      ? []
-      : [
-          {
-            at: Math.max(at, play.now),
-            side: side as Side,
-            event: { kind: 'clock', at: Math.max(at, play.now) },
-          },
-        ];
+export function nextHappening({ ahead, now, states }: Play): Happening | null {
+  const wakes = states.flatMap(({ dialogues }, index): Happening[] => {
+    const waits = dialogues.flatMap((dialogue) => Object.entries(dialogue.waits));
+    const ends = waits.filter(([wait]) => !TIDYING.has(wait)).map(([, end]) => end);
+    if (ends.length === 0) return [];
+    const at = Math.max(now, Math.min(...ends));
+    return [{ at, side: index as Side, event: { kind: 'clock', at } }];
   });
-  const all = [...play.ahead, ...wakes].sort((a, b) => a.at - b.at);
+  const all = [...ahead, ...wakes].sort((a, b) => a.at - b.at);
   return all[0] ?? null;
 }
 
@@ -132,31 +132,40 @@ export function choose(play: Play, index: number): Play {
 
 function follow(play: Play, { at, side, event }: Happening, label?: string): Play {
   const now = Math.max(at, play.now);
-  const turn = step(play.states[side], { ...event, at: now });
+  const turn = step(fixed(play.states[side], play.scene.roles[side]), { ...event, at: now });
   const states = play.states.map((state, index) =>
     index === side ? turn.state : state,
   ) as unknown as Play['states'];
   const lines: Line[] = [];
   const first = firstLine(event, label);
   if (first !== null) lines.push(plain(side, event.kind === 'clock' ? 'clock' : 'person', first));
-  let after: Play = { ...play, now, states, choices: choicesAfter(play, side, event) };
+  let after: Play = {
+    ...play,
+    now,
+    states,
+    toSpeak: play.toSpeak.filter((words) => !isDone(words, side, event)),
+  };
   for (const effect of turn.effects) {
     after = carryOut(after, side, effect, now);
-    const line = lineOf(play.scene.roles[side], side, effect);
+    const line = lineOf(play, side, effect);
     if (line !== null) lines.push(line);
   }
-  after = { ...after, choices: after.choices.filter((choice) => stillOpen(choice, states)) };
+  after = { ...after, choices: choicesOf(states, after.toSpeak) };
   // A clock that only looked, or a station that only listens, is no step worth showing.
   if (lines.every(({ kind }) => kind === 'clock'))
     return nextHappening(after) === null ? after : advance(after);
   return { ...after, turns: [...play.turns, { at: now, lines }] };
 }
 
+/** Words are said once. */
+function isDone(words: ToSpeak, side: Side, event: StationEvent): boolean {
+  return event.kind === 'spoken' && words.side === side && words.dialogue === event.dialogue;
+}
+
 /** What an effect brings about: on the air, at the dial, and as questions. */
 function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
   const other: Side = side === 0 ? 1 : 0;
   const then = (...happenings: Happening[]): Play => ({ ...play, ahead: [...play.ahead, ...happenings] });
-  const offer = (...choices: Choice[]): Play => ({ ...play, choices: [...play.choices, ...choices] });
   switch (effect.kind) {
     case 'send': {
       const end = now + Math.round((encodeCall(effect.call).bits.length * effect.times) / 1.2);
@@ -179,72 +188,11 @@ function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
     }
     case 'tune':
       return then({ at: now, side, event: { kind: 'tuned', at: now, channel: effect.channel } });
-    case 'ask':
-      return offer(...effect.answers.flatMap((answer) => choicesFor(side, answer, effect.dialogue ?? 0)));
     case 'speak':
-      return offer({
-        side,
-        label: 'The words were spoken',
-        event: { kind: 'spoken', at: 0, dialogue: effect.dialogue ?? 0 },
-      });
-    case 'advise':
-      return offer(
-        ...(effect.advice.question?.answers ?? []).flatMap((answer) =>
-          choicesFor(side, answer, effect.dialogue ?? 0),
-        ),
-      );
+      return { ...play, toSpeak: [...play.toSpeak, { side, dialogue: effect.dialogue ?? 0 }] };
     default:
       return play;
   }
-}
-
-const LABELS: Readonly<Record<string, string>> = {
-  answer: 'Answer: able to comply',
-  refuse: 'Answer: busy',
-  offer: 'Propose channel 77 instead',
-  confirm: 'Yes',
-  decline: 'No',
-  retry: 'Try again',
-  close: 'Put it away',
-  spoken: 'The words were spoken',
-  assist: 'This vessel can help',
-  'stand-by': 'This vessel cannot help',
-  traffic: 'Distress traffic is heard on channel 16',
-  'no-traffic': 'Nothing is heard on channel 16',
-  acknowledge: 'Acknowledge the alert',
-  'stop-alert': 'Stop the repeats',
-  'cancel-alert': 'The alert was false: take it back',
-};
-
-function choicesFor(side: Side, kind: string, dialogue: number): readonly Choice[] {
-  const label = LABELS[kind];
-  if (label === undefined) return [];
-  const base = { at: 0, dialogue };
-  switch (kind) {
-    case 'refuse':
-      return [{ side, label, event: { kind, ...base, reason: 'busy' } }];
-    case 'offer':
-      return [{ side, label, event: { kind, ...base, channel: '77' } }];
-    case 'stop-alert':
-    case 'cancel-alert':
-      return [{ side, label, event: { kind, at: 0 } }];
-    default:
-      return [{ side, label, event: { kind, ...base } as StationEvent }];
-  }
-}
-
-/** Questions of a dialogue go with the act that answers one of them. */
-function choicesAfter(play: Play, side: Side, event: StationEvent): readonly Choice[] {
-  if (!('dialogue' in event) || event.kind === 'sent') return play.choices;
-  return play.choices.filter(
-    (choice) =>
-      choice.side !== side || !('dialogue' in choice.event) || choice.event.dialogue !== event.dialogue,
-  );
-}
-
-function stillOpen(choice: Choice, states: Play['states']): boolean {
-  const { event } = choice;
-  return !('dialogue' in event) || states[choice.side].dialogues.some(({ id }) => id === event.dialogue);
 }
 
 function firstLine(event: StationEvent, label: string | undefined): string | null {
@@ -269,12 +217,12 @@ function firstLine(event: StationEvent, label: string | undefined): string | nul
   }
 }
 
-function lineOf(role: Role, side: Side, effect: Effect): Line | null {
+function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
   const { clause, caution } = effect;
-  const said = (text: string, spoken: readonly string[] = []): Line | null =>
+  const said = (text: string, more: Partial<Line> = {}): Line | null =>
     effect.kind === 'wake' || effect.kind === 'log'
       ? null
-      : { side, kind: effect.kind, text, clause, caution, spoken };
+      : { ...plain(side, effect.kind, text), clause, cautions: caution === null ? [] : [caution], ...more };
   switch (effect.kind) {
     case 'send':
       return said(
@@ -291,16 +239,21 @@ function lineOf(role: Role, side: Side, effect: Effect): Line | null {
     case 'silence':
       return said(`the alarm for ${effect.alarm}`);
     case 'show':
-      return said(effect.text);
     case 'ask':
-      return said(effect.text);
-    case 'speak':
-      return said(`on channel ${effect.channel}`, wordsFor(role, effect.call));
-    case 'advise':
-      return said(
-        'what to do',
-        effect.advice.now.map(({ text, clause: source }) => `${text} (${source})`),
-      );
+      return said(withNames(effect.text));
+    case 'speak': {
+      const script = wordsFor(scene.roles[side], effect.call);
+      return said(`on channel ${effect.channel}`, {
+        spoken: script.lines,
+        cautions: [...(caution === null ? [] : [caution]), script.caution],
+      });
+    }
+    case 'advise': {
+      const { now, question } = effect.advice;
+      return said('what to do', {
+        advised: [...now, ...(question === null ? [] : [{ text: question.text, clause: null }])],
+      });
+    }
     case 'reject':
       return said(effect.issue.message);
     default:
@@ -308,18 +261,25 @@ function lineOf(role: Role, side: Side, effect: Effect): Line | null {
   }
 }
 
-function wordsFor({ name, callSign, mmsi }: Role, call: Call): readonly string[] {
+/** A set shows digits; a reader of the play knows names, and times with a colon. */
+function withNames(text: string): string {
+  return text
+    .replace(/\b\d{9}\b/g, (mmsi) => inventedName(mmsi) ?? mmsi)
+    .replace(/\b(\d\d)(\d\d) UTC\b/g, '$1:$2 UTC');
+}
+
+function wordsFor({ name, callSign, mmsi }: Role, call: Call): SpokenScript {
   const directory = (digits: string) => {
     const known = inventedName(digits);
     return known === undefined ? undefined : { name: known };
   };
-  return spokenScript(call, { name, callSign, mmsi }, { directory }).lines.map(({ say }) => say);
+  return spokenScript(call, { name, callSign, mmsi }, { directory });
 }
 
 function describe(call: Call): string {
   return describeCall(call, { directory: inventedName }).sentence;
 }
 
-function plain(side: Side, kind: 'person' | 'clock', text: string): Line {
-  return { side, kind, text, clause: null, caution: null, spoken: [] };
+function plain(side: Side, kind: Line['kind'], text: string): Line {
+  return { side, kind, text, clause: null, cautions: [], advised: [], spoken: [] };
 }

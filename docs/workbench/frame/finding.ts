@@ -6,37 +6,63 @@ export type Question = Readonly<Record<string, string>>;
 /** Longer texts are left out of the address: not every program that carries links takes them. */
 const MOST = 6000;
 
+/** A form that is tied to the address of its page. */
+export interface Finding {
+  set(changes: Question): void;
+  /** Whether the address holds everything that the form holds. */
+  isWhole(): boolean;
+}
+
 /**
  * Ties a form to the address of the page: what stands in the form stands in the address, and the other way round.
  *
- * Fields are left out of the address while they hold what the page began with. Nothing behind `#` is sent to a server.
+ * Fields are left out of the address while they hold what is usual: what the page began with, or what `usualFor` says
+ * for the question. When another question has another usual value, a field that held the old one takes the new one.
+ * Nothing behind `#` is sent to a server.
  */
 export function bindFinding(
   form: HTMLFormElement,
   answer: (question: Question) => void,
-): { set(changes: Question): void } {
+  usualFor: (question: Question) => Question = () => ({}),
+): Finding {
   const begun = read(form);
+  const usualOf = (question: Question): Question => ({ ...begun, ...usualFor(question) });
+  let usual = usualOf(begun);
   let asked = '';
 
   function fromAddress(): void {
-    const given = new URLSearchParams(location.hash.slice(1));
-    write(
-      form,
-      Object.fromEntries(Object.keys(begun).map((name) => [name, given.get(name) ?? begun[name] ?? ''])),
-    );
+    const given = addressed();
+    usual = usualOf({ ...begun, ...given });
+    write(form, { ...usual, ...given });
     ask();
   }
 
   function ask(): void {
+    const held = read(form);
+    const now = usualOf(held);
+    const still = Object.entries(now).filter(([name]) => held[name] === usual[name]);
+    write(form, { ...held, ...Object.fromEntries(still) });
+    usual = now;
     const question = read(form);
     const address = new URLSearchParams(
-      Object.entries(question).filter(([name, value]) => value !== begun[name] && value.length <= MOST),
+      Object.entries(question).filter(([name, value]) => value !== usual[name] && value.length <= MOST),
     );
     const hash = address.toString();
     asked = hash;
     if (hash !== location.hash.slice(1))
       history.replaceState(null, '', hash === '' ? location.pathname : `#${hash}`);
+    // What was said of the last link is not true of this one.
+    byId('share-told').textContent = '';
     answer(question);
+  }
+
+  function addressed(): Question {
+    const given = new URLSearchParams(location.hash.slice(1));
+    return Object.fromEntries([...given].filter(([name]) => names().includes(name)));
+  }
+
+  function names(): readonly string[] {
+    return Object.keys(begun);
   }
 
   form.addEventListener('submit', (event) => event.preventDefault());
@@ -45,7 +71,6 @@ export function bindFinding(
     if (target instanceof Element && 'form' in target && target.form === form) ask();
   });
   window.addEventListener('hashchange', () => {
-    if (location.hash === '#answer-start') return;
     if (location.hash.slice(1) !== asked) fromAddress();
   });
   fromAddress();
@@ -53,6 +78,10 @@ export function bindFinding(
     set(changes) {
       write(form, { ...read(form), ...changes });
       ask();
+    },
+    isWhole() {
+      const kept = { ...usual, ...addressed() };
+      return Object.entries(read(form)).every(([name, value]) => value === kept[name]);
     },
   };
 }
@@ -88,14 +117,13 @@ function fieldsOf(form: HTMLFormElement): (HTMLInputElement | HTMLSelectElement 
   );
 }
 
-/** The button that copies the address of the finding. */
-export function bindShare(): void {
-  const button = byId<HTMLButtonElement>('share');
-  button.addEventListener('click', () => {
+/** The button that copies the address of the finding; `unlinkable` says why no address can hold it, or `null`. */
+export function bindShare({ isWhole }: Finding, unlinkable: () => string | null = () => null): void {
+  byId('share').addEventListener('click', () => {
     const told = byId('share-told');
-    const tooLong = [...document.querySelectorAll('textarea')].some(({ value }) => value.length > MOST);
-    if (tooLong) {
-      told.textContent = `A text of more than ${MOST} characters is too long for a link. Send the text itself, or a part of it.`;
+    const reason = unlinkable() ?? (isWhole() ? null : TOO_LONG);
+    if (reason !== null) {
+      told.textContent = reason;
       return;
     }
     if (navigator.clipboard === undefined) {
@@ -113,3 +141,5 @@ export function bindShare(): void {
     );
   });
 }
+
+const TOO_LONG = `Not copied: a text of more than ${MOST} characters is too long for a link. Send the text itself, or a part of it.`;

@@ -1,3 +1,5 @@
+import { bindSkip } from './skip.ts';
+
 // Runs before the first paint. The key is the one the reference pages use, so that one choice holds for the whole site.
 const KEY = 'tsd-theme';
 
@@ -12,6 +14,7 @@ function chosen(): string {
 document.documentElement.dataset['theme'] = chosen();
 
 document.addEventListener('DOMContentLoaded', () => {
+  bindSkip();
   const select = document.querySelector<HTMLSelectElement>('#paper');
   if (select === null) return;
   select.value = chosen();

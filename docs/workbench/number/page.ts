@@ -15,7 +15,7 @@ import { inShort, linesOf } from './lines.ts';
 
 const form = byId<HTMLFormElement>('question');
 const finding = bindFinding(form, answer);
-bindShare();
+bindShare(finding);
 
 function answer(question: Question): void {
   const part = form.querySelector<HTMLElement>('[data-when]');

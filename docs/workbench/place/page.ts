@@ -33,8 +33,7 @@ interface Placed extends StationLine {
 let waypoints: readonly Waypoint[] = [];
 let drawing = '';
 
-bindFinding(byId<HTMLFormElement>('question'), answer);
-bindShare();
+bindShare(bindFinding(byId<HTMLFormElement>('question'), answer));
 byId('save-gpx').addEventListener('click', () =>
   saveFile('stations.gpx', toGpx(waypoints, { creator: 'seahail workbench' }), 'application/gpx+xml'),
 );
