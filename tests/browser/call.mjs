@@ -126,13 +126,124 @@ export const callChecks = [
         .evaluateAll((options) => options.map(({ value }) => value));
       for (const kind of kinds) {
         await page.goto(at('workbench/index.html'));
-        await page.goto(
-          at(`workbench/call.html#kind=${kind}${kind === 'group-call' ? '&to=023299905' : ''}`),
-        );
+        await page.goto(at(`workbench/call.html#kind=${kind}`));
         assert(await page.locator('#answer').isVisible(), kind);
         assert((await page.locator('#fields .ledger > div').count()) > 2, kind);
+        assert.equal(await page.locator('#issues').textContent(), '', kind);
       }
       return `${kinds.length} kinds`;
+    },
+  },
+  {
+    name: 'call: what a kind of call cannot have is not offered, and what it usually has stands there',
+    async run({ page, open }) {
+      await open('workbench/call.html');
+      const held = () =>
+        page.evaluate(() =>
+          ['to', 'category', 'channel'].map((id) => document.querySelector(`#${id}`).value).join(' '),
+        );
+      const routine = page.locator('#category option[value=routine]');
+      await page.getByLabel('makes').selectOption('a call to a group');
+      await assertText(page.locator('#in-short'), /to group Ardle Sailing Club/);
+      // Urgency and safety alone go to all ships and to areas: ITU-R M.493-15 tables of compositions, from memory.
+      for (const kind of ['a call to all ships', 'a call to an area']) {
+        await page.getByLabel('makes').selectOption(kind);
+        assert.match(await held(), / safety 16$/, kind);
+        assert(await routine.evaluate((option) => option.disabled), kind);
+        await assertText(page.locator('#in-short'), /^Safety call .* channel 16/);
+      }
+      await page.getByLabel('makes').selectOption('a call to one station');
+      assert.equal(await held(), '232999142 routine 72');
+      // What a person chose stays.
+      await page.locator('#channel').fill('77');
+      await page.getByLabel('makes').selectOption('a call to all ships');
+      assert.match(await held(), / safety 77$/);
+      await page.getByLabel('makes').selectOption('a distress relay to one station');
+      assert.match(await held(), /^002329990/);
+      await page.getByLabel('makes').selectOption('a distress relay to all ships');
+      await assertText(page.locator('#in-short'), /^Distress relay from .* to all ships/);
+      assert(!(await page.locator('#to').isVisible()));
+      // What differs from the usual is in the link, whatever the usual is.
+      await page.goto(`${page.url().split('#')[0]}#kind=distress-relay&to=232999142`);
+      assert.match(await held(), /^232999142/);
+      await page.reload();
+      assert.match(await held(), /^232999142/);
+    },
+  },
+  {
+    name: 'call: the sender of a distress call reads the sender’s cautions first',
+    async run({ page, open, at }) {
+      for (const kind of [
+        'distress-alert',
+        'distress-acknowledgement',
+        'distress-relay',
+        'distress-relay-to-all',
+        'distress-self-cancel',
+      ]) {
+        await page.goto('about:blank');
+        await open(`workbench/call.html#kind=${kind}&position=56°20′ N 006°30′ W`);
+        // 47 CFR 80.335; Radio Regulations Art. 32, from memory.
+        await assertText(
+          page.locator('#cautions li').first(),
+          /^Only (?:in|about) grave and imminent danger.*never as a test/,
+        );
+        assert.doesNotMatch((await page.locator('#notices').textContent()) ?? '', /Nothing in the tables/);
+      }
+      await page.goto(at('workbench/call.html#kind=distress-alert'));
+      assert.doesNotMatch((await page.locator('#cautions').textContent()) ?? '', /Leave the acknowledgement/);
+      await assertText(page.locator('#consent'), /sent by mistake is cancelled at once: reset the set/);
+    },
+  },
+  {
+    name: 'call: an issue names its blank, and marks it',
+    async run({ page, open }) {
+      await open('workbench/call.html#kind=position-reply&to=&time=25:99');
+      await assertText(page.locator('#issues'), /“to”: Identity is empty/);
+      await assertText(page.locator('#issues'), /“since”: '25:99' is no time of day/);
+      const marked = () =>
+        page.locator('[aria-invalid]').evaluateAll((all) => all.map(({ id }) => id).join(' '));
+      assert.equal(await marked(), 'to time');
+      await page.locator('#time').fill('14:32');
+      assert.equal(await marked(), 'to');
+      await page.locator('#to').fill('232999142');
+      await page.locator('#answer').waitFor();
+      assert.equal(await marked(), '');
+    },
+  },
+  {
+    name: 'call: words damaged by click and by keyboard are read again, and more noise brings doubt',
+    async run({ page, open }) {
+      await open('workbench/call.html');
+      const verdict = page.locator('#again b').first();
+      const word = (number) => page.locator('.words button').nth(number);
+      assert.equal(await page.locator('#again').textContent(), '');
+      await word(20).click();
+      // Every character goes twice, so one copy may be lost: ITU-R M.493, time diversity.
+      await assertText(verdict, /^Received clean$/);
+      await assertText(page.locator('#again .one-copy'), /one copy says so/);
+      // The copy stands five words later.
+      for (let presses = 0; presses < 5; presses++) await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('Space');
+      await assertText(verdict, /^Received with repair$/);
+      assert(await word(25).evaluate((button) => button === document.activeElement));
+      assert.match(page.url(), /#damaged=20\.25$/);
+      for (const number of [22, 27]) await word(number).click();
+      await assertText(verdict, /^Doubtful/);
+      const again = await page.locator('#again').textContent();
+      await page.reload();
+      assert.equal(await page.locator('#again').textContent(), again);
+      await page.locator('#channel').fill('77');
+      assert.equal(await page.locator('#again').textContent(), '');
+      const verdicts = [];
+      for (const noise of ['3', '-4', '-6']) {
+        await page.locator('#noise').selectOption(noise);
+        await page.getByRole('button', { name: 'Read it back' }).click();
+        await page.locator('#heard b').first().waitFor();
+        verdicts.push(await page.locator('#heard b').first().textContent());
+      }
+      assert.equal(verdicts[0], 'Received clean');
+      assert.equal(verdicts[1], 'Received with repair');
+      assert.match(verdicts[2], /^Doubtful/);
     },
   },
 ];

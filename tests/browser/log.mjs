@@ -95,4 +95,105 @@ export const logChecks = [
       return `${short} Longest gap between ${gaps.length} frames ${longest.toFixed(0)} ms, ${(whole / 1000).toFixed(1)} s in all`;
     },
   },
+  {
+    name: 'log: a line without its end counts, and faults stand in the order of their lines',
+    async run({ page, open }) {
+      await open('workbench/log.html');
+      await page.locator('#log').fill('hello');
+      await assertText(page.locator('#in-short'), /^0 calls and 1 line with something amiss, in 1 line\./);
+      // A call that waits for its expansion is told of after the lines behind it.
+      await page.getByRole('button', { name: 'take an invented evening' }).click();
+      await assertText(page.locator('#in-short'), /^\d+ calls/);
+      const lines = (await page.locator('#faults .margin').allTextContents()).map((text) =>
+        Number(/line (\d+)/.exec(text)?.[1]),
+      );
+      assert.deepEqual(
+        lines,
+        [...lines].sort((a, b) => a - b),
+      );
+      await page.getByLabel('whose own number is').fill('abc');
+      await assertText(page.locator('#issues'), /“whose own number is”: /);
+      assert.equal(await page.locator('#own').getAttribute('aria-invalid'), 'true');
+    },
+  },
+  {
+    name: 'log: a vessel in distress keeps her mark on the way to the drawing, and unknown vessels stay apart',
+    async run({ page, open }) {
+      const log = [
+        alertOf('2329992180', '1562600603'),
+        // An older report of hers must not hide it, and relays of a vessel unknown carry no identity.
+        relayOf('1562100622'),
+        relayOf('1562300640'),
+      ].join('\n');
+      await open(`workbench/log.html#${new URLSearchParams({ log })}`);
+      const link = page.getByRole('link', { name: /Draw where they are: 3 stations/ });
+      await link.waitFor();
+      const stations = new URLSearchParams((await link.getAttribute('href')).split('#')[1]).get('stations');
+      assert.match(stations, /^!Bounty of Lorn; 56°26′ N 006°03′ W; 18:20$/m);
+      assert.equal(stations.match(/^!A vessel not named;/gm)?.length, 2);
+      await link.click();
+      await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+    },
+  },
+  {
+    name: 'log: no link pretends to hold a file or a text that is too long',
+    options: { permissions: ['clipboard-read', 'clipboard-write'] },
+    async run({ page, open }) {
+      await open('workbench/log.html');
+      const share = page.getByRole('button', { name: 'Copy a link' });
+      const told = page.locator('#share-told');
+      await page
+        .locator('#file')
+        .setInputFiles({ name: 'evening.log', mimeType: 'text/plain', buffer: Buffer.from(evening) });
+      await assertText(page.locator('#in-short'), /^\d+ calls/);
+      await share.click();
+      await assertText(told, /^Not copied: a link cannot hold evening\.log/);
+      await page.locator('#log').fill('x'.repeat(6001));
+      assert.equal(await told.textContent(), '');
+      await share.click();
+      await assertText(told, /^Not copied: a text of more than 6000 characters/);
+      await page.locator('#log').fill('hello');
+      await page.locator('#own').fill('9'.repeat(6001));
+      await share.click();
+      await assertText(told, /^Not copied: a text of more than 6000 characters/);
+      await page.locator('#own').fill('');
+      await share.click();
+      await assertText(told, /^Link copied/);
+      assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
+    },
+  },
+  {
+    name: 'log: on a phone no two words of the margin run together',
+    options: { viewport: { width: 390, height: 740 } },
+    async run({ page, open }) {
+      await open('workbench/log.html');
+      await page.getByRole('button', { name: 'take an invented evening' }).click();
+      await page.locator('#calls .entry').first().waitFor();
+      const margins = await page
+        .locator('.entry .margin')
+        .evaluateAll((all) => all.map((each) => each.innerText));
+      assert(margins.some((text) => /^line \d+\n20\d\d-/.test(text)));
+      for (const text of margins)
+        assert.doesNotMatch(text, /line \d{5}|[a-z][A-Z]|Certain\w|Likely\w|Possible\w/);
+      // From an entry to what more can be asked about it.
+      await page.getByRole('link', { name: 'Who is Tern of Ardle?' }).first().click();
+      await assertText(page.locator('#in-short'), /^Ship station, Tern of Ardle/);
+    },
+  },
 ];
+
+/** A distress alert as a radio reports it: IEC 61162-1, sentence DSC. */
+function alertOf(identity, position) {
+  return withChecksum(`$CDDSC,12,${identity},,06,00,${position},1820,,,S,`);
+}
+
+/** A relay to all ships about a vessel whose identity is not known. */
+function relayOf(position) {
+  return withChecksum(`$CDDSC,16,0023299900,12,12,00,${position},1820,,06,S,`);
+}
+
+function withChecksum(sentence) {
+  let sum = 0;
+  for (const character of sentence.slice(1)) sum ^= character.charCodeAt(0);
+  return `${sentence}*${sum.toString(16).toUpperCase().padStart(2, '0')}`;
+}

@@ -1,28 +1,99 @@
 import type { Burst } from 'seahail/burst';
 import { h, s } from '../frame/dom.ts';
 
-/** Every word of the burst in order of transmission: ten strokes, tall for the low tone, short for the high one. */
-export function bitDrawing(burst: Burst): HTMLElement {
+/** Bits before the first word: the dot pattern. */
+const DOTS = 20;
+const WORD = 10;
+/** Which bit of a damaged word came wrong. */
+const WRONG = 3;
+
+/** The words that a text such as `20.25` names, as the page keeps them in its address. */
+export function damagedWords(text: string, burst: Burst): readonly number[] {
+  const words = text
+    .split('.')
+    .filter((part) => /^\d{1,3}$/.test(part))
+    .map(Number);
+  return [...new Set(words)].filter((word) => word < burst.stream.length).sort((a, b) => a - b);
+}
+
+/** The bits of a burst as they would be received with one bit wrong in each of these words. */
+export function bitsWith({ bits }: Burst, damaged: readonly number[]): string {
+  const wrong = new Set(damaged.map((word) => DOTS + word * WORD + WRONG));
+  return [...bits].map((bit, index) => (wrong.has(index) ? (bit === '1' ? '0' : '1') : bit)).join('');
+}
+
+/**
+ * Every word of the burst in order of transmission: ten strokes, tall for the low tone, short for the high one. Each is
+ * a button that damages its word; the arrow keys go from one to the next, so that the words are one stop of the Tab key.
+ */
+export function bitDrawing(
+  burst: Burst,
+  damaged: readonly number[],
+  damage: (words: readonly number[]) => void,
+): HTMLElement {
+  const bits = bitsWith(burst, damaged);
   return h(
     'div',
     {},
     h(
       'p',
       {},
-      `${burst.bits.length} bits, ${(burst.bits.length / 1.2).toFixed(0)} ms: 20 bits of dot pattern, then ${burst.stream.length} words of ten bits. Every character goes twice, its copy four words behind; the copies stand lower. A tall stroke is a 1, sent as 1300 Hz.`,
+      `${burst.bits.length} bits, ${(burst.bits.length / 1.2).toFixed(0)} ms: 20 bits of dot pattern, then ${burst.stream.length} words of ten bits. Every character goes twice, its copy five words later with four between; the copies stand lower. A tall stroke is a 1, sent as 1300 Hz.`,
+    ),
+    h(
+      'p',
+      { id: 'words-help' },
+      'Press a word, or go to it with the arrow keys and press Space, and one of its bits is received wrong. What a set would make of it stands below.',
     ),
     h(
       'ol',
-      { class: 'words', 'aria-label': 'Words of the burst in order of transmission' },
+      {
+        class: 'words',
+        'aria-label': 'Words of the burst in order of transmission',
+        'aria-describedby': 'words-help',
+        onkeydown: (event) => moveAlong(event as KeyboardEvent),
+      },
       burst.stream.map((symbol, index) =>
         h(
           'li',
           { class: index % 2 === 0 ? 'dx' : 'rx' },
-          strokes(burst.bits.slice(20 + index * 10, 30 + index * 10)),
-          h('span', {}, symbol),
+          h(
+            'button',
+            {
+              type: 'button',
+              tabindex: index === 0 ? 0 : -1,
+              'aria-pressed': String(damaged.includes(index)),
+              'aria-label': `Word ${index + 1}, symbol ${symbol}`,
+              onclick: () => {
+                damage(
+                  damaged.includes(index) ? damaged.filter((word) => word !== index) : [...damaged, index],
+                );
+                focusWord(index);
+              },
+            },
+            strokes(bits.slice(DOTS + index * WORD, DOTS + (index + 1) * WORD)),
+            h('span', {}, symbol),
+          ),
         ),
       ),
     ),
+    damaged.length === 0
+      ? null
+      : h(
+          'p',
+          {},
+          h(
+            'button',
+            {
+              type: 'button',
+              onclick: () => {
+                damage([]);
+                focusWord(0);
+              },
+            },
+            'Mend every word',
+          ),
+        ),
     h(
       'details',
       {},
@@ -42,6 +113,26 @@ export function bitDrawing(burst: Burst): HTMLElement {
       h('p', {}, 'Bits: ', h('span', { class: 'wire bits' }, burst.bits)),
     ),
   );
+}
+
+function buttons(): readonly HTMLButtonElement[] {
+  return [...document.querySelectorAll<HTMLButtonElement>('.words button')];
+}
+
+/** The one word that the Tab key stops at is the one that was used last. */
+function focusWord(index: number): void {
+  const all = buttons();
+  const wanted = all[Math.max(0, Math.min(index, all.length - 1))];
+  for (const button of all) button.tabIndex = button === wanted ? 0 : -1;
+  wanted?.focus();
+}
+
+function moveAlong(event: KeyboardEvent): void {
+  const at = buttons().indexOf(document.activeElement as HTMLButtonElement);
+  const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: Infinity }[event.key];
+  if (at < 0 || to === undefined) return;
+  event.preventDefault();
+  focusWord(to);
 }
 
 function strokes(word: string): SVGElement {

@@ -1,8 +1,9 @@
 import { modulate, writeWav } from 'seahail/audio';
-import { type Burst, encodeCall } from 'seahail/burst';
+import { type Burst, decodeBits, encodeCall } from 'seahail/burst';
 import { type Call, checkCall, describeCall } from 'seahail/call';
 import { writeSentences } from 'seahail/sentence';
 import { announce } from '../frame/announce.ts';
+import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
@@ -10,10 +11,11 @@ import { inventedName } from '../frame/names.ts';
 import { planOf } from '../frame/plans.ts';
 import { throughSoundPath, withNoise } from '../frame/samples.ts';
 import { saveFile } from '../frame/save.ts';
-import { heardCard } from '../sound/heard.ts';
+import { heardCard, receptionOf } from '../sound/heard.ts';
 import { listenThrough } from '../sound/listen.ts';
-import { bitDrawing } from './bits.ts';
-import { blanksOf, composeFrom } from './compose.ts';
+import { bitDrawing, bitsWith, damagedWords } from './bits.ts';
+import { cautionsFor } from './cautions.ts';
+import { blanksOf, composeFrom, hasRoutine, usualFor } from './compose.ts';
 import { wordsToSpeak } from './words.ts';
 
 /** What a sound card is likely to run at, and what the receiver is given. */
@@ -24,8 +26,12 @@ let made: { readonly call: Call; readonly burst: Burst; readonly distress: boole
 let asked = '';
 
 const form = byId<HTMLFormElement>('question');
-const finding = bindFinding(form, answer);
-bindShare();
+// Damage belongs to one call: what a person changes in it makes another.
+form.addEventListener('input', () => {
+  byId<HTMLInputElement>('damaged').value = '';
+});
+const finding = bindFinding(form, answer, usualFor);
+bindShare(finding);
 offAir.addEventListener('change', allowSound);
 byId('play').addEventListener('click', () => play());
 byId('save').addEventListener('click', () => {
@@ -46,6 +52,8 @@ function answer(question: Question): void {
   for (const part of form.querySelectorAll<HTMLElement>('[data-for]')) {
     part.hidden = !blanks.includes(part.dataset['for'] ?? '');
   }
+  for (const option of byId<HTMLSelectElement>('category').options)
+    option.disabled = option.value === 'routine' && !hasRoutine(question);
   const result = composeFrom(question);
   byId('answer').hidden = !result.ok;
   const about = JSON.stringify(result);
@@ -61,18 +69,19 @@ function answer(question: Question): void {
     fill(byId('cautions'));
     fill(
       byId('issues'),
-      findings(result.issues, (suggestion) => {
+      findings(inBlanks(form, result.issues), (suggestion) => {
         const [blank] = result.issues.find((issue) => issue.suggestion === suggestion)?.at ?? [];
         if (typeof blank === 'string') finding.set({ [blank]: suggestion });
       }),
     );
     return;
   }
+  inBlanks(form, []);
   const call = result.value;
   const description = describeCall(call, { directory: inventedName });
   made = { call, burst: encodeCall(call), distress: call.kind.startsWith('distress-') };
   announce(sentence(description.sentence));
-  fill(byId('cautions'), cautionBox(description.cautions));
+  fill(byId('cautions'), cautionBox(cautionsFor(call)));
   fill(byId('issues'));
   fill(
     byId('fields'),
@@ -87,9 +96,26 @@ function answer(question: Question): void {
   fill(byId('notices'), noticesOf(call, question));
   fill(byId('words'), wordsToSpeak(call));
   fill(byId('wire'), wire(call));
-  fill(byId('air'), bitDrawing(made.burst));
+  showWords(made.burst, damagedWords(question['damaged'] ?? '', made.burst));
   byId('consent').hidden = !made.distress;
   allowSound();
+}
+
+/** The words on the air, and what a set reads from them when some are damaged. */
+function showWords(burst: Burst, damaged: readonly number[]): void {
+  fill(
+    byId('air'),
+    bitDrawing(burst, damaged, (words) => finding.set({ damaged: words.join('.') })),
+  );
+  if (damaged.length === 0) {
+    fill(byId('again'));
+    return;
+  }
+  const read = decodeBits(bitsWith(burst, damaged));
+  fill(
+    byId('again'),
+    read.ok ? receptionOf(read.value) : [h('p', {}, 'No call is read.'), findings(read.issues)],
+  );
 }
 
 function noticesOf(call: Call, question: Question): HTMLElement {
@@ -97,7 +123,13 @@ function noticesOf(call: Call, question: Question): HTMLElement {
   const notices = checkCall(call, plan === '' ? {} : { plan: planOf(plan) });
   return (
     findings(notices) ??
-    h('p', {}, 'Nothing in the tables. That is no leave to send: the licence and the operator decide.')
+    h(
+      'p',
+      {},
+      call.kind.startsWith('distress-')
+        ? 'Everything, unless somebody is in grave and imminent danger. That its form agrees with the tables is no leave to send it.'
+        : 'Nothing in the tables. That is no leave to send: the licence and the operator decide.',
+    )
   );
 }
 

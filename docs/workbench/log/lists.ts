@@ -1,5 +1,6 @@
 import { describeCall } from 'seahail/call';
 import { h } from '../frame/dom.ts';
+import { leadOn } from '../frame/lead-on.ts';
 import { cautionBox, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 import type { CallEntry, FaultEntry, MendedEntry } from './messages.ts';
@@ -35,8 +36,14 @@ export function callItem({ reading, again }: CallEntry): HTMLElement {
     h(
       'div',
       {},
-      h('p', {}, sentence(description.sentence), again === 0 ? '' : ` Sent ${again + 1} times.`),
+      h(
+        'p',
+        {},
+        sentence(description.sentence),
+        again === 0 ? '' : ` Sent ${(again + 1).toLocaleString('en')} times.`,
+      ),
       reading.call.kind.startsWith('distress-') ? cautionBox(description.cautions) : null,
+      leadOn(reading.call),
       details,
     ),
   );

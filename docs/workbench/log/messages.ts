@@ -52,7 +52,10 @@ export interface Entries {
 
 /** A place in the log that can be drawn: the latest of one station. */
 export interface PlaceEntry {
-  readonly station: string;
+  /** Nine digits, `null` when not known. */
+  readonly station: string | null;
+  /** Told of by a distress call, and the alert not taken back since. */
+  readonly distress: boolean;
   readonly text: string;
   readonly time: string;
 }

@@ -2,10 +2,11 @@ import workerText from 'worker:./read.worker.ts';
 import { parseIdentity } from 'seahail/identity';
 import type { Direction } from 'seahail/sentence';
 import { announce } from '../frame/announce.ts';
+import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindDrop } from '../frame/drop.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
-import { ledger } from '../frame/ledger.ts';
+import { findings, ledger } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
 import { startWorker } from '../frame/worker.ts';
 import { eveningLog } from './example.ts';
@@ -26,8 +27,13 @@ let file: File | null = null;
 let read = '';
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
-const finding = bindFinding(byId<HTMLFormElement>('question'), answer);
-bindShare();
+const form = byId<HTMLFormElement>('question');
+const finding = bindFinding(form, answer);
+bindShare(finding, () =>
+  file === null
+    ? null
+    : `Not copied: a link cannot hold ${file.name}. Send the file itself, or paste the lines that matter.`,
+);
 byId('example').addEventListener('click', () => finding.set({ log: eveningLog }));
 byId('save').addEventListener('click', () => tell({ kind: 'mended-log' }));
 byId('stop').addEventListener('click', () => {
@@ -43,11 +49,22 @@ function takeFile(chosen: File): void {
 
 function answer(question: Question): void {
   if ((question['log'] ?? '') !== '') file = null;
+  showOwn(question['own'] ?? '');
   const what = JSON.stringify([question, file?.name, file?.lastModified]);
   if (what === read) return;
   read = what;
   clearTimeout(waiting);
   waiting = setTimeout(() => start(question), 200);
+}
+
+/** A wrong own number is said, and the log is read without it. */
+function showOwn(text: string): void {
+  const own = parseIdentity(text);
+  const wrong = text.trim() === '' || own.ok ? [] : own.issues.map((issue) => ({ ...issue, at: ['own'] }));
+  fill(
+    byId('issues'),
+    findings(inBlanks(form, wrong), (suggestion) => finding.set({ own: suggestion })),
+  );
 }
 
 function start(question: Question): void {

@@ -10,7 +10,10 @@ export function placesLink(
 ): HTMLElement | null {
   if (places.length === 0) return null;
   const stations = places
-    .map(({ station, text, time }) => `${inventedName(station) ?? station}; ${text}; ${time}`)
+    .map(({ station, distress, text, time }) => {
+      const name = station === null ? 'A vessel not named' : (inventedName(station) ?? station);
+      return `${distress ? '!' : ''}${name}; ${text}; ${time}`;
+    })
     .join('\n');
   const now = last === null ? '' : new Date(last).toISOString();
   const address = new URLSearchParams({

@@ -78,6 +78,8 @@ async function readAll({
   for (let at = 0; at < blob.size; at += BITE) {
     const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
     for (const byte of bytes) if (byte === 10) lines++;
+    // The last line may lack its end.
+    if (at + BITE >= blob.size && bytes.at(-1) !== 10) lines++;
     for (const reading of reader.push(bytes)) take(reading);
     takeMended(mender.push(bytes));
     self.postMessage({
@@ -88,6 +90,8 @@ async function readAll({
   }
   for (const reading of reader.flush()) take(reading);
   takeMended(mender.flush());
+  // Readings that wait for their other half come late.
+  damaged.sort((a, b) => a.line - b.line);
   const reported = new Uint8Array(await blob.slice(0, MOST_REPORTED).arrayBuffer());
   const report = findFaults(reported, ownNumber === undefined ? {} : { own: ownNumber });
   self.postMessage({
@@ -96,7 +100,7 @@ async function readAll({
     counts,
     totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
     first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
-    places: [...latest.values()].slice(-MOST_PLACES),
+    places: placesToDraw(),
     own,
     last,
     report,
@@ -141,16 +145,36 @@ function takeCall(reading: CallReading): void {
   } else {
     calls[place] = { reading, again: reading.repeat };
   }
-  const { call } = reading;
-  if ('position' in call && call.position !== null) {
-    const station = ('distressed' in call ? call.distressed : call.from) ?? '';
-    latest.delete(station);
-    latest.set(station, {
-      station,
-      text: formatReportedPosition(call.position),
-      time: call.time === null ? '' : `${two(call.time.hour)}:${two(call.time.minute)}`,
-    });
+  takePlace(reading);
+}
+
+/** The latest place of each station. A vessel stays in distress until she takes her alert back. */
+function takePlace({ call, event }: CallReading): void {
+  if (!('position' in call)) return;
+  const station = 'distressed' in call ? call.distressed : call.from;
+  // What is not known to be the same vessel is another.
+  const key = station ?? `event ${event}`;
+  const before = latest.get(key);
+  const distress =
+    call.kind !== 'distress-self-cancel' && (call.kind.startsWith('distress-') || before?.distress === true);
+  if (call.position === null) {
+    if (before !== undefined) latest.set(key, { ...before, distress });
+    return;
   }
+  latest.delete(key);
+  latest.set(key, {
+    station,
+    distress,
+    text: formatReportedPosition(call.position),
+    time: call.time === null ? '' : `${two(call.time.hour)}:${two(call.time.minute)}`,
+  });
+}
+
+/** When there are too many, those in distress are the last to be left out. */
+function placesToDraw(): readonly PlaceEntry[] {
+  const all = [...latest.values()];
+  const inDistress = all.filter(({ distress }) => distress);
+  return [...all.filter(({ distress }) => !distress), ...inDistress].slice(-MOST_PLACES);
 }
 
 function textOf(reading: Exclude<Reading, { kind: 'damaged' }>): string {

@@ -1,7 +1,8 @@
 import type { HeardBurst } from 'seahail/audio';
-import type { CharacterSource, Verdict } from 'seahail/burst';
+import type { CharacterQuality, CharacterSource, Reception, Verdict } from 'seahail/burst';
 import { describeCall } from 'seahail/call';
-import { h } from '../frame/dom.ts';
+import { type Child, h } from '../frame/dom.ts';
+import { leadOn } from '../frame/lead-on.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 
@@ -19,40 +20,20 @@ const SOURCES: Readonly<Record<CharacterSource, string>> = {
   unread: 'not read',
 };
 
-/** One call heard, with how sure it is. */
+/** One call heard in a sound, with how sure it is and how it came in. */
 export function heardCard(heard: HeardBurst, sampleRate: number): HTMLElement {
-  const { call, quality } = heard.reception;
-  const description = describeCall(call, { directory: inventedName });
+  const { quality } = heard.reception;
   return h(
     'article',
     { class: 'heard' },
-    h('h3', {}, sentence(description.sentence)),
-    h(
-      'p',
-      {},
-      h('b', {}, VERDICTS[quality.verdict]),
-      `, ${chance(quality.probability)} that all of it is right.`,
-    ),
-    cautionBox(description.cautions),
-    h(
-      'ol',
-      { class: 'characters', 'aria-label': 'Characters of the call and how each was read' },
-      quality.characters.map(({ symbol, source, probability }) =>
-        h(
-          'li',
-          { class: source },
-          h('b', {}, symbol ?? '?'),
-          h('span', {}, `${SOURCES[source]}, ${chance(probability)}`),
-        ),
-      ),
-    ),
+    receptionOf(heard.reception),
     ledger([
       {
         what: 'When',
         answer: `${(heard.startSample / sampleRate).toFixed(3)} to ${(heard.endSample / sampleRate).toFixed(3)} s`,
       },
-      { what: 'Signal to noise', answer: `${heard.snrDb.toFixed(1)} dB in 3 kHz, estimated` },
-      { what: 'Level', answer: `${heard.levelDb.toFixed(1)} dB of full scale` },
+      { what: 'Signal to noise', answer: `${minus(heard.snrDb.toFixed(1))} dB in 3 kHz, estimated` },
+      { what: 'Level', answer: `${minus(heard.levelDb.toFixed(1))} dB of full scale` },
       {
         what: 'Tones',
         answer: `${signed(heard.toneOffsetHz, 1)} Hz off, the high one ${signed(heard.toneBalanceDb, 1)} dB against the low one${heard.polarity === 'inverted' ? ', the wrong way round' : ''}`,
@@ -82,10 +63,59 @@ export function heardCard(heard: HeardBurst, sampleRate: number): HTMLElement {
   );
 }
 
+/** What a reception says, and how sure each character of it is. */
+export function receptionOf({ call, quality }: Reception): Child {
+  const description = describeCall(call, { directory: inventedName });
+  return [
+    h('h3', {}, sentence(description.sentence)),
+    h(
+      'p',
+      {},
+      h('b', {}, VERDICTS[quality.verdict]),
+      `, ${chance(quality.probability)} that all of it is right.`,
+    ),
+    cautionBox(description.cautions),
+    leadOn(call),
+    h('p', { class: 'mind' }, commonCase(quality.characters)),
+    h(
+      'ol',
+      { class: 'characters', 'aria-label': 'Characters of the call and how each was read' },
+      quality.characters.map((character) =>
+        h(
+          'li',
+          { class: character.source },
+          h('b', {}, character.symbol ?? '?'),
+          isCommon(character)
+            ? null
+            : h('span', {}, `${SOURCES[character.source]}, ${chance(character.probability)}`),
+        ),
+      ),
+    ),
+  ];
+}
+
+/** What holds for most characters is said once, and only the others are annotated. */
+function commonCase(characters: readonly CharacterQuality[]): string {
+  const count = characters.filter(isCommon).length;
+  const how = `${SOURCES['both-copies']}, ${chance(1)}`;
+  if (count === characters.length) return `All ${count} characters: ${how}.`;
+  return count === 0
+    ? 'No character came whole in both copies.'
+    : `${count} of ${characters.length} characters: ${how}. The others:`;
+}
+
+function isCommon({ source, probability }: CharacterQuality): boolean {
+  return source === 'both-copies' && chance(probability) === chance(1);
+}
+
 /** A probability that never claims more than it knows. */
 function chance(probability: number): string {
   const percent = Math.floor(probability * 10_000) / 100;
   return percent > 99.99 ? 'over 99.99 %' : `${percent.toFixed(percent > 99 ? 2 : 0)} %`;
+}
+
+function minus(text: string): string {
+  return text.replace('-', '−');
 }
 
 function signed(value: number, digits: number): string {
