@@ -28,6 +28,7 @@ export const placeChecks = [
         ];
       }, gpx);
       assert.deepEqual(place, ['56.308333', '-6.541667', 'Tern of Ardle']);
+      assert.match(gpx, /<desc>reported .*, within 1,?\d{3} m<\/desc>/);
       const geojson = JSON.parse(await saved(page, 'Save as GeoJSON'));
       assert.deepEqual(geojson.features[0].geometry.coordinates, [-6.541667, 56.308333]);
       assert.match(await saved(page, 'Save the drawing'), /^<svg/);
@@ -48,6 +49,52 @@ export const placeChecks = [
       await page.reload();
       assert.equal(page.url(), address);
       await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+    },
+  },
+  {
+    name: 'place: what cannot be read is said at its blank',
+    async run({ page, open }) {
+      await open('workbench/place.html#now=25:99&day=2026-02-30');
+      await assertText(page.locator('#in-short'), /^Something cannot be read\.$/);
+      await assertText(page.locator('#issues'), /“it is”: '25:99' is no time of day/);
+      // February has 28 days in 2026, and 29 at most.
+      await assertText(page.locator('#issues'), /“on”: '2026-02-30' is no day of the calendar/);
+      await page.locator('#now').fill('');
+      await assertText(page.locator('#in-short'), /^Something is missing\.$/);
+      await page.locator('#now').fill('14:46');
+      await page.locator('#day').fill('2028-02-29');
+      await page.locator('#plot').waitFor();
+      assert.equal(await page.locator('[aria-invalid]').count(), 0);
+    },
+  },
+  {
+    name: 'place: thousands of lines do not stop the page, and those in distress are drawn in any case',
+    async run({ page, open }) {
+      const line = (index) => `S${index}; 56°${10 + (index % 40)}′ N 006°${10 + (index % 49)}′ W; 14:30`;
+      const lines = Array.from({ length: 3000 }, (_, index) => line(index));
+      lines[2900] = '!Bounty of Lorn; 55°01′ N 003°59′ W; 14:30';
+      await open('workbench/place.html');
+      await page.locator('#stations').fill(lines.join('\n'));
+      await page.getByText('The nearest are drawn, and 2,970 more are not.').waitFor();
+      assert.equal(await page.locator('#answer section').count(), 30);
+      await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+      const gpx = await saved(page, 'Save as GPX');
+      assert.equal(gpx.match(/<wpt /g)?.length, 3000);
+    },
+  },
+  {
+    name: 'place: the drawing can be read on a phone',
+    options: { viewport: { width: 390, height: 740 } },
+    async run({ page, open }) {
+      await open('workbench/place.html');
+      await page.locator('#plot').waitFor();
+      const heights = await page
+        .locator('#plot text')
+        .evaluateAll((all) =>
+          all.map((each) => each.getBoundingClientRect()).map(({ height, top }) => [height, top]),
+        );
+      assert(heights.length > 5);
+      for (const [size, top] of heights) assert(size >= 10, `${size} at ${top}`);
     },
   },
 ];

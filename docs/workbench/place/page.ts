@@ -18,11 +18,13 @@ import {
 } from 'seahail/position';
 import type { Issue } from 'seahail/result';
 import { announce } from '../frame/announce.ts';
+import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { findings, ledger, sentence } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
-import { parseStation, parseTime, type StationLine } from './stations.ts';
+import { parseDay, parseNow, parseSpeed } from './own.ts';
+import { parseStation, type StationLine } from './stations.ts';
 
 /** A station with what its report says from here. */
 interface Placed extends StationLine {
@@ -30,10 +32,22 @@ interface Placed extends StationLine {
   readonly bounds: Bounds;
 }
 
+/** Stations that are drawn and listed; the rest are counted. */
+const MOST_DRAWN = 30;
+/** Height of the drawing without the words under it, which are in the list below it; its width is 640. */
+const PICTURE = 652;
+
 let waypoints: readonly Waypoint[] = [];
 let drawing = '';
+let waiting: ReturnType<typeof setTimeout> | undefined;
 
-bindShare(bindFinding(byId<HTMLFormElement>('question'), answer));
+const form = byId<HTMLFormElement>('question');
+bindShare(
+  bindFinding(form, (question) => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => answer(question), 150);
+  }),
+);
 byId('save-gpx').addEventListener('click', () =>
   saveFile('stations.gpx', toGpx(waypoints, { creator: 'seahail workbench' }), 'application/gpx+xml'),
 );
@@ -43,20 +57,15 @@ byId('save-geojson').addEventListener('click', () =>
 byId('save-svg').addEventListener('click', () => saveFile('stations.svg', drawing, 'image/svg+xml'));
 
 function answer(question: Question): void {
-  const issues: Issue[] = [];
   const own = parsePosition(question['own']);
-  if (!own.ok) issues.push(...own.issues);
-  const now = instantOf(question['day'] ?? '', question['now'] ?? '');
-  if (now === null)
-    issues.push({
-      code: 'time-of-day',
-      message: 'Now is no day and time of day',
-      at: [],
-      expected: '14:46 and 2026-06-01',
-    });
-  const speed = Number((question['speed'] ?? '').replace(',', '.'));
-  if (!(speed >= 0 && speed < 1000))
-    issues.push({ code: 'speed', message: 'Speed is no number of knots', at: [] });
+  const time = parseNow(question['now'] ?? '');
+  const day = parseDay(question['day'] ?? '');
+  const speed = parseSpeed(question['speed'] ?? '');
+  const asked = { own, now: time, day, speed };
+  const wrong = Object.entries(asked).flatMap(([name, result]): readonly Issue[] =>
+    result.ok ? [] : result.issues.map((issue) => ({ ...issue, at: [name] })),
+  );
+  const issues: Issue[] = [...inBlanks(form, wrong)];
 
   const lines: StationLine[] = [];
   (question['stations'] ?? '').split('\n').forEach((text, index) => {
@@ -65,18 +74,42 @@ function answer(question: Question): void {
     issues.push(...(read.ok ? read.value.notices : read.issues));
     if (read.ok) lines.push(read.value);
   });
-  fill(byId('issues'), findings(issues));
-  if (!own.ok || now === null || !(speed >= 0 && speed < 1000)) {
-    announce('Something is missing.');
-    show([], own.ok ? own.value : null);
+  fill(
+    byId('issues'),
+    findings(issues.slice(0, MOST_DRAWN)),
+    issues.length > MOST_DRAWN ? h('p', {}, `And ${issues.length - MOST_DRAWN} more like these.`) : null,
+  );
+  if (!own.ok || !time.ok || !day.ok || !speed.ok) {
+    const missing = Object.keys(asked).some((name) => (question[name] ?? '').trim() === '');
+    announce(missing ? 'Something is missing.' : 'Something cannot be read.');
+    waypoints = [];
+    show([], null, 0);
     return;
   }
-  const placed = lines.map((line): Placed => {
-    const at = line.time === null ? null : resolveTime(line.time, now).at;
-    return { ...line, at, bounds: boundsFrom(own.value, line.position, { at, now, speed }) };
-  });
+  const now = day.value + (time.value.hour * 60 + time.value.minute) * 60_000;
+  const dated = lines.map((line) => ({
+    ...line,
+    at: line.time === null ? null : resolveTime(line.time, now).at,
+  }));
+  waypoints = dated.map(waypointOf);
+  const placed = worthDrawing(dated, own.value).map(
+    (line): Placed => ({
+      ...line,
+      bounds: boundsFrom(own.value, line.position, { at: line.at, now, speed: speed.value }),
+    }),
+  );
   announce(inShort(placed));
-  show(placed, own.value);
+  show(placed, own.value, dated.length - placed.length);
+}
+
+/** All of them, or when they are too many those in distress and the nearest, in the order in which they were given. */
+function worthDrawing<Line extends StationLine>(lines: readonly Line[], own: Coordinates): readonly Line[] {
+  if (lines.length <= MOST_DRAWN) return lines;
+  const far = (line: Line): number =>
+    line.distress ? -1 : rangeAndBearing(own, centreOf(line.position)).metres;
+  const nearest = lines.map((line) => ({ line, metres: far(line) })).sort((a, b) => a.metres - b.metres);
+  const chosen = new Set(nearest.slice(0, MOST_DRAWN).map(({ line }) => line));
+  return lines.filter((line) => chosen.has(line));
 }
 
 function inShort(placed: readonly Placed[]): string {
@@ -85,7 +118,7 @@ function inShort(placed: readonly Placed[]): string {
   return sentence(`${nearest.name} may be nearest: ${describeBounds(nearest.bounds)}`);
 }
 
-function show(placed: readonly Placed[], own: Coordinates | null): void {
+function show(placed: readonly Placed[], own: Coordinates | null, left: number): void {
   for (const id of ['save-gpx', 'save-geojson', 'save-svg'])
     byId<HTMLButtonElement>(id).disabled = placed.length === 0;
   if (own === null || placed.length === 0) {
@@ -93,16 +126,18 @@ function show(placed: readonly Placed[], own: Coordinates | null): void {
     fill(byId('answer'));
     return;
   }
-  waypoints = placed.map(waypointOf);
   drawing = plotBearings(
     own,
     placed.map(({ name, bounds, distress }) => ({ name, bounds, distress })),
     { ownName: 'I' },
   );
   const svg = new DOMParser().parseFromString(drawing, 'image/svg+xml').documentElement;
+  svg.setAttribute('viewBox', `0 0 640 ${PICTURE}`);
+  svg.setAttribute('height', String(PICTURE));
   fill(byId('drawing'), h('figure', { class: 'plot' }, document.importNode(svg, true)));
   fill(
     byId('answer'),
+    left === 0 ? null : h('p', {}, `The nearest are drawn, and ${left.toLocaleString('en')} more are not.`),
     placed.map((station) => card(station, own)),
   );
 }
@@ -144,25 +179,22 @@ function card(station: Placed, own: Coordinates): HTMLElement {
   );
 }
 
-function waypointOf({ name, position, at, distress }: Placed): Waypoint {
+function waypointOf({
+  name,
+  position,
+  at,
+  distress,
+}: StationLine & { readonly at: number | null }): Waypoint {
+  const uncertainty = Math.ceil(uncertaintyOf(position));
   return {
     position: centreOf(position),
     name,
     source: 'DSC position report',
-    description: `reported ${formatReportedPosition(position)}`,
-    uncertainty: Math.ceil(uncertaintyOf(position)),
+    description: `reported ${formatReportedPosition(position)}, within ${uncertainty} m`,
+    uncertainty,
     ...(at !== null && { time: at }),
     ...(distress && { type: 'distress' }),
   };
-}
-
-function instantOf(day: string, now: string): number | null {
-  const time = parseTime(now);
-  const midnight = /^\d{4}-\d{2}-\d{2}$/.test(day.trim())
-    ? Date.parse(`${day.trim()}T00:00:00Z`)
-    : Number.NaN;
-  if (time === null || time === undefined || Number.isNaN(midnight)) return null;
-  return midnight + (time.hour * 60 + time.minute) * 60_000;
 }
 
 function two(value: number): string {

@@ -1,0 +1,32 @@
+import type { TimeOfDay } from 'seahail/position';
+import { failure, type Issue, type Result, success } from 'seahail/result';
+import { parseTime } from './stations.ts';
+
+/** The time of day that it is now. */
+export function parseNow(text: string): Result<TimeOfDay> {
+  const time = parseTime(text);
+  return time === null || time === undefined
+    ? failure(no('time-of-day', text, 'time of day', '14:46'))
+    : success(time);
+}
+
+/** Midnight, UTC, at the beginning of a day of the calendar, epoch milliseconds. */
+export function parseDay(text: string): Result<number> {
+  const day = text.trim();
+  const midnight = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : Number.NaN;
+  // Some days that no month has are taken for days of the next one.
+  return Number.isNaN(midnight) || new Date(midnight).toISOString().slice(0, 10) !== day
+    ? failure(no('day', text, 'day of the calendar', '2026-06-01'))
+    : success(midnight);
+}
+
+/** The greatest speed that anybody may have made, knots. */
+export function parseSpeed(text: string): Result<number> {
+  const speed = text.trim() === '' ? Number.NaN : Number(text.replace(',', '.'));
+  return speed >= 0 && speed < 1000 ? success(speed) : failure(no('speed', text, 'number of knots', '6'));
+}
+
+function no(code: string, text: string, what: string, expected: string): Issue {
+  const given = text.trim() === '' ? 'The blank is empty' : `'${text.slice(0, 20)}' is no ${what}`;
+  return { code, message: `${given}, ${expected} is one`, at: [], expected };
+}
