@@ -52,4 +52,18 @@ export const channelChecks = [
       assert.equal(await page.locator('#purpose').inputValue(), 'ship-to-coast');
     },
   },
+  {
+    name: 'channel: one that serves alone, those that the coast station chooses, and no caution twice',
+    async run({ page, open, at }) {
+      await open('workbench/channel.html#purpose=intership-navigation');
+      // 13 is for the safety of navigation: Radio Regulations Appendix 18.
+      await assertText(page.locator('#in-short'), /^Only channel 13 serves\.$/);
+      const told = (await page.locator('#answer').textContent()) ?? '';
+      assert.equal(told.match(/for the safety of navigation only/g)?.length, 1);
+      await page.goto(at('workbench/channel.html#purpose=ship-to-coast'));
+      await assertText(page.locator('#in-short'), /^The coast station chooses, among \d+ channels/);
+      const once = (await page.locator('#answer').textContent()) ?? '';
+      assert.equal(once.match(/is optional/g)?.length, 1);
+    },
+  },
 ];

@@ -71,6 +71,29 @@ export const numberChecks = [
       assert.match(page.url(), /sign=232878000/);
     },
   },
+  {
+    name: 'number: the question is answered in the headline, and nothing is asked for that is not there',
+    async run({ page, open }) {
+      await open('workbench/number.html#number=023299905&use=own');
+      // A group has no set of its own: ITU-R M.585.
+      await assertText(
+        page.locator('#in-short'),
+        /^Group .* issued by the United Kingdom.*\. It may not be the own number of that set\.$/,
+      );
+      await page.getByLabel('and it is to be').selectOption('group');
+      await assertText(page.locator('#in-short'), / It may be called as a group\.$/);
+      const press = page.getByText('Ask, then press the reading');
+      await page.getByLabel('The number is').fill('12');
+      await assertText(page.locator('#in-short'), /^No identity\.$/);
+      assert.equal(await press.count(), 0);
+      assert.equal(await page.locator('#number').getAttribute('aria-invalid'), 'true');
+      await page.getByLabel('The number is').fill('2329990');
+      await press.waitFor();
+      await page.getByLabel('The number is').fill('');
+      await assertText(page.locator('#in-short'), /^Type a number\.$/);
+      assert.equal(await page.locator('#answer').textContent(), '');
+    },
+  },
 ];
 
 /** Waits until an element's text fits. */

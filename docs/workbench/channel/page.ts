@@ -14,6 +14,10 @@ import { lookUp } from './look-up.ts';
 const FITNESS = { preferred: 'first choice', allowed: 'allowed', restricted: 'with limits' } as const;
 const SHOWN = 8;
 
+const LEFT_TO_COAST = 'channel-coast-names-it';
+/** The reason of a channel holds these in brackets. */
+const IN_REASON: ReadonlySet<string> = new Set(['channel-caution', 'channel-restricted', LEFT_TO_COAST]);
+
 const REASONS: Readonly<Record<string, string>> = {
   'channel-calls-only': 'Digital calls only',
   'channel-receive-only': 'Ships only listen',
@@ -34,15 +38,33 @@ bindShare(bindFinding(byId<HTMLFormElement>('question'), answer));
 function answer(question: Question): void {
   const [here, there] = [planOf(question['here']), planOf(question['there'])];
   const found = workingChannels(here === there ? here : [here, there], question['purpose'] as WorkingPurpose);
-  const [best] = found.ranked;
-  announce(
-    best === undefined
-      ? 'No channel serves both.'
-      : `Channel ${best.designator} first, of ${found.ranked.length} that ${here === there ? 'serve' : 'serve both'}.`,
-  );
-  fill(byId('answer'), ranked(found));
+  announce(inShort(found));
+  fill(byId('answer'), leftToCoast(found), ranked(found));
   fill(byId('ruled-out'), ruledOut(found));
   fill(byId('look-up'), lookUp(question['wanted'] ?? ''));
+}
+
+function inShort({ ranked, plans, purpose }: WorkingChannels): string {
+  const [best, ...others] = ranked;
+  const both = plans.length > 1 ? ' both' : '';
+  if (best === undefined) return both === '' ? 'No channel serves.' : 'No channel serves both.';
+  if (others.length === 0) return `Only channel ${best.designator} serves${both}.`;
+  return purpose === 'ship-to-coast'
+    ? `The coast station chooses, among ${ranked.length} channels that serve${both}.`
+    : `Channel ${best.designator} first, of ${ranked.length} that serve${both}.`;
+}
+
+/** What holds for every channel with a coast station is said once. */
+function leftToCoast({ ranked }: WorkingChannels): HTMLElement | null {
+  const [notice] = ranked.flatMap(({ notices }) => notices.filter(({ code }) => code === LEFT_TO_COAST));
+  return notice === undefined
+    ? null
+    : h(
+        'p',
+        {},
+        'To propose a channel is optional: a coast station normally names it. ',
+        h('span', { class: 'clause' }, notice.clause ?? ''),
+      );
 }
 
 function ranked(found: WorkingChannels): readonly HTMLElement[] {
@@ -55,15 +77,17 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
         'div',
         {},
         h('p', {}, h('i', {}, FITNESS[channel.fitness]), '. ', sentence(channel.reason)),
-        channel.notices.map((notice) =>
-          h(
-            'p',
-            { class: 'mind' },
-            sentence(notice.message),
-            ' ',
-            h('span', { class: 'clause' }, notice.clause ?? ''),
+        channel.notices
+          .filter(({ code }) => !IN_REASON.has(code))
+          .map((notice) =>
+            h(
+              'p',
+              { class: 'mind' },
+              sentence(notice.message),
+              ' ',
+              h('span', { class: 'clause' }, notice.clause ?? ''),
+            ),
           ),
-        ),
       ),
     ),
   );

@@ -16,7 +16,15 @@ export function inShort(identity: Identity): string {
   const entry = administrationOf(identity.mid);
   return entry === undefined
     ? `${capital(form.name)}${who}. Who issued it is not in the table.`
-    : `${capital(form.name)}${who}. The number was issued by ${administrationName(entry)}.`;
+    : `${capital(form.name)}${who}. The number was issued by ${inASentence(administrationName(entry))}.`;
+}
+
+/** Names of states that take an article. */
+const WITH_ARTICLE =
+  /^(?:United|Netherlands|Bahamas|Philippines|Marshall|Solomon|Comoros|Maldives|Gambia|Sudan|Congo|Democratic|Russian|State|Vatican)\b|^[A-Z][a-z]+(?: [A-Z][a-z]+)? Republic\b/;
+
+function inASentence(name: string): string {
+  return WITH_ARTICLE.test(name) ? `the ${name}` : name;
 }
 
 /** Everything the library derives from an identity. */

@@ -13,6 +13,13 @@ import { findings, sentence } from '../frame/ledger.ts';
 import { anatomy } from './anatomy.ts';
 import { inShort, linesOf } from './lines.ts';
 
+const USES: Readonly<Record<IdentityField['use'], string>> = {
+  own: 'be the own number of that set',
+  individual: 'be called as one station',
+  group: 'be called as a group',
+  distressed: 'be named as the vessel in distress',
+};
+
 const form = byId<HTMLFormElement>('question');
 const finding = bindFinding(form, answer);
 bindShare(finding);
@@ -22,31 +29,38 @@ function answer(question: Question): void {
   if (part !== null) part.hidden = question['use'] !== 'own';
   answerSign(question['sign'] ?? '');
 
+  const number = byId('number');
+  number.removeAttribute('aria-invalid');
+  if ((question['number'] ?? '').trim() === '') {
+    announce('Type a number.');
+    fill(byId('answer'));
+    return;
+  }
   const result = parseIdentity(question['number']);
   if (!result.ok) {
-    announce(
-      result.issues.some((issue) => issue.suggestion !== undefined)
-        ? 'No identity as it stands, but it may be meant as one.'
-        : 'No identity.',
-    );
+    number.setAttribute('aria-invalid', 'true');
+    const offered = result.issues.some((issue) => issue.suggestion !== undefined);
+    announce(offered ? 'No identity as it stands, but it may be meant as one.' : 'No identity.');
     fill(
       byId('answer'),
-      h(
-        'p',
-        {},
-        'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.',
-      ),
+      offered
+        ? h(
+            'p',
+            {},
+            'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.',
+          )
+        : null,
       findings(result.issues, choose),
     );
     return;
   }
   const identity = result.value;
   const use = useAnswer(identity, question);
-  announce(inShort(identity));
+  announce(use === null ? inShort(identity) : `${inShort(identity)} ${use.verdict}`);
   fill(
     byId('answer'),
+    use?.said,
     anatomy(identity),
-    use,
     findings([...result.notices, ...checkAssigned(identity)]),
     linesOf(identity),
   );
@@ -57,19 +71,22 @@ function choose(suggestion: string): void {
   byId('number').focus();
 }
 
-function useAnswer(identity: Identity, question: Question): HTMLElement | null {
-  const use = question['use'];
+/** Whether it may be used as asked: in one sentence, and why. */
+function useAnswer(
+  identity: Identity,
+  question: Question,
+): { readonly verdict: string; readonly said: HTMLElement } | null {
+  const use = question['use'] as IdentityField['use'] | '' | undefined;
   if (use === undefined || use === '') return null;
   const result = checkIdentity(identity, {
-    use: use as IdentityField['use'],
+    use,
     station: (question['set'] ?? 'fixed') as NonNullable<IdentityField['station']>,
   });
-  const said = result.ok ? result.notices : result.issues;
-  return h(
+  const said = h(
     'div',
     { class: 'verdict' },
     h('p', {}, h('b', {}, result.ok ? 'It may be used so.' : 'It may not be used so.')),
-    findings(said),
+    findings(result.ok ? result.notices : result.issues),
     use === 'own'
       ? h(
           'p',
@@ -78,6 +95,7 @@ function useAnswer(identity: Identity, question: Question): HTMLElement | null {
         )
       : null,
   );
+  return { verdict: `It may ${result.ok ? '' : 'not '}${USES[use]}.`, said };
 }
 
 function answerSign(sign: string): void {
