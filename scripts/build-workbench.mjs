@@ -90,7 +90,7 @@ export async function buildWorkbench(out = join(root, 'out/workbench')) {
     );
 
   for (const { name, question, about } of pages) {
-    const body = readFileSync(join(source, name, 'page.html'), 'utf8');
+    const body = tied(readFileSync(join(source, name, 'page.html'), 'utf8'));
     page(name, `${question} · seahail workbench`, about, body, `<script src="${name}.js"></script>`);
   }
   const contents = pages
@@ -105,6 +105,14 @@ export async function buildWorkbench(out = join(root, 'out/workbench')) {
     '',
   );
   return out;
+}
+
+/** Ties each blank to the comma or full stop behind it, so that no line begins with them; a word joiner alone does not. */
+function tied(html) {
+  return html.replace(
+    /(<select[^>]*>(?:(?!<\/select>)[\s\S])*<\/select>|<input[^>]*>)((?:<\/?(?:span|label)[^>]*>)*)([.,])/g,
+    '<span class="tie">$1</span>$2<span class="tie">&#8288;$3</span>',
+  );
 }
 
 function filled(template, values) {

@@ -9,8 +9,21 @@ export const soundChecks = [
     async run({ page, open }) {
       await open('workbench/sound.html');
       await page.getByRole('button', { name: 'Listen to an invented minute' }).click();
-      await assertText(page.locator('#in-short'), /^3 calls heard/);
+      await assertText(page.locator('#in-short'), /^4 calls heard/);
       await assertText(page.locator('#heard h3').nth(1), /^Position of Tern of Ardle/);
+      // What is sure is said once; what is not, at its character.
+      const card = (number) => page.locator('#heard .heard').nth(number);
+      assert.equal(await card(0).locator('.characters span').count(), 0);
+      await assertText(card(0), /All 22 characters: both copies agree, over 99\.99 %\./);
+      await assertText(card(3).locator('b').first(), /^Doubtful/);
+      for (const source of ['one-copy', 'repaired', 'unread'])
+        assert((await card(3).locator(`.characters .${source}`).count()) > 0, source);
+      // The call heard is the call opened: finer minutes and all.
+      const heard = await card(1).locator('h3').textContent();
+      await card(1).getByRole('link', { name: 'Open it on the page of calls' }).click();
+      await page.locator('#fields .ledger').waitFor();
+      assert.equal(await page.locator('#in-short').textContent(), heard);
+      await page.goBack();
     },
   },
   {

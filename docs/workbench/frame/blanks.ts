@@ -23,5 +23,5 @@ export function inBlanks(form: HTMLFormElement, issues: readonly Issue[]): reado
 /** The words before a blank, without the comma that joins them to the sentence. */
 function nameOf(field: HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement): string {
   const words = field.getAttribute('aria-label') ?? field.labels?.[0]?.textContent ?? '';
-  return words.replace(/^[\s,.]+|[\s,.]+$/g, '');
+  return words.replace(/^[\s\u2060,.]+|[\s\u2060,.]+$/g, '');
 }

@@ -9,7 +9,7 @@ import {
 import { reportPosition } from 'seahail/position';
 import { withNoise } from '../frame/samples.ts';
 
-/** Three invented calls, one after another, the last of them far away. */
+/** Four invented calls, one after another: the third far away, the last with a crash of noise in the middle of it. */
 export function inventedMinute(sampleRate: number): Float32Array<ArrayBuffer> {
   const [merrow, tern] = ['232999871', '232999142'];
   const request = composePositionRequest({ from: merrow, to: tern });
@@ -22,12 +22,19 @@ export function inventedMinute(sampleRate: number): Float32Array<ArrayBuffer> {
       level: 0.4,
     },
     { call: composeTestCall({ from: '232999563', to: '002329990' }), at: 8, level: 0.11 },
+    { call: composeTestCall({ from: '232999142', to: '002329990' }), at: 11, level: 0.4 },
   ];
-  const sound = new Float32Array(10 * sampleRate);
+  const sound = new Float32Array(13 * sampleRate);
   for (const { call, at, level } of calls) {
     modulate(encodeCall(call), { sampleRate }).forEach((sample, index) => {
       sound[at * sampleRate + index] = sample * level;
     });
   }
+  crash(sound, 11.24 * sampleRate, 0.045 * sampleRate);
   return withNoise(sound, sampleRate, 23);
+}
+
+/** Another transmission over this one: its tone drowns five or six words, and with them both copies of some. */
+function crash(sound: Float32Array, from: number, length: number): void {
+  for (let n = 0; n < length; n++) sound[from + n] = (n % 30 < 15 ? 1 : -1) * 0.9;
 }

@@ -2,7 +2,6 @@ import type { HeardBurst } from 'seahail/audio';
 import type { CharacterQuality, CharacterSource, Reception, Verdict } from 'seahail/burst';
 import { describeCall } from 'seahail/call';
 import { type Child, h } from '../frame/dom.ts';
-import { leadOn } from '../frame/lead-on.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 
@@ -20,13 +19,13 @@ const SOURCES: Readonly<Record<CharacterSource, string>> = {
   unread: 'not read',
 };
 
-/** One call heard in a sound, with how sure it is and how it came in. */
-export function heardCard(heard: HeardBurst, sampleRate: number): HTMLElement {
+/** One call heard in a sound, with how sure it is and how it came in; `more` stands under what it says. */
+export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = null): HTMLElement {
   const { quality } = heard.reception;
   return h(
     'article',
     { class: 'heard' },
-    receptionOf(heard.reception),
+    receptionOf(heard.reception, more),
     ledger([
       {
         what: 'When',
@@ -64,7 +63,7 @@ export function heardCard(heard: HeardBurst, sampleRate: number): HTMLElement {
 }
 
 /** What a reception says, and how sure each character of it is. */
-export function receptionOf({ call, quality }: Reception): Child {
+export function receptionOf({ call, quality }: Reception, more: Child = null): Child {
   const description = describeCall(call, { directory: inventedName });
   return [
     h('h3', {}, sentence(description.sentence)),
@@ -75,7 +74,7 @@ export function receptionOf({ call, quality }: Reception): Child {
       `, ${chance(quality.probability)} that all of it is right.`,
     ),
     cautionBox(description.cautions),
-    leadOn(call),
+    more,
     h('p', { class: 'mind' }, commonCase(quality.characters)),
     h(
       'ol',
@@ -111,7 +110,7 @@ function isCommon({ source, probability }: CharacterQuality): boolean {
 /** A probability that never claims more than it knows. */
 function chance(probability: number): string {
   const percent = Math.floor(probability * 10_000) / 100;
-  return percent > 99.99 ? 'over 99.99 %' : `${percent.toFixed(percent > 99 ? 2 : 0)} %`;
+  return percent >= 99.99 ? 'over 99.99 %' : `${percent.toFixed(percent > 99 ? 2 : 0)} %`;
 }
 
 function minus(text: string): string {

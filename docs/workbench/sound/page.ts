@@ -3,6 +3,7 @@ import type { Issue } from 'seahail/result';
 import { announce } from '../frame/announce.ts';
 import { byId, fill } from '../frame/dom.ts';
 import { bindDrop } from '../frame/drop.ts';
+import { leadOn } from '../frame/lead-on.ts';
 import { findings, ledger } from '../frame/ledger.ts';
 import { inventedMinute } from './example.ts';
 import { heardCard } from './heard.ts';
@@ -87,7 +88,7 @@ async function hear({ name, samples, sampleRate, notices }: Sound): Promise<void
   announce(heard.length === 0 ? 'No call was heard.' : `${plural(heard.length)} heard.`);
   fill(
     byId('heard'),
-    heard.map((each) => heardCard(each, sampleRate)),
+    heard.map((each) => heardCard(each, sampleRate, leadOn(each.reception.call))),
   );
   fill(byId('issues'), findings(issues));
 }
@@ -117,7 +118,7 @@ async function startRecording(): Promise<void> {
     onHeard: (heard: HeardBurst) => {
       count++;
       announce(`${plural(count)} heard so far.`);
-      byId('heard').prepend(heardCard(heard, sampleRate));
+      byId('heard').prepend(heardCard(heard, sampleRate, leadOn(heard.reception.call)));
     },
     onIssue: (issue: Issue) => byId('issues').append(findings([issue]) ?? ''),
   });
