@@ -171,6 +171,30 @@ export const callChecks = [
     },
   },
   {
+    name: 'call: no line of the question begins with a comma or full stop, however narrow the page',
+    async run({ page, open }) {
+      for (const kind of ['individual-call', 'distress-relay', 'unable-to-comply']) {
+        await page.goto('about:blank');
+        await open(`workbench/call.html#kind=${kind}`);
+        for (const width of [360, 390, 412, 480, 640, 768]) {
+          await page.setViewportSize({ width, height: 740 });
+          const orphans = await page.locator('.blank > p .tie').evaluateAll(
+            (ties) =>
+              ties.filter((tie) => {
+                const { left, width: wide } = tie.getBoundingClientRect();
+                return (
+                  /^\u2060[.,]$/.test(tie.textContent) &&
+                  wide > 0 &&
+                  left - tie.closest('p').getBoundingClientRect().left < 4
+                );
+              }).length,
+          );
+          assert.equal(orphans, 0, `${kind} at ${width}`);
+        }
+      }
+    },
+  },
+  {
     name: 'call: the sender of a distress call reads the sender’s cautions first',
     async run({ page, open, at }) {
       for (const kind of [

@@ -155,7 +155,8 @@ function composed(
     case 'distress-self-cancel':
       return composeDistressSelfCancel({ from, nature, ...where });
     default:
-      return composeIndividualCall({ from, to, category, channel });
+      // A coast station is called without a channel: it names one itself.
+      return composeIndividualCall({ from, to, category, channel: channel.trim() === '' ? null : channel });
   }
 }
 

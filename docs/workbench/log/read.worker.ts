@@ -143,7 +143,9 @@ function takeCall(reading: CallReading): void {
     places.set(key, calls.length);
     calls.push({ reading, again: reading.repeat });
   } else {
-    calls[place] = { reading, again: reading.repeat };
+    // It stands where it first came, whatever came of it later.
+    const { line, at } = calls[place]?.reading ?? reading;
+    calls[place] = { reading: { ...reading, line, at }, again: reading.repeat };
   }
   takePlace(reading);
 }
