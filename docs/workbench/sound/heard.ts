@@ -84,13 +84,15 @@ export function receptionOf({ call, quality }: Reception, more: Child = null): C
           'li',
           { class: character.source },
           h('b', {}, character.symbol ?? '?'),
-          isCommon(character)
-            ? null
-            : h('span', {}, `${SOURCES[character.source]}, ${chance(character.probability)}`),
+          isCommon(character) ? null : h('span', {}, howRead(character)),
         ),
       ),
     ),
   ];
+}
+
+function howRead({ symbol, source, probability }: CharacterQuality): string {
+  return symbol === null ? SOURCES[source] : `${SOURCES[source]}, ${chance(probability)}`;
 }
 
 /** What holds for most characters is said once, and only the others are annotated. */
