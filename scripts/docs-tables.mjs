@@ -157,7 +157,7 @@ function channelsPage(name, plan) {
   page(
     name,
     `Channels: ${plan.name}`,
-    `${plan.edition}. Frequencies are in megahertz, and name the side that transmits.`,
+    `${capital(plan.edition)}. Frequencies are in megahertz, and name the side that transmits.`,
     `> **Caution.** This table describes; it permits nothing. National rules, the licence and the coast station decide.`,
     `What is weak about it:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
     `Taken from:\n\n${plan.sources.map((text) => `- ${text}`).join('\n')}`,
@@ -326,12 +326,16 @@ function issueCodesPage() {
     'Every code that an issue or notice can carry. Codes are stable: branch on them. Messages are English for people and may be reworded in any release. How results work: [guide to results](../guide/result.md).',
     ...rooms.map(
       ([room, codes]) =>
-        `## ${room[0].toUpperCase()}${room.slice(1)}\n\n${table(
+        `## ${capital(room)}\n\n${table(
           ['code', 'meaning'],
           codes.map(({ code, meaning }) => [code, meaning]),
         )}`,
     ),
   );
+}
+
+function capital(words) {
+  return words[0].toUpperCase() + words.slice(1);
 }
 
 function faultsPage() {
