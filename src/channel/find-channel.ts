@@ -35,9 +35,9 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
-  if (!isPlan(plan)) return failure(noPlan(plan));
   const known = typeof designator === 'string' ? channelNamed(plan, designator) : undefined;
   if (known) return success(known);
+  if (!isPlan(plan)) return failure(noPlan(plan));
   const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
   if (!read.ok) return read;
   const channel = channelNamed(plan, read.value.text);
@@ -49,20 +49,21 @@ export function findChannel(
 
 /** The channel that has exactly this name or alias. */
 export function channelNamed(plan: ChannelPlan, text: string): Channel | undefined {
-  return (indexes.get(plan.channels) ?? indexOf(plan.channels)).get(text);
+  return (indexes.get(plan) ?? indexOf(plan)).get(text);
 }
 
-/** Channels by name and alias, for each list that was asked and can grow no more. */
-const indexes: WeakMap<readonly Channel[], ReadonlyMap<string, Channel>> = /* @__PURE__ */ new WeakMap();
+/** Channels by name and alias, for each plan that was asked and can change no more. */
+const indexes: WeakMap<ChannelPlan, ReadonlyMap<string, Channel>> = /* @__PURE__ */ new WeakMap();
 
-function indexOf(channels: readonly Channel[]): ReadonlyMap<string, Channel> {
+function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
   const index = new Map<string, Channel>();
-  for (const channel of channels) {
+  if (!isPlan(plan)) return index;
+  for (const channel of plan.channels) {
     for (const name of [channel.designator, ...channel.aliases]) {
       if (!index.has(name)) index.set(name, channel);
     }
   }
-  if (Object.isFrozen(channels)) indexes.set(channels, index);
+  if (Object.isFrozen(plan) && Object.isFrozen(plan.channels)) indexes.set(plan, index);
   return index;
 }
 
