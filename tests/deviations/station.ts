@@ -7,7 +7,7 @@ import {
   composePositionRequest,
   composeTestCall,
 } from '../../src/call/index.ts';
-import { timers } from '../../src/station/index.ts';
+import { adviseOnDistress, timers } from '../../src/station/index.ts';
 import { coast, friend, own, troubled } from '../station/happenings.ts';
 import { effectsOf, Radio } from '../station/radio.ts';
 
@@ -117,5 +117,27 @@ export const deviations: Record<string, () => void> = {
     expect(effectsOf(radio.give({ kind: 'call', call }), 'reject')[0]?.issue.code).toBe(
       'station-relay-reason',
     );
+  },
+  'D-station-13': () => {
+    const radio = new Radio({ mmsi: own });
+    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    const call = composeDistressRelay({ from: coast, to: { kind: 'all-ships' }, about: alert });
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
+    expect(adviseOnDistress(radio.state, 1)?.voiceAcknowledgement.allowed).toBe(true);
+  },
+  'D-station-14': () => {
+    const device = '972009914';
+    const to = { kind: 'station', mmsi: own } as const;
+    const relay = composeDistressRelay({ from: friend, to: own, about: alert });
+    const call = { ...relay, to, from: device, distressed: device };
+    for (const [equipment, answers] of [
+      ['A', ['close', 'acknowledge']],
+      ['D', ['close']],
+    ] as const) {
+      const radio = new Radio({ mmsi: own, equipment });
+      radio.give({ kind: 'heard', call, verdict: 'clean' });
+      expect(adviseOnDistress(radio.state, 1)?.question?.answers).toEqual(answers);
+    }
   },
 };

@@ -84,7 +84,10 @@ export type Row = Transition<HeardDistressPhase, HeardDistressGuard, HeardDistre
 /** Phases in which a distress is in hand. */
 export type Open = 'listening' | 'undecided' | 'coast-answered' | 'inform-coast' | 'assisting';
 
-/** A coast station that relays has the distress in hand, and asks ships for help: as good as its acknowledgement. */
+/**
+ * A coast station that relays has the distress in hand, and asks ships for help: as good as its acknowledgement.
+ * deviation: D-station-13
+ */
 export const relayedByCoast = (
   from: Open | 'new' | 'shown' | 'acknowledge-asked' | 'acknowledge-waiting',
   keep: readonly HeardDistressAction[],
