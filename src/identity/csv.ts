@@ -39,6 +39,16 @@ export function writeRecords(records: readonly (readonly string[])[]): string {
   return records.map((fields) => `${fields.map(quoted).join(',')}\r\n`).join('');
 }
 
+/** A cell that a spreadsheet would take for a formula, marked as text by an apostrophe. */
+export function guarded(text: string): string {
+  return /^'*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+}
+
+/** The text of a cell that {@link guarded} may have marked. */
+export function unguarded(cell: string): string {
+  return /^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
+}
+
 function separatorOf(source: string): string {
   const head = source.slice(0, endOfLine(source, 0)).replace(/"[^"]*"/g, '');
   const count = (separator: string): number => head.split(separator).length;

@@ -1,5 +1,5 @@
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
-import { type CsvRecord, readRecords, writeRecords } from './csv.ts';
+import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv.ts';
 import { formatIdentity, type IdentityStyle } from './format.ts';
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
@@ -226,12 +226,4 @@ function instantOf(text: string): number | undefined {
   // Engines may read 30 February as 2 March.
   const isDay = new Date(`${date}T00:00Z`).getUTCDate() === Number(date.slice(-2));
   return Number.isNaN(time) || !isDay ? undefined : time;
-}
-
-function guarded(text: string): string {
-  return /^'*[=+\-@\t]/.test(text) ? `'${text}` : text;
-}
-
-function unguarded(cell: string): string {
-  return /^'+[=+\-@\t]/.test(cell) ? cell.slice(1) : cell;
 }

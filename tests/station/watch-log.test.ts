@@ -95,7 +95,7 @@ describe('the watch log', () => {
           dialogue: null,
           position: null,
         };
-        const marked = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+        const marked = /^'*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
         expect(readRecords(writeLogCsv([entry]))[1]?.fields[3]).toBe(marked);
       }),
     );

@@ -1,4 +1,4 @@
-import { writeRecords } from '../../identity/csv.ts';
+import { guarded, writeRecords } from '../../identity/csv.ts';
 import { LAST_INSTANT } from '../turn/clock.ts';
 import type { LogEntry, WatchLog } from './watch-log.ts';
 
@@ -77,11 +77,6 @@ function recordOf(entry: LogEntry): readonly string[] {
     `${entry.dialogue ?? ''}`,
     `${entry.corrects ?? ''}`,
   ];
-}
-
-/** A cell that a spreadsheet would take for a formula is marked as text. */
-function guarded(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
 }
 
 function addressOf({ call }: LogEntry): string {
