@@ -93,7 +93,7 @@ for (const ebN0Db of [Number.POSITIVE_INFINITY, 20, 16, 14]) {
       amplitude: 0.2,
       leadIn: 0.05 + n / 1e4,
       tail: 0.05,
-      staysOffAir: true,
+      allowDistress: true,
     });
     const found = readByModem(withNoise(sound, 0.2, ebN0Db, 100 + n));
     // The first bits of the dot pattern may be missing while it finds the carrier; the rest is compared bit for bit.

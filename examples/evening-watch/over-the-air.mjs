@@ -7,7 +7,7 @@ const SAMPLE_RATE = 48_000;
 /** Writes the calls as sound and gives what a receiver hears in it. Distress formats stay in the file. */
 export function overTheAir(calls, file) {
   const bursts = calls.map((call) =>
-    modulate(encodeCall(call), { sampleRate: SAMPLE_RATE, staysOffAir: true, leadIn: 0.2, tail: 0.2 }),
+    modulate(encodeCall(call), { sampleRate: SAMPLE_RATE, allowDistress: true, leadIn: 0.2, tail: 0.2 }),
   );
   const samples = new Float32Array(bursts.reduce((sum, burst) => sum + burst.length, 0));
   let offset = 0;

@@ -20,10 +20,10 @@ export interface ModulateOptions {
   /** Phase of the sub-carrier at the first bit in cycles, 0 when left out. */
   readonly startPhase?: number | undefined;
   /**
-   * Must be `true` for bursts of the distress format or category. It is your word that the sound goes to a test
-   * bench, a recording or a closed training circuit, and never to a transmitter.
+   * Must be `true` for bursts of the distress format or category. By setting it you confirm that the sound goes to
+   * a test bench, a recording or a closed training circuit, and never to a transmitter.
    */
-  readonly staysOffAir?: boolean | undefined;
+  readonly allowDistress?: boolean | undefined;
 }
 
 /** A burst as far as sound is concerned: its bits, `'1'` for Y and `'0'` for B, the first-sent first. */
@@ -40,14 +40,14 @@ export interface BitsOfBurst {
  * **Caution.** A false distress alert starts a search. Sending one on purpose is an offence in most countries, and so
  * is transmitting on channel 70 without a licensed station and operator; one sent by mistake is cancelled at once, by
  * resetting the set and by voice on channel 16 (47 CFR 80.335). Bursts of the distress format (112) or distress
- * category are therefore refused unless `staysOffAir` says that the sound will not reach a transmitter. To try a radio
+ * category are therefore refused unless `allowDistress` confirms that the sound will not reach a transmitter. To try a radio
  * on the air, use a test call (`composeTestCall` in `seahail/call`), and follow the rules of the administration.
  *
  * @param burst - what `encodeCall` made, or a string of bits; several bursts may follow one another
  * @param options - sample rate, and what else differs from the ordinary
  * @returns samples between -amplitude and +amplitude; a typed array for its size
  * @throws TypeError when there are no bits or they hold anything but 0 and 1, or the options are missing
- * @throws RangeError when an option is outside its range, or a distress burst comes without `staysOffAir`
+ * @throws RangeError when an option is outside its range, or a distress burst comes without `allowDistress`
  *
  * Source: ITU-R M.493-15 Annex 1 section 1 (rate and tones), from memory of the text.
  *
@@ -74,7 +74,7 @@ export function modulate(burst: BitsOfBurst | string, options: ModulateOptions):
   inRange('leadIn', leadIn, 0, 3600);
   inRange('tail', tail, 0, 3600);
   inRange('startPhase', startPhase, -1e6, 1e6);
-  if (options.staysOffAir !== true) assertStaysOffAir(bits);
+  if (options.allowDistress !== true) assertStaysOffAir(bits);
 
   const phases = phaseAtBits(bits);
   const low = preEmphasis ? (CENTRE_HZ - SHIFT_HZ) / (CENTRE_HZ + SHIFT_HZ) : 1;

@@ -19,7 +19,7 @@ const RX_LAST = 104;
 export function assertStaysOffAir(bits: string): void {
   if (holdsDistressBurst(bits) || holdsDistressBurst(inverted(bits))) {
     throw new RangeError(
-      'modulate: this burst is of the distress format or category and would raise a false alert on the air: pass staysOffAir: true only for sound that never reaches a transmitter, or try the radio with a test call',
+      'modulate: this burst is of the distress format or category and would raise a false alert on the air: pass allowDistress: true only for sound that never reaches a transmitter, or try the radio with a test call',
     );
   }
 }

@@ -21,7 +21,7 @@ describe('modulate', () => {
         fc.double({ min: 8000, max: 192_000, noNaN: true }),
         fc.double({ min: 0, max: 0.01, noNaN: true }),
         (bits, sampleRate, leadIn) => {
-          const samples = modulate(bits, { sampleRate, leadIn, amplitude: 1, staysOffAir: true });
+          const samples = modulate(bits, { sampleRate, leadIn, amplitude: 1, allowDistress: true });
           expect(Math.abs(samples.length - (leadIn + bits.length / 1200) * sampleRate)).toBeLessThan(1);
           for (let n = 0; n < samples.length; n += 7) {
             const time = n / sampleRate - leadIn;
@@ -71,7 +71,7 @@ describe('modulate', () => {
       leadIn: undefined,
       tail: undefined,
       startPhase: undefined,
-      staysOffAir: undefined,
+      allowDistress: undefined,
     };
     expect(modulate('10', { sampleRate: 8000, ...none })).toEqual(modulate('10', { sampleRate: 8000 }));
   });
@@ -129,11 +129,11 @@ describe('distress bursts stay off the air', () => {
         `111${bits}`,
         bitsOf('test-call') + bits,
       ]) {
-        expect(() => modulate(disguised, { sampleRate: 8000 })).toThrow(/staysOffAir.*test call/);
-        expect(modulate(disguised, { sampleRate: 8000, staysOffAir: true }).length).toBeGreaterThan(0);
+        expect(() => modulate(disguised, { sampleRate: 8000 })).toThrow(/allowDistress.*test call/);
+        expect(modulate(disguised, { sampleRate: 8000, allowDistress: true }).length).toBeGreaterThan(0);
       }
       expect(() => modulate({ bits }, { sampleRate: 8000 })).toThrow(RangeError);
-      expect(() => modulate({ bits }, { sampleRate: 8000, staysOffAir: false })).toThrow(RangeError);
+      expect(() => modulate({ bits }, { sampleRate: 8000, allowDistress: false })).toThrow(RangeError);
     },
   );
 

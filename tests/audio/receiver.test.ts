@@ -68,7 +68,7 @@ describe('worked sequences as sound', () => {
     (sampleRate) => {
       const gap = 0.0503;
       const parts = sequences.map(({ bits }) =>
-        modulate(bits, { sampleRate, leadIn: gap, staysOffAir: true }),
+        modulate(bits, { sampleRate, leadIn: gap, allowDistress: true }),
       );
       const samples = new Float32Array(parts.reduce((sum, { length }) => sum + length, 0));
       const starts: number[] = [];
@@ -181,7 +181,11 @@ describe('createReceiver', () => {
   it('hears a stronger burst begin in the tail of a weaker one', () => {
     const samples = sound(testCall.bits, { ebN0Db: 10, behind: 0.6 });
     const second = worked('group-routine');
-    mix(samples, modulate(second.bits, { sampleRate: 8000, amplitude: 0.4, staysOffAir: true }), 800 + 4100);
+    mix(
+      samples,
+      modulate(second.bits, { sampleRate: 8000, amplitude: 0.4, allowDistress: true }),
+      800 + 4100,
+    );
     const { heard } = receive(samples);
     expect(heard.at(-1)?.reception).toMatchObject({
       information: second.information,

@@ -164,7 +164,7 @@ function soundOf(sampleRate: number): Float32Array | null {
     sampleRate,
     leadIn: 0.1,
     tail: 0.1,
-    staysOffAir: made.distress && offAir.checked,
+    allowDistress: made.distress && offAir.checked,
   });
 }
 
