@@ -35,6 +35,7 @@ export default {
       'station',
       'glossary',
       'versions',
+      'rules',
     ].map((name) => `docs/guide/${name}.md`),
     'CHANGELOG.md',
     'docs/recipe/*.md',

@@ -30,6 +30,17 @@ for (const path of filesUnder(join(root, 'tests/deviations'))) {
 }
 
 describe('docs/deviations.md', () => {
+  it('says of each doubt what would settle it, and of each choice what the standards say', () => {
+    const rows = readFileSync(join(root, 'docs/deviations.md'), 'utf8').split('\n');
+    const choices = rows.indexOf('## Choices of our own');
+    const cells = (row: string) => row.split('|').slice(1, -1);
+    for (const [place, row] of rows.entries()) {
+      if (!row.startsWith('| D-')) continue;
+      expect(cells(row), row).toHaveLength(place < choices ? 5 : 4);
+      for (const cell of cells(row)) expect(cell.trim(), row).not.toBe('');
+    }
+  });
+
   it('lists no id twice', () => {
     expect(listed).toEqual([...new Set(listed)]);
   });

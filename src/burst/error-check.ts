@@ -21,7 +21,6 @@ import { requireSymbol } from './symbol-code.ts';
  * ```
  */
 export function errorCheckOf(characters: readonly number[]): number {
-  // deviation: D-burst-1 (what is counted is remembered).
   let check = 0;
   for (const character of characters) {
     requireSymbol(character);

@@ -153,7 +153,7 @@ function bodyCuts(format: number | null, message: Symbols, body: Symbols): reado
 
 /** A position with or without header and time; `null` when the message is none. */
 function positionCuts(telecommand1: number | null, message: Symbols): readonly Cut[] | null {
-  // deviation: D-burst-3 (header 55 and the two symbols of time are remembered; all four forms are read).
+  // deviation: D-call-10 (header 55 and the two symbols of time are from memory; all four forms are read).
   const headed = message[0] === POSITION_HEADER;
   const cuts: Cut[] = headed ? [['header', 1]] : [];
   const length = message.length - cuts.length;
@@ -177,9 +177,8 @@ function elementCuts(format: number | null, message: Symbols): readonly Cut[] {
   ];
 }
 
-/** Eight digits, the first a 4, in newer MF/HF calls; six otherwise. */
+/** ITU-R M.493-16 table A1-5, as publicly restated: eight digits when the first is a 4, in steps of 10 Hz; else six. */
 function elementLength(first: number | null | undefined): number {
-  // deviation: D-burst-4 (the eight-digit element is remembered).
   return typeof first === 'number' && first >= 40 && first <= 49 ? 4 : 3;
 }
 

@@ -19,9 +19,8 @@ const LEG = { frequency: ARITHMETIC, use: FROM_MEMORY };
 /**
  * Radio Regulations Appendix 18, arrangement of WRC-15 as kept by WRC-19.
  *
- * Frequencies follow from the numbers; all 57 were compared with 47 CFR 80.871(d), 2015 edition. Uses of the
- * single-frequency channels from 60 to 78 come from a national restatement, the rest from memory.
- * deviation: D-channel-1
+ * Frequencies follow from the numbers; all 57 were compared with 47 CFR 80.871(d), 2015 edition. Uses come from a
+ * Norwegian and a Dutch national table; notes from the Final Acts of WRC-15 and from restatements that cite WRC-23.
  */
 export const APPENDIX_18_ROWS: readonly PlanRow[] = [
   {

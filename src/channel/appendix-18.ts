@@ -9,8 +9,9 @@ export function inAppendix18(number: number): boolean {
 }
 
 /**
- * True when Appendix 18 lists the number with one frequency: 06, 08-17, 67-77 and, since WRC-15, 87 and 88.
- * deviation: D-channel-9
+ * True when Appendix 18 lists the number with one frequency: 06, 08-17, 67-77 and, by note zz) of WRC-15, 87 and 88.
+ * 1087 and 1088 are other names for them; a set built to the older plan takes the plain number for a pair with
+ * 161.975 or 162.025 MHz.
  */
 export function isSingleFrequency(number: number): boolean {
   return (

@@ -14,8 +14,7 @@ import { type WorkingPurpose, wantPurpose } from './purpose.ts';
  * @returns why no call may name it, or `null`; for text that names no channel, what is wrong with the text
  * @throws RangeError when the purpose is none of them
  *
- * Source: RR Appendix 18 notes, 47 CFR 80.371(c) for the AIS channels and the Final Acts of WRC-15 for the
- * ASM channels; 2006 and the data exchange channels from memory.
+ * Source: RR Appendix 18 notes j), n), r), w), z) and zz), as printed in the Final Acts of WRC-15 and restated since.
  *
  * @example
  * ```ts
@@ -48,8 +47,7 @@ interface Bar extends Required<Pick<Issue, 'code' | 'clause'>> {
 }
 
 /**
- * RR Appendix 18 in the arrangement of WRC-15 and WRC-19; the clause of each says what is remembered.
- * deviation: D-channel-12
+ * RR Appendix 18 in the arrangement of WRC-15, which WRC-19 and WRC-23 kept.
  */
 const BARS: readonly Bar[] = [
   {
@@ -62,13 +60,13 @@ const BARS: readonly Bar[] = [
     digits: '16',
     code: 'channel-distress-and-calling',
     why: 'is for distress, safety and calling: working talk goes to another channel',
-    clause: 'RR Appendix 18, from memory',
+    clause: 'RR Appendix 18',
   },
   {
     digits: '75 76',
     code: 'channel-not-to-be-named',
     why: 'is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
-    clause: 'RR Appendix 18 note n), from memory',
+    clause: 'RR Appendix 18 note n)',
   },
   {
     digits: '2087 2088',
@@ -86,12 +84,12 @@ const BARS: readonly Bar[] = [
     digits: '1024 1025 1026 1084 1085 1086 2024 2025 2026 2084 2085 2086',
     code: 'channel-data-only',
     why: 'is not for speech: it carries data exchange only',
-    clause: 'RR Appendix 18 note w), from memory',
+    clause: 'RR Appendix 18 note w)',
   },
   {
     digits: '2006',
     code: 'channel-data-only',
     why: 'is not for speech: it carries data of autonomous devices only',
-    clause: 'RR Appendix 18 note r), from memory',
+    clause: 'RR Appendix 18 note r)',
   },
 ];

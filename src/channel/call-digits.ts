@@ -87,7 +87,7 @@ export function channelToDigits(channel: Channel | Designator): string {
       `channelToDigits: a channel with digits of ITU-R M.1084 wanted, ${name} given, which has none`,
     );
   }
-  // deviation: D-channel-6
+  // ITU-R M.493-16 table A1-5, as publicly restated: 90 and the four digits of M.1084.
   return `90${channel.m1084.padStart(4, '0')}`;
 }
 

@@ -123,7 +123,7 @@ function readNumber(digits: string, letter: string | undefined, input: string): 
   const isPrivate = number >= 29 && number <= 59;
   if (isPrivate ? digits.length > 2 : !inAppendix18(number)) return failure(range(number, input));
   // 160.900 MHz is printed as 2006 although 06 has no upper leg: the one exception to the rule below.
-  // deviation: D-channel-8
+  // 47 CFR 80.203(b)(2) bars simplex use of the legs in the same way.
   if (leg !== 'as-listed' && !isPrivate && !hasLegs(number) && digits !== '2006')
     return failure(noLegs(twoDigits(number), leg, input));
   const m1084 = isPrivate ? null : m1084Digits(number, leg);

@@ -57,7 +57,6 @@ export function parseInterleavedChannel(input: unknown): Result<InterleavedChann
   const leg = prefix === '1' ? 'ship' : prefix === '2' ? 'coast' : 'as-listed';
   const text = written.replace(/^0/, '');
   const listed = text.slice(-3);
-  // deviation: D-channel-8
   if (leg !== 'as-listed' && !hasLegs(number)) return failure(noLegs(listed, leg, text));
   const lower = lowerLegKHz(number) + 12.5;
   const upper = lower + LEG_DISTANCE_KHZ;

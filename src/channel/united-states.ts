@@ -52,7 +52,6 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     'vessel traffic services have rules of their own by port: 33 CFR 161.12',
   ],
   evidence: { frequency: CFR_373, use: CFR_373, power: CFR_215 },
-  // deviation: D-channel-3
   rows: [
     {
       channels: '01A,63A',

@@ -26,7 +26,7 @@ export const administrationsEdition: {
   readonly entries: number;
 } = {
   document: 'ITU Table of Maritime Identification Digits',
-  asOf: '2021',
+  asOf: '2026-10',
   entries: 292,
 };
 

@@ -10,9 +10,9 @@ export function classify(digits: string): Identity | undefined {
   // A pattern would read a number as its digits.
   if (typeof digits !== 'string' || !/^\d{9}$/.test(digits)) return undefined;
   const mmsi = digits as Mmsi;
-  if (digits === '009990000') return { kind: 'coast-all', mmsi }; // deviation: D-identity-3
+  if (digits === '009990000') return { kind: 'coast-all', mmsi };
   const [, device] = /^97([0249])/.exec(digits) ?? [];
-  if (device === '9') return { kind: 'amrd-b', mmsi, serial: digits.slice(3) }; // deviation: D-identity-2
+  if (device === '9') return { kind: 'amrd-b', mmsi, serial: digits.slice(3) };
   if (device !== undefined) {
     const kind = device === '0' ? 'ais-sart' : device === '2' ? 'mob' : 'epirb-ais';
     return { kind, mmsi, manufacturer: digits.slice(3, 5), serial: digits.slice(5) };
@@ -40,8 +40,8 @@ export function classify(digits: string): Identity | undefined {
   }
 }
 
-// ITU-R M.585-9 Annex 1, from memory; coast 4 from the scope of M.585-7, aids 1 and 6 from the ITU notification form
-// of 9 January 2008. deviation: D-identity-1
+// ITU-R M.585-10 Annex 1, as publicly restated: the digits are optional, and published identities ignore them
+// (003669999, 002320014).
 const coastCategories: Readonly<Record<number, CoastCategory>> = {
   1: 'coast-radio',
   2: 'harbour',

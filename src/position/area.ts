@@ -20,8 +20,8 @@ export interface GeographicArea {
   readonly eastward: number;
 }
 
-// ITU-R M.493, geographic area address, from memory: quadrant of the corner, latitude (2), longitude (3),
-// extent southward (2), extent eastward (2). deviation: D-position-1
+// ITU-R M.493-16, geographic area address, as publicly restated: quadrant of the north-west corner, latitude (2),
+// longitude (3), extent southward (2), extent eastward (2).
 const CLAUSE = 'ITU-R M.493, geographic area address';
 
 /**

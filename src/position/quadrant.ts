@@ -1,7 +1,7 @@
 /** Hemisphere of a latitude and of a longitude. */
 export type Quadrant = readonly ['N' | 'S', 'E' | 'W'];
 
-/** By quadrant digit: ITU-R M.493, position coordinates and geographic area, from memory. deviation: D-position-3 */
+/** By quadrant digit: ITU-R M.493-16, position coordinates and geographic area, as publicly restated. */
 const QUADRANTS: readonly Quadrant[] = [
   ['N', 'E'],
   ['N', 'W'],

@@ -33,7 +33,7 @@ describe('shapes of calls', () => {
       expect(fitting(characters).length, characters.join(' ')).toBeGreaterThan(0);
   });
 
-  // Forms of a position reply and eight-digit elements: M.493 from memory (deviations D-burst-3 and D-burst-4).
+  // Forms of a position reply and eight-digit elements: M.493 from memory (deviation D-call-10).
   const reply = [120, ...friend, 108, ...own, 121, 126];
   const working = [120, ...friend, 108, ...own, 109, 126];
   const long = [40, 21, 82, 0];

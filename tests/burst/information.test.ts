@@ -83,7 +83,7 @@ describe('characters and fields', () => {
   const head = [120, 25, 20, 0, 10, 10, 108, 20, 80, 0, 20, 20];
   const position = [13, 60, 80, 5, 21];
 
-  // Header 55 and time in a position reply: M.493 from memory; each form is read (deviation D-burst-3).
+  // Header 55 and time in a position reply: M.493 from memory; each form is read (deviation D-call-10).
   it.each([
     ['header and time', [55, ...position, 9, 15], { header: true, position, time: [9, 15] }],
     ['time alone', [...position, 9, 15], { header: false, position, time: [9, 15] }],
@@ -93,7 +93,7 @@ describe('characters and fields', () => {
     expect(fieldsFromCharacters([...head, 121, 126, ...message, 122])).toMatchObject({ ...fields, rest: [] });
   });
 
-  // Eight-digit elements of newer MF/HF calls: M.493 from memory (deviation D-burst-4).
+  // Eight-digit elements in steps of 10 Hz: M.493-16 table A1-5, as publicly restated.
   it.each([
     ['both elements', [40, 21, 82, 0, 40, 21, 82, 0], [40, 21, 82, 0], [40, 21, 82, 0]],
     ['the first', [40, 21, 82, 0, 126, 126, 126], [40, 21, 82, 0], [126, 126, 126]],

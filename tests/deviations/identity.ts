@@ -1,6 +1,4 @@
 import { expect } from 'vitest';
-import table from '../../shared/identity/administrations.json' with { type: 'json' };
-import { administrationsEdition, checkAssigned } from '../../src/identity/administrations.ts';
 import {
   checkCallSign,
   checkIdentity,
@@ -23,22 +21,6 @@ const noticesOf = (digits: string, field: IdentityField): number => {
 };
 
 export const deviations: Record<string, () => void> = {
-  'D-identity-1': () => {
-    expect(identity('002325001')).toMatchObject({ kind: 'coast', categoryHint: 'ais-base' });
-    expect(identity('992328001')).toMatchObject({ kind: 'aton', categoryHint: 'mobile' });
-    expect(identity('111232501')).toMatchObject({ kind: 'sar-aircraft', categoryHint: 'helicopter' });
-    expect(identity('003669999')).not.toHaveProperty('categoryHint');
-    expect(identity('002320014')).not.toHaveProperty('categoryHint');
-  },
-  'D-identity-2': () => {
-    expect(identity('979123456')).toEqual({ kind: 'amrd-b', mmsi: '979123456', serial: '123456' });
-  },
-  'D-identity-3': () => {
-    expect(identityForms.find(({ kind }) => kind === 'coast-all')).toMatchObject({
-      pattern: '009990000',
-      name: 'all VHF coast stations',
-    });
-  },
   'D-identity-4': () => {
     expect(checkCallSign('no call sign at all')).toMatchObject([{ code: 'identity-call-sign-shape' }]);
   },
@@ -68,11 +50,5 @@ export const deviations: Record<string, () => void> = {
     expect(noticesOf('235912345', { use: 'own' })).toBe(1);
     expect(noticesOf('235912345', { use: 'own', station: 'handheld' })).toBe(0);
     expect(noticesOf('235812345', { use: 'own', station: 'handheld' })).toBe(1);
-  },
-  'D-identity-10': () => {
-    const seen = table.entries.filter(({ basis }) => basis === 'seen');
-    expect([seen.length, table.entries.length - seen.length]).toEqual([114, 178]);
-    expect(administrationsEdition).toMatchObject({ asOf: '2021', entries: 292 });
-    expect(checkAssigned(identity('299123456'))).toMatchObject([{ code: 'identity-mid-unallocated' }]);
   },
 };

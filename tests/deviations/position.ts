@@ -1,11 +1,7 @@
 import { expect } from 'vitest';
-import { areaBox, boxOf, estimateLink, geographicArea, reportedPosition } from '../../src/position/index.ts';
+import { boxOf, estimateLink, reportedPosition } from '../../src/position/index.ts';
 
 export const deviations: Record<string, () => void> = {
-  'D-position-1': () => {
-    const area = geographicArea('1510070305');
-    expect(area.ok && areaBox(area.value)).toEqual({ south: 48, west: -7, north: 51, east: -2 });
-  },
   'D-position-2': () => {
     const position = reportedPosition('0000000000');
     if (!position.ok || position.value.kind === 'no-position') throw new Error('no position');
@@ -16,16 +12,6 @@ export const deviations: Record<string, () => void> = {
       north: 1 / 60,
       east: 1 / 60,
     });
-  },
-  'D-position-3': () => {
-    const hemispheres = ['0', '1', '2', '3'].map((quadrant) => {
-      const position = reportedPosition(`${quadrant}561200630`, '12345678');
-      if (!position.ok || position.value.kind === 'no-position') throw new Error('no position');
-      const { latitude, longitude, fraction } = position.value;
-      expect(fraction).toEqual({ latitude: 1234, longitude: 5678 });
-      return latitude.hemisphere + longitude.hemisphere;
-    });
-    expect(hemispheres).toEqual(['NE', 'NW', 'SE', 'SW']);
   },
   'D-position-4': () => {
     const end = { height: 10 };

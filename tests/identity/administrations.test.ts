@@ -13,7 +13,7 @@ import { hostile } from './arbitrary.ts';
 
 describe('administrations', () => {
   it('are those of the shared table', () => {
-    const entries = table.entries.map(({ basis: _basis, area, ...entry }) => ({
+    const entries = table.entries.map(({ area, ...entry }) => ({
       ...entry,
       ...(area !== null && { area }),
     }));

@@ -250,7 +250,7 @@ describe('what the other checks tell', () => {
     expect(checkAssigned(identity('200123456'))).toStrictEqual([
       {
         code: 'identity-mid-unallocated',
-        message: 'Identity has the MID 200, which is allocated to no country as far as listed in 2021',
+        message: 'Identity has the MID 200, which is allocated to no country as far as listed in 2026-10',
         at: [],
         received: "'200123456'",
         clause: 'ITU Table of Maritime Identification Digits',
