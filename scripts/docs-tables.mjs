@@ -22,6 +22,7 @@ import { canadaPlan } from 'seahail/channel/canada';
 import { internationalPlan } from 'seahail/channel/international';
 import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
+import { DIRECTORY_ISSUE_CODES } from 'seahail/directory';
 import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
 import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
 import { POSITION_ISSUE_CODES } from 'seahail/position';
@@ -312,6 +313,7 @@ function transitionsPage() {
 function issueCodesPage() {
   const rooms = [
     ['identity', IDENTITY_ISSUE_CODES],
+    ['directory', DIRECTORY_ISSUE_CODES],
     ['channel', CHANNEL_ISSUE_CODES],
     ['position', POSITION_ISSUE_CODES],
     ['call', CALL_ISSUE_CODES],

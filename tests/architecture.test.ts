@@ -8,13 +8,16 @@ const src = join(import.meta.dirname, '../src');
 const arrows: Record<string, readonly string[]> = {
   result: [],
   identity: ['result'],
+  directory: ['result', 'identity'],
   channel: ['result'],
   position: ['result'],
   call: ['result', 'identity', 'channel', 'position'],
+  speech: ['result', 'identity', 'channel', 'position', 'call'],
   burst: ['result', 'call'],
   audio: ['result', 'burst'],
-  sentence: ['result', 'identity', 'channel', 'position', 'call'],
-  station: ['result', 'identity', 'channel', 'position', 'call', 'burst'],
+  report: ['result', 'identity', 'directory', 'channel', 'position', 'call'],
+  sentence: ['result', 'identity', 'channel', 'position', 'call', 'report'],
+  station: ['result', 'identity', 'directory', 'channel', 'position', 'call', 'speech', 'burst'],
 };
 
 const files = readdirSync(src, { recursive: true, withFileTypes: true })

@@ -1,12 +1,12 @@
 import type { Reception, Rescore } from '../burst/index.ts';
 import { decodeSymbolMetrics } from '../burst/index.ts';
 import type { Result } from '../result/index.ts';
-import type { Baseband } from './baseband.ts';
-import { evidenceOfPhasing } from './evidence.ts';
-import { createFitSpace, type Fit, improveFit, weighBits } from './fit.ts';
-import { MOST_WORDS, PHASING, PHASING_BITS, UNBROKEN } from './phasing.ts';
-import { createWordSpace, likelihoodOfStream, smoothWords } from './smooth-words.ts';
-import { locate } from './sync.ts';
+import { evidenceOfPhasing } from './acquire/evidence.ts';
+import { MOST_WORDS, PHASING, PHASING_BITS, UNBROKEN } from './acquire/phasing.ts';
+import { locate } from './acquire/sync.ts';
+import { createFitSpace, type Fit, improveFit, weighBits } from './estimate/fit.ts';
+import type { Baseband } from './front-end/baseband.ts';
+import { createWordSpace, likelihoodOfStream, smoothWords } from './trellis/smooth-words.ts';
 
 const WORD = 10;
 const SYMBOLS = 128;

@@ -1,8 +1,8 @@
 import type { Reception } from '../burst/index.ts';
 import type { Notice } from '../result/index.ts';
-import { PER_BIT } from './bit-filter.ts';
-import type { Fit } from './fit.ts';
-import { BASEBAND_RATE } from './front-end.ts';
+import type { Fit } from './estimate/fit.ts';
+import { PER_BIT } from './front-end/bit-filter.ts';
+import { BASEBAND_RATE } from './front-end/front-end.ts';
 import { BAUD } from './tone.ts';
 
 /** A burst that was heard: the call in it, how sure that is, and how it sounded. Plain data. */

@@ -1,14 +1,14 @@
 import type { Issue } from '../result/index.ts';
-import { createBaseband } from './baseband.ts';
+import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './acquire/candidate.ts';
+import { createSearcher } from './acquire/search.ts';
 import { createBurstReader } from './burst-reader.ts';
-import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './candidate.ts';
-import type { Fit } from './fit.ts';
-import { createFrontEnd } from './front-end.ts';
+import type { Fit } from './estimate/fit.ts';
+import { createBaseband } from './front-end/baseband.ts';
+import { createFrontEnd } from './front-end/front-end.ts';
+import { createSampleGuard } from './front-end/sample-guard.ts';
 import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
 import { createPost } from './post.ts';
 import { named, requireOptions, requireSamples } from './require.ts';
-import { createSampleGuard } from './sample-guard.ts';
-import { createSearcher } from './search.ts';
 
 /**
  * What a receiver needs to know, and whom it tells.

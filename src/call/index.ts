@@ -2,7 +2,7 @@
  * The call: what a digital selective call says, taken apart and put together by the tables of ITU-R M.493.
  *
  * Everything received becomes a {@link Call} and everything sent starts as one. The functions here compose, check,
- * answer and describe calls and give the words to speak afterwards; nothing here transmits. The radio licence, the
+ * answer and describe calls; nothing here transmits. The radio licence, the
  * operator's certificate and national rules decide what may be sent.
  *
  * Guide: [Call: what is said?](../../docs/guide/call.md).
@@ -100,35 +100,13 @@ export type {
 
 // Where names of stations come from, for people and for the words to speak.
 
-export type { StationNames } from './station-names.ts';
+export type { SpokenStation, StationNames } from './station-names.ts';
 
 // A call for people: one sentence, a table of fields, cautions.
 
 export type { Caution } from './describe/cautions.ts';
 export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
 export type { DescriptionRow } from './describe/field-rows.ts';
-
-// The words to speak on the voice channel.
-
-export type {
-  CancelAlertSituation,
-  MaydayRelaySituation,
-  MaydaySituation,
-  PanPanSituation,
-  RadioCheckSituation,
-  ReceivedMaydayRelaySituation,
-  ReceivedMaydaySituation,
-  RoutineAnswerSituation,
-  RoutineCallSituation,
-  SecuriteSituation,
-  Situation,
-  SpokenDistress,
-  SpokenLine,
-  SpokenScript,
-  SpokenStation,
-} from './speak/script.ts';
-export { type FigureWords, spell } from './speak/spell.ts';
-export { type SpokenScriptOptions, spokenScript } from './speak/spoken-script.ts';
 
 // Every code a notice of this room can carry.
 

@@ -9,7 +9,7 @@
  * - {@link checkCallSign}: is a call sign plausible?
  * - {@link identitySchema}: a Standard Schema for forms.
  * - {@link identityForms}: the table of forms, for help pages.
- * - `seahail/identity/directory`: known stations.
+ * - `seahail/directory`: known stations.
  *
  * Guide: [Identity: who is it?](../../docs/guide/identity.md).
  *

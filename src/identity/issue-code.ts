@@ -52,19 +52,4 @@ export const IDENTITY_ISSUE_CODES = [
   // checkCallSign
   { code: 'identity-call-sign-digits', meaning: 'nine digits in the field for a call sign' },
   { code: 'identity-call-sign-shape', meaning: 'a call sign of no shape that ships are given' },
-  // directory
-  { code: 'identity-csv-header', meaning: 'no column of a list holds identities' },
-  { code: 'identity-csv-quotes', meaning: 'quotes of a row do not close' },
-  { code: 'identity-csv-short', meaning: 'a row ends before the identity' },
-  { code: 'identity-csv-twice', meaning: 'two rows of a list have one identity' },
-  { code: 'identity-csv-group', meaning: 'a group of a row is not the identity of a group' },
-  { code: 'identity-csv-time', meaning: 'a time of a row is no ISO 8601 instant' },
-  { code: 'identity-json-shape', meaning: 'a text is no stored directory' },
-  { code: 'identity-json-field', meaning: 'a field of a stored directory is not usable' },
-  { code: 'identity-vcard-none', meaning: 'a text holds no vCard' },
-  { code: 'identity-vcard-end', meaning: 'a card has no end' },
-  { code: 'identity-vcard-line', meaning: 'a line is no property of a card' },
-  { code: 'identity-vcard-version', meaning: 'a card has another version than 4.0' },
-  { code: 'identity-vcard-identity', meaning: 'a card has no identity' },
-  { code: 'identity-vcard-group', meaning: 'a group of a card is not the identity of a group' },
 ] as const;

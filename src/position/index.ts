@@ -53,14 +53,12 @@ export { destination, rangeAndBearing } from './geodesic.ts';
 export type { RhumbLine } from './rhumb.ts';
 export { alongRhumb, rhumbLine } from './rhumb.ts';
 
-// How far and which way she may be, in numbers, in words and in a picture.
+// How far and which way she may be, in numbers and in words; a picture is in `seahail/position/plot`.
 
 export type { Bounds, BoundsOptions } from './bounds.ts';
 export { boundsFrom } from './bounds.ts';
 export type { Sector } from './box-sector.ts';
 export { describeBounds } from './describe-bounds.ts';
-export type { PlotOptions, PlottedStation } from './plot.ts';
-export { plotBearings } from './plot.ts';
 
 // Movement: after a run, to a place, to a vessel, past a vessel.
 

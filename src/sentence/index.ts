@@ -6,25 +6,16 @@
  * @packageDocumentation
  */
 
-// Reading a stream or a log: calls, own position, AIS, waypoints, and whatever else came.
+// Reading a stream or a log: calls, own position, AIS, waypoints, and everything else. Types of the readings: `seahail/report`.
 
 export type { ReaderOptions } from './reader/options.ts';
 export { readSentences } from './reader/read-sentences.ts';
 export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
-export type * from './reader/reading.ts';
-export { stationUpdates } from './reader/station-updates.ts';
-
-// What the readings are made of.
-
-export type { AisReport, AisStation, NavigationalStatus } from './ais/report.ts';
-export type { Direction } from './dsc/station-field.ts';
-export type { UtcTime } from './field/utc-field.ts';
-export type { FixQuality, ReceiverFix } from './own/receiver-fix.ts';
 
 // Writing calls, waypoints and targets.
 
-export { type TargetFields, writeTarget } from './point/target.ts';
-export { type TalkerOption, type WaypointFields, writeWaypoint } from './point/waypoint.ts';
+export { writeTarget } from './point/target.ts';
+export { type TalkerOption, writeWaypoint } from './point/waypoint.ts';
 export { type WriteOptions, writeSentences } from './write-sentences.ts';
 
 // Why a display shows nothing, and mending it on the way.
@@ -46,8 +37,6 @@ export {
 export { checksumOf } from './frame/checksum.ts';
 export { formatSentence, type SentenceParts } from './frame/format.ts';
 export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
-export type { Sentence } from './frame/sentence.ts';
-export type { TagBlock } from './frame/tag-block.ts';
 
 // Every finding of this room.
 

@@ -1,7 +1,8 @@
 import { type Call, callToFields } from '../call/index.ts';
+import type { Direction } from '../report/index.ts';
 import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
-import { DIRECTIONS, type Direction } from './dsc/station-field.ts';
+import { DIRECTIONS } from './dsc/station-field.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
 import type { TalkerOption } from './point/waypoint.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createBranches, fillBranches, PHASES, wander } from '../../src/audio/phase-trellis.ts';
-import { createBitPosteriors, smoothBits } from '../../src/audio/smooth-bits.ts';
-import { createWordSpace, likelihoodOfStream, smoothWords } from '../../src/audio/smooth-words.ts';
+import { createBitPosteriors, smoothBits } from '../../src/audio/estimate/smooth-bits.ts';
+import { createBranches, fillBranches, PHASES, wander } from '../../src/audio/trellis/phase-trellis.ts';
+import { createWordSpace, likelihoodOfStream, smoothWords } from '../../src/audio/trellis/smooth-words.ts';
 import { slowBitPosteriors } from '../oracle/audio-phase.ts';
 
 const part = fc.double({ min: -1.5, max: 1.5, noNaN: true });

@@ -12,8 +12,8 @@ import {
   composeDistressSelfCancel,
   composePositionReply,
   describeCall,
-  spokenScript,
 } from '../../src/call/index.ts';
+import { spokenScript } from '../../src/speech/index.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';

@@ -21,9 +21,9 @@ import {
   composeTestCall,
   composeUnableToComply,
   describeCall,
-  spokenScript,
   symbolsOf,
 } from '../../src/call/index.ts';
+import { spokenScript } from '../../src/speech/index.ts';
 
 // All stations are the invented ones of the demo.
 const from = '232999871';

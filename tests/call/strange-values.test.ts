@@ -13,9 +13,9 @@ import {
   composeTestCall,
   describeCall,
   emptyFields,
-  spokenScript,
 } from '../../src/call/index.ts';
-import { createDirectory, stationOf } from '../../src/identity/directory.ts';
+import { createDirectory, stationOf } from '../../src/directory/index.ts';
+import { spokenScript } from '../../src/speech/index.ts';
 import { sampleCalls } from './sample-calls.ts';
 
 // All stations are the invented ones of the demo.

@@ -10,9 +10,8 @@ import {
   firstTelecommands,
   nameOfSymbol,
   natures,
-  spell,
-  spokenScript,
 } from '../../src/call/index.ts';
+import { spell, spokenScript } from '../../src/speech/index.ts';
 
 const individual: CallFields = {
   ...emptyFields,

@@ -1,12 +1,6 @@
 import { expect } from 'vitest';
-import {
-  type CallReading,
-  checksumOf,
-  findFaults,
-  parseSentence,
-  type Reading,
-  readSentences,
-} from '../../src/sentence/index.ts';
+import type { CallReading, Reading } from '../../src/report/index.ts';
+import { checksumOf, findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
 import { lengths, tables } from '../oracle/sentence-ais.ts';
 
 const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;

@@ -10,9 +10,9 @@ import {
   parseInterleavedChannel,
 } from 'seahail/channel';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
+import { createDirectory, findStations, readDirectoryCsv, readVcards } from 'seahail/directory';
 import { checkCallSign, fromCallAddress, parseIdentity } from 'seahail/identity';
 import { administrationOf } from 'seahail/identity/administrations';
-import { createDirectory, findStations, readDirectoryCsv, readVcards } from 'seahail/identity/directory';
 import { geographicArea, parsePosition, reportedPosition } from 'seahail/position';
 import * as sentence from 'seahail/sentence';
 import { restoreStation } from 'seahail/station';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import addresses from '../../shared/identity/call-address.json' with { type: 'json' };
-import { createDirectory, findStations, nameOf } from '../../src/identity/directory.ts';
+import { createDirectory, findStations, nameOf } from '../../src/directory/index.ts';
 import {
   checkCallSign,
   formatIdentity,

@@ -7,7 +7,6 @@ import {
   formatPosition,
   intercept,
   overGround,
-  plotBearings,
   reportPosition,
   resolveTime,
   timeToReach,
@@ -15,6 +14,7 @@ import {
   toGeoUri,
   toGpx,
 } from '../../src/position/index.ts';
+import { plotBearings } from '../../src/position/plot/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const ardle = { latitude: 56.4333, longitude: -6.5 };

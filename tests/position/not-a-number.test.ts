@@ -15,7 +15,6 @@ import {
   intercept,
   magneticToTrue,
   overGround,
-  plotBearings,
   radioHorizon,
   rangeAndBearing,
   reportPosition,
@@ -28,6 +27,7 @@ import {
   trueToCompass,
   visibleHorizon,
 } from '../../src/position/index.ts';
+import { plotBearings } from '../../src/position/plot/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // JSON makes null of a NaN (ECMA-262, SerializeJSONProperty), and arithmetic makes 0 of a null: a lost fix must not

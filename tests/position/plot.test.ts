@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  boundsFrom,
-  destination,
-  type PlottedStation,
-  plotBearings,
-  reportPosition,
-} from '../../src/position/index.ts';
+import { boundsFrom, destination, reportPosition } from '../../src/position/index.ts';
+import { type PlottedStation, plotBearings } from '../../src/position/plot/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const now = Date.UTC(2026, 5, 1, 14, 4);

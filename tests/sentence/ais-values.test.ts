@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type AisReport, type Reading, readSentences } from '../../src/sentence/index.ts';
+import type { AisReport, Reading } from '../../src/report/index.ts';
+import { readSentences } from '../../src/sentence/index.ts';
 import { armour, bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 

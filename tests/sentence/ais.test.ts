@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AisReport, type Reading, readSentences } from '../../src/sentence/index.ts';
+import type { AisReport, Reading } from '../../src/report/index.ts';
+import { readSentences } from '../../src/sentence/index.ts';
 import { bitsOf, lengths, sentencesOf, tables } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 

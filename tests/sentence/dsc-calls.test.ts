@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/call/index.ts';
 import { callToFields } from '../../src/call/index.ts';
-import { type CallReading, type Reading, readSentences, writeSentences } from '../../src/sentence/index.ts';
+import type { CallReading, Reading } from '../../src/report/index.ts';
+import { readSentences, writeSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Field rules: IEC 61162-1, DSC and DSE sentences, as restated in equipment papers; symbols of ITU-R M.493, from memory.

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CallFields, callToFields, digitsOf } from '../../src/call/index.ts';
-import { type CallReading, readSentences } from '../../src/sentence/index.ts';
+import type { CallReading } from '../../src/report/index.ts';
+import { readSentences } from '../../src/sentence/index.ts';
 import { type DscLine, meaningOfFields } from '../oracle/sentence.ts';
 import { line } from './arbitrary.ts';
 

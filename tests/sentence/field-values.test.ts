@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type Reading,
-  type ReceiverFix,
-  readSentences,
-  type TargetFields,
-  writeTarget,
-  writeWaypoint,
-} from '../../src/sentence/index.ts';
+import type { Reading, ReceiverFix, TargetFields } from '../../src/report/index.ts';
+import { readSentences, writeTarget, writeWaypoint } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Field layouts: IEC 61162-1 as restated in equipment papers. Places are invented.

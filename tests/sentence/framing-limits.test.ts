@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Reading, Sentence } from '../../src/report/index.ts';
 import {
   checksumOf,
   createSentenceReader,
   formatSentence,
   parseSentence,
-  type Reading,
   readSentences,
-  type Sentence,
   writeWaypoint,
 } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';

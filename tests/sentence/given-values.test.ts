@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composePositionRequest } from '../../src/call/index.ts';
-import { createDirectory } from '../../src/identity/directory.ts';
+import { createDirectory } from '../../src/directory/index.ts';
+import { stationUpdates, type TargetFields } from '../../src/report/index.ts';
 import {
   createMender,
   createSentenceReader,
@@ -10,8 +11,6 @@ import {
   parseSentence,
   type ReaderOptions,
   readSentences,
-  stationUpdates,
-  type TargetFields,
   writeSentences,
   writeTarget,
   writeWaypoint,

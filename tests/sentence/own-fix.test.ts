@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Reading, readSentences } from '../../src/sentence/index.ts';
+import type { Reading } from '../../src/report/index.ts';
+import { readSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Field layouts: IEC 61162-1 as restated in equipment papers. Status rules: V, mode N and quality 0 are not to be used.

@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type CallReading,
-  checksumOf,
-  createSentenceReader,
-  type Reading,
-  readSentences,
-} from '../../src/sentence/index.ts';
+import type { CallReading, Reading } from '../../src/report/index.ts';
+import { checksumOf, createSentenceReader, readSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Stations and places are invented. Pairing rules: IEC 61162-1, note 1 to the DSC sentence; the rest common practice, no source.

@@ -2,12 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  createSentenceReader,
-  parseSentence,
-  type Reading,
-  readSentences,
-} from '../../src/sentence/index.ts';
+import type { Reading } from '../../src/report/index.ts';
+import { createSentenceReader, parseSentence, readSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 const path = join(import.meta.dirname, '../../shared/sentence/worked-sentences.json');

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Reading } from '../../src/report/index.ts';
 import {
   checksumOf,
   createSentenceReader,
   type ReaderOptions,
-  type Reading,
   readSentences,
   type SentenceReader,
 } from '../../src/sentence/index.ts';

@@ -3,13 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/call/index.ts';
 import { cornerOf, formatReportedPosition, type ReportedPosition } from '../../src/position/index.ts';
-import {
-  type Reading,
-  readSentences,
-  writeSentences,
-  writeTarget,
-  writeWaypoint,
-} from '../../src/sentence/index.ts';
+import type { Reading } from '../../src/report/index.ts';
+import { readSentences, writeSentences, writeTarget, writeWaypoint } from '../../src/sentence/index.ts';
 import { checksumByBits } from '../oracle/sentence.ts';
 
 // Constructed from the field layout of IEC 61162-1 as publicly restated; see shared/README.md.

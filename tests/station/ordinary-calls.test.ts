@@ -13,8 +13,8 @@ import {
   type EquipmentClass,
   type IndividualCall,
   type Reason,
-  spokenScript,
 } from '../../src/call/index.ts';
+import { spokenScript } from '../../src/speech/index.ts';
 import {
   createStation,
   type SettingsInput,

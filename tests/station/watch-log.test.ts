@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composeIndividualCall } from '../../src/call/index.ts';
-import { readRecords } from '../../src/identity/csv.ts';
+import { readRecords } from '../../src/directory/csv-record.ts';
 import { extendWatchLog, type LogEntry, writeLogCsv, writeLogJson } from '../../src/station/index.ts';
 import { coast, friend, own } from './happenings.ts';
 import { Radio } from './radio.ts';

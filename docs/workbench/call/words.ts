@@ -1,4 +1,5 @@
-import { type Call, spokenScript } from 'seahail/call';
+import type { Call } from 'seahail/call';
+import { spokenScript } from 'seahail/speech';
 import { type Child, h } from '../frame/dom.ts';
 import { cautionBox, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';

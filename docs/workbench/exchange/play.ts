@@ -1,5 +1,6 @@
 import { encodeCall, type Verdict } from 'seahail/burst';
-import { type Call, describeCall, type SpokenLine, type SpokenScript, spokenScript } from 'seahail/call';
+import { type Call, describeCall } from 'seahail/call';
+import { type SpokenLine, type SpokenScript, spokenScript } from 'seahail/speech';
 import {
   createStation,
   type Effect,

@@ -1,4 +1,4 @@
-import type { SpokenLine } from 'seahail/call';
+import type { SpokenLine } from 'seahail/speech';
 import { h } from './dom.ts';
 import { sentence } from './ledger.ts';
 

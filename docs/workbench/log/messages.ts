@@ -1,5 +1,6 @@
+import type { CallReading, Direction, Reading } from 'seahail/report';
 import type { Notice } from 'seahail/result';
-import type { CallReading, Direction, FaultReport, Reading } from 'seahail/sentence';
+import type { FaultReport } from 'seahail/sentence';
 
 /** What the reader's worker is told. */
 export type ToLogReader =

@@ -1,6 +1,6 @@
 import workerText from 'worker:./read.worker.ts';
 import { parseIdentity } from 'seahail/identity';
-import type { Direction } from 'seahail/sentence';
+import type { Direction } from 'seahail/report';
 import { announce } from '../frame/announce.ts';
 import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';

@@ -1,12 +1,11 @@
 import { formatReportedPosition } from 'seahail/position';
+import type { CallReading, Reading } from 'seahail/report';
 import {
-  type CallReading,
   createMender,
   createSentenceReader,
   findFaults,
   type MendableFault,
   type MendedPiece,
-  type Reading,
 } from 'seahail/sentence';
 import {
   type CallEntry,

@@ -7,7 +7,6 @@ import {
   formatPosition,
   formatReportedPosition,
   parsePosition,
-  plotBearings,
   rangeAndBearing,
   resolveTime,
   toGeoJson,
@@ -16,6 +15,7 @@ import {
   uncertaintyOf,
   type Waypoint,
 } from 'seahail/position';
+import { plotBearings } from 'seahail/position/plot';
 import type { Issue } from 'seahail/result';
 import { announce } from '../frame/announce.ts';
 import { inBlanks } from '../frame/blanks.ts';

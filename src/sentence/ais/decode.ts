@@ -1,6 +1,6 @@
+import type { AisReport, NavigationalStatus } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { type Payload, signed, text, unsigned } from './payload.ts';
-import type { AisReport, NavigationalStatus } from './report.ts';
 
 /** A report, or `null` and a notice that says why there is none. */
 export interface DecodedAis {

@@ -1,19 +1,12 @@
 import type { Symbols } from '../../call/index.ts';
+import type { Direction } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import type { DraftFields } from './fill-unsaid.ts';
 import { readIdentityField } from './identity-field.ts';
 import { symbolsOfDigits } from './symbol-code.ts';
 
-/**
- * Which way a `DSC` sentence travels. `'received'`: from the radio, which heard the call; field 2 is the
- * caller. `'commanded'`: to the radio, which is to place the call; field 2 is the called station.
- *
- * The sentence itself does not say which: wiring does.
- */
-export type Direction = 'received' | 'commanded';
-
-/** Both of them. */
+/** Both directions. */
 export const DIRECTIONS: readonly Direction[] = ['received', 'commanded'];
 
 /** What the reader of a sentence knows beside it. */

@@ -1,7 +1,7 @@
 import type { CallFields } from '../../call/index.ts';
 import { digitsOf } from '../../call/index.ts';
+import type { Direction } from '../../report/index.ts';
 import { writePlaceField } from './place-field.ts';
-import type { Direction } from './station-field.ts';
 import { codeOfSymbol } from './symbol-code.ts';
 
 /**

@@ -1,8 +1,7 @@
 import type { Call } from '../../call/index.ts';
+import type { CallReading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
-import type { CallReading } from '../reader/reading.ts';
 import { writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';

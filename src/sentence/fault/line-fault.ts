@@ -1,8 +1,7 @@
+import type { DamagedReading, Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { hexOf } from '../frame/checksum.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { rewritten } from '../mend/correct.ts';
-import type { DamagedReading, Reading } from '../reader/reading.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';
 

@@ -1,6 +1,6 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { type Coordinates, cornerOf, rangeAndBearing, resolveTime } from '../../position/index.ts';
-import type { CallReading } from '../reader/reading.ts';
+import type { CallReading } from '../../report/index.ts';
 import type { Collector } from './collector.ts';
 
 /** What the stream has told of places so far; bounded. */

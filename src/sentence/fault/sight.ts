@@ -1,6 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
-import type { CallReading, DamagedReading, ExpansionReading, Reading } from '../reader/reading.ts';
+import type { CallReading, DamagedReading, ExpansionReading, Reading } from '../../report/index.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
 import { noneAmong } from './counted.ts';

@@ -1,7 +1,6 @@
+import type { Sentence, TagBlock } from '../../report/index.ts';
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
 import { addressMisshapen, blankSent } from './framing-issue.ts';
-import type { Sentence } from './sentence.ts';
-import type { TagBlock } from './tag-block.ts';
 
 /** The sentence of a body that has its blanks still in it. */
 export function dissect(

@@ -1,3 +1,4 @@
+import type { Sentence, TagBlock } from '../../report/index.ts';
 import type { Notice, Result } from '../../result/index.ts';
 import { failure, success } from '../../result/index.ts';
 import { checksumBetween, hexValue } from './checksum.ts';
@@ -15,8 +16,6 @@ import {
   trailingCharacters,
 } from './framing-issue.ts';
 import { notText } from './piece.ts';
-import type { Sentence } from './sentence.ts';
-import type { TagBlock } from './tag-block.ts';
 import { readTagBlock } from './tag-block.ts';
 
 /** How forgiving {@link parseSentence} is. */

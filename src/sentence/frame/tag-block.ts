@@ -1,26 +1,7 @@
+import type { TagBlock } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { checksumBetween, hexValue } from './checksum.ts';
 import { tagChecksum } from './framing-issue.ts';
-
-/** What stood between two backslashes in front of a sentence (NMEA 0183 version 4 and IEC 61162-450, TAG block). */
-export interface TagBlock {
-  /** Parameter `s`: which device sent the sentence. */
-  readonly source?: string;
-  /** Parameter `d`: for which device it is. */
-  readonly destination?: string;
-  /** Parameter `c`: when, in epoch milliseconds. */
-  readonly time?: number;
-  /** Parameter `g`: which sentences belong together. */
-  readonly group?: { readonly number: number; readonly total: number; readonly id: number };
-  /** Parameter `n`: line count. */
-  readonly lineCount?: number;
-  /** Parameter `r`: relative time, in the unit of the sender. */
-  readonly relativeTime?: number;
-  /** Parameter `t`. */
-  readonly text?: string;
-  /** Every parameter as it stood, letter and value, in order. */
-  readonly parameters: readonly (readonly [letter: string, value: string])[];
-}
 
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 

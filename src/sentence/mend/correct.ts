@@ -1,5 +1,5 @@
+import type { Sentence } from '../../report/index.ts';
 import { checksumOf } from '../frame/checksum.ts';
-import type { Sentence } from '../frame/sentence.ts';
 
 /** The sentence anew, with another talker or other fields, and the checksum that belongs to it. */
 export function rewritten(

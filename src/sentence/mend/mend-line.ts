@@ -1,6 +1,6 @@
+import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { takeSentence } from '../frame/parse.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { elevenFields, paddedFields, rewritten } from './correct.ts';
 
 /** Faults that can be mended on the way without guessing. */

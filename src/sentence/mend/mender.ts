@@ -1,14 +1,13 @@
 import { centreOf, cornerOf } from '../../position/index.ts';
+import type { CallReading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
 import { MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { isPiece, PIECE_WANTED, typeName } from '../frame/piece.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { writeTarget } from '../point/target.ts';
 import { writeWaypoint } from '../point/waypoint.ts';
 import { createSentenceReader } from '../reader/reader.ts';
-import type { CallReading } from '../reader/reading.ts';
 import { MENDABLE_FAULTS, type MendableFault, mendLine } from './mend-line.ts';
 import { createTargetNumbers } from './target-numbers.ts';
 

@@ -1,25 +1,10 @@
-import type { Coordinates } from '../../position/index.ts';
+import type { TargetFields } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
-import { readUtc, type UtcTime, utcField } from '../field/utc-field.ts';
+import { readUtc, utcField } from '../field/utc-field.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';
 import { formatSentence } from '../frame/format.ts';
 import type { TalkerOption } from './waypoint.ts';
-
-/** A tracked target, as a `TLL` sentence carries it. */
-export interface TargetFields {
-  /** 0–99. */
-  readonly number: number;
-  readonly position: Coordinates;
-  /** Plain text, short. */
-  readonly name: string;
-  /** UTC of the position, `null` when unknown. */
-  readonly time: UtcTime | null;
-  /** What the tracker says; `null` when it said something else. */
-  readonly status: 'lost' | 'acquiring' | 'tracking' | null;
-  /** Whether it is the reference target. */
-  readonly reference: boolean;
-}
 
 const STATUS = { L: 'lost', Q: 'acquiring', T: 'tracking' } as const;
 const STATUSES = ['lost', 'acquiring', 'tracking'] as const;

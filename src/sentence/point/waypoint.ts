@@ -1,14 +1,7 @@
-import type { Coordinates } from '../../position/index.ts';
+import type { WaypointFields } from '../../report/index.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';
 import { formatSentence } from '../frame/format.ts';
-
-/** A named place, as a `WPL` sentence carries it. */
-export interface WaypointFields {
-  readonly position: Coordinates;
-  /** Plain text. Keep it short: how much a plotter shows is unknown, about ten characters are safe (common practice, no source). */
-  readonly name: string;
-}
 
 /** Who speaks in the sentences that are written. */
 export interface TalkerOption {

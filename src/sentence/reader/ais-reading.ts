@@ -1,8 +1,8 @@
+import type { Reading } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { AssembledAis, GivenUp } from '../ais/assembly.ts';
 import { decodeAis } from '../ais/decode.ts';
 import type { Place } from './plain-reading.ts';
-import type { Reading } from './reading.ts';
 
 /** What the reader knows of one sentence of an AIS message. */
 export interface AboutPart {

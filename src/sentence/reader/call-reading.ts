@@ -1,8 +1,8 @@
 import { callFromFields } from '../../call/index.ts';
 import { type ResolvedTime, resolveTime, type TimeOfDay } from '../../position/index.ts';
+import type { CallReading } from '../../report/index.ts';
 import type { ReaderSettings } from './options.ts';
 import type { CallState } from './pairing.ts';
-import type { CallReading } from './reading.ts';
 
 /** What a call says as it stands, with the finer position and the data of its expansion. */
 export function callReading(

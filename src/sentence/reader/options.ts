@@ -1,7 +1,8 @@
 import { type Symbols, symbolsOf } from '../../call/index.ts';
+import type { Direction } from '../../report/index.ts';
 import { quote } from '../../result/index.ts';
 import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
-import { DIRECTIONS, type Direction } from '../dsc/station-field.ts';
+import { DIRECTIONS } from '../dsc/station-field.ts';
 
 /** What a reader of sentences is told. */
 export interface ReaderOptions {

@@ -1,8 +1,8 @@
 import type { ExpansionSet } from '../../call/index.ts';
+import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { DseReading } from '../dsc/dse.ts';
 import type { DscReading } from '../dsc/read-dsc.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { aloneNotice, lateNotice, missingNotice, unannouncedNotice } from './expansion-notice.ts';
 import type { Receipt } from './receipt.ts';
 import { callStation, createRepeats } from './repeats.ts';

@@ -1,11 +1,10 @@
+import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { instantNear } from '../field/utc-field.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { readClock } from '../own/clock.ts';
 import { type ReadFix, readOwnFix } from '../own/receiver-fix.ts';
 import { readTarget } from '../point/target.ts';
 import { readWaypoint } from '../point/waypoint.ts';
-import type { Reading } from './reading.ts';
 
 /** Where and when a sentence was read. */
 export interface Place {

@@ -1,6 +1,6 @@
+import type { Reading } from '../../report/index.ts';
 import type { ReaderOptions } from './options.ts';
 import { createSentenceReader } from './reader.ts';
-import type { Reading } from './reading.ts';
 
 /**
  * Reads a whole text: a saved log, a pasted sentence.

@@ -1,3 +1,4 @@
+import type { Reading, Sentence } from '../../report/index.ts';
 import type { Issue, Notice } from '../../result/index.ts';
 import { createAisAssembly } from '../ais/assembly.ts';
 import { requireInstant } from '../arguments.ts';
@@ -6,13 +7,11 @@ import { readDsc } from '../dsc/read-dsc.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
 import { isPiece, notText, PIECE_WANTED } from '../frame/piece.ts';
-import type { Sentence } from '../frame/sentence.ts';
 import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
 import { type CallState, createPairing } from './pairing.ts';
 import { ownWord, type Place, plainReading } from './plain-reading.ts';
-import type { Reading } from './reading.ts';
 import type { Receipt } from './receipt.ts';
 
 /** Issues told of one damaged stretch. */

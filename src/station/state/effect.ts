@@ -1,6 +1,7 @@
-import type { Call, Situation } from '../../call/index.ts';
+import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import type { Issue } from '../../result/index.ts';
+import type { Situation } from '../../speech/index.ts';
 import type { DistressAdvice } from '../advice/advise.ts';
 import type { LogEntry } from '../log/watch-log.ts';
 import type { ActEvent, AlertActEvent, AnswerEvent, RefuseEvent } from './event.ts';

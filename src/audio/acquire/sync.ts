@@ -1,0 +1,120 @@
+import type { Fit, FitSpace } from '../estimate/fit.ts';
+import { energyOf, KEPT, type Levels } from '../estimate/levels.ts';
+import type { Baseband, Place } from '../front-end/baseband.ts';
+import { PER_BIT } from '../front-end/bit-filter.ts';
+import { BAUD } from '../tone.ts';
+import { PHASING_BITS, UNBROKEN } from './phasing.ts';
+
+const WORD = 10;
+
+/** How far from where the searcher pointed the phasing may lie, and the steps tried, in baseband samples. */
+const REACH = 4;
+const STEP = 0.5;
+
+/** Words to look at: the unbroken phasing. */
+const BITS: number = UNBROKEN * WORD;
+
+/**
+ * Start, tone offset, level and noise of a burst from its unbroken phasing, found by correlating all of it.
+ *
+ * Words are correlated each on its own, so that a tone offset hardly matters, then drawn together by the turn from
+ * word to word, which is the offset.
+ */
+export function locate(baseband: Baseband, near: number, mirror: boolean, space: FitSpace): Fit {
+  const words = new Float64Array(2 * UNBROKEN);
+  let best: Place = { start: near, perBit: PER_BIT, offset: 0, mirror, phase: 0 };
+  let bestScore = -1;
+  for (let shift = -REACH; shift <= REACH; shift += STEP) {
+    const place = { ...best, start: near + shift, offset: 0 };
+    baseband.correlate(place, BITS, space.z);
+    correlateWords(space.z, words);
+    const { score, offset } = drawTogether(words);
+    if (score > bestScore) {
+      bestScore = score;
+      best = { ...place, offset };
+    }
+  }
+  baseband.correlate(best, BITS, space.z);
+  correlateWords(space.z, words);
+  return { ...best, offset: best.offset + fineOffset(words), ...levels(space.z, words) };
+}
+
+/** Correlation of each word of phasing with its sound, re and im, all against one common phase. */
+export function correlateWords(z: Float64Array, words: Float64Array): void {
+  let thirds = 0;
+  for (let word = 0; word < UNBROKEN; word++) {
+    let re = 0;
+    let im = 0;
+    for (let k = word * WORD; k < (word + 1) * WORD; k++) {
+      const one = PHASING_BITS[k] === '1';
+      const at = 4 * k + (one ? 0 : 2);
+      const cos = THIRD_COS[thirds] as number;
+      const sin = THIRD_SIN[thirds] as number;
+      re += (z[at] as number) * cos + (z[at + 1] as number) * sin;
+      im += (z[at + 1] as number) * cos - (z[at] as number) * sin;
+      thirds = (thirds + (one ? 2 : 1)) % 3;
+    }
+    words[2 * word] = re / WORD;
+    words[2 * word + 1] = im / WORD;
+  }
+}
+
+export const THIRD_COS: readonly number[] = [1, -0.5, -0.5];
+export const THIRD_SIN: readonly number[] = [0, 0.8660254037844386, -0.8660254037844386];
+
+/** Energy of the words taken together whatever the offset, and the offset in hertz (unambiguous to 60 Hz). */
+function drawTogether(words: Float64Array): { score: number; offset: number } {
+  let energy = 0;
+  let re = 0;
+  let im = 0;
+  for (let word = 0; word < UNBROKEN; word++) {
+    const a = words[2 * word] as number;
+    const b = words[2 * word + 1] as number;
+    energy += a * a + b * b;
+    if (word === 0) continue;
+    const c = words[2 * word - 2] as number;
+    const d = words[2 * word - 1] as number;
+    re += a * c + b * d;
+    im += b * c - a * d;
+  }
+  return {
+    score: energy + 2 * Math.hypot(re, im),
+    offset: (Math.atan2(im, re) * BAUD) / (2 * Math.PI * WORD),
+  };
+}
+
+/** Hertz still to be added, within 12 Hz: the top of the spectrum of the words, all added in phase. */
+function fineOffset(words: Float64Array): number {
+  const step = 0.5;
+  const power = (hertz: number): number => {
+    let re = 0;
+    let im = 0;
+    for (let word = 0; word < UNBROKEN; word++) {
+      const angle = (-2 * Math.PI * hertz * word * WORD) / BAUD;
+      const a = words[2 * word] as number;
+      const b = words[2 * word + 1] as number;
+      re += a * Math.cos(angle) - b * Math.sin(angle);
+      im += a * Math.sin(angle) + b * Math.cos(angle);
+    }
+    return re * re + im * im;
+  };
+  let best = 0;
+  for (let hertz = -12; hertz <= 12; hertz += step) if (power(hertz) > power(best)) best = hertz;
+  const before = power(best - step);
+  const here = power(best);
+  const after = power(best + step);
+  const bend = 2 * here - before - after;
+  return bend > 0 ? best + (step * (after - before)) / (2 * bend) : best;
+}
+
+/** Amplitude and noise from what the words hold in all and what they hold in step. */
+function levels(z: Float64Array, words: Float64Array): Levels {
+  let inStep = 0;
+  for (let i = 0; i < 2 * UNBROKEN; i++) inStep += (words[i] as number) ** 2 / UNBROKEN;
+  let inAll = 0;
+  for (let k = 0; k < BITS; k++) inAll += energyOf(z, 4 * k) / BITS;
+  // inStep = A² + N / 10, inAll = A² + 2 N, less what the front end took.
+  const noise = Math.max((inAll - inStep) / (2 * KEPT - 1 / WORD), inAll * 1e-6, 1e-12);
+  const amplitude = Math.sqrt(Math.max(inStep - noise / WORD, noise / WORD));
+  return { one: amplitude, zero: amplitude, noise };
+}

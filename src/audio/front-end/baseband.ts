@@ -1,0 +1,87 @@
+import type { Correlations } from '../trellis/phase-trellis.ts';
+import { BEFORE, bitFilter, PER_BIT, STEPS, TAPS } from './bit-filter.ts';
+import { BASEBAND_RATE } from './front-end.ts';
+
+/** Baseband samples held: 1.7 seconds, a power of two; a burst is read 1.1 s after its start. */
+const HELD = 8192;
+const MASK: number = HELD - 1;
+
+/** Where and how a run of bits lies in the baseband. */
+export interface Place {
+  /** Baseband instant of the first bit. */
+  readonly start: number;
+  /** Baseband samples to a bit: 4 when both clocks agree. */
+  readonly perBit: number;
+  /** Hertz by which both tones lie too high, after the mirror. */
+  readonly offset: number;
+  /** Whether the tones are the wrong way round. */
+  readonly mirror: boolean;
+  /** Radians by which the phase at the start lies beyond one of the steps that the trellis knows. */
+  readonly phase: number;
+}
+
+/** The last few seconds of complex baseband, and the matched filter of a bit at any instant in them. */
+export interface Baseband {
+  push(re: number, im: number): void;
+  /** Number of samples ever pushed: instants from `count - HELD` up to `count` can be read. */
+  readonly count: () => number;
+  /**
+   * Correlations of `bits` bits with both tones, bit k beginning at baseband instant `start + k * perBit`, the whole
+   * mixed down by `offset` hertz. With `mirror` the spectrum is turned over first, which makes a burst of inverted
+   * polarity an ordinary one. What is not held reads as silence.
+   */
+  correlate(place: Place, bits: number, into: Correlations): void;
+}
+
+export function createBaseband(): Baseband {
+  const re = new Float32Array(HELD);
+  const im = new Float32Array(HELD);
+  const bank = bitFilter();
+  let count = 0;
+  return {
+    push(x, y): void {
+      re[count & MASK] = x;
+      im[count & MASK] = y;
+      count++;
+    },
+    count: () => count,
+    correlate({ start, perBit, offset, mirror, phase }, bits, into): void {
+      const turn = (-2 * Math.PI * offset) / BASEBAND_RATE;
+      for (let k = 0; k < bits; k++) {
+        const at = start + k * perBit;
+        let first = Math.floor(at);
+        let fine = Math.round((at - first) * STEPS);
+        if (fine === STEPS) {
+          first++;
+          fine = 0;
+        }
+        let a = 0;
+        let b = 0;
+        let c = 0;
+        let d = 0;
+        let tap = fine * TAPS * 2;
+        for (let n = first - BEFORE; n < first - BEFORE + TAPS; n++) {
+          if (n >= 0 && n < count && n >= count - HELD) {
+            const x = re[n & MASK] as number;
+            const y = mirror ? -(im[n & MASK] as number) : (im[n & MASK] as number);
+            const g = bank[tap] as number;
+            const h = bank[tap + 1] as number;
+            a += x * g;
+            b += y * h;
+            c += x * h;
+            d += y * g;
+          }
+          tap += 2;
+        }
+        // The middle of the bit, where an offset of the tones turns the correlation to.
+        const angle = turn * (at - start + PER_BIT / 2) - phase;
+        const cos = angle === 0 ? 1 : Math.cos(angle);
+        const sin = angle === 0 ? 0 : Math.sin(angle);
+        into[4 * k] = (a - b) * cos - (d + c) * sin;
+        into[4 * k + 1] = (a - b) * sin + (d + c) * cos;
+        into[4 * k + 2] = (a + b) * cos - (d - c) * sin;
+        into[4 * k + 3] = (a + b) * sin + (d - c) * cos;
+      }
+    },
+  };
+}

@@ -1,0 +1,85 @@
+import type { Issue } from '../../result/index.ts';
+import type { FrontEnd } from './front-end.ts';
+
+/** Larger values are no sound, and would spoil everything near them. */
+const LARGEST = 1e4;
+/** A sample this near full scale counts as clipped, and this share of them in one second is worth a word. */
+const FULL_SCALE = 0.999;
+const CLIPPED_SHARE = 0.01;
+
+const BLOCK = 4096;
+
+/** Stands before the front end: takes out what is no sample, and notices what is wrong with the rest. */
+export interface SampleGuard {
+  take(samples: ArrayLike<number>, frontEnd: FrontEnd): void;
+  /** The stream is over: says so when there was nothing in it. */
+  end(): void;
+}
+
+/** A guard that speaks up at most once a second for each kind of fault, by the stream's own clock. */
+export function createSampleGuard(sampleRate: number, onIssue: (issue: Issue) => void): SampleGuard {
+  const block = new Float32Array(BLOCK);
+  const second = Math.ceil(sampleRate);
+  let count = 0;
+  let clipped = 0;
+  let unusable = false;
+  let heard = false;
+
+  function endOfSecond(): void {
+    if (clipped > CLIPPED_SHARE * second) {
+      onIssue({
+        code: 'audio-clipped',
+        message: `sound from sample ${count - second}: ${clipped} of ${second} samples are at full scale: turn the input level down`,
+        at: ['sample', count - second],
+        expected: 'peaks below full scale',
+        clause: 'common practice',
+      });
+    }
+    clipped = 0;
+    unusable = false;
+  }
+
+  function unusableSample(value: number): void {
+    if (unusable) return;
+    unusable = true;
+    onIssue({
+      code: 'audio-sample-unusable',
+      message: `sample ${count} is ${String(value)} and is taken as 0, as others in the same second may be`,
+      at: ['sample', count],
+      expected: `a finite number from -${LARGEST} to ${LARGEST}`,
+      received: String(value),
+    });
+  }
+
+  return {
+    take(samples, frontEnd): void {
+      for (let next = 0; next < samples.length; ) {
+        const size = Math.min(BLOCK, samples.length - next);
+        for (let n = 0; n < size; n++) {
+          let value = samples[next + n] as number;
+          const peak = Math.abs(value);
+          if (!(peak <= LARGEST)) {
+            unusableSample(value);
+            value = 0;
+          } else if (peak >= FULL_SCALE) clipped++;
+          if (value !== 0) heard = true;
+          block[n] = value;
+          count++;
+          if (count % second === 0) endOfSecond();
+        }
+        next += size;
+        frontEnd.push(block, 0, size);
+      }
+    },
+    end(): void {
+      if (heard) return;
+      onIssue({
+        code: 'audio-silent',
+        message:
+          count === 0 ? 'stream ended before its first sample' : `all ${count} samples of the stream were 0`,
+        at: [],
+        expected: 'sound',
+      });
+    },
+  };
+}

@@ -1,0 +1,229 @@
+import { formatIdentity, type IdentityStyle } from '../identity/format.ts';
+import { parseIdentity } from '../identity/parse.ts';
+import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
+import { groupsOf } from './group-list.ts';
+import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
+
+/**
+ * Write a directory as CSV for spreadsheets and other programs (RFC 4180, header in the first line, instants as
+ * ISO 8601 UTC). Origins are not written: what is read back counts as imported.
+ *
+ * A text that a spreadsheet would take for a formula gets an apostrophe in front, which {@link readDirectoryCsv}
+ * takes away again.
+ *
+ * @param directory - what to write
+ * @param style - `'people'` writes identities in groups, which keeps a spreadsheet from eating their leading zeros
+ * @returns the CSV text, each line ended by CR LF
+ *
+ * @see {@link writeVcards}
+ *
+ * @example
+ * ```ts
+ * import { createDirectory, writeDirectoryCsv } from 'seahail/directory';
+ *
+ * const directory = createDirectory({ mmsi: '002329990', origin: 'typed', name: 'Skerra Coastguard' });
+ * console.log(writeDirectoryCsv(directory).split('\r\n')[1]); // 002329990,Skerra Coastguard,,,,,
+ * ```
+ */
+export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = 'machine'): string {
+  const labels = [
+    ...new Set(directory.stations.flatMap(({ extra = [] }) => extra.map(({ label }) => label))),
+  ].sort();
+  const rows = directory.stations.map((station) => [
+    formatIdentity(station.mmsi, style),
+    guarded(station.name ?? ''),
+    guarded(station.callSign ?? ''),
+    guarded(station.notes ?? ''),
+    station.groups.map((group) => formatIdentity(group, style)).join('; '),
+    instant(station.heardAt),
+    instant(station.calledAt),
+    ...labels.map((wanted) => guarded(station.extra?.find(({ label }) => label === wanted)?.text ?? '')),
+  ]);
+  const header = ['mmsi', 'name', 'call sign', 'notes', 'groups', 'heard', 'called', ...labels.map(guarded)];
+  return writeRecords([header, ...rows]);
+}
+
+/**
+ * Read stations from a CSV list: header in any order, quoted fields, comma, semicolon or tab. A row that cannot be used
+ * gives a notice with its line, and where zeros were lost a `suggestion`; all other rows are read. An identity that
+ * stood in a row before gives a notice too.
+ *
+ * Known headers, case, blanks and signs aside: `mmsi` with anything behind it or `identity`; `name`, `vessel`, `ship`,
+ * `boat` or `station`, each also with `name` behind it; `call sign`; `notes`, `note` or `remarks`; `groups` or `group`;
+ * `heard` or `last heard`; `called` or `last called`. The first of a kind counts; any other column becomes an extra field.
+ *
+ * @param text - the list, with a header line that names at least the identity
+ * @returns updates of origin `'imported'` for `remember`, in order of the list; an issue where no column holds
+ * identities
+ *
+ * Source: RFC 4180.
+ *
+ * @see {@link writeDirectoryCsv}
+ * @see {@link remember}
+ *
+ * @example
+ * ```ts
+ * import { createDirectory, readDirectoryCsv } from 'seahail/directory';
+ *
+ * const list = readDirectoryCsv('Name,MMSI\nTern of Ardle,232 999 142\nSkerra Coastguard,2329990\n');
+ * if (list.ok) {
+ *   console.log(createDirectory(list.value).stations.length); // 1
+ *   console.log(list.notices[0]?.at, list.notices[0]?.suggestion); // [ 'line 3', 'mmsi' ] 002329990
+ * }
+ * ```
+ */
+export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]> {
+  const [header, ...rows] = typeof text === 'string' ? readRecords(text) : [];
+  const columns = columnsOf(header?.fields ?? []);
+  if (!columns.some(({ field }) => field === 'mmsi')) {
+    return failure({
+      code: 'directory-csv-header',
+      message: 'List has no column for identities in its first line',
+      at: ['line 1'],
+      expected: 'a column named mmsi',
+      received:
+        typeof text === 'string' ? quote(header?.broken ?? header?.fields.join(',') ?? '') : typeof text,
+      clause: rfc4180,
+    });
+  }
+  const notices: Notice[] = [];
+  const updates: StationUpdate[] = [];
+  const lines = new Map<string, number>();
+  for (const row of rows) {
+    const update = updateOf(row, columns, notices);
+    if (update === undefined) continue;
+    const before = lines.get(update.mmsi);
+    if (before !== undefined) notices.push(again(update.mmsi, row.line, before));
+    lines.set(update.mmsi, row.line);
+    updates.push(update);
+  }
+  return success(updates, notices);
+}
+
+const rfc4180 = 'RFC 4180 §2';
+
+function again(mmsi: string, line: number, before: number): Notice {
+  return {
+    code: 'directory-csv-twice',
+    message: `Row has the identity of line ${before} again: one number belongs to one station`,
+    at: [`line ${line}`, 'mmsi'],
+    received: quote(mmsi),
+    clause: 'ITU-R M.585-9',
+  };
+}
+
+type Field = 'mmsi' | 'name' | 'callSign' | 'notes' | 'groups' | 'heardAt' | 'calledAt';
+
+interface Column {
+  readonly label: string;
+  readonly field?: Field;
+}
+
+/** What header cells may say, blanks, case and signs aside; "MMSI number" and its like, where no cell says it shorter. */
+const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>([
+  ['mmsi', 'mmsi'],
+  ['identity', 'mmsi'],
+  ['name', 'name'],
+  ['vesselname', 'name'],
+  ['shipname', 'name'],
+  ['boatname', 'name'],
+  ['stationname', 'name'],
+  ['vessel', 'name'],
+  ['ship', 'name'],
+  ['boat', 'name'],
+  ['station', 'name'],
+  ['callsign', 'callSign'],
+  ['notes', 'notes'],
+  ['note', 'notes'],
+  ['remarks', 'notes'],
+  ['groups', 'groups'],
+  ['group', 'groups'],
+  ['heard', 'heardAt'],
+  ['lastheard', 'heardAt'],
+  ['called', 'calledAt'],
+  ['lastcalled', 'calledAt'],
+]);
+
+function columnsOf(header: readonly string[]): readonly Column[] {
+  const taken = new Set<string>();
+  const bares = header.map((cell) => unguarded(cell).trim());
+  const keys = bares.map((bare) => bare.toLowerCase().replace(/[^a-z]/g, ''));
+  const isNamed = keys.some((key) => names.get(key) === 'mmsi');
+  return bares.map((bare, place): Column => {
+    const key = keys[place] ?? '';
+    const field = names.get(key) ?? (!isNamed && key.startsWith('mmsi') ? 'mmsi' : undefined);
+    if (field !== undefined && !taken.has(field)) {
+      taken.add(field);
+      return { label: bare, field };
+    }
+    const label = bare === '' || taken.has(`extra ${bare}`) ? `${bare} column ${place + 1}`.trim() : bare;
+    taken.add(`extra ${label}`);
+    return { label };
+  });
+}
+
+function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[]): StationUpdate | undefined {
+  const where = `line ${row.line}`;
+  const notice = (code: string, field: string, message: string, received: string, clause: string): void => {
+    notices.push({ code, message, at: [where, field], received: quote(received), clause });
+  };
+  if (row.broken !== undefined) {
+    notice(
+      'directory-csv-quotes',
+      'quotes',
+      'Row has quotes that do not enclose a whole field, the line is left out',
+      row.broken,
+      rfc4180,
+    );
+    return undefined;
+  }
+  let mmsi: string | undefined;
+  let groups: readonly string[] = [];
+  const texts: { name?: string; callSign?: string; notes?: string } = {};
+  const times: { heardAt?: number; calledAt?: number } = {};
+  const extra: ExtraField[] = [];
+  for (const [place, cell] of row.fields.entries()) {
+    const { label, field } = columns[place] ?? { label: `column ${place + 1}` };
+    const text = unguarded(cell);
+    if (field !== 'mmsi' && text.trim() === '') continue;
+    if (field === 'mmsi') {
+      const parsed = parseIdentity(cell);
+      if (parsed.ok) mmsi = parsed.value.mmsi;
+      else notices.push(...parsed.issues.map((issue) => ({ ...issue, at: [where, field] })));
+    } else if (field === 'groups') {
+      groups = groupsOf(text, (group) =>
+        notice('directory-csv-group', field, 'Group is not the identity of a group', group, 'ITU-R M.585-9'),
+      );
+    } else if (field === 'heardAt' || field === 'calledAt') {
+      const at = instantOf(text);
+      if (at === undefined)
+        notice('directory-csv-time', field, 'Time is no ISO 8601 instant with its zone', text, 'ISO 8601');
+      else times[field] = at;
+    } else if (field !== undefined) texts[field] = text;
+    else extra.push({ label, text });
+  }
+  if (mmsi === undefined) {
+    if (row.fields.length <= columns.findIndex(({ field }) => field === 'mmsi')) {
+      notice('directory-csv-short', 'mmsi', 'Row ends before the identity', row.fields.join(','), rfc4180);
+    }
+    return undefined;
+  }
+  return { mmsi, origin: 'imported', ...texts, groups, ...times, ...(extra.length > 0 && { extra }) };
+}
+
+function instant(time: number | undefined): string {
+  return time === undefined ? '' : new Date(time).toISOString();
+}
+
+/** Only with a zone: other forms mean different instants in different places. */
+const isoInstant = /^(?:[+-]\d\d)?\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(?:Z|[+-]\d\d:\d\d)$/;
+
+function instantOf(text: string): number | undefined {
+  const trimmed = text.trim();
+  const [date = ''] = trimmed.split('T');
+  const time = isoInstant.test(trimmed) ? Date.parse(trimmed) : Number.NaN;
+  // Engines may read 30 February as 2 March.
+  const isDay = new Date(`${date}T00:00Z`).getUTCDate() === Number(date.slice(-2));
+  return Number.isNaN(time) || !isDay ? undefined : time;
+}

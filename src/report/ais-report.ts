@@ -1,0 +1,62 @@
+import type { Coordinates } from '../position/index.ts';
+
+/** What kind of station an AIS message comes from, as the message itself tells. */
+export type AisStation =
+  | 'ship-class-a'
+  | 'ship-class-b'
+  | 'ship'
+  | 'base-station'
+  | 'rescue-aircraft'
+  | 'aid-to-navigation'
+  | 'locating-device';
+
+/** Navigational status 0–15 (ITU-R M.1371-5, message 1). */
+export type NavigationalStatus =
+  | 'under-way-using-engine'
+  | 'at-anchor'
+  | 'not-under-command'
+  | 'restricted-manoeuvrability'
+  | 'constrained-by-draught'
+  | 'moored'
+  | 'aground'
+  | 'fishing'
+  | 'under-way-sailing'
+  | 'locating-device-active';
+
+/**
+ * What an AIS message says of a station, as far as it helps to know and to call it. What the message does
+ * not carry, or marks as not available, is absent.
+ */
+export interface AisReport {
+  /** Message number: 1–5, 9, 18, 19, 21, 24 or 27. */
+  readonly message: number;
+  /** Nine digits. */
+  readonly mmsi: string;
+  readonly station: AisStation;
+  readonly position?: Coordinates;
+  /** Whether the position is good to 10 metres. */
+  readonly accurate?: boolean;
+  /** Speed over ground, knots. 102.2 stands for that much or more. */
+  readonly speed?: number;
+  /** Course over ground, degrees true, 0–359.9. */
+  readonly course?: number;
+  /** Degrees true, 0–359. */
+  readonly heading?: number;
+  readonly status?: NavigationalStatus;
+  readonly name?: string;
+  readonly callSign?: string;
+  /** Seven digits. */
+  readonly imo?: string;
+  /** Type of ship and cargo, 1–255, or type of aid to navigation, 1–31, as sent. */
+  readonly type?: number;
+  /** Metres above the sea, aircraft only. 4094 stands for that much or more. */
+  readonly altitude?: number;
+  /** UTC of a base station, epoch milliseconds. */
+  readonly instant?: number;
+  /** Second of the minute, UTC, when the position was true, 0–59. */
+  readonly second?: number;
+  /** Whether the aid to navigation exists only on displays. */
+  readonly virtual?: boolean;
+  /** Whether the aid to navigation is off its charted place. */
+  readonly offPosition?: boolean;
+}

@@ -1,0 +1,30 @@
+import type { Coordinates } from '../position/index.ts';
+import type { UtcTime } from './utc-time.ts';
+
+/** How a receiver came to its position; `'unstated'` in sentences of older editions. */
+export type FixQuality =
+  | 'none'
+  | 'autonomous'
+  | 'differential'
+  | 'precise'
+  | 'real-time-kinematic'
+  | 'float-real-time-kinematic'
+  | 'estimated'
+  | 'manual'
+  | 'simulated'
+  | 'unstated';
+
+/** Own position, course and speed as one sentence tells them. */
+export interface ReceiverFix {
+  readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS';
+  /** `null` when the receiver marks it as not to be used, or when it could not be read. */
+  readonly position: Coordinates | null;
+  readonly quality: FixQuality;
+  readonly time: UtcTime | null;
+  /** Epoch milliseconds when the sentence carries a date too (`RMC`), else `null`. */
+  readonly instant: number | null;
+  /** Speed over ground, knots (`RMC` only). */
+  readonly speed: number | null;
+  /** Course over ground, degrees true (`RMC` only). */
+  readonly course: number | null;
+}

@@ -1,0 +1,148 @@
+import type { SpokenStation } from '../call/station-names.ts';
+import type { NatureOfDistress } from '../call/symbol.ts';
+import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
+
+/** What is known of a distress. */
+export interface SpokenDistress {
+  readonly nature?: NatureOfDistress | null | undefined;
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** Kind of assistance wanted, e.g. `'I require a pump'`. */
+  readonly assistance?: string | null | undefined;
+  readonly personsOnBoard?: number | null | undefined;
+  /** Anything else that helps the rescue. */
+  readonly information?: string | null | undefined;
+}
+
+/** Own vessel is in grave and imminent danger. */
+export interface MaydaySituation extends SpokenDistress {
+  readonly kind: 'mayday';
+}
+
+/** Another vessel is in distress and cannot say so herself. */
+export interface MaydayRelaySituation extends SpokenDistress {
+  readonly kind: 'mayday-relay';
+  /** `null` when the vessel is not known. */
+  readonly distressed: SpokenStation | null;
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+}
+
+/** A distress alert or message was heard and is acknowledged. */
+export interface ReceivedMaydaySituation {
+  readonly kind: 'received-mayday';
+  readonly distressed: SpokenStation;
+  /** The alert was acknowledged by another station already; not unless stated. */
+  readonly answered?: boolean | undefined;
+}
+
+/** A relay was heard from a coast station and is acknowledged. */
+export interface ReceivedMaydayRelaySituation {
+  readonly kind: 'received-mayday-relay';
+  readonly from: SpokenStation;
+}
+
+/** An own alert was false. */
+export interface CancelAlertSituation {
+  readonly kind: 'cancel-alert';
+  /** UTC at which the alert was sent. */
+  readonly time: TimeOfDay | null;
+}
+
+/** A very urgent message about the safety of a vessel or a person. */
+export interface PanPanSituation {
+  readonly kind: 'pan-pan';
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+  /** What is wrong, and what help is wanted. */
+  readonly message?: string | null | undefined;
+  readonly position?: ReportedPosition | null | undefined;
+  /** UTC of the position. */
+  readonly time?: TimeOfDay | null | undefined;
+  /** A medical transport protected by the Geneva Conventions. */
+  readonly medicalTransport?: boolean | undefined;
+  /** 16 unless stated. */
+  readonly channel?: string | null | undefined;
+}
+
+/** A warning for navigation or of the weather. */
+export interface SecuriteSituation {
+  readonly kind: 'securite';
+  /** All stations unless stated. */
+  readonly to?: SpokenStation | null | undefined;
+  readonly message?: string | null | undefined;
+  /** Where the message follows, when not on 16. */
+  readonly channel?: string | null | undefined;
+  /** A selective call named the channel already, so that all is said there; not unless stated. */
+  readonly announced?: boolean | undefined;
+}
+
+/** The caller speaks first, on the channel agreed. */
+export interface RoutineCallSituation {
+  readonly kind: 'routine-call';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+  /** `to` is a group, whose members answer one by one; not unless stated. */
+  readonly toGroup?: boolean | undefined;
+}
+
+/** The called station answers, on the channel agreed. */
+export interface RoutineAnswerSituation {
+  readonly kind: 'routine-answer';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+  /** The group that was called; own station unless stated. */
+  readonly group?: SpokenStation | null | undefined;
+}
+
+/** Is my transmission heard? */
+export interface RadioCheckSituation {
+  readonly kind: 'radio-check';
+  readonly to: SpokenStation;
+  readonly channel: string | null;
+}
+
+/** What the voice message is for. */
+export type Situation =
+  | MaydaySituation
+  | MaydayRelaySituation
+  | ReceivedMaydaySituation
+  | ReceivedMaydayRelaySituation
+  | CancelAlertSituation
+  | PanPanSituation
+  | SecuriteSituation
+  | RoutineCallSituation
+  | RoutineAnswerSituation
+  | RadioCheckSituation;
+
+/** One thing to say. */
+export interface SpokenLine {
+  /** The words; a missing fact stands in brackets, e.g. `[call sign]`. */
+  readonly say: string;
+  /** Who says it, when it is not the own station. */
+  readonly who?: 'other';
+  /** What to do or mind at this line. */
+  readonly note?: string;
+}
+
+/** The words of a voice message. */
+export interface SpokenScript {
+  readonly title: string;
+  /** VHF channel, `null` when none was named. */
+  readonly channel: string | null;
+  /** Empty when there is nothing to say; `caution` then says what to do. */
+  readonly lines: readonly SpokenLine[];
+  /** What is missing and stands in brackets, each once. */
+  readonly blanks: readonly string[];
+  readonly caution: string;
+  readonly clause: string;
+}
+
+/** A script with its blanks gathered from its lines. */
+export function script(parts: Omit<SpokenScript, 'blanks'>): SpokenScript {
+  const blanks = parts.lines.flatMap((line) =>
+    [...line.say.matchAll(/\[([^[\]]+)\]/g)].map((match) => match[1] as string),
+  );
+  return { ...parts, blanks: [...new Set(blanks)] };
+}

@@ -1,0 +1,130 @@
+import type { Call, DistressRelayAcknowledgement } from '../call/call.ts';
+import type { DistressCall } from '../call/kind/distress.ts';
+import type { SpokenStation } from '../call/station-names.ts';
+import { natures } from '../call/symbol.ts';
+import type { Situation, SpokenDistress } from './script.ts';
+
+/** No words follow a call; what to do instead. */
+export interface NothingToSay {
+  readonly kind: 'nothing-to-say';
+  readonly why: string;
+  readonly clause: string;
+}
+
+/** Finds a station's name and call sign by its nine digits. */
+export type StationOf = (mmsi: string | null) => SpokenStation;
+
+/** What a call asks a station to say, or why nothing. */
+export function situationOf(call: Call, own: string | null, stationOf: StationOf): Situation | NothingToSay {
+  const mine = own !== null && call.from === own;
+  switch (call.kind) {
+    case 'distress-alert':
+      return mine
+        ? { kind: 'mayday', ...distressOf(call) }
+        : { kind: 'received-mayday', distressed: stationOf(call.from) };
+    case 'distress-acknowledgement':
+      if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
+      return mine
+        ? nothing('The acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
+        : { kind: 'received-mayday', distressed: stationOf(call.distressed), answered: true };
+    case 'distress-self-cancel':
+      return mine
+        ? // The time in the call is that of the position, not of the alert.
+          { kind: 'cancel-alert', time: null }
+        : nothing(
+            'The alert was taken back: listen on channel 16 for the cancellation by voice',
+            '47 CFR 80.335',
+          );
+    case 'distress-relay':
+      return mine
+        ? {
+            kind: 'mayday-relay',
+            distressed: call.distressed === null ? null : stationOf(call.distressed),
+            to: call.to.kind === 'station' ? stationOf(call.to.mmsi) : null,
+            ...distressOf(call),
+          }
+        : { kind: 'received-mayday-relay', from: stationOf(call.from) };
+    case 'distress-relay-acknowledgement':
+      // As after the acknowledgement of an own alert, the own words follow.
+      return isForOwn(call, own) && !mine
+        ? {
+            kind: 'mayday-relay',
+            distressed: call.distressed === null ? null : stationOf(call.distressed),
+            to: stationOf(call.from),
+            ...distressOf(call),
+          }
+        : nothing('The relay was acknowledged: listen on channel 16', '47 CFR 80.1121(a)');
+    case 'all-ships-call':
+    case 'area-call':
+    case 'group-call':
+    case 'individual-call':
+    case 'individual-acknowledgement':
+      return announced(call, mine, stationOf);
+    default:
+      return nothing('This call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
+  }
+}
+
+/** The relay was the own station's: its acknowledgement is addressed to it, or came on its own wire without an address. */
+function isForOwn({ to }: DistressRelayAcknowledgement, own: string | null): boolean {
+  return own !== null && to.kind === 'station' && (to.mmsi === null || to.mmsi === own);
+}
+
+function announced(
+  call: Extract<
+    Call,
+    {
+      readonly kind:
+        | 'all-ships-call'
+        | 'area-call'
+        | 'group-call'
+        | 'individual-call'
+        | 'individual-acknowledgement';
+    }
+  >,
+  mine: boolean,
+  stationOf: StationOf,
+): Situation | NothingToSay {
+  if (call.communication !== null && !call.communication.startsWith('telephony')) {
+    return nothing('The traffic that follows is not speech', 'ITU-R M.493-15, first telecommand');
+  }
+  const answer = call.kind === 'individual-acknowledgement';
+  const speaksFirst = mine !== answer;
+  const { channel } = call;
+  const called = 'mmsi' in call.to ? call.to.mmsi : null;
+  const partner = stationOf(mine ? called : call.from);
+  if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
+    return nothing('Listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
+  }
+  const to = call.to.kind === 'station' ? partner : null;
+  if (speaksFirst && call.category === 'urgency') {
+    return { kind: 'pan-pan', to, channel, medicalTransport: call.remark === 'medical-transport' };
+  }
+  if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
+  // Who is called first listens, whatever the call asks: deviation: D-call-15
+  if (!speaksFirst && call.category === 'urgency') {
+    return nothing(
+      'Listen on the channel that the call names: the caller begins with PAN PAN, and says who is to answer',
+      'Radio Regulations No. 33.12, from memory',
+    );
+  }
+  if (!speaksFirst && call.category === 'safety') {
+    return nothing(
+      'Listen on the channel that the call names: the caller begins with SECURITE, and says whether an answer is wanted',
+      'Radio Regulations No. 33.35, from memory',
+    );
+  }
+  const group = call.to.kind === 'group' ? stationOf(called) : null;
+  if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
+  return { kind: 'routine-answer', to: partner, channel, group };
+}
+
+function distressOf(call: DistressCall): SpokenDistress {
+  const { nature, position, time, expansion } = call;
+  const named = natures.rows.find((row) => row[1] === nature)?.[1] ?? null;
+  return { nature: named, position, time, personsOnBoard: expansion?.personsOnBoard };
+}
+
+function nothing(why: string, clause: string): NothingToSay {
+  return { kind: 'nothing-to-say', why, clause };
+}

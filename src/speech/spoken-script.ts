@@ -1,0 +1,114 @@
+import type { Call } from '../call/call.ts';
+import { want } from '../call/compose/arguments.ts';
+import { awayFromVhf, isMfHf, ON_THE_BAND } from '../call/element/mf-hf.ts';
+import { type SpokenStation, type StationNames, stationNamed } from '../call/station-names.ts';
+import type { TimeOfDay } from '../position/index.ts';
+import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
+import { type Phrases, phrasesWith } from './phrases.ts';
+import { radioCheck, routineAnswer, routineCall } from './routine.ts';
+import { type Situation, type SpokenScript, script } from './script.ts';
+import { type NothingToSay, situationOf } from './situation-of.ts';
+import type { FigureWords } from './spell.ts';
+import { panPan, securite } from './urgency.ts';
+
+/** How a script is made. */
+export interface SpokenScriptOptions {
+  /** Names and call signs of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
+  readonly directory?: StationNames | undefined;
+  /** `'plain'` unless stated. */
+  readonly figures?: FigureWords | undefined;
+  /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
+  readonly alertTime?: TimeOfDay | null | undefined;
+}
+
+/**
+ * The words to say on the voice channel: in a situation, or after a call was sent or received. Call signs and
+ * figures come spelled, positions and times one figure at a time, and what is not known stands in brackets for the
+ * speaker to fill in.
+ *
+ * A prompt for a person, not a replacement for training: the operator's certificate and national rules decide.
+ *
+ * @param subject - a call, sent by the vessel when its `from` is the vessel's identity, else received; or a situation
+ * @param vessel - own vessel
+ * @param options - names of other stations, form of the figures, time of the own alert
+ * @returns the lines in order; none where a call is followed by no speech, and the caution then says what to do
+ * @throws TypeError without a call or situation, or without a vessel
+ *
+ * Source: Radio Regulations Art. 32 and 33, ITU-R M.1171, IMO A.918(22), from memory; acknowledgement: 47 CFR
+ * 80.1117(c), ITU-R M.541 Annex 3.
+ *
+ * @see {@link describeCall}
+ * @see {@link spell}
+ *
+ * @example
+ * ```ts
+ * import { spokenScript } from 'seahail/speech';
+ *
+ * const merrow = { name: 'Merrow', callSign: '2ZZM8', mmsi: '232999871' };
+ * const { lines, blanks } = spokenScript({ kind: 'mayday', nature: 'flooding' }, merrow);
+ * console.log(lines[2]?.say); // Merrow, Merrow, Merrow
+ * console.log(lines[3]?.say); // call sign two Zulu Zulu Mike eight
+ * console.log(blanks); // [ 'position, or bearing and distance from a known place', 'number' ]
+ * ```
+ */
+export function spokenScript(
+  subject: Call | Situation,
+  vessel: SpokenStation,
+  options: SpokenScriptOptions = {},
+): SpokenScript {
+  want('spokenScript', 'a call or a situation is', subject);
+  want('spokenScript', 'the own vessel is', vessel);
+  const say = phrasesWith(options.figures ?? 'plain');
+  if (!('from' in subject) || subject.kind === 'received-mayday-relay')
+    return scriptFor(subject, vessel, say);
+  const stationOf = (mmsi: string | null): SpokenStation => ({
+    mmsi,
+    ...(mmsi === null ? undefined : stationNamed(options.directory, mmsi)),
+  });
+  const situation = situationOf(subject, vessel.mmsi ?? null, stationOf);
+  const { alertTime: time = null } = options;
+  const made = scriptFor(situation.kind === 'cancel-alert' ? { ...situation, time } : situation, vessel, say);
+  return isMfHf(subject) ? onTheBand(made) : made;
+}
+
+/** The words of a distress on MF or HF, which no VHF channel carries; deviation: D-call-17. */
+function onTheBand(made: SpokenScript): SpokenScript {
+  const lines = made.lines.map((line) =>
+    line.note === undefined ? line : { ...line, note: awayFromVhf(line.note) },
+  );
+  const where = lines.length === 0 ? '' : `${ON_THE_BAND}. `;
+  return { ...made, lines, channel: null, caution: `${where}${awayFromVhf(made.caution)}` };
+}
+
+function scriptFor(situation: Situation | NothingToSay, vessel: SpokenStation, say: Phrases): SpokenScript {
+  switch (situation.kind) {
+    case 'mayday':
+      return mayday(situation, vessel, say);
+    case 'mayday-relay':
+      return maydayRelay(situation, vessel, say);
+    case 'received-mayday':
+      return receivedMayday(situation, vessel, say);
+    case 'received-mayday-relay':
+      return receivedMaydayRelay(situation, vessel, say);
+    case 'cancel-alert':
+      return cancelAlert(situation.time, vessel, say);
+    case 'pan-pan':
+      return panPan(situation, vessel, say);
+    case 'securite':
+      return securite(situation, vessel, say);
+    case 'routine-call':
+      return routineCall(situation, vessel, say);
+    case 'routine-answer':
+      return routineAnswer(situation, vessel, say);
+    case 'radio-check':
+      return radioCheck(situation, vessel, say);
+    case 'nothing-to-say':
+      return script({
+        title: 'Nothing to say',
+        channel: null,
+        lines: [],
+        caution: situation.why,
+        clause: situation.clause,
+      });
+  }
+}
