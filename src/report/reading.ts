@@ -7,10 +7,11 @@ import type { TargetFields, WaypointFields } from './point.ts';
 import type { ReceiverFix } from './receiver-fix.ts';
 import type { Sentence } from './sentence.ts';
 
-interface ReadingBase {
-  /** Line on which the (first) sentence stood, counted from 1. */
+/** What every reading has. */
+export interface ReadingBase<Source> {
+  /** Line or frame that it begins with, counted from 1. */
   readonly line: number;
-  /** Characters, or bytes when bytes were pushed, before that line. */
+  /** Characters before that line, bytes when bytes were pushed; 0 for frames. */
   readonly offset: number;
   /**
    * When it was received, epoch milliseconds: as given with the chunk, else by the TAG block, else by the
@@ -18,10 +19,12 @@ interface ReadingBase {
    */
   readonly at: number | null;
   readonly notices: readonly Notice[];
+  /** What it was read from, as received, in order; empty when nothing could be kept. */
+  readonly sources: readonly Source[];
 }
 
 /** A call, from a `DSC` sentence and the `DSE` sentences that belong to it. */
-export interface CallReading extends ReadingBase {
+export interface CallReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'call';
   /**
    * Number of the call in this stream, from 1. A later reading with the same number is about the same call:
@@ -38,67 +41,58 @@ export interface CallReading extends ReadingBase {
   readonly talker: string;
   /** The time of the call's position with its date, when both a time and an instant of receipt are known. */
   readonly positionTime: ResolvedTime | null;
-  /** The sentences it was read from, as they stood. */
-  readonly sentences: readonly Sentence[];
 }
 
 /** A `DSE` sentence that belongs to no call: a query, or the rest of a call that was not heard. */
-export interface ExpansionReading extends ReadingBase {
+export interface ExpansionReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'expansion';
   /** Nine digits, or the field as it stood. */
   readonly station: string;
   readonly flag: 'automatic' | 'query' | 'reply' | 'unknown';
   readonly sets: readonly ExpansionSet[];
-  readonly sentence: Sentence;
 }
 
 /** Own position, from `RMC`, `GLL`, `GGA` or `GNS`. */
-export interface OwnFixReading extends ReadingBase {
+export interface OwnFixReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'own-fix';
   readonly fix: ReceiverFix;
-  readonly sentence: Sentence;
 }
 
 /** Date and time, from `ZDA`. */
-export interface ClockReading extends ReadingBase {
+export interface ClockReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'clock';
   /** Epoch milliseconds. */
   readonly instant: number;
-  readonly sentence: Sentence;
 }
 
 /** A waypoint, from `WPL`. */
-export interface WaypointReading extends ReadingBase {
+export interface WaypointReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'waypoint';
   readonly waypoint: WaypointFields;
-  readonly sentence: Sentence;
 }
 
 /** A target, from `TLL`. */
-export interface TargetReading extends ReadingBase {
+export interface TargetReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'target';
   readonly target: TargetFields;
-  readonly sentence: Sentence;
 }
 
 /** What an AIS message says of a station, from `VDM` (others) or `VDO` (own ship). */
-export interface AisReading extends ReadingBase {
+export interface AisReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'ais';
   /** Whether it is what the own transponder sent. */
   readonly own: boolean;
   readonly channel: 'A' | 'B' | null;
   readonly report: AisReport;
-  readonly sentences: readonly Sentence[];
 }
 
 /** A sound sentence that this library has no meaning for, or whose fields hold none. */
-export interface OtherReading extends ReadingBase {
+export interface OtherReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'other';
-  readonly sentence: Sentence;
 }
 
 /** Something that is no sentence, or a damaged one. */
-export interface DamagedReading extends ReadingBase {
+export interface DamagedReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'damaged';
   /** As it stood; empty when it was too long to keep. */
   readonly text: string;
@@ -109,13 +103,13 @@ export interface DamagedReading extends ReadingBase {
 }
 
 /** One thing that a stream said. */
-export type Reading =
-  | CallReading
-  | ExpansionReading
-  | OwnFixReading
-  | ClockReading
-  | WaypointReading
-  | TargetReading
-  | AisReading
-  | OtherReading
-  | DamagedReading;
+export type Reading<Source = Sentence> =
+  | CallReading<Source>
+  | ExpansionReading<Source>
+  | OwnFixReading<Source>
+  | ClockReading<Source>
+  | WaypointReading<Source>
+  | TargetReading<Source>
+  | AisReading<Source>
+  | OtherReading<Source>
+  | DamagedReading<Source>;

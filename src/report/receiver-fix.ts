@@ -16,7 +16,8 @@ export type FixQuality =
 
 /** Own position, course and speed as one sentence tells them. */
 export interface ReceiverFix {
-  readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS';
+  /** Sentence, or parameter group of the network, that it came in. */
+  readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS' | `PGN ${number}`;
   /** `null` when the receiver marks it as not to be used, or when it could not be read. */
   readonly position: Coordinates | null;
   readonly quality: FixQuality;

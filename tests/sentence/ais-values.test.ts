@@ -280,7 +280,7 @@ describe('a message in several sentences', () => {
     const given = (bodies: readonly string[], more: string): string[] =>
       readSentences(wire([...bodies, more]))
         .filter(({ notices }) => notices.some(({ code }) => code === 'sentence-ais-incomplete'))
-        .map((reading) => (reading.kind === 'other' ? reading.sentence.raw.slice(1, 16) : ''));
+        .map((reading) => (reading.kind === 'other' && reading.sources[0]?.raw.slice(1, 16)) || '');
     expect(given(begun, last)).toHaveLength(21);
     expect(given(begun, last)[0]).toBe((begun[0] as string).slice(0, 15));
     expect(names([...begun, five('0')[1]])).toEqual(['TERN']);

@@ -118,7 +118,7 @@ describe('an AIS message', () => {
           expect(bodies).toHaveLength(2);
           const [reading, ...more] = readSentences(wire(bodies));
           expect(more).toEqual([]);
-          expect(reading?.kind === 'ais' && reading.sentences).toHaveLength(2);
+          expect(reading?.kind === 'ais' && reading.sources).toHaveLength(2);
           expect(reportOf(reading)).toEqual(
             JSON.parse(
               JSON.stringify({

@@ -106,7 +106,7 @@ describe('the fields of a DSC sentence', () => {
     const [reading] = readSentences(line(body)) as CallReading[];
     expect(reading?.kind).toBe('call');
     expect(reading?.notices.map(({ code: name }) => name)).toContain(notice);
-    expect(reading?.sentences[0]?.raw).toBe(line(body).trim());
+    expect(reading?.sources[0]?.raw).toBe(line(body).trim());
   });
 
   it('of a commanded call to all name nobody', () => {

@@ -180,6 +180,7 @@ describe('of a line with', () => {
     expect(readSentences(`${'x'.repeat(2000)}\r\n`)).toEqual([
       {
         kind: 'damaged',
+        sources: [],
         line: 1,
         offset: 0,
         at: null,

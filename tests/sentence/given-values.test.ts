@@ -66,7 +66,7 @@ describe('neither text nor bytes', () => {
       expected: 'text or a Uint8Array',
       received: type,
     };
-    const damaged = { kind: 'damaged', notices: [], text: '', dropped: 0, issues: [issue] };
+    const damaged = { kind: 'damaged', notices: [], sources: [], text: '', dropped: 0, issues: [issue] };
     expect(readSentences(value as string, { now: 7 })).toEqual([{ ...damaged, line: 1, offset: 0, at: 7 }]);
     const reader = createSentenceReader();
     reader.push('$GPZDA,,,,,,*48\r\n$GPZ');

@@ -176,7 +176,7 @@ describe('waiting for an expansion', () => {
     expect(reading).toMatchObject({
       kind: 'call',
       call: { expansion: { speed: 12.5 }, position: { fraction: { latitude: 3300 } } },
-      sentences: [{ formatter: 'DSC' }, { formatter: 'DSE' }, { formatter: 'DSE' }],
+      sources: [{ formatter: 'DSC' }, { formatter: 'DSE' }, { formatter: 'DSE' }],
       notices: [],
     });
   });
@@ -274,7 +274,7 @@ describe('a reading', () => {
       direction: 'received',
       talker: 'CD',
       positionTime: { at: Date.UTC(2026, 5, 1, 14, 4), age: 360 },
-      sentences: [
+      sources: [
         {
           kind: 'sentence',
           start: '$',
@@ -311,7 +311,7 @@ describe('a reading', () => {
       station: '232999142',
       flag: 'automatic',
       sets: [{ specifier: 100, symbols: [33, 0, 12, 0] }],
-      sentence: { raw: text.trim() },
+      sources: [{ raw: text.trim() }],
     });
   });
 });

@@ -27,8 +27,7 @@ function said(reading: Reading, wanted: Record<string, unknown>): Record<string,
 }
 
 function flat(reading: Reading): Record<string, unknown> {
-  const sentence =
-    reading.kind === 'call' ? reading.sentences[0] : 'sentence' in reading ? reading.sentence : null;
+  const sentence = reading.sources[0];
   const tag = sentence?.tag ? { source: sentence.tag.source, time: sentence.tag.time } : null;
   switch (reading.kind) {
     case 'call':

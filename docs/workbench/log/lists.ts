@@ -17,7 +17,7 @@ export function callItem({ reading, again }: CallEntry): HTMLElement {
         h(
           'pre',
           { class: 'lines', tabindex: 0, 'aria-label': 'Sentences' },
-          reading.sentences.map(({ raw }) => raw).join('\n'),
+          reading.sources.map(({ raw }) => raw).join('\n'),
         ),
       );
     },

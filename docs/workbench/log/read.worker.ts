@@ -179,8 +179,7 @@ function placesToDraw(): readonly PlaceEntry[] {
 }
 
 function textOf(reading: Exclude<Reading, { kind: 'damaged' }>): string {
-  if ('sentences' in reading) return reading.sentences.map(({ raw }) => raw).join('\n');
-  return reading.sentence.raw;
+  return reading.sources.map(({ raw }) => raw).join('\n');
 }
 
 function piece<Name extends ListName>(list: Name, from: number): Entries[Name] {

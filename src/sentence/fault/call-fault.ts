@@ -113,7 +113,7 @@ function isWrongPlace(call: Call, place: string): boolean {
 
 /** The call as it should have come over the wire, or `null` where that would be a guess. */
 function correctedFor(id: FaultId, reading: CallReading): readonly string[] | null {
-  const { sentences, call } = reading;
+  const { sources: sentences, call } = reading;
   // A line without a checksum may be cut short: a checksum of ours would vouch for what nobody knows.
   if (sentences.some(({ checksum }) => checksum === 'unchecked')) return null;
   const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
@@ -145,9 +145,9 @@ function strictFields(sentence: Sentence, expanded: boolean): readonly string[] 
 }
 
 function dscTexts(reading: CallReading): readonly string[] {
-  return reading.sentences[0]?.fields ?? [];
+  return reading.sources[0]?.fields ?? [];
 }
 
 function seenIn({ received }: Notice, reading: CallReading): string {
-  return received ?? reading.sentences[0]?.raw ?? '';
+  return received ?? reading.sources[0]?.raw ?? '';
 }

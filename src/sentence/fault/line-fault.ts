@@ -25,7 +25,7 @@ const MENDED_BY_WRITING: readonly FaultId[] = [
 
 /** Adds what the framing of a sound sentence shows, whatever the sentence is about. */
 export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collector: Collector): void {
-  const sentences = 'sentences' in reading ? reading.sentences : [reading.sentence];
+  const { sources: sentences } = reading;
   // Without its checksum nobody knows whether a sentence is whole.
   const corrected = (): { readonly corrected?: readonly string[] } =>
     sentences.every(({ checksum }) => checksum === 'right') ? { corrected: sentences.map(anew) } : {};

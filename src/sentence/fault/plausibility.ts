@@ -32,7 +32,7 @@ export function addPlausibility(
   collector: Collector,
 ): void {
   const { line, call } = reading;
-  const text = reading.sentences[0]?.fields[5] ?? '';
+  const text = reading.sources[0]?.fields[5] ?? '';
   if (places.own !== null && isVhf(reading) && wouldBeNearMirrored(places.own, cornerOf(position))) {
     collector.add('wrong-quadrant', 'likely', { line, field: 6, seen: text });
   }

@@ -66,7 +66,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
 
   function lookAtCall(reading: CallReading): void {
     const { call } = reading;
-    tally.sentences += reading.sentences.length;
+    tally.sentences += reading.sources.length;
     addLineFaults(reading, collector);
     addCallFaults(reading, context, collector);
     if (call.kind === 'polling-acknowledgement') polledAt ??= reading.line;
@@ -130,7 +130,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
         noSentence ??= { line: reading.line, field: null, seen: shown(reading) };
         return;
       }
-      tally.sentences += 'sentences' in reading ? reading.sentences.length : 1;
+      tally.sentences += reading.sources.length;
       addLineFaults(reading, collector);
       if (reading.kind === 'own-fix') places.own = reading.fix.position ?? places.own;
       if (reading.kind === 'ais' && reading.report.position !== undefined) {

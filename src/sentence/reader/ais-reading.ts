@@ -18,7 +18,7 @@ export function aisReadings({ payload, channel, parts }: AssembledAis<AboutPart>
       kind: 'other',
       ...about.place,
       notices: [...about.notices, ...notices],
-      sentence,
+      sources: [sentence],
     }));
   }
   const [first] = parts;
@@ -33,12 +33,12 @@ export function aisReadings({ payload, channel, parts }: AssembledAis<AboutPart>
       own: first.sentence.formatter === 'VDO',
       channel,
       report,
-      sentences: parts.map(({ sentence }) => sentence),
+      sources: parts.map(({ sentence }) => sentence),
     },
   ];
 }
 
 /** A sentence of a message that came to nothing. */
 export function lostAis({ sentence, about, notice }: GivenUp<AboutPart>): Reading {
-  return { kind: 'other', ...about.place, notices: [...about.notices, notice], sentence };
+  return { kind: 'other', ...about.place, notices: [...about.notices, notice], sources: [sentence] };
 }

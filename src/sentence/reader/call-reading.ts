@@ -25,7 +25,7 @@ export function callReading(
     direction: settings.direction,
     talker: open.sentences[0]?.talker ?? '',
     positionTime: 'time' in read.call ? dated(read.call.time, at) : null,
-    sentences: [...open.sentences],
+    sources: [...open.sentences],
   };
 }
 

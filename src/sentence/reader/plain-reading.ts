@@ -35,22 +35,23 @@ export function plainReading(
   place: Place,
   notices: readonly Notice[],
 ): Reading {
+  const sources = [sentence];
   if (word.fix !== null) {
     const { fix, notices: said } = word.fix;
     const reference = fix.instant ?? place.at;
     const instant = fix.time === null || reference === null ? null : instantNear(fix.time, reference);
-    return { kind: 'own-fix', ...place, notices: [...notices, ...said], fix: { ...fix, instant }, sentence };
+    return { kind: 'own-fix', ...place, notices: [...notices, ...said], fix: { ...fix, instant }, sources };
   }
   if (formatter === 'ZDA' && word.instant !== null) {
-    return { kind: 'clock', ...place, notices, instant: word.instant, sentence };
+    return { kind: 'clock', ...place, notices, instant: word.instant, sources };
   }
   if (formatter === 'WPL') {
     const waypoint = readWaypoint(sentence.fields);
-    if (waypoint !== null) return { kind: 'waypoint', ...place, notices, waypoint, sentence };
+    if (waypoint !== null) return { kind: 'waypoint', ...place, notices, waypoint, sources };
   }
   if (formatter === 'TLL') {
     const target = readTarget(sentence.fields);
-    if (target !== null) return { kind: 'target', ...place, notices, target, sentence };
+    if (target !== null) return { kind: 'target', ...place, notices, target, sources };
   }
-  return { kind: 'other', ...place, notices, sentence };
+  return { kind: 'other', ...place, notices, sources };
 }

@@ -166,7 +166,7 @@ function expansionReading(
   place: Place,
   notices: readonly Notice[],
 ): Reading {
-  return { kind: 'expansion', ...place, notices, station, flag, sets, sentence };
+  return { kind: 'expansion', ...place, notices, station, flag, sets, sources: [sentence] };
 }
 
 function damagedReading(line: Line, at: number | null, text: string, issues: readonly Issue[]): Reading {
@@ -176,6 +176,7 @@ function damagedReading(line: Line, at: number | null, text: string, issues: rea
     offset: line.offset,
     at,
     notices: [],
+    sources: [],
     text,
     dropped: line.dropped,
     issues: issues.slice(0, MOST_ISSUES),
