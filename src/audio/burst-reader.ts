@@ -4,7 +4,8 @@ import type { Result } from '../result/index.ts';
 import { evidenceOfPhasing } from './acquire/evidence.ts';
 import { MOST_WORDS, PHASING, PHASING_BITS, UNBROKEN } from './acquire/phasing.ts';
 import { locate } from './acquire/sync.ts';
-import { createFitSpace, type Fit, improveFit, weighBits } from './estimate/fit.ts';
+import { improveFit, weighBits } from './estimate/fit.ts';
+import { createFitSpace, type Fit } from './estimate/fit-space.ts';
 import type { Baseband } from './front-end/baseband.ts';
 import { createWordSpace, likelihoodOfStream, smoothWords } from './trellis/smooth-words.ts';
 

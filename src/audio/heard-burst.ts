@@ -1,6 +1,6 @@
 import type { Reception } from '../burst/index.ts';
 import type { Notice } from '../result/index.ts';
-import type { Fit } from './estimate/fit.ts';
+import type { Fit } from './estimate/fit-space.ts';
 import { PER_BIT } from './front-end/bit-filter.ts';
 import { BASEBAND_RATE } from './front-end/front-end.ts';
 import { BAUD } from './tone.ts';

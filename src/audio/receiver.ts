@@ -2,7 +2,7 @@ import type { Issue } from '../result/index.ts';
 import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './acquire/candidate.ts';
 import { createSearcher } from './acquire/search.ts';
 import { createBurstReader } from './burst-reader.ts';
-import type { Fit } from './estimate/fit.ts';
+import type { Fit } from './estimate/fit-space.ts';
 import { createBaseband } from './front-end/baseband.ts';
 import { createFrontEnd } from './front-end/front-end.ts';
 import { createSampleGuard } from './front-end/sample-guard.ts';

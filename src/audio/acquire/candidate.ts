@@ -1,4 +1,4 @@
-import type { Fit } from '../estimate/fit.ts';
+import type { Fit } from '../estimate/fit-space.ts';
 import { PER_BIT } from '../front-end/bit-filter.ts';
 import { MOST_WORDS, PHASING } from './phasing.ts';
 

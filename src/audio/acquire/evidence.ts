@@ -1,5 +1,5 @@
-import type { Fit, FitSpace } from '../estimate/fit.ts';
 import { setNoise } from '../estimate/fit.ts';
+import type { Fit, FitSpace } from '../estimate/fit-space.ts';
 import type { Baseband } from '../front-end/baseband.ts';
 import { fillBranches, normalise, PHASES, step, wander } from '../trellis/phase-trellis.ts';
 import { PHASING_BITS } from './phasing.ts';

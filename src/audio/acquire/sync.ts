@@ -1,4 +1,4 @@
-import type { Fit, FitSpace } from '../estimate/fit.ts';
+import type { Fit, FitSpace } from '../estimate/fit-space.ts';
 import { energyOf, KEPT, type Levels } from '../estimate/levels.ts';
 import type { Baseband, Place } from '../front-end/baseband.ts';
 import { PER_BIT } from '../front-end/bit-filter.ts';

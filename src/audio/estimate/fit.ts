@@ -1,34 +1,9 @@
-import type { Baseband, Place } from '../front-end/baseband.ts';
-import { type Branches, type Correlations, createBranches, fillBranches } from '../trellis/phase-trellis.ts';
-import { KEPT, type Levels, levelsOf, residualsOf } from './levels.ts';
-import { createBitPosteriors, smoothBits } from './smooth-bits.ts';
+import type { Baseband } from '../front-end/baseband.ts';
+import { fillBranches } from '../trellis/phase-trellis.ts';
+import type { Fit, FitSpace } from './fit-space.ts';
+import { KEPT, levelsOf, residualsOf } from './levels.ts';
+import { smoothBits } from './smooth-bits.ts';
 import { offsetError, phaseError, timingError } from './timing.ts';
-
-/** What a burst sounds like: when it is, how its tones lie, how strong they are and how noisy. */
-export interface Fit extends Place, Levels {}
-
-/** Room for one burst's worth of fitting; made once, used for every burst. */
-export interface FitSpace {
-  readonly branches: Branches;
-  readonly z: Correlations;
-  readonly early: Correlations;
-  readonly late: Correlations;
-  readonly noise: Float64Array;
-  readonly residual: Float64Array;
-  readonly posteriors: ReturnType<typeof createBitPosteriors>;
-}
-
-export function createFitSpace(bits: number): FitSpace {
-  return {
-    branches: createBranches(bits),
-    z: new Float64Array(4 * bits),
-    early: new Float64Array(4 * bits),
-    late: new Float64Array(4 * bits),
-    noise: new Float64Array(bits),
-    residual: new Float64Array(bits),
-    posteriors: createBitPosteriors(bits),
-  };
-}
 
 /** Energy per bit over noise, at most, that bits are weighed by: above 13 dB the model's own faults matter more than noise. */
 const GREATEST_RATIO = 20;

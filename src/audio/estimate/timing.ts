@@ -2,7 +2,7 @@ import type { Baseband } from '../front-end/baseband.ts';
 import { PER_BIT } from '../front-end/bit-filter.ts';
 import { BAUD } from '../tone.ts';
 import type { Correlations } from '../trellis/phase-trellis.ts';
-import type { Fit, FitSpace } from './fit.ts';
+import type { Fit, FitSpace } from './fit-space.ts';
 import { type Levels, real } from './levels.ts';
 
 /** Baseband samples by which the bits are also read too early and too late. */

@@ -1,0 +1,30 @@
+import type { Place } from '../front-end/baseband.ts';
+import { type Branches, type Correlations, createBranches } from '../trellis/phase-trellis.ts';
+import type { Levels } from './levels.ts';
+import { createBitPosteriors } from './smooth-bits.ts';
+
+/** What a burst sounds like: when it is, how its tones lie, how strong they are and how noisy. */
+export interface Fit extends Place, Levels {}
+
+/** Room for one burst's worth of fitting; made once, used for every burst. */
+export interface FitSpace {
+  readonly branches: Branches;
+  readonly z: Correlations;
+  readonly early: Correlations;
+  readonly late: Correlations;
+  readonly noise: Float64Array;
+  readonly residual: Float64Array;
+  readonly posteriors: ReturnType<typeof createBitPosteriors>;
+}
+
+export function createFitSpace(bits: number): FitSpace {
+  return {
+    branches: createBranches(bits),
+    z: new Float64Array(4 * bits),
+    early: new Float64Array(4 * bits),
+    late: new Float64Array(4 * bits),
+    noise: new Float64Array(bits),
+    residual: new Float64Array(bits),
+    posteriors: createBitPosteriors(bits),
+  };
+}
