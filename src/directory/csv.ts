@@ -1,5 +1,4 @@
-import { formatIdentity, type IdentityStyle } from '../identity/format.ts';
-import { parseIdentity } from '../identity/parse.ts';
+import { formatIdentity, type IdentityStyle, parseIdentity } from '../identity/index.ts';
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
 import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
 import { groupsOf } from './group-list.ts';

@@ -1,4 +1,4 @@
-import { formatIdentity } from '../identity/format.ts';
+import { formatIdentity } from '../identity/index.ts';
 import type { Directory, KnownStation } from './known-station.ts';
 
 /**

@@ -1,5 +1,4 @@
-import { parseIdentity } from '../identity/parse.ts';
-import { usesOf } from '../identity/uses.ts';
+import { parseIdentity, usesOf } from '../identity/index.ts';
 
 /** Group identities put apart by semicolons or commas, or, without any, by blanks. */
 export function groupsOf(text: string, refuse: (group: string) => void): readonly string[] {

@@ -1,5 +1,5 @@
-import { classify } from '../identity/classify.ts';
-import { usesOf } from '../identity/uses.ts';
+import { usesOf } from '../identity/index.ts';
+import { classify } from '../identity/internal.ts';
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
 import { createDirectory, isInstant } from './remember.ts';

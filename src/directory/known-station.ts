@@ -1,4 +1,4 @@
-import type { IdentityKind, Mmsi } from '../identity/identity.ts';
+import type { IdentityKind, Mmsi } from '../identity/index.ts';
 
 /**
  * Where a piece of knowledge came from: a person, a list that was read in, a broadcast of the ship's own data by AIS,

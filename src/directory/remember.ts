@@ -1,6 +1,5 @@
-import { classify } from '../identity/classify.ts';
-import type { Mmsi } from '../identity/identity.ts';
-import { usesOf } from '../identity/uses.ts';
+import { type Mmsi, usesOf } from '../identity/index.ts';
+import { classify } from '../identity/internal.ts';
 import { quote } from '../result/index.ts';
 import type {
   Directory,

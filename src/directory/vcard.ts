@@ -1,5 +1,4 @@
-import { formatIdentity } from '../identity/format.ts';
-import { parseIdentity } from '../identity/parse.ts';
+import { formatIdentity, parseIdentity } from '../identity/index.ts';
 import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
 import {
   type ContentLine,

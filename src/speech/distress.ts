@@ -1,5 +1,5 @@
-import { isAshore } from '../call/element/station-identity.ts';
-import type { SpokenStation } from '../call/station-names.ts';
+import type { SpokenStation } from '../call/index.ts';
+import { isAshore } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
 import {

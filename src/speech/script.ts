@@ -1,5 +1,4 @@
-import type { SpokenStation } from '../call/station-names.ts';
-import type { NatureOfDistress } from '../call/symbol.ts';
+import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
 
 /** What is known of a distress. */

@@ -1,7 +1,10 @@
-import type { Call, DistressRelayAcknowledgement } from '../call/call.ts';
-import type { DistressCall } from '../call/kind/distress.ts';
-import type { SpokenStation } from '../call/station-names.ts';
-import { natures } from '../call/symbol.ts';
+import {
+  type Call,
+  type DistressCall,
+  type DistressRelayAcknowledgement,
+  natures,
+  type SpokenStation,
+} from '../call/index.ts';
 import type { Situation, SpokenDistress } from './script.ts';
 
 /** No words follow a call; what to do instead. */

@@ -1,7 +1,5 @@
-import type { Call } from '../call/call.ts';
-import { want } from '../call/compose/arguments.ts';
-import { awayFromVhf, isMfHf, ON_THE_BAND } from '../call/element/mf-hf.ts';
-import { type SpokenStation, type StationNames, stationNamed } from '../call/station-names.ts';
+import type { Call, SpokenStation, StationNames } from '../call/index.ts';
+import { awayFromVhf, isMfHf, ON_THE_BAND, stationNamed, want } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';

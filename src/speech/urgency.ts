@@ -1,4 +1,4 @@
-import type { SpokenStation } from '../call/station-names.ts';
+import type { SpokenStation } from '../call/index.ts';
 import { blank, given, type Phrases } from './phrases.ts';
 import {
   type PanPanSituation,

@@ -1,4 +1,4 @@
-import { guarded, writeRecords } from '../../directory/csv-record.ts';
+import { guarded, writeRecords } from '../../directory/internal.ts';
 import { LAST_INSTANT } from '../turn/clock.ts';
 import type { LogEntry, WatchLog } from './watch-log.ts';
 

@@ -1,6 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
-import { situationOf } from '../../speech/situation-of.ts';
+import { situationOf } from '../../speech/internal.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { AlarmKind, ShowTopic } from '../state/effect.ts';
 import { briefly } from './brief.ts';

@@ -1,0 +1,5 @@
+/** What other modules of this library use of this one and the package does not publish. */
+export { want } from './compose/arguments.ts';
+export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
+export { isAshore } from './element/station-identity.ts';
+export { stationNamed } from './station-names.ts';
