@@ -187,8 +187,8 @@ function answers(call, at) {
   if (labels.length === 0) return;
   say(`       may be answered: ${labels.join('; ')}`);
   const [first] = [...able, ...unable];
-  const lines = writeSentences(first.call, { direction: 'commanded' });
-  say(`       the first of these as a sentence to the radio: ${lines.join(' ')}`);
+  const { sentences } = writeSentences(first.call, { direction: 'commanded' });
+  say(`       the first of these as a sentence to the radio: ${sentences.join(' ')}`);
   commanded = true;
 }
 

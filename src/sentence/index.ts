@@ -16,7 +16,7 @@ export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
 
 export { writeTarget } from './point/target.ts';
 export { type TalkerOption, writeWaypoint } from './point/waypoint.ts';
-export { type WriteOptions, writeSentences } from './write-sentences.ts';
+export { type WriteOptions, type WrittenSentences, writeSentences } from './write-sentences.ts';
 
 // Why a display shows nothing, and mending it on the way.
 

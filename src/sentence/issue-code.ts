@@ -47,6 +47,11 @@ export const SENTENCE_ISSUE_CODES = [
     code: 'sentence-expansion-other-station',
     meaning: 'an expansion is of another station than the waiting call',
   },
+  { code: 'sentence-content-lost', meaning: 'a sentence cannot carry part of the call it was written from' },
+  {
+    code: 'sentence-kind-lost',
+    meaning: 'a sentence reads as another kind of call than it was written from',
+  },
   { code: 'sentence-fix-unusable', meaning: 'own position is marked as not to be used, or is simulated' },
   { code: 'sentence-fix-unreadable', meaning: 'own position cannot be read' },
   { code: 'sentence-fix-estimated', meaning: 'own position is dead reckoning or was keyed in by hand' },

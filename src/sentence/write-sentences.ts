@@ -1,8 +1,11 @@
-import { type Call, callToFields } from '../call/index.ts';
+import { type Call, type CallFields, callFromFields, callToFields } from '../call/index.ts';
 import type { Direction } from '../report/index.ts';
+import type { Notice } from '../result/index.ts';
 import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
+import { readDsc } from './dsc/read-dsc.ts';
 import { DIRECTIONS } from './dsc/station-field.ts';
+import { uncarriedNotice, uncarriedNotices } from './dsc/uncarried.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
 import type { TalkerOption } from './point/waypoint.ts';
@@ -14,21 +17,40 @@ export interface WriteOptions extends TalkerOption {
    * orders it from a radio, field 2 is the called station.
    */
   readonly direction: Direction;
+  /**
+   * Must be `true` to command a distress call of any kind. By setting it you confirm that the sentence goes to a test
+   * bench, a recording or a closed training circuit, or that the person in command has decided to send this very
+   * call. A false distress alert starts a search.
+   */
+  readonly allowDistress?: boolean | undefined;
+}
+
+/** A call as sentences. */
+export interface WrittenSentences {
+  /** In order, each without its line end; put CR LF after each on the wire. */
+  readonly sentences: readonly string[];
+  /** What the sentences do not carry. */
+  readonly notices: readonly Notice[];
 }
 
 /**
  * Writes a call as its `DSC` sentence and, when it carries more than fits, its `DSE` sentences.
  *
- * A commanded sentence can make a radio transmit. It must be sent only by, or on the word of, a person who
- * may operate that radio, and never for a distress alert or a test of one.
- *
  * A sentence has no place for everything: a received one leaves out the called station (an area excepted,
- * which takes the caller's place), a commanded one the caller.
+ * which takes the caller's place), a commanded one the caller. Whatever else of a received call has no code in a
+ * sentence, such as symbols 0 to 27, leaves its field empty and gives a notice: a code of two digits would turn it into
+ * another call. A commanded call with such content is refused.
+ *
+ * **Caution.** A commanded sentence can make a radio transmit. Send one only on the decision of a person who may
+ * operate that radio. A false distress alert starts a search, and sending one on purpose is an offence in most
+ * countries: distress calls are refused unless `allowDistress` is set. To try a radio, command a test call
+ * (`composeTestCall` in `seahail/call`) and follow the rules of the administration.
  *
  * @param call - the call
  * @param options - direction and talker
- * @returns the sentences in order, each without its line end; put CR LF behind each on the wire
- * @throws RangeError when the direction is none, a value of the call has no symbols, or a sentence would be too long
+ * @returns the sentences, and a notice for whatever they do not carry
+ * @throws TypeError, RangeError when the direction or talker is none, a value of the call has no symbols, a
+ * commanded call has content that no sentence carries, or a distress call is commanded without `allowDistress`
  *
  * Source: IEC 61162-1, `DSC` and `DSE` sentences, as restated in equipment papers.
  *
@@ -41,16 +63,62 @@ export interface WriteOptions extends TalkerOption {
  * import { writeSentences } from 'seahail/sentence';
  *
  * const call = composePositionRequest({ from: '232999871', to: '232999142' });
- * console.log(writeSentences(call, { direction: 'commanded' })[0]); // $CDDSC,20,2329991420,08,21,26,,,,,R,*2D
+ * console.log(writeSentences(call, { direction: 'commanded' }).sentences[0]); // $CDDSC,20,2329991420,08,21,26,,,,,R,*2D
  * ```
  */
-export function writeSentences(call: Call, { direction, talker = 'CD' }: WriteOptions): string[] {
+export function writeSentences(call: Call, options: WriteOptions): WrittenSentences {
+  const { direction, talker = 'CD', allowDistress = false } = options;
   requireOneOf('direction', direction, DIRECTIONS);
   const fields = callToFields(call);
-  const dsc = dscFields(fields, direction);
-  const sentences = [formatSentence({ talker, formatter: 'DSC', fields: dsc })];
-  for (const dse of dseFields(dsc[1] ?? '', fields.expansion)) {
-    sentences.push(formatSentence({ talker, formatter: 'DSE', fields: dse }));
+  const texts = dscFields(fields, direction);
+  const { sentences: expansions, left } = dseFields(texts[1] ?? '', fields.expansion);
+  if (expansions.length === 0) texts[10] = '';
+
+  const own = direction === 'commanded' ? fields.self : fields.address;
+  const read = readDsc(texts, { direction, own }).fields;
+  const kind = callFromFields(read).call.kind;
+  const notices = [
+    ...uncarriedNotices(
+      fields,
+      read,
+      direction === 'commanded' || fields.format === 102 ? 'self' : 'address',
+    ),
+    ...left.map(({ specifier, symbols }) =>
+      uncarriedNotice('Expansion', `data set ${specifier} of ${symbols.length} symbols`),
+    ),
+    ...(kind === call.kind ? [] : [kindNotice(call.kind, kind)]),
+  ];
+  if (direction === 'commanded') {
+    if (allowDistress !== true && (isAboutDistress(fields) || kind.startsWith('distress-'))) refuseDistress();
+    if (notices[0] !== undefined) throw new RangeError(`writeSentences: ${notices[0].message}`);
   }
-  return sentences;
+  return {
+    sentences: [
+      formatSentence({ talker, formatter: 'DSC', fields: texts }),
+      ...expansions.map((each) => formatSentence({ talker, formatter: 'DSE', fields: each })),
+    ],
+    notices,
+  };
+}
+
+/** Whether a radio could take the call for one of distress, by any of its fields. */
+function isAboutDistress({ format, category, distressed, nature }: CallFields): boolean {
+  return format === 112 || category === 112 || distressed !== null || nature !== null;
+}
+
+function refuseDistress(): never {
+  throw new RangeError(
+    'writeSentences: this sentence orders a radio to send a distress call: pass allowDistress: true only for a sentence that never reaches a transmitter, or when the person in command has decided to send it; to try a radio, command a test call',
+  );
+}
+
+function kindNotice(written: Call['kind'], read: Call['kind']): Notice {
+  return {
+    code: 'sentence-kind-lost',
+    message: `The DSC sentence of this call (${written}) reads as ${read}`,
+    at: ['DSC'],
+    expected: written,
+    received: read,
+    clause: 'IEC 61162-1, DSC sentence',
+  };
 }

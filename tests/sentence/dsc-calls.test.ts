@@ -206,8 +206,8 @@ describe('field 7', () => {
   ])('of the telephone service holds the number %s', (text, telephone) => {
     const call = callOf(`CDDSC,23,2329991420,00,00,26,900027,${text},,,R,`);
     expect(call).toMatchObject({ kind: 'automatic-service-call', telephone, channel: '27' });
-    const [sentence] = writeSentences(call, { direction: 'received' });
-    expect(sentence?.split(',')[7]).toBe(text);
+    const { sentences } = writeSentences(call, { direction: 'received' });
+    expect(sentences[0]?.split(',')[7]).toBe(text);
   });
 
   it.each(['12345678901234567', '06 12', 'x1', '1x'])('of %j holds none', (text) => {
@@ -379,11 +379,11 @@ describe('writing a call', () => {
   };
 
   it('as received names the caller, as commanded the called', () => {
-    expect(writeSentences(reply, { direction: 'received' })).toEqual([
+    expect(writeSentences(reply, { direction: 'received' }).sentences).toEqual([
       line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E').trim(),
       line('CDDSE,1,1,A,2329991420,00,33001200').trim(),
     ]);
-    expect(writeSentences(reply, { direction: 'commanded', talker: 'CV' })).toEqual([
+    expect(writeSentences(reply, { direction: 'commanded', talker: 'CV' }).sentences).toEqual([
       line(`CVDSC,20,${own}0,08,21,26,1562000630,1404,,,B,E`).trim(),
       line(`CVDSE,1,1,A,${own}0,00,33001200`).trim(),
     ]);
@@ -403,12 +403,15 @@ describe('writing a call', () => {
     'CDDSC,20,2329991420,08,99,50,,,,,R,',
     'CDDSC,20,2329991420,08,21,26,9999999999,8888,,,B,',
   ])('%s comes back as it was', (body) => {
-    expect(writeSentences(callOf(body), { direction: 'received' })).toEqual([line(body).trim()]);
+    expect(writeSentences(callOf(body), { direction: 'received' })).toEqual({
+      sentences: [line(body).trim()],
+      notices: [],
+    });
   });
 
   const expansionsOf = (expansion: Call['expansion']): string[] =>
     writeSentences({ ...reply, expansion } as Call, { direction: 'received' })
-      .slice(1)
+      .sentences.slice(1)
       .map((sentence) => sentence.slice(1, -3));
   const full = { source: '020000', speed: 12.5, course: 184 };
 
@@ -426,7 +429,7 @@ describe('writing a call', () => {
 
   it('begins another DSE sentence where sets asked for follow sets given, and the reverse', () => {
     expect(expansionsOf({ speed: 12.5, requested: [105], unavailable: [103], personsOnBoard: 4 })).toEqual([
-      'CDDSE,3,1,A,2329991420,00,33001200,02,0125,03,',
+      'CDDSE,3,1,A,2329991420,00,33001200,02,0125,03,C26',
       'CDDSE,3,2,Q,2329991420,05,',
       'CDDSE,3,3,A,2329991420,06,0004',
     ]);

@@ -22,14 +22,18 @@ describe('writing and reading', () => {
   it.each(['received', 'commanded'] as const)('every kind of call comes back: %s', (direction) => {
     fc.assert(
       fc.property(anyCall(direction), fc.constantFrom('CD', 'CV', 'U0'), (call, talker) => {
-        const written = writeSentences(call, { direction, talker });
+        const { sentences: written, notices } = writeSentences(call, {
+          direction,
+          talker,
+          allowDistress: true,
+        });
+        expect(notices).toEqual([]);
         for (const sentence of written) expect(sentence.length).toBeLessThanOrEqual(80);
         const readings = readSentences(written.map((sentence) => `${sentence}\r\n`).join(''), { direction });
         expect(readings).toMatchObject([{ kind: 'call', stage: 'final', talker, call }]);
         expect(readings[0]).not.toHaveProperty('call.asReceived');
-        expect(writeSentences((readings[0] as { call: typeof call }).call, { direction, talker })).toEqual(
-          written,
-        );
+        const again = (readings[0] as { call: typeof call }).call;
+        expect(writeSentences(again, { direction, talker, allowDistress: true }).sentences).toEqual(written);
       }),
       { numRuns: 400 },
     );

@@ -133,7 +133,7 @@ describe('worked sentences', () => {
     (_, entry) => {
       const written = readSentences(entry.sentences.join('\r\n')).flatMap((reading) => {
         if (reading.kind === 'call') {
-          return writeSentences(reading.call, { direction: 'received', talker: reading.talker });
+          return writeSentences(reading.call, { direction: 'received', talker: reading.talker }).sentences;
         }
         if (reading.kind === 'waypoint') return writeWaypoint(reading.waypoint);
         return reading.kind === 'target' ? writeTarget(reading.target) : [];

@@ -142,7 +142,7 @@ function wire(call: Call): readonly HTMLElement[] {
       h(
         'pre',
         { class: 'lines', tabindex: 0, 'aria-label': title },
-        writeSentences(call, { direction }).join('\n'),
+        writeSentences(call, { direction }).sentences.join('\n'),
       ),
     );
   const received = block('As a radio reports it', 'received');

@@ -56,36 +56,46 @@ export function readDse(texts: readonly string[]): DseReading {
   };
 }
 
+/** The fields of `DSE` sentences, and the sets that no such sentence can carry. */
+export interface WrittenDse {
+  readonly sentences: readonly (readonly string[])[];
+  readonly left: readonly ExpansionSet[];
+}
+
 /**
  * The fields of the `DSE` sentences that carry the sets, at most nine. A new one begins where the length
  * asks for it, and where sets asked for follow sets given or the reverse.
- *
- * @throws RangeError when nine are not enough
  */
-export function dseFields(station: string, sets: readonly ExpansionSet[]): string[][] {
+export function dseFields(station: string, sets: readonly ExpansionSet[]): WrittenDse {
   const groups: { query: boolean; room: number; fields: string[] }[] = [];
+  const left: ExpansionSet[] = [];
   for (const set of sets) {
     const query = isOnly(set, 110);
     const pair = [codeOfSymbol(set.specifier), dataField(set)];
     const length = pair.join(',').length + 1;
     const last = groups.at(-1);
-    if (last !== undefined && last.query === query && last.room >= length) {
-      last.fields.push(...pair);
+    const fits = last !== undefined && last.query === query && last.room >= length;
+    if (pair.includes(null) || length > MOST_PAIR_CHARACTERS || (!fits && groups.length === MOST_SENTENCES)) {
+      left.push(set);
+    } else if (fits) {
+      last.fields.push(...(pair as string[]));
       last.room -= length;
     } else {
-      groups.push({ query, room: MOST_PAIR_CHARACTERS - length, fields: pair });
+      groups.push({ query, room: MOST_PAIR_CHARACTERS - length, fields: pair as string[] });
     }
   }
-  if (groups.length > 9) throw new RangeError('an expansion takes nine DSE sentences at most');
-  return groups.map(({ query, fields }, index) => [
+  const sentences = groups.map(({ query, fields }, index) => [
     String(groups.length),
     String(index + 1),
     query ? 'Q' : 'A',
     station,
     ...fields,
   ]);
+  return { sentences, left };
 }
 
+/** The counts of a `DSE` sentence have one digit. */
+const MOST_SENTENCES = 9;
 /** What is left of a sentence beside `$CDDSE,1,1,A,1234567890`, its checksum and its line end. */
 const MOST_PAIR_CHARACTERS: number = MOST_CHARACTERS - '$CDDSE,1,1,A,1234567890*hh\r\n'.length;
 
@@ -138,6 +148,8 @@ function readSet(
   notices: Notice[],
 ): ExpansionSet {
   if (data === '') return { specifier, symbols: query ? REQUESTED : NOT_AVAILABLE };
+  if (data === 'C10') return { specifier, symbols: REQUESTED };
+  if (data === 'C26') return { specifier, symbols: NOT_AVAILABLE };
   if (specifier === STATION_NAME) return { specifier, symbols: [], text: unescapeText(data) };
   const symbols = symbolsOfDigits(data);
   if (symbols === null || (specifier === 100 && symbols.length !== 4)) {
@@ -156,9 +168,11 @@ function readSet(
   return { specifier, symbols };
 }
 
-function dataField(set: ExpansionSet): string {
+/** `null` when the symbols have no digits: an empty field would say that there is no data. */
+function dataField(set: ExpansionSet): string | null {
   if (set.text !== undefined) return escapeText(set.text);
-  return isOnly(set, 110) || isOnly(set, 126) ? '' : (digitsOf(set.symbols) ?? '');
+  if (isOnly(set, 110)) return '';
+  return isOnly(set, 126) ? 'C26' : digitsOf(set.symbols);
 }
 
 function isOnly(set: ExpansionSet, symbol: number): boolean {

@@ -15,9 +15,10 @@ export function symbolOfCode(code: string): number | null {
   return value <= 27 ? value + 100 : value;
 }
 
-/** The last two digits of a symbol. */
-export function codeOfSymbol(symbol: number): string {
-  return String(symbol % 100).padStart(2, '0');
+/** The last two digits of a symbol 28–127, or `null`: any other symbol shares its digits with one that has a meaning. */
+export function codeOfSymbol(symbol: number): string | null {
+  const hasCode = Number.isInteger(symbol) && symbol >= 28 && symbol <= 127;
+  return hasCode ? String(symbol % 100).padStart(2, '0') : null;
 }
 
 /** Symbols 00–99 of an even count of digits, or `null` when the text is anything else. */

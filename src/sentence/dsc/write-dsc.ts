@@ -6,7 +6,7 @@ import { codeOfSymbol } from './symbol-code.ts';
 
 /**
  * The eleven fields of a `DSC` sentence. What a sentence has no place for is left out: the called station
- * of a received call, the caller of a commanded one.
+ * of a received call, the caller of a commanded one. What has no code or no digits leaves its field empty.
  */
 export function dscFields(fields: CallFields, direction: Direction): string[] {
   const { format } = fields;
@@ -33,8 +33,8 @@ function stationField(fields: CallFields, direction: Direction): string {
 }
 
 function timeOrNumber(fields: CallFields): string {
-  if (fields.telephone === null) return digitsOf(fields.time) ?? '';
-  const [parity, ...pairs] = fields.telephone;
+  if (fields.format !== 123) return digitsOf(fields.time) ?? '';
+  const [parity, ...pairs] = fields.telephone ?? [];
   const digits = digitsOf(pairs) ?? '';
   return parity === 105 ? digits.slice(1) : digits;
 }
@@ -46,5 +46,5 @@ function endLetter(end: number | null): string {
 }
 
 function code(symbol: number | null): string {
-  return symbol === null ? '' : codeOfSymbol(symbol);
+  return symbol === null ? '' : (codeOfSymbol(symbol) ?? '');
 }

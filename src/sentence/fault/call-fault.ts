@@ -119,7 +119,7 @@ function correctedFor(id: FaultId, reading: CallReading): readonly string[] | nu
   const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
   switch (id) {
     case 'legacy-layout':
-      return writeSentences(call, { direction: reading.direction, talker: 'CD' });
+      return writeSentences(call, { direction: 'received', talker: 'CD' }).sentences;
     case 'talker':
       return sentences.map((sentence) =>
         rewritten(sentence, { talker: 'CD', fields: strictFields(sentence, sentences.length > 1) }),
