@@ -33,11 +33,14 @@ const place = {
 // Compositions of the answers: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
 describe('a plan of the waters', () => {
   const asked = (channel: string, from = friend) =>
-    answersTo(composeIndividualCall({ from, to: own, channel }), {
-      own,
-      plan: unitedKingdomPlan,
-      channels: ['10', '77'],
-    }).answers.flatMap((answer) => (answer.meaning === 'unable' ? [] : [answer.label]));
+    answersTo(
+      { ...composeIndividualCall({ from, to: own }), channel },
+      {
+        own,
+        plan: unitedKingdomPlan,
+        channels: ['10', '77'],
+      },
+    ).answers.flatMap((answer) => (answer.meaning === 'unable' ? [] : [answer.label]));
 
   it('leaves out what two ships cannot talk on', () => {
     expect(asked('72')).toEqual(['Able, on channel 72', 'Able, on channel 77 instead']);
@@ -73,10 +76,13 @@ describe('an individual call', () => {
 
   // Radio Regulations Appendix 18 note j): channel 70 carries selective calls only.
   it('is never answered able on channel 70', () => {
-    const asked = answersTo(composeIndividualCall({ from: friend, to: own, channel: '70' }), {
-      own,
-      channels: ['72'],
-    });
+    const asked = answersTo(
+      { ...composeIndividualCall({ from: friend, to: own }), channel: '70' },
+      {
+        own,
+        channels: ['72'],
+      },
+    );
     expect(asked.answers.slice(0, 2).map((answer) => answer.label)).toEqual([
       'Able, on channel 72 instead',
       'Unable: no reason given',

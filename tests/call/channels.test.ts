@@ -50,7 +50,7 @@ describe('without a plan', () => {
 
   it('16 is accepted for what is urgent, and from a coast station, but no channel of data', () => {
     expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['Able, on channel 16']);
-    const ashore = composeIndividualCall({ from: coast, to: own, channel: '16' });
+    const ashore = { ...composeIndividualCall({ from: coast, to: own }), channel: '16' };
     expect(ables(ashore)).toEqual(['Able, on channel 16']);
     expect(ables({ ...ashore, channel: '2087' })).toEqual([]);
     expect(findings({ ...ashore, channel: '2087' })).toEqual(['channel-data-only at channel']);

@@ -55,7 +55,7 @@ describe('channels', () => {
   it('are left to a coast station in its own waters, 70 excepted', () => {
     const from = (station: string, channel: string) =>
       codes(
-        { ...composeAllShipsCall({ from: station, category: 'safety', channel }) },
+        { ...composeAllShipsCall({ from: station, category: 'safety' }), channel },
         { plan: unitedKingdomPlan },
       );
     expect(from(coast, '10')).toEqual([]);

@@ -137,6 +137,23 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       RangeError,
       "channel: no call can carry channel 'WX3'",
     ],
+    // Radio Regulations Appendix 18 note j).
+    'channel 70, which carries no speech': [
+      () => composeIndividualCall({ from, to, channel: '70' }),
+      RangeError,
+      'channel: 70 carries selective calls only, never speech',
+    ],
+    // Radio Regulations Art. 52, from memory.
+    'channel 16 for routine talk': [
+      () => composeIndividualCall({ from, to, channel: '16' }),
+      RangeError,
+      'channel: a routine call expected a working channel, got 16',
+    ],
+    'channel 16 for the routine talk of a group': [
+      () => composeGroupCall({ from, to: club, channel: '16' }),
+      RangeError,
+      'channel: a routine call expected a working channel, got 16',
+    ],
     'a channel of one digit, put into a call by hand': [
       () => callToFields({ ...hail, channel: '7' }),
       RangeError,

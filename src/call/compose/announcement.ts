@@ -103,7 +103,8 @@ export function composeAreaCall(
  * @param options - `from`: own identity; `to`: identity of the group; `channel`: where to talk; `category`: routine
  * unless stated
  * @returns the call
- * @throws TypeError, RangeError when a value has no symbols or `to` is no group
+ * @throws TypeError, RangeError when a value has no symbols, `to` is no group, or the channel is 70, or 16 in a routine
+ * call
  *
  * Source: ITU-R M.493-15 table 4.8, from memory.
  *
@@ -143,7 +144,8 @@ export function composeGroupCall(
  * @param options - `from`: own identity; `to`: the station; `channel`: where to talk, none unless stated;
  * `category`: routine unless stated
  * @returns the call
- * @throws TypeError, RangeError when a value has no symbols or `to` is not one station
+ * @throws TypeError, RangeError when a value has no symbols, `to` is not one station, or the channel is 70, or 16 in a
+ * routine call
  *
  * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
  *
@@ -182,10 +184,18 @@ function trafficCategory(category: TrafficCategory = 'routine'): TrafficCategory
   return oneOf('category', category, ['routine', 'safety', 'urgency']);
 }
 
-function traffic(options: TrafficOptions, channel: string | null) {
+function traffic(
+  options: TrafficOptions & { readonly category?: TrafficCategory | undefined },
+  channel: string | null,
+) {
+  const digits = channelDigits(channel);
+  // RR Appendix 18 note j) for 70; RR Art. 52 for working on 16, from memory.
+  if (digits === '70') throw new RangeError('channel: 70 carries selective calls only, never speech');
+  if (digits === '16' && (options.category ?? 'routine') === 'routine')
+    throw new RangeError('channel: a routine call expected a working channel, got 16');
   return {
     communication: options.communication ?? 'telephony-simplex',
     remark: options.remark ?? null,
-    channel: channelDigits(channel),
+    channel: digits,
   } as const;
 }
