@@ -11,6 +11,8 @@ export default {
     'src/channel/united-states.ts',
     'src/channel/canada.ts',
     'src/channel/united-kingdom.ts',
+    'src/channel/netherlands.ts',
+    'src/channel/sweden.ts',
     'src/position/index.ts',
     'src/position/plot/index.ts',
     'src/call/index.ts',

@@ -20,6 +20,8 @@ import {
 import { CHANNEL_ISSUE_CODES, formatMegahertz } from 'seahail/channel';
 import { canadaPlan } from 'seahail/channel/canada';
 import { internationalPlan } from 'seahail/channel/international';
+import { netherlandsInlandPlan, netherlandsSeaPlan } from 'seahail/channel/netherlands';
+import { swedenPlan } from 'seahail/channel/sweden';
 import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { DIRECTORY_ISSUE_CODES } from 'seahail/directory';
@@ -150,7 +152,12 @@ function channelsPage(name, plan) {
       channel.coastKHz === null ? null : formatMegahertz(channel.coastKHz),
       [channel.note, channel.region, channel.caution].filter((text) => text !== null).join('; '),
       `${nonCommercial} / ${commercial}`,
-      channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
+      [
+        channel.powerRule ?? (channel.powerLimitW === null ? null : `${channel.powerLimitW} W`),
+        channel.coastPowerLimitW === null ? null : `coast ${channel.coastPowerLimitW} W`,
+      ]
+        .filter((text) => text !== null)
+        .join('; '),
       channel.mayBeNamed ? 'yes' : `no (${bars.of(channel.notNamedBecause)})`,
       known.of([...facts].map(([from, which]) => `${which.join(', ')} from ${from}`).join('; ')),
     ];
@@ -160,7 +167,11 @@ function channelsPage(name, plan) {
     `Channels: ${plan.name}`,
     `${capital(plan.edition)}. Frequencies are in megahertz, and name the side that transmits.`,
     `> **Caution.** This table describes; it permits nothing. National rules, the licence and the coast station decide.`,
-    `What is weak about it:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
+    `Call by voice on ${plan.callingChannels.join(', then ')}.`,
+    ...(plan.rules.length > 0
+      ? [`On all channels:\n\n${plan.rules.map((text) => `- ${text}`).join('\n')}`]
+      : []),
+    `Known weaknesses:\n\n${plan.cautions.map((text) => `- ${text}`).join('\n')}`,
     `Taken from:\n\n${plan.sources.map((text) => `- ${text}`).join('\n')}`,
     'How to use it: [guide to channels](../guide/channel.md).',
     table(
@@ -168,7 +179,7 @@ function channelsPage(name, plan) {
         'channel',
         'ships send',
         'coast sends',
-        'for, where, and what to mind',
+        'for, where, and cautions',
         'between ships: pleasure / business',
         'power',
         'in a call',
@@ -357,6 +368,9 @@ channelsPage('channels-international', internationalPlan);
 channelsPage('channels-united-states', unitedStatesPlan);
 channelsPage('channels-canada', canadaPlan);
 channelsPage('channels-united-kingdom', unitedKingdomPlan);
+channelsPage('channels-netherlands-sea', netherlandsSeaPlan);
+channelsPage('channels-netherlands-inland', netherlandsInlandPlan);
+channelsPage('channels-sweden', swedenPlan);
 compositionsPage();
 symbolsPage();
 timersPage();

@@ -19,6 +19,8 @@ export * from './call/index.ts';
 export * from './channel/canada.ts';
 export * from './channel/index.ts';
 export * from './channel/international.ts';
+export * from './channel/netherlands.ts';
+export * from './channel/sweden.ts';
 export * from './channel/united-kingdom.ts';
 export * from './channel/united-states.ts';
 export * from './directory/index.ts';

@@ -6,8 +6,11 @@ import {
   createDirectory,
   identityForms,
   internationalPlan,
+  netherlandsInlandPlan,
+  netherlandsSeaPlan,
   parseIdentity,
   readDirectoryCsv,
+  swedenPlan,
   unitedKingdomPlan,
   unitedStatesPlan,
   usesOf,
@@ -18,8 +21,8 @@ npm run demo -- my.log --own 232999871     any log of the serial line
 
 --own NUMBER        own identity: calls to one station are then addressed to it, and answers can be composed
 --stations FILE     known stations as CSV (mmsi, name, call sign, groups, notes)
---plan NAME         the plan of the waters: international, united-states, canada or united-kingdom
-                    (international for a log of yours)
+--plan NAME         the plan of the waters: international, united-states, canada, united-kingdom,
+                    netherlands-sea, netherlands-inland or sweden (international for a log of yours)
 --speed KNOTS       what another vessel may have run since her fix (6)
 --out FOLDER        where the waypoints and the sound go (out/evening-watch)`;
 
@@ -28,6 +31,9 @@ const PLANS = new Map([
   ['united-states', unitedStatesPlan],
   ['canada', canadaPlan],
   ['united-kingdom', unitedKingdomPlan],
+  ['netherlands-sea', netherlandsSeaPlan],
+  ['netherlands-inland', netherlandsInlandPlan],
+  ['sweden', swedenPlan],
 ]);
 
 /** Reads the command line, or ends the program with one line that says what is wanted. */

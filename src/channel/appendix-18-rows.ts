@@ -1,23 +1,19 @@
 import type { Evidence } from './channel.ts';
 import type { PlanRow } from './expand-plan.ts';
 
-const NORWEGIAN_TABLE: Evidence = {
-  basis: 'source',
-  source: 'Norwegian national table of Appendix 18 use',
-};
+/* Seen printed in national rules: frequencies in 47 CFR 80.871(d), uses in a Norwegian and a Dutch table. */
+const TABLE: Evidence = { basis: 'source', source: 'RR Appendix 18, table' };
+const note = (letter: string): Evidence => ({ basis: 'source', source: `RR Appendix 18 note ${letter})` });
 const WRC_15: Evidence = { basis: 'source', source: 'WRC-15 Final Acts, RR Appendix 18 notes z) and zz)' };
-const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edition, notes 3 and 4' };
-const NOTE_G: Evidence = { basis: 'source', source: 'RR Appendix 18 note g), as printed in IEC 62238:2003' };
-const NOTE_N: Evidence = { basis: 'memory', source: 'RR Appendix 18 note n)' };
 const FROM_MEMORY: Evidence = { basis: 'memory', source: 'RR Appendix 18' };
 const ARITHMETIC: Evidence = {
   basis: 'memory',
-  source: 'ITU-R M.1084 Annex 4, by arithmetic from 47 CFR 80.871(d)',
+  source: 'ITU-R M.1084 Annex 4, by arithmetic from RR Appendix 18',
 };
 const LEG = { frequency: ARITHMETIC, use: FROM_MEMORY };
 
 /**
- * Radio Regulations Appendix 18, arrangement of WRC-15 as kept by WRC-19.
+ * Radio Regulations Appendix 18, arrangement of WRC-15 as kept by WRC-19 and WRC-23.
  *
  * Frequencies follow from the numbers; all 57 were compared with 47 CFR 80.871(d), 2015 edition. Uses come from a
  * Norwegian and a Dutch national table; notes from the Final Acts of WRC-15 and from restatements that cite WRC-23.
@@ -32,21 +28,21 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
   {
     channels: '24,25,26,84,85,86',
     uses: ['port-operations', 'ship-movement', 'public-correspondence', 'vdes'],
-    note: 'identified for data exchange since 2019',
-    caution: 'speech survives only where an administration keeps it',
-    evidence: { use: FROM_MEMORY },
+    note: 'identified for data exchange, in Regions 1 and 3 since 1 January 2017',
+    caution: 'voice only where the country still allows it, and then without protection from interference',
+    evidence: { use: note('w') },
   },
   {
     channels: '27,28',
     uses: ['port-operations', 'ship-movement', 'public-correspondence'],
-    note: 'split in 2019 into a voice channel on the lower leg and ASM data on the upper',
-    caution: 'the pair survives only where a country keeps it',
+    note: 'split on 1 January 2019 into a voice channel on the lower leg and ASM data on the upper',
+    caution: 'in use as a pair only where a country keeps it',
     evidence: { use: WRC_15 },
   },
   {
     channels: '1027,1028,87=1087=87A,88=1088=88A',
     uses: ['port-operations', 'ship-movement'],
-    note: 'port operations and ship movement on one frequency since 2019',
+    note: 'port operations and ship movement, on one frequency since 1 January 2019',
     evidence: { frequency: WRC_15, use: WRC_15 },
   },
   {
@@ -86,8 +82,9 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
   {
     channels: '13',
     uses: ['navigation-safety', 'intership', 'port-operations', 'ship-movement'],
-    note: 'safety of navigation, worldwide, chiefly from bridge to bridge',
-    caution: 'for the safety of navigation only',
+    note: 'safety of navigation, worldwide, chiefly from bridge to bridge; also ship movement and port operations where a national rule says so',
+    caution: 'for the safety of navigation; other uses by national rule only',
+    evidence: { use: note('k') },
   },
   {
     channels: '15,17',
@@ -95,9 +92,10 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     note: 'port operations, and on board at low power',
     powerW: 1,
     powerRule: '1 W radiated on board; elsewhere 25 W unless a national rule says less',
+    conditionalPowerLimits: [{ watts: 1, measure: 'radiated', when: 'for communication on board' }],
     intership: 'restricted',
     caution: 'normally taken by ports or for work on board',
-    evidence: { power: NOTE_G },
+    evidence: { power: note('g') },
   },
   {
     channels: '16',
@@ -115,12 +113,12 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
   },
   {
     channels: '75,76',
-    uses: ['port-operations', 'ship-movement'],
-    note: 'navigation-related port traffic only',
+    uses: ['port-operations', 'ship-movement', 'ais'],
+    note: 'navigation-related port traffic only; also long-range AIS reports from ships to satellites (note s)',
     powerW: 1,
     powerRule: '1 W, to protect channel 16',
     never: 'it guards channel 16 and carries navigation-related port traffic only',
-    evidence: { use: NOTE_N, power: NOTE_N },
+    evidence: { use: note('n'), power: note('n') },
   },
   {
     channels: '1019,1020,1078,1079',
@@ -164,7 +162,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     service: 'ais',
     powerW: 12.5,
     powerRule: '12.5 W for class A sets; 1 W, 2 W or 5 W for class B',
-    evidence: { frequency: CFR_371, use: CFR_371, power: { basis: 'memory', source: 'ITU-R M.1371' } },
+    evidence: { frequency: TABLE, use: TABLE, power: { basis: 'memory', source: 'ITU-R M.1371' } },
   },
   {
     channels: '2006',
@@ -172,18 +170,19 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     note: 'low-power autonomous devices of group B',
     service: 'data',
     powerW: 0.1,
-    powerRule: '100 mW radiated',
-    evidence: { frequency: FROM_MEMORY, use: FROM_MEMORY },
+    powerRule: '100 mW e.i.r.p., aerial at most 1 m above the sea',
+    conditionalPowerLimits: [{ watts: 0.1, measure: 'radiated', when: 'aerial at most 1 m above the sea' }],
+    evidence: { frequency: note('r'), use: note('r'), power: note('r') },
   },
 ];
 
-/** What stands behind a row above that names no evidence of its own. */
+/** Evidence of a row above that names none of its own. */
 export const APPENDIX_18_EVIDENCE: {
   readonly frequency: Evidence;
   readonly use: Evidence;
   readonly power: Evidence;
 } = {
-  frequency: { basis: 'source', source: '47 CFR 80.871(d), 2015 edition' },
-  use: NORWEGIAN_TABLE,
+  frequency: TABLE,
+  use: TABLE,
   power: { basis: 'memory', source: 'common practice: an ordinary ship set gives at most 25 W' },
 };

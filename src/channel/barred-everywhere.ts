@@ -72,7 +72,7 @@ const BARS: readonly Bar[] = [
     digits: '2087 2088',
     code: 'channel-data-only',
     why: 'is not for speech: it carries automatic identification data only',
-    clause: '47 CFR 80.371(c), 2015 edition, notes 3 and 4',
+    clause: 'RR Appendix 18, AIS 1 and AIS 2',
   },
   {
     digits: '2027 2028',

@@ -7,7 +7,7 @@ import type { ChannelPlan, Evidence } from './channel.ts';
 import { expandPlan } from './expand-plan.ts';
 
 const MEMORY: Evidence = { basis: 'memory', source: 'ISED RBR-2 schedule' };
-const CFR_871: Evidence = { basis: 'source', source: '47 CFR 80.871(d), 2015 edition' };
+const APPENDIX_18: Evidence = { basis: 'source', source: 'RR Appendix 18, table' };
 const BOATING: Evidence = { basis: 'source', source: 'Canadian boating course, channel list' };
 const GREAT_LAKES: Evidence = {
   basis: 'source',
@@ -19,8 +19,7 @@ const RAMN: Evidence = {
   basis: 'source',
   source: 'Canadian Coast Guard, Radio Aids to Marine Navigation (Pacific) 2009',
 };
-const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edition' };
-const NWS: Evidence = { basis: 'source', source: 'US National Weather Service, marine radio page' };
+const WEATHERADIO: Evidence = { basis: 'memory', source: 'Environment Canada, Weatheradio frequencies' };
 const GOVERNMENT = 'it is reserved to the government';
 
 /**
@@ -48,14 +47,15 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     PAIRS.source,
     TP_782.source,
     RAMN.source,
-    CFR_871.source,
+    APPENDIX_18.source,
     'ISED RBR-2, from memory',
   ],
   cautions: [
     'the national schedule was not seen in full: uses by coast are mostly from memory',
     'a channel with no use stated for an area may be used between ships (Industry Canada letter, 2002)',
   ],
-  evidence: { frequency: CFR_871, use: MEMORY, power: MEMORY },
+  callingChannels: ['16'],
+  evidence: { frequency: APPENDIX_18, use: MEMORY, power: MEMORY },
   // deviation: D-channel-4
   rows: [
     {
@@ -206,18 +206,9 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       evidence: { use: BOATING },
     },
     {
-      channels: '21B=2021=WX8',
+      channels: '21B=2021=WX8,83B=2083=WX9',
       uses: ['weather-broadcast', 'safety-broadcast'],
-      note: 'continuous marine broadcast',
-      service: 'weather',
-      by: 'coast',
-      mode: 'coast-broadcast',
-      evidence: { frequency: TP_782, use: TP_782 },
-    },
-    {
-      channels: '83B=2083=WX9',
-      uses: ['weather-broadcast'],
-      note: 'continuous marine broadcast',
+      note: 'continuous marine broadcast of weather and safety messages',
       service: 'weather',
       by: 'coast',
       mode: 'coast-broadcast',
@@ -257,7 +248,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       channels: '24,25,84,85',
       uses: ['public-correspondence', 'ship-to-coast'],
       note: 'public correspondence, and working with the Coast Guard',
-      caution: 'may carry data exchange since 2019',
+      caution: 'may carry data exchange',
       evidence: { frequency: PAIRS },
     },
     {
@@ -272,6 +263,9 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['search-and-rescue', 'pollution-control', 'port-operations', 'non-commercial'],
       note: 'rescue and pollution control, towing, port operations or pleasure craft, by region',
       powerRule: '1 W for port operations on the St Lawrence',
+      conditionalPowerLimits: [
+        { watts: 1, measure: 'output', when: 'for port operations on the St Lawrence' },
+      ],
       intership: 'restricted',
       caution: 'its use differs from region to region',
       evidence: { use: BOATING },
@@ -348,6 +342,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'pilots on the Pacific; port operations on the St Lawrence and Great Lakes',
       by: 'ships',
       powerRule: '1 W on the St Lawrence and Great Lakes',
+      conditionalPowerLimits: [{ watts: 1, measure: 'output', when: 'on the St Lawrence and Great Lakes' }],
       intership: ['no', 'restricted'],
       caution: 'for pilots and ports',
     },
@@ -370,7 +365,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'automatic identification system',
       service: 'ais',
       powerW: 12.5,
-      evidence: { frequency: CFR_371 },
+      evidence: { frequency: APPENDIX_18 },
     },
     {
       channels: 'WX1@162550,WX2@162400,WX3@162475,WX4@162425,WX5@162450,WX6@162500,WX7@162525',
@@ -379,7 +374,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       service: 'weather',
       by: 'coast',
       mode: 'coast-broadcast',
-      evidence: { frequency: NWS },
+      evidence: { frequency: WEATHERADIO },
     },
   ],
 });

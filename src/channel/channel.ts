@@ -16,12 +16,14 @@ export type ChannelUse =
   | 'coast-guard-liaison'
   | 'commercial'
   | 'distress-safety-calling'
+  | 'dredging'
   | 'dsc'
   | 'environmental-broadcast'
   | 'fishing'
   | 'government'
   | 'intership'
   | 'marina'
+  | 'nautical-information'
   | 'navigation-safety'
   | 'non-commercial'
   | 'on-board'
@@ -42,6 +44,16 @@ export type ChannelUse =
 /** How fit a channel is for a kind of talk, from first choice to not at all. */
 export type Fitness = 'preferred' | 'allowed' | 'restricted' | 'no';
 
+/** A power limit of a ship that applies on a condition, beside the ordinary limit of the channel. */
+export interface ConditionalPowerLimit {
+  /** Most power, watts. */
+  readonly watts: number;
+  /** What the watts are: output of the transmitter, or power radiated from the aerial. */
+  readonly measure: 'output' | 'radiated';
+  /** When the limit applies, in plain words. */
+  readonly when: string;
+}
+
 /**
  * One channel as one plan has it.
  *
@@ -52,9 +64,9 @@ export interface Channel {
   readonly kind: 'channel';
   /** Name of the plan the channel was taken from, e.g. `'United States'`. */
   readonly plan: string;
-  /** As the plan writes it: `'06'`, `'22A'`, `'1078'`, `'AIS 1'`, `'WX3'`. */
+  /** As the plan writes it: `'06'`, `'1022'`, `'21B'`, `'AIS 1'`, `'WX3'`. */
   readonly designator: string;
-  /** Other ways this plan's channel is written, e.g. `'1022'` for `'22A'`. */
+  /** Other ways this plan's channel is written, e.g. `'22A'` for `'1022'`. */
   readonly aliases: readonly string[];
   /** Digits after ITU-R M.1084 Annex 4: `'06'`, `'1022'`; `null` where no rule gives any (weather, UK 0, M, M2). */
   readonly m1084: string | null;
@@ -80,6 +92,14 @@ export interface Channel {
   readonly powerLimitW: number | null;
   /** The power rule in words, where there is more to say than the number. */
   readonly powerRule: string | null;
+  /** True where the rules require a set to reduce its output to `powerLimitW` automatically. */
+  readonly automaticPowerReduction: boolean;
+  /** Other limits for ships, each with the condition on which it applies; empty where there is none. */
+  readonly conditionalPowerLimits: readonly ConditionalPowerLimit[];
+  /** Power limit of coast stations, watts; `null` where they do not transmit or no limit is known. */
+  readonly coastPowerLimitW: number | null;
+  /** Whether short digital messages may share a voice channel; `null` where the plan knows no rule. */
+  readonly dataMessages: 'permitted' | 'prohibited' | null;
   /** Fitness for ordinary talk between two ships. */
   readonly intership: { readonly nonCommercial: Fitness; readonly commercial: Fitness };
   /** What to mind before using it, in plain words. */
@@ -88,10 +108,12 @@ export interface Channel {
   readonly mayBeNamed: boolean;
   /** Why not, when `mayBeNamed` is false. */
   readonly notNamedBecause: string | null;
+  /** What restricts selective calls of every kind in these waters, in plain words; `null` where nothing does. */
+  readonly selectiveCallRule: string | null;
   readonly evidence: { readonly frequency: Evidence; readonly use: Evidence; readonly power: Evidence };
 }
 
-/** A set of channels that one rule-maker has laid down for its waters. */
+/** The channels allotted by one administration for its waters. */
 export interface ChannelPlan {
   readonly kind: 'channel-plan';
   /** Short English name, e.g. `'Canada'`. */
@@ -100,8 +122,12 @@ export interface ChannelPlan {
   readonly edition: string;
   /** Documents the table was taken from. */
   readonly sources: readonly string[];
-  /** What is weak about the table, in plain words. */
+  /** Known weaknesses of the table, in plain words. */
   readonly cautions: readonly string[];
+  /** Channels for calling by voice, the first choice first. */
+  readonly callingChannels: readonly string[];
+  /** Rules that hold on all channels of these waters, in plain words, each with its clause. */
+  readonly rules: readonly string[];
   /** In order of number; channels with names come after those with numbers. */
   readonly channels: readonly Channel[];
 }

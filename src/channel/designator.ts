@@ -21,9 +21,9 @@ export interface NumberedDesignator {
 /** A channel with a name instead of a number. */
 export interface NamedDesignator {
   readonly kind: 'named-channel';
-  /** `'AIS 1'`, `'ASM 2'`, `'WX3'`, `'M'`, `'M1'`, `'M2'`, `'P4'` or `'0'`. */
+  /** `'AIS 1'`, `'ASM 2'`, `'WX3'`, `'M'`, `'M1'`, `'M2'`, `'P4'`, `'0'`, `'L2'`, `'F3'` or `'55L'`. */
   readonly text: string;
-  /** `'2087'` for AIS 1 and so on; `null` where no rule gives digits. */
+  /** `'2087'` for AIS 1, `'75'` for AIS 3 and so on; `null` where no rule gives digits. */
   readonly m1084: string | null;
 }
 
@@ -95,17 +95,19 @@ export function formatDesignator(
   return style === 'four-digit' ? (designator.m1084 ?? designator.text) : designator.text;
 }
 
-/** Names in use beside the numbers, with their four digits where the upper legs of 27, 28, 87 and 88 have them. */
+/** Names used beside the numbers, with the digits of the numbered channel where there is one. */
 function readName(body: string): NamedDesignator | undefined {
-  const [, word, digits = ''] = /^(AIS|ASM|WX|M|P)[ -]?0?(10|\d)?$/.exec(body) ?? [];
+  // Fishing and dredging channels below and above the numbers of Appendix 18, Netherlands.
+  const [between] = /^(?:55L|56L|12H|13H|14H|16H)$/.exec(body) ?? [];
+  if (between !== undefined) return named(between, null);
+  const [, word, digits = ''] = /^(AIS|ASM|WX|M|P|L|F)[ -]?0?(10|\d)?$/.exec(body) ?? [];
   if (word === undefined) return body === '0' || body === '00' ? named('0', null) : undefined;
-  if (word === 'AIS' && (digits === '1' || digits === '2'))
-    return named(`AIS ${digits}`, digits === '1' ? '2087' : '2088');
+  if (word === 'AIS' && /^[1-4]$/.test(digits))
+    return named(`AIS ${digits}`, ['2087', '2088', '75', '76'][Number(digits) - 1] as string);
   if (word === 'ASM' && (digits === '1' || digits === '2'))
     return named(`ASM ${digits}`, digits === '1' ? '2027' : '2028');
   if (word === 'WX' && Number(digits) >= 1) return named(`WX${digits}`, null);
-  if ((word === 'M' && /^[12]?$/.test(digits)) || (word === 'P' && digits === '4'))
-    return named(`${word}${digits}`, null);
+  if (/^(M[12]?|P4|L[123]|F[123])$/.test(word + digits)) return named(`${word}${digits}`, null);
   return undefined;
 }
 

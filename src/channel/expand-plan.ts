@@ -6,13 +6,14 @@ import {
   lowerLegKHz,
   m1084Digits,
 } from './appendix-18.ts';
-import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
+import type { Channel, ChannelPlan, ChannelUse, ConditionalPowerLimit, Fitness } from './channel.ts';
 
 /** One line of a plan's table: everything its channels have in common, defaults left out. */
 export interface PlanRow {
   /**
    * Designators with a comma between; `=` before an alias, `@` before a frequency in kHz that does not
-   * follow from the number: `'22A,23A'`, `'21B=WX8'`, `'WX1@162550'`.
+   * follow from the number, two of them where the sides differ: `'1022,1023'`, `'21B=WX8'`, `'WX1@162550'`,
+   * `'31@157550/162150'`.
    */
   readonly channels: string;
   readonly uses: readonly ChannelUse[];
@@ -25,6 +26,10 @@ export interface PlanRow {
   readonly mode?: Channel['mode'];
   readonly powerW?: number;
   readonly powerRule?: string;
+  readonly automaticPowerReduction?: boolean;
+  readonly conditionalPowerLimits?: readonly ConditionalPowerLimit[];
+  /** Without it the limit of the table for voice channels. */
+  readonly coastPowerW?: number | null;
   /** Fitness between ships: one word for everyone, or two, for pleasure craft and for commercial vessels. */
   readonly intership?: Fitness | readonly [Fitness, Fitness];
   readonly caution?: string;
@@ -33,9 +38,15 @@ export interface PlanRow {
   readonly evidence?: Partial<Channel['evidence']>;
 }
 
-/** A plan's heading, its rows, and the evidence that stands behind a row that names none of its own. */
-export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels'> {
+/** A plan's heading, its rows, and the evidence of a row that names none of its own. */
+export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels' | 'rules'> {
+  readonly rules?: ChannelPlan['rules'];
   readonly evidence: Channel['evidence'];
+  /** Power limit of coast stations on voice channels, where the rules give one. */
+  readonly coastPowerW?: number;
+  /** Where the rules let digital messages share voice channels: the channels they except. */
+  readonly noDataMessagesOn?: readonly string[];
+  readonly selectiveCallRule?: string;
   readonly rows: readonly PlanRow[];
 }
 
@@ -45,13 +56,14 @@ export interface PlanTable extends Omit<ChannelPlan, 'kind' | 'channels'> {
  * The rows are expanded when the channels are first asked for, so that importing a plan costs nothing. All of it is
  * frozen: one plan serves everybody who imports it.
  */
-export function expandPlan({ evidence, rows, ...heading }: PlanTable): ChannelPlan {
+export function expandPlan(table: PlanTable): ChannelPlan {
+  const { name, edition, sources, cautions, callingChannels, rules = [] } = table;
   let channels: readonly Channel[] | undefined;
   return Object.freeze({
     kind: 'channel-plan',
-    ...frozen(heading),
+    ...frozen({ name, edition, sources, cautions, callingChannels, rules }),
     get channels() {
-      channels ??= frozen(expandRows(heading.name, rows, evidence));
+      channels ??= frozen(expandRows(table));
       return channels;
     },
   });
@@ -66,23 +78,20 @@ function frozen<T>(value: T): T {
   return value;
 }
 
-function expandRows(
-  plan: string,
-  rows: readonly PlanRow[],
-  evidence: Channel['evidence'],
-): readonly Channel[] {
+function expandRows(table: PlanTable): readonly Channel[] {
   const channels = new Map<string, Channel>();
-  for (const row of rows) {
+  for (const row of table.rows) {
     for (const entry of row.channels.split(',')) {
-      const channel = expandRow(plan, row, entry, evidence);
+      const channel = expandRow(table, row, entry);
       channels.set(channel.designator, channel);
     }
   }
   return [...channels.values()].sort((a, b) => rank(a.designator) - rank(b.designator));
 }
 
-function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel['evidence']): Channel {
-  const [names = '', frequency] = entry.split('@');
+function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
+  const [names = '', frequencies = ''] = entry.split('@');
+  const [frequency, upper] = frequencies.split('/');
   const [designator = '', ...given] = names.split('=');
   const numbered = readNumber(designator);
   const twin = numbered && legName(designator, numbered);
@@ -90,19 +99,20 @@ function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel[
   const transmitters = row.by ?? 'ships-and-coast';
   const base = numbered ? lowerLegKHz(numbered.number) : 0;
   const own = frequency ? Number(frequency) : numbered?.leg === 'coast' ? base + LEG_DISTANCE_KHZ : base;
-  const duplex = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
+  const pair = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
+  const duplex = pair || upper !== undefined;
   const service = row.service ?? 'voice';
   const notNamedBecause =
     row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? 'ships do not transmit on it' : null);
   const fitness = row.intership ?? 'no';
   return {
     kind: 'channel',
-    plan,
+    plan: table.name,
     designator,
     aliases,
     m1084: m1084Of([designator, ...aliases]),
     shipKHz: transmitters === 'coast' ? null : own,
-    coastKHz: transmitters === 'ships' ? null : duplex ? base + LEG_DISTANCE_KHZ : own,
+    coastKHz: transmitters === 'ships' ? null : upper ? Number(upper) : pair ? base + LEG_DISTANCE_KHZ : own,
     mode: row.mode ?? (duplex ? 'duplex' : 'simplex'),
     service,
     uses: row.uses,
@@ -113,6 +123,10 @@ function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel[
     users: row.users ?? 'all',
     powerLimitW: transmitters === 'coast' ? null : (row.powerW ?? 25),
     powerRule: row.powerRule ?? null,
+    automaticPowerReduction: row.automaticPowerReduction ?? false,
+    conditionalPowerLimits: row.conditionalPowerLimits ?? [],
+    coastPowerLimitW: coastPower(table, row, service),
+    dataMessages: dataMessages(table, row, designator, service),
     intership:
       typeof fitness === 'string'
         ? { nonCommercial: fitness, commercial: fitness }
@@ -120,8 +134,26 @@ function expandRow(plan: string, row: PlanRow, entry: string, evidence: Channel[
     caution: row.caution ?? null,
     mayBeNamed: notNamedBecause === null,
     notNamedBecause,
-    evidence: { ...evidence, ...row.evidence },
+    selectiveCallRule: table.selectiveCallRule ?? null,
+    evidence: { ...table.evidence, ...row.evidence },
   };
+}
+
+function coastPower({ coastPowerW }: PlanTable, row: PlanRow, service: Channel['service']): number | null {
+  if (row.by === 'ships') return null;
+  if (row.coastPowerW !== undefined) return row.coastPowerW;
+  return service === 'voice' || service === 'distress' ? (coastPowerW ?? null) : null;
+}
+
+function dataMessages(
+  { noDataMessagesOn }: PlanTable,
+  { by, users }: PlanRow,
+  designator: string,
+  service: Channel['service'],
+): Channel['dataMessages'] {
+  if (noDataMessagesOn === undefined) return null;
+  if (noDataMessagesOn.includes(designator)) return 'prohibited';
+  return service === 'voice' && by !== 'coast' && users !== 'authority' ? 'permitted' : null;
 }
 
 const NOT_SPEECH: { readonly [service in Channel['service']]?: string } = {

@@ -137,6 +137,8 @@ const NAMES: { readonly [initial: string]: string | undefined } = {
   W: ': weather channels are broadcasts of North America',
   M: ': M and M2 are marina channels of the United Kingdom',
   P: ': P4 is an old name of the United Kingdom marina channel M2',
+  L: ': L channels are for leisure craft in Nordic waters',
+  F: ': F channels are for fishing vessels in Nordic waters',
   0: ': 0 is the private coastguard channel of the United Kingdom',
 };
 

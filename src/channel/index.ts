@@ -2,7 +2,8 @@
  * Marine VHF channels: names, frequencies, what each is for, and which one two stations can talk on.
  *
  * The plans are entries of their own, so that nobody loads a table unasked: `seahail/channel/international`,
- * `seahail/channel/united-states`, `seahail/channel/canada`, `seahail/channel/united-kingdom`. Use the plan
+ * `seahail/channel/united-states`, `seahail/channel/canada`, `seahail/channel/united-kingdom`,
+ * `seahail/channel/netherlands`, `seahail/channel/sweden`. Use the plan
  * of the waters you are in. Tables describe; national rules and the licence decide.
  *
  * Guide: [Channel: where do we talk?](../../docs/guide/channel.md).
@@ -12,7 +13,14 @@
 
 /* What a plan holds. */
 
-export type { Channel, ChannelPlan, ChannelUse, Evidence, Fitness } from './channel.ts';
+export type {
+  Channel,
+  ChannelPlan,
+  ChannelUse,
+  ConditionalPowerLimit,
+  Evidence,
+  Fitness,
+} from './channel.ts';
 
 /* From what people write to a channel of a plan. */
 

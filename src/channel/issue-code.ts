@@ -66,6 +66,10 @@ export const CHANNEL_ISSUE_CODES = [
     code: 'channel-meaning-differs',
     meaning: 'the same number means something else in another of the plans',
   },
+  {
+    code: 'channel-selective-calls-restricted',
+    meaning: 'the rules of the waters restrict selective calls of every kind',
+  },
   { code: 'channel-restricted', meaning: 'the channel serves only with a reason' },
   { code: 'channel-caution', meaning: 'something to mind before the channel is used' },
   { code: 'channel-low-power', meaning: 'the channel has a power limit below that of an ordinary set' },

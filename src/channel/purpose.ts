@@ -72,7 +72,7 @@ const USES: {
   },
   'ship-to-coast': {
     first: ['ship-to-coast', 'public-correspondence', 'marina', 'coast-guard-liaison'],
-    also: ['port-operations', 'ship-movement', 'vessel-traffic'],
+    also: ['port-operations', 'ship-movement', 'vessel-traffic', 'nautical-information'],
     unless: ['navigation-safety'],
     keptFor: [],
   },

@@ -33,11 +33,12 @@ const WATERWAYS: Evidence = {
 export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
   name: 'United Kingdom',
   edition: 'Appendix 18 (WRC-15 arrangement) with United Kingdom uses as of 2017',
-  sources: [RA_264.source, MCA_2017.source, WATERWAYS.source, '47 CFR 80.871(d), 2015 edition (frequencies)'],
+  sources: [RA_264.source, MCA_2017.source, WATERWAYS.source, 'RR Appendix 18 (frequencies)'],
   cautions: [
     'the national table was not seen in full: most port uses are from memory',
     'frequencies of 0, M and M2 are from memory',
   ],
+  callingChannels: ['16'],
   evidence: { ...APPENDIX_18_EVIDENCE, use: MEMORY },
   rows: [
     ...APPENDIX_18_ROWS,
@@ -56,7 +57,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       channels: '84,86',
       uses: ['port-operations', 'ship-movement', 'vdes'],
       note: 'coastguard safety broadcasts until 2017, since then as assigned',
-      caution: 'identified for data exchange since 2019',
+      caution: 'identified for data exchange since 1 January 2017',
       evidence: { use: MCA_2017 },
     },
     {

@@ -6,25 +6,36 @@
 import type { ChannelPlan, Evidence } from './channel.ts';
 import { expandPlan } from './expand-plan.ts';
 
-const CFR_373: Evidence = { basis: 'source', source: '47 CFR 80.373(f), 2015 edition' };
-const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), 2015 edition' };
-const CFR_215: Evidence = { basis: 'source', source: '47 CFR 80.215, 2015 edition' };
+const CFR_373: Evidence = { basis: 'source', source: '47 CFR 80.373(f), as of March 2025' };
+const CFR_371: Evidence = { basis: 'source', source: '47 CFR 80.371(c), as of March 2025' };
+const CFR_215: Evidence = { basis: 'source', source: '47 CFR 80.215, as of March 2025' };
+const CFR_393: Evidence = { basis: 'source', source: '47 CFR 80.393, as of March 2025' };
 const LIST_2025: Evidence = {
   basis: 'source',
   source: 'second-hand copy of the US Coast Guard channel list, October 2025',
 };
 const NWS: Evidence = { basis: 'source', source: 'US National Weather Service, marine radio page' };
-const BY_LIST = { frequency: LIST_2025, use: LIST_2025 };
+const BY_LIST = { frequency: LIST_2025, use: LIST_2025, power: LIST_2025 };
 const BY_371 = { frequency: CFR_371, use: CFR_371 };
-const OVERRIDE = '1 W: the set drops to it by itself, and the operator may override it up to 25 W';
+const ONE_WATT = {
+  powerW: 1,
+  powerRule: '1 W: the set reduces its power automatically, and the operator may override it up to 25 W',
+  automaticPowerReduction: true,
+  conditionalPowerLimits: [
+    { watts: 25, measure: 'output', when: 'when the operator overrides the reduction' },
+    { watts: 25, measure: 'output', when: 'hand-held sets, which need no automatic reduction' },
+  ],
+  coastPowerW: 10,
+} as const;
 const GOVERNMENT = 'it is reserved to the government';
 
 /**
- * United States: 47 CFR part 80 (2015 edition) with the Coast Guard list of 2025.
+ * United States: 47 CFR part 80 as of March 2025, with the Coast Guard list of 2025.
  *
- * A number with A is the ship leg of the international channel used by both sides: someone on 22 does not
- * hear a station on 22A. 64A and 60 appear in one list of 2025 and not in the regulation, and are left
- * out. National rules and the licence decide. Frequencies are kHz.
+ * Four digits come first, as the Coast Guard has announced channels since November 2024; the letter is the
+ * other name (1022, 22A). Such a channel is the ship leg of the international channel, used by both sides:
+ * someone on 22 does not hear a station on 1022. 64A and 60 appear in one list of 2025 and not in
+ * 47 CFR 80.371(c) or 80.373(f), and are left out. National rules and the licence decide. Frequencies are kHz.
  *
  * @example
  * ```ts
@@ -32,38 +43,73 @@ const GOVERNMENT = 'it is reserved to the government';
  * import { unitedStatesPlan } from 'seahail/channel/united-states';
  * import { valueOf } from 'seahail/result';
  *
- * const channel = valueOf(findChannel(unitedStatesPlan, '1022'));
- * console.log(channel.designator, channel.coastKHz); // 22A 157100
+ * const channel = valueOf(findChannel(unitedStatesPlan, '22A'));
+ * console.log(channel.designator, channel.coastKHz); // 1022 157100
  * ```
  */
 export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
   name: 'United States',
-  edition: '47 CFR part 80, 2015 edition, with the US Coast Guard channel list of October 2025',
+  edition: '47 CFR part 80 as of March 2025, with the US Coast Guard channel list of October 2025',
   sources: [
     CFR_373.source,
     CFR_371.source,
     CFR_215.source,
-    '33 CFR 161.12, 2015 edition',
+    CFR_393.source,
+    '47 CFR 80.364 and 80.383, as of March 2025',
+    '33 CFR 161.12(c)',
+    'US Coast Guard, Marine Safety Information Bulletin 07-24 (four-digit channel numbers)',
     LIST_2025.source,
     NWS.source,
   ],
   cautions: [
-    'amendments after 2015 are known at second hand only',
+    'amendments after March 2025 were not seen; the list of October 2025 is known at second hand',
     'vessel traffic services have rules of their own by port: 33 CFR 161.12',
+  ],
+  callingChannels: ['16', '09'],
+  rules: [
+    'short digital messages may share voice channels, except where 47 CFR 80.364 bars them',
+    'two-frequency channels may not be used on one frequency unless the table lists it (47 CFR 80.203(b)(2))',
+  ],
+  coastPowerW: 50,
+  // 47 CFR 80.364, 81 FR 90747 of 15 December 2016.
+  noDataMessagesOn: [
+    '1001',
+    '1063',
+    '1005',
+    '1065',
+    '06',
+    '1066',
+    '67',
+    '70',
+    '12',
+    '13',
+    '73',
+    '14',
+    '74',
+    '15',
+    'AIS 3',
+    '16',
+    'AIS 4',
+    '17',
+    '77',
+    '1020',
+    '1022',
+    'AIS 1',
+    'AIS 2',
   ],
   evidence: { frequency: CFR_373, use: CFR_373, power: CFR_215 },
   rows: [
     {
-      channels: '01A,63A',
+      channels: '1001,1063',
       uses: ['port-operations', 'commercial', 'vessel-traffic'],
       note: 'port operations and commercial traffic under vessel traffic control',
       region: 'New Orleans and the lower Mississippi; 01A also Port Arthur',
     },
     {
-      channels: '05A',
+      channels: '1005',
       uses: ['port-operations', 'vessel-traffic'],
       note: 'port operations and vessel traffic',
-      region: 'New Orleans, Houston, Los Angeles and Long Beach, Puget Sound',
+      region: 'New Orleans, Houston, Los Angeles and Long Beach, Seattle (47 CFR 80.383)',
     },
     {
       channels: '06',
@@ -73,7 +119,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       caution: 'for safety traffic only',
     },
     {
-      channels: '07A,10,18A,19A',
+      channels: '1007,10,1018,1019',
       uses: ['commercial', 'intership'],
       note: 'commercial working',
       users: 'commercial',
@@ -109,11 +155,10 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     },
     {
       channels: '13',
-      uses: ['navigation-safety', 'intership'],
-      note: 'safety of navigation from bridge to bridge; locks and bridges come second',
+      uses: ['navigation-safety', 'intership', 'vessel-traffic'],
+      note: 'safety of navigation from bridge to bridge; locks and bridges come second; vessel traffic at Louisville and Valdez (33 CFR 161.12(c))',
       region: 'all but parts of the lower Mississippi and its approaches',
-      powerW: 1,
-      powerRule: OVERRIDE,
+      ...ONE_WATT,
       caution: 'for the safety of navigation only',
     },
     {
@@ -140,10 +185,10 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     {
       channels: '20',
       uses: ['port-operations', 'ship-to-coast'],
-      note: 'port operations from ship to coast',
+      note: 'port operations from ship to coast, on two frequencies',
     },
     {
-      channels: '20A',
+      channels: '1020',
       uses: ['port-operations', 'intership'],
       note: 'port operations between ships',
       by: 'ships',
@@ -151,7 +196,8 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       caution: 'for port operations only',
     },
     {
-      channels: '21A,23A,83A',
+      channels: '1021,1023,1083',
+      coastPowerW: null,
       uses: ['coast-guard', 'government'],
       note: 'Coast Guard only',
       users: 'authority',
@@ -159,43 +205,53 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       evidence: BY_LIST,
     },
     {
-      channels: '22A',
+      channels: '1022',
       uses: ['coast-guard-liaison', 'safety-broadcast'],
       note: 'Coast Guard liaison, and its safety broadcasts after an announcement on 16',
       caution: 'only to talk with the Coast Guard',
     },
     {
-      channels: '24,25,26,84,85,86',
+      channels: '24,26,84,85,86',
       uses: ['public-correspondence', 'ship-to-coast'],
       note: 'public correspondence through a coast station',
-      caution: 'to end on 1 January 2030 in favour of data',
+      evidence: BY_371,
+    },
+    {
+      channels: '25',
+      uses: ['public-correspondence', 'ship-to-coast'],
+      note: 'public correspondence through a coast station',
+      region: 'coast areas 1 to 9; not assignable in areas 10 to 42',
       evidence: BY_371,
     },
     {
       channels: '27,28',
       uses: ['public-correspondence', 'ship-to-coast'],
       note: 'public correspondence through a coast station',
-      caution: 'split elsewhere into a voice channel and an ASM data channel',
+      caution: 'split in other countries into a voice channel and an ASM data channel',
       evidence: BY_371,
     },
     {
-      channels: '65A',
+      channels: '1065',
       uses: ['port-operations', 'vessel-traffic'],
       note: 'port operations; vessel traffic at Port Arthur',
     },
-    { channels: '66A,73,74', uses: ['port-operations'], note: 'port operations' },
+    { channels: '1066,74', uses: ['port-operations'], note: 'port operations' },
+    {
+      channels: '73',
+      uses: ['port-operations', 'vessel-traffic'],
+      note: 'port operations; vessel traffic at Port Arthur (33 CFR 161.12(c))',
+    },
     {
       channels: '67',
       uses: ['commercial', 'intership', 'navigation-safety'],
       note: 'commercial talk between ships; bridge to bridge on the lower Mississippi; pleasure craft in Puget Sound',
-      powerW: 1,
-      powerRule: OVERRIDE,
+      ...ONE_WATT,
       intership: 'restricted',
       caution:
         'the bridge-to-bridge channel on the lower Mississippi; pleasure craft may use it in Puget Sound and Juan de Fuca only',
     },
     {
-      channels: '68,69,78A',
+      channels: '68,69,1078',
       uses: ['non-commercial', 'intership', 'ship-to-coast'],
       note: 'non-commercial working',
       users: 'non-commercial',
@@ -208,6 +264,10 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'non-commercial working; vessel traffic in Puget Sound',
       users: 'non-commercial',
       powerRule: '1 W normally and 10 W at most in the Seattle vessel traffic area',
+      conditionalPowerLimits: [
+        { watts: 1, measure: 'output', when: 'normally, in the Seattle vessel traffic area' },
+        { watts: 10, measure: 'output', when: 'at most, in the Seattle vessel traffic area' },
+      ],
       intership: ['preferred', 'no'],
       caution: 'not for casual talk in the Puget Sound vessel traffic area',
     },
@@ -221,12 +281,15 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       caution: 'commercial vessels may use it in Puget Sound and Juan de Fuca only',
     },
     {
-      channels: '75,76',
-      uses: ['port-operations', 'ship-movement'],
-      note: 'navigation-related port operations and ship movement only',
-      powerW: 1,
-      powerRule: '1 W for ships with no override, 10 W for coast stations',
-      never: 'it guards channel 16 and carries navigation-related port traffic only',
+      // 82 FR 27213 of 14 June 2017.
+      channels: 'AIS 3=75@156775,AIS 4=76@156825',
+      uses: ['ais'],
+      note: 'long-range AIS reports from ships to satellites; no voice since 14 June 2017',
+      service: 'ais',
+      by: 'ships',
+      powerW: 12.5,
+      never: 'it carries long-range AIS reports to satellites only',
+      evidence: { frequency: CFR_393, use: CFR_393, power: { basis: 'memory', source: 'ITU-R M.1371' } },
     },
     {
       channels: '77',
@@ -240,14 +303,15 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       evidence: { power: CFR_373 },
     },
     {
-      channels: '79A,80A',
+      channels: '1079,1080',
       uses: ['commercial', 'intership', 'non-commercial'],
       note: 'commercial working; non-commercial on the Great Lakes',
       intership: ['restricted', 'preferred'],
       caution: 'pleasure craft may use it on the Great Lakes only',
     },
     {
-      channels: '81A,82A',
+      channels: '1081,1082',
+      coastPowerW: null,
       uses: ['government'],
       note: 'government only',
       users: 'authority',

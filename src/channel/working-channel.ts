@@ -73,6 +73,9 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
     const text = 'is for distress, safety and calling: working talk goes to another channel';
     return notice(channel, 'channel-distress-and-calling', text);
   }
+  if (channel.selectiveCallRule !== null && purpose !== 'safety') {
+    return notice(channel, NO_CALLS, `is not to be named in a call: ${channel.selectiveCallRule}`);
+  }
   if (channel.mode === 'duplex' && purpose.startsWith('intership')) return twoFrequency(channel);
   if (channel.coastKHz === null && purpose === 'ship-to-coast') {
     const text = `is between ships only: no coast station works on it in the ${plan} plan`;
@@ -80,6 +83,8 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
   }
   return fitnessFor(channel, purpose) === 'no' ? otherUse(channel, purpose) : undefined;
 }
+
+const NO_CALLS = 'channel-selective-calls-restricted';
 
 function twoFrequency(channel: Channel): Issue {
   const [ship, coast] = [formatMegahertz(channel.shipKHz ?? 0), formatMegahertz(channel.coastKHz ?? 0)];
@@ -104,6 +109,9 @@ function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
   const { plan, caution, region, users, powerLimitW, powerRule } = channel;
   const cautions: Issue[] = [];
   const restricted = fitnessFor(channel, purpose) === 'restricted';
+  if (channel.selectiveCallRule !== null) {
+    cautions.push(notice(channel, NO_CALLS, `in the ${plan} plan: ${channel.selectiveCallRule}`));
+  }
   if (caution !== null) {
     const code = restricted ? 'channel-restricted' : 'channel-caution';
     cautions.push(notice(channel, code, `in the ${plan} plan: ${caution}`));

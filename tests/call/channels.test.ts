@@ -185,7 +185,7 @@ describe('the names of a plan', () => {
     const { answers } = answersTo(hail, { own, channels: ['78A'], plan });
     expect(answers.slice(0, 2).map(({ label }) => label)).toEqual([
       'Able, on channel 72',
-      'Able, on channel 78A instead',
+      'Able, on channel 1078 instead',
     ]);
     expect(answers[1]?.call).toMatchObject({ channel: '1078' });
     expect(ables(hail, ['78A'])[1]).toBe('Able, on channel 1078 instead');
@@ -195,17 +195,17 @@ describe('the names of a plan', () => {
       telephone: '5550123',
       channel: '78A',
     });
-    expect(ables(service, [], plan)).toEqual(['Able, on channel 78A']);
+    expect(ables(service, [], plan)).toEqual(['Able, on channel 1078']);
   });
 
   it('stand in descriptions', () => {
     const call = { ...hail, channel: '1078' };
-    expect(describeCall(call, { plan }).sentence).toMatch(/: channel 78A$/);
-    expect(describeCall(call, { plan }).rows.map(({ value }) => value)).toContain('channel 78A');
+    expect(describeCall(call, { plan }).sentence).toMatch(/: channel 1078$/);
+    expect(describeCall(call, { plan }).rows.map(({ value }) => value)).toContain('channel 1078');
     expect(describeCall(call).sentence).toMatch(/: channel 1078$/);
-    // The plan has 22A alone: what it does not have keeps its digits.
+    // The plan has 1022 alone: what it does not have keeps its digits.
     expect(describeCall({ ...hail, channel: '22' }, { plan }).sentence).toMatch(/: channel 22$/);
     const two = heard({ receive: [90, 10, 78], transmit: [90, 10, 79] }).call;
-    expect(describeCall(two, { plan }).sentence).toMatch(/: channels 78A and 79A$/);
+    expect(describeCall(two, { plan }).sentence).toMatch(/: channels 1078 and 1079$/);
   });
 });

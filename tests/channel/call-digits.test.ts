@@ -39,7 +39,7 @@ describe('M.493 channel information, from memory', () => {
     expect(read).toMatchObject({
       ok: true,
       value: { designator: '22', channel: null },
-      notices: [{ code: 'channel-digits-single-leg-only', suggestion: '22A' }],
+      notices: [{ code: 'channel-digits-single-leg-only', suggestion: '1022' }],
     });
     expect(channelFromDigits('900022', internationalPlan)).toMatchObject({
       value: { channel: { designator: '22' } },
@@ -57,11 +57,11 @@ describe('M.493 channel information, from memory', () => {
       {
         code: 'channel-digits-single-leg-only',
         message:
-          'Channel 22 was received, and the United States plan has 22A in its place: the sender may mean that, or the two-frequency channel',
+          'Channel 22 was received, and the United States plan has 1022 in its place: the sender may mean that, or the two-frequency channel',
         at: [],
         received: '22',
         clause: unitedStatesPlan.edition,
-        suggestion: '22A',
+        suggestion: '1022',
       },
     ]);
     // A leg that was named is meant: nothing stands in its place. Ships only listen on 83B.
@@ -78,7 +78,7 @@ describe('M.493 channel information, from memory', () => {
 
   it('finds the leg that stands in the second digit in the plan as well', () => {
     expect(channelFromDigits('910022', unitedStatesPlan)).toMatchObject({
-      value: { designator: '1022', channel: { designator: '22A' } },
+      value: { designator: '1022', channel: { designator: '1022' } },
       notices: [{ code: 'channel-digits-old-form' }],
     });
     expect(channelFromDigits('920021', canadaPlan)).toMatchObject({

@@ -32,7 +32,7 @@ describe('channelsAt', () => {
   });
 
   it('gives every channel on a frequency', () => {
-    expect(names(unitedStatesPlan, '157.000')).toEqual(['20 ship', '20A ship']);
+    expect(names(unitedStatesPlan, '157.000')).toEqual(['20 ship', '1020 ship']);
     expect(names(internationalPlan, '156.950')).toEqual(['19 ship', '1019 both']);
     expect(names(canadaPlan, '161.75')).toEqual(['23 coast', '23B coast']);
   });

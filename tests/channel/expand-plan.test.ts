@@ -6,7 +6,15 @@ import type { Channel, Evidence } from '../../src/channel/index.ts';
 const INVENTED: Evidence = { basis: 'memory', source: 'Skerra Sound harbour order' };
 const evidence = { frequency: INVENTED, use: INVENTED, power: INVENTED };
 const planOf = (...rows: readonly PlanRow[]) =>
-  expandPlan({ name: 'Skerra Sound', edition: 'invented', sources: [], cautions: [], evidence, rows });
+  expandPlan({
+    name: 'Skerra Sound',
+    edition: 'invented',
+    sources: [],
+    cautions: [],
+    callingChannels: [],
+    evidence,
+    rows,
+  });
 const row = (channels: string, more: Partial<PlanRow> = {}): PlanRow => ({
   channels,
   uses: ['marina'],
@@ -40,10 +48,15 @@ describe('a row of a plan', () => {
       users: 'all',
       powerLimitW: 25,
       powerRule: null,
+      automaticPowerReduction: false,
+      conditionalPowerLimits: [],
+      coastPowerLimitW: null,
+      dataMessages: null,
       intership: { nonCommercial: 'no', commercial: 'no' },
       caution: null,
       mayBeNamed: true,
       notNamedBecause: null,
+      selectiveCallRule: null,
       evidence,
     });
   });
@@ -169,7 +182,14 @@ describe('the designators of a row', () => {
 });
 
 it('the heading of a table is the heading of its plan, and its channels are the same each time', () => {
-  const heading = { name: 'Skerra Sound', edition: 'invented', sources: ['a'], cautions: ['b'] };
+  const heading = {
+    name: 'Skerra Sound',
+    edition: 'invented',
+    sources: ['a'],
+    cautions: ['b'],
+    callingChannels: ['16'],
+    rules: ['c'],
+  };
   const plan = expandPlan({ ...heading, evidence, rows: [row('22')] });
   expect(plan).toMatchObject({ kind: 'channel-plan', ...heading });
   expect(plan).not.toHaveProperty('rows');

@@ -28,7 +28,7 @@ describe('findChannel', () => {
 
   it('finds one channel under all its names', () => {
     for (const name of ['22A', '22 a', '1022', 'ch 22A', 'VHF 1022']) {
-      expect(valueOf(findChannel(unitedStatesPlan, name)).designator).toBe('22A');
+      expect(valueOf(findChannel(unitedStatesPlan, name)).designator).toBe('1022');
     }
     expect(valueOf(findChannel(unitedKingdomPlan, '37A')).designator).toBe('M');
     expect(valueOf(findChannel(canadaPlan, 'WX8')).designator).toBe('21B');
@@ -46,8 +46,8 @@ describe('findChannel', () => {
 
   it('offers the leg to someone who names a pair the plan has not', () => {
     const [issue] = issuesOf(unitedStatesPlan, '22');
-    expect(issue.suggestion).toBe('22A');
-    expect(issue.message).toContain('the plan has 22A (157.100 MHz)');
+    expect(issue.suggestion).toBe('1022');
+    expect(issue.message).toContain('the plan has 1022 (157.100 MHz)');
     expect(issuesOf(canadaPlan, '21')[0].suggestion).toBe('21A');
   });
 

@@ -38,7 +38,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-commercial',
       internationalPlan,
       'Channel AIS 1 is not for speech: it carries automatic identification data only',
-      '47 CFR 80.371(c), 2015 edition, notes 3 and 4',
+      'RR Appendix 18, table',
     ],
     [
       'channel-reserved',
@@ -46,7 +46,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-commercial',
       unitedStatesPlan,
       'Channel 17 is not to be named in a call: it is reserved to the government',
-      '47 CFR 80.373(f), 2015 edition',
+      '47 CFR 80.373(f), as of March 2025',
     ],
     [
       'channel-not-to-be-named',
@@ -54,7 +54,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'ship-to-coast',
       internationalPlan,
       'Channel 76 is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
-      'RR Appendix 18 note n), from memory',
+      'RR Appendix 18 note n)',
     ],
     [
       'channel-distress-and-calling',
@@ -86,7 +86,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-non-commercial',
       internationalPlan,
       'Channel 12 is not for non-commercial talk between ships in the International plan: port operations and ship movement',
-      'Norwegian national table of Appendix 18 use',
+      'RR Appendix 18, table',
     ],
     [
       'channel-not-intership',
@@ -94,7 +94,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-commercial',
       unitedStatesPlan,
       'Channel 06 is not for commercial talk between ships in the United States plan: safety between ships, and rescue work with Coast Guard ships and aircraft (for safety traffic only)',
-      '47 CFR 80.373(f), 2015 edition',
+      '47 CFR 80.373(f), as of March 2025',
     ],
     [
       'channel-other-use',
@@ -102,15 +102,15 @@ describe('what rules a channel out, in words and with the clause', () => {
       'safety',
       internationalPlan,
       'Channel 77 is not for distress, urgency and safety traffic in the International plan: talk between ships, its only use',
-      'Norwegian national table of Appendix 18 use',
+      'RR Appendix 18, table',
     ],
     [
       'channel-other-use',
       '13',
       'ship-to-coast',
       internationalPlan,
-      'Channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge (for the safety of navigation only)',
-      'Norwegian national table of Appendix 18 use',
+      'Channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge; also ship movement and port operations where a national rule says so (for the safety of navigation; other uses by national rule only)',
+      'RR Appendix 18 note k)',
     ],
     [
       'channel-other-use',
@@ -118,7 +118,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-navigation',
       internationalPlan,
       'Channel 72 is not for the safety of navigation between ships in the International plan: talk between ships, its only use',
-      'Norwegian national table of Appendix 18 use',
+      'RR Appendix 18, table',
     ],
   ])('%s: channel %s for %s', (code, designator, purpose, plan, message, clause) =>
     expect(checkWorkingChannel(find(plan, designator), purpose)).toEqual([
@@ -141,7 +141,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
         message: 'Channel 15 in the International plan: normally taken by ports or for work on board',
         at,
         received,
-        clause: 'Norwegian national table of Appendix 18 use',
+        clause: 'RR Appendix 18, table',
       },
       {
         code: 'channel-low-power',
@@ -149,7 +149,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
           'Channel 15 has a power limit: 1 W radiated on board; elsewhere 25 W unless a national rule says less',
         at,
         received,
-        clause: 'RR Appendix 18 note g), as printed in IEC 62238:2003',
+        clause: 'RR Appendix 18 note g)',
       },
     ]);
     expect(checkWorkingChannel(find(internationalPlan, '06'), 'intership-commercial')).toEqual([
@@ -159,7 +159,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
           'Channel 06 in the International plan: keep it clear for search and rescue, and for ice-breakers and their aircraft',
         at,
         received: '06',
-        clause: 'Norwegian national table of Appendix 18 use',
+        clause: 'RR Appendix 18, table',
       },
     ]);
   });

@@ -9,7 +9,14 @@ import {
   workingChannels,
 } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+import {
+  canadaPlan,
+  internationalPlan,
+  plans,
+  seaPlans,
+  unitedKingdomPlan,
+  unitedStatesPlan,
+} from './plans.ts';
 
 const purposes: readonly WorkingPurpose[] = [
   'intership-non-commercial',
@@ -28,9 +35,9 @@ const reasonAgainst = (
 const codes = (plan: ChannelPlan, designator: string, purpose: WorkingPurpose) =>
   checkWorkingChannel(valueOf(findChannel(plan, designator)), purpose).map((notice) => notice.code);
 /** Every choice of one plan or more, each with every other. */
-const choices = plans.flatMap((one, place) => [
+const choices = seaPlans.flatMap((one, place) => [
   [one],
-  ...plans.slice(place + 1).map((other) => [one, other]),
+  ...seaPlans.slice(place + 1).map((other) => [one, other]),
 ]);
 
 describe('talk between two ships', () => {
@@ -42,8 +49,8 @@ describe('talk between two ships', () => {
     }
   });
 
-  it('72 comes first under every plan, every two plans and all four', () => {
-    for (const choice of [...choices, plans]) {
+  it('72 comes first under every plan, every two plans and all of them', () => {
+    for (const choice of [...choices, seaPlans]) {
       expect(ranking(choice, 'intership-non-commercial')[0], choice.map(({ name }) => name).join()).toBe(
         '72',
       );
@@ -75,18 +82,18 @@ describe('talk between two ships', () => {
     ]);
   });
 
-  it('United States: 68, 69, 71, 72, 78A first for pleasure craft (47 CFR 80.373(f))', () => {
+  it('United States: 68, 69, 71, 72, 1078 first for pleasure craft (47 CFR 80.373(f))', () => {
     expect(ranking(unitedStatesPlan, 'intership-non-commercial').slice(0, 5)).toEqual([
       '72',
       '68',
       '69',
       '71',
-      '78A',
+      '1078',
     ]);
   });
 
-  it('all four plans leave commercial vessels 08', () => {
-    expect(ranking(plans, 'intership-commercial')[0]).toBe('08');
+  it('all plans leave commercial vessels 08', () => {
+    expect(ranking(seaPlans, 'intership-commercial')[0]).toBe('08');
   });
 
   it('06 is acceptable and never first', () => {
@@ -120,23 +127,23 @@ describe('talk between two ships', () => {
     expect(against('75')).toContain('guards channel 16');
     expect(against('AIS 1')).toContain('automatic identification data only');
     expect(against('2078')).toContain('receive only');
-    expect(against('13')).toContain('safety of navigation only');
+    expect(against('13')).toContain('for the safety of navigation; other uses by national rule only');
     expect(against('17', unitedStatesPlan)).toContain('reserved to the government');
     expect(against('WX1', unitedStatesPlan)).toContain('receive only');
     expect(against('M', unitedKingdomPlan)).toContain('marinas and clubs');
-    expect(against('22A', unitedStatesPlan)).toContain('only to talk with the Coast Guard');
+    expect(against('1022', unitedStatesPlan)).toContain('only to talk with the Coast Guard');
   });
 
   it('says where the same number means something else', () => {
     const both = [internationalPlan, unitedStatesPlan];
-    expect(reasonAgainst(both, 'intership-commercial', '07A')).toBe(
-      'Channel 07A is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+    expect(reasonAgainst(both, 'intership-commercial', '1007')).toBe(
+      'Channel 1007 is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
     );
     expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('with pilots only');
     expect(reasonAgainst(both, 'intership-non-commercial', '15')).toContain('receive only');
-    expect(reasonAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '78A')).toContain(
-      'United Kingdom plan',
-    );
+    expect(
+      reasonAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '1078'),
+    ).toContain('United Kingdom plan');
   });
 });
 
@@ -148,14 +155,14 @@ describe('other purposes', () => {
   // By use and caution of each row in the tables; deviation D-channel-10 on the order.
   it.each<[ChannelPlan, WorkingPurpose, preferred: string, allowed: string, restricted: string]>([
     [internationalPlan, 'intership-navigation', '13', '', ''],
-    // 22A is kept for liaison with the Coast Guard, and 06 and 67 carry a caution.
+    // 1022 is kept for liaison with the Coast Guard, and 06 and 67 carry a caution.
     [unitedStatesPlan, 'intership-navigation', '13', '', '06 67'],
     // 08 is for commercial vessels, and on both coasts only.
     [canadaPlan, 'intership-navigation', '13', '', '06 08'],
     // 06 and 13 are kept clear for just this (RR Appendix 18 notes f) and k)); 10, 67 and 73 may be a port's.
     [internationalPlan, 'safety', '16', '06 13', '10 67 73'],
     [unitedKingdomPlan, 'safety', '16', '06 13', '10 62 63 64 67 73'],
-    [unitedStatesPlan, 'safety', '16', '06 13', '22A 67'],
+    [unitedStatesPlan, 'safety', '16', '06 13', '1022 67'],
     [canadaPlan, 'safety', '16', '06 13', '08 10 22A 65A 67 73'],
     // 01 to 03, 23, 60 and 64 mostly inland and in the Arctic, 05A in British Columbia.
     [
@@ -168,9 +175,9 @@ describe('other purposes', () => {
     [
       unitedStatesPlan,
       'ship-to-coast',
-      '20 68 69 78A 87',
-      '12 14 65A 66A 73 74',
-      '01A 05A 11 22A 24 25 26 27 28 63A 71 84 85 86 88',
+      '20 24 26 68 69 1078 84 85 86 87',
+      '12 14 1065 1066 73 74',
+      '1001 1005 11 1022 25 27 28 1063 71 88',
     ],
   ])('all that serve, by how well', (plan, purpose, preferred, allowed, restricted) => {
     const { ranked } = workingChannels(plan, purpose);
@@ -184,7 +191,7 @@ describe('other purposes', () => {
   });
 
   it('safety: 16 first', () => {
-    for (const choice of [...choices, plans]) expect(ranking(choice, 'safety')[0]).toBe('16');
+    for (const choice of [...choices, seaPlans]) expect(ranking(choice, 'safety')[0]).toBe('16');
   });
 
   it('ship to coast: pairs serve, channels between ships do not, and the coast station names the channel', () => {
@@ -194,7 +201,7 @@ describe('other purposes', () => {
     expect(entry?.fitness).toBe('restricted');
     expect(reasonAgainst(internationalPlan, 'ship-to-coast', '72')).toContain('between ships only');
     expect(ranking(unitedKingdomPlan, 'ship-to-coast')).toContain('80');
-    expect(ranking(unitedStatesPlan, 'ship-to-coast')).toContain('22A');
+    expect(ranking(unitedStatesPlan, 'ship-to-coast')).toContain('1022');
   });
 });
 
@@ -232,7 +239,7 @@ describe('an answer under two plans', () => {
   it('gives a channel that does not serve with all that speaks against it', () => {
     const ruledOut = (designator: string) =>
       workingChannels(both, 'ship-to-coast').ruledOut.find((entry) => entry.designator === designator);
-    const message = 'Channel 01 is not the same in the United States plan, which has 01A (156.050 MHz)';
+    const message = 'Channel 01 is not the same in the United States plan, which has 1001 (156.050 MHz)';
     expect(ruledOut('01')).toEqual({
       kind: 'ruled-out-channel',
       designator: '01',

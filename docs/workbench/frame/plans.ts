@@ -1,6 +1,8 @@
 import type { ChannelPlan } from 'seahail/channel';
 import { canadaPlan } from 'seahail/channel/canada';
 import { internationalPlan } from 'seahail/channel/international';
+import { netherlandsInlandPlan, netherlandsSeaPlan } from 'seahail/channel/netherlands';
+import { swedenPlan } from 'seahail/channel/sweden';
 import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
 
@@ -10,6 +12,9 @@ const plans: ReadonlyMap<string, ChannelPlan> = new Map([
   ['us', unitedStatesPlan],
   ['canada', canadaPlan],
   ['uk', unitedKingdomPlan],
+  ['nl', netherlandsSeaPlan],
+  ['nl-inland', netherlandsInlandPlan],
+  ['se', swedenPlan],
 ]);
 
 export const allPlans: readonly ChannelPlan[] = [...plans.values()];
