@@ -2,32 +2,24 @@
 // `npm run demo -- --help` tells the options.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { answersTo, checkCall, describeCall } from 'seahail/call';
+import { findChannel, formatMegahertz, workingChannels } from 'seahail/channel';
+import { stationOf } from 'seahail/directory';
+import { formatIdentity, identityForms, parseIdentity } from 'seahail/identity';
+import { administrationName, administrationOf } from 'seahail/identity/administrations';
 import {
-  administrationName,
-  administrationOf,
-  answersTo,
   boundsFrom,
   centreOf,
-  checkCall,
   describeBounds,
-  describeCall,
-  findChannel,
-  formatIdentity,
-  formatMegahertz,
   formatPosition,
-  identityForms,
-  parseIdentity,
   rangeAndBearing,
-  readSentences,
   reportPosition,
   resolveTime,
-  spokenScript,
-  stationOf,
   timeToReach,
   toGpx,
-  workingChannels,
-  writeSentences,
-} from 'seahail';
+} from 'seahail/position';
+import { readSentences, writeSentences } from 'seahail/sentence';
+import { spokenScript } from 'seahail/speech';
 import { createClock, duration, timeOfDay } from './evening-watch/clock.mjs';
 import { readOptions, stop } from './evening-watch/options.mjs';
 import { overTheAir } from './evening-watch/over-the-air.mjs';

@@ -1,35 +1,64 @@
 /**
- * Marine VHF digital selective calling, room by room.
+ * Marine VHF digital selective calling: a short tour of what most apps need.
  *
- * Text from a form becomes an identity ({@link parseIdentity}); a plan of the waters gives channels
- * ({@link findChannel}, {@link workingChannels}); a line from a radio becomes a {@link Call}
- * ({@link readSentences}); a reported position becomes range and bearing ({@link rangeAndBearing},
- * {@link boundsFrom}); a call becomes symbols, bits and sound ({@link encodeCall}, {@link modulate}) and comes back
- * ({@link createReceiver}); and a station decides what to do next ({@link step}).
+ * Text from a form becomes an identity ({@link parseIdentity}); a plan of the waters, such as that of
+ * `seahail/channel/international`, gives channels ({@link findChannel}, {@link workingChannels}); a typed or a
+ * reported position becomes coordinates or a box ({@link parsePosition}, {@link boxOf}); a call is composed
+ * ({@link composeIndividualCall}), checked ({@link checkCall}), put into words ({@link describeCall}) and answered
+ * ({@link answersTo}).
  *
- * Every room is a door of its own (`seahail/identity`, `seahail/channel`, …). Import from there, or from here: a
- * bundler drops what is not used either way.
+ * Everything else has an entry point of its own: `seahail/position` gives range and bearing, `seahail/sentence` reads and writes the serial line,
+ * `seahail/station` decides what to do next, `seahail/burst` and `seahail/audio` make symbols and sound,
+ * `seahail/directory` is an address book, and `seahail/speech` has the words to speak.
  *
  * @packageDocumentation
  */
 
-export * from './audio/index.ts';
-export * from './burst/index.ts';
-export * from './call/index.ts';
-export * from './channel/canada.ts';
-export * from './channel/index.ts';
-export * from './channel/international.ts';
-export * from './channel/netherlands.ts';
-export * from './channel/sweden.ts';
-export * from './channel/united-kingdom.ts';
-export * from './channel/united-states.ts';
-export * from './directory/index.ts';
-export * from './identity/administrations.ts';
-export * from './identity/index.ts';
-export * from './position/index.ts';
-export * from './position/plot/index.ts';
-export * from './report/index.ts';
-export * from './result/index.ts';
-export * from './sentence/index.ts';
-export * from './speech/index.ts';
-export * from './station/index.ts';
+// Answers: a value with notices, or issues.
+
+export type { Issue, Notice, Result } from './result/index.ts';
+export { valueOf } from './result/index.ts';
+
+// Who is it?
+
+export type { Identity, IdentityField, IdentityKind, IdentityStyle, Mmsi } from './identity/index.ts';
+export {
+  checkCallSign,
+  checkIdentity,
+  formatIdentity,
+  identitySchema,
+  parseIdentity,
+} from './identity/index.ts';
+
+// Where do we talk?
+
+export type { Channel, ChannelPlan, WorkingChannels } from './channel/index.ts';
+export { channelsAt, checkWorkingChannel, findChannel, workingChannels } from './channel/index.ts';
+
+// Where is she? Range and bearing, which load the geodesy, are in `seahail/position`.
+
+export { boxOf } from './position/box.ts';
+export { formatPosition } from './position/format-position.ts';
+export type { Bounds, Coordinates, ReportedPosition, TimeOfDay } from './position/index.ts';
+export { parsePosition } from './position/parse-position.ts';
+export { reportPosition } from './position/report-position.ts';
+export { formatReportedPosition } from './position/reported-position.ts';
+
+// What is said?
+
+export type { Call, CallKind, LawfulAnswers } from './call/index.ts';
+export {
+  answersTo,
+  checkCall,
+  composeAllShipsCall,
+  composeDistressAlert,
+  composeGroupCall,
+  composeIndividualAcknowledgement,
+  composeIndividualCall,
+  composePositionReply,
+  composePositionRequest,
+  composeTestAcknowledgement,
+  composeTestCall,
+  composeUnableToComply,
+  describeCall,
+} from './call/index.ts';

@@ -1,20 +1,14 @@
 // What the command line says, checked; what is wrong with it is said in one line.
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import {
-  canadaPlan,
-  createDirectory,
-  identityForms,
-  internationalPlan,
-  netherlandsInlandPlan,
-  netherlandsSeaPlan,
-  parseIdentity,
-  readDirectoryCsv,
-  swedenPlan,
-  unitedKingdomPlan,
-  unitedStatesPlan,
-  usesOf,
-} from 'seahail';
+import { canadaPlan } from 'seahail/channel/canada';
+import { internationalPlan } from 'seahail/channel/international';
+import { netherlandsInlandPlan, netherlandsSeaPlan } from 'seahail/channel/netherlands';
+import { swedenPlan } from 'seahail/channel/sweden';
+import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
+import { unitedStatesPlan } from 'seahail/channel/united-states';
+import { createDirectory, readDirectoryCsv } from 'seahail/directory';
+import { identityForms, parseIdentity, usesOf } from 'seahail/identity';
 
 const USAGE = `npm run demo                               the invented evening watch
 npm run demo -- my.log --own 232999871     any log of the serial line

@@ -1,6 +1,7 @@
 // Calls made into sound, saved, read and decoded again.
 import { readFileSync, writeFileSync } from 'node:fs';
-import { createReceiver, encodeCall, modulate, readWav, writeWav } from 'seahail';
+import { createReceiver, modulate, readWav, writeWav } from 'seahail/audio';
+import { encodeCall } from 'seahail/burst';
 
 const SAMPLE_RATE = 48_000;
 

@@ -1,5 +1,5 @@
 import { usesOf } from '../../identity/index.ts';
-import { formatReportedPosition } from '../../position/index.ts';
+import { formatReportedPosition } from '../../position/internal.ts';
 import type { AutomaticServiceCall, Call, IndividualCall, PositionRequest } from '../call.ts';
 import {
   composeIndividualAcknowledgement,

@@ -1,5 +1,5 @@
 import type { ChannelPlan } from '../../channel/index.ts';
-import { geographicArea } from '../../position/index.ts';
+import { geographicArea } from '../../position/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import type { EquipmentClass } from '../composition.ts';

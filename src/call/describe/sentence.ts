@@ -1,9 +1,5 @@
-import {
-  formatReportedPosition,
-  type GeographicArea,
-  type ReportedPosition,
-  type TimeOfDay,
-} from '../../position/index.ts';
+import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
+import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call, CallAddress, PositionReply } from '../call.ts';
 import { vhfChannelOfDigits } from '../element/channel-symbols.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';

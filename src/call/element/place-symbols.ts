@@ -1,13 +1,11 @@
+import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import {
-  type GeographicArea,
   geographicArea,
   geographicAreaDigits,
-  type ReportedPosition,
   refinePosition,
   reportedPosition,
   reportedPositionDigits,
-  type TimeOfDay,
-} from '../../position/index.ts';
+} from '../../position/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 import { same } from '../same.ts';
 import { NO_INFORMATION } from '../symbol.ts';

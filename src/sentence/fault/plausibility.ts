@@ -1,5 +1,6 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import { type Coordinates, cornerOf, rangeAndBearing, resolveTime } from '../../position/index.ts';
+import { type Coordinates, rangeAndBearing } from '../../position/index.ts';
+import { cornerOf, resolveTime } from '../../position/internal.ts';
 import type { CallReading } from '../../report/index.ts';
 import type { Collector } from './collector.ts';
 

@@ -1,4 +1,4 @@
-import { centreOf, cornerOf } from '../../position/index.ts';
+import { centreOf, cornerOf } from '../../position/internal.ts';
 import type { CallReading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { readDse } from '../dsc/dse.ts';

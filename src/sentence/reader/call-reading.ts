@@ -1,5 +1,6 @@
 import { callFromFields } from '../../call/index.ts';
-import { type ResolvedTime, resolveTime, type TimeOfDay } from '../../position/index.ts';
+import type { ResolvedTime, TimeOfDay } from '../../position/index.ts';
+import { resolveTime } from '../../position/internal.ts';
 import type { CallReading } from '../../report/index.ts';
 import type { ReaderSettings } from './options.ts';
 import type { CallState } from './pairing.ts';

@@ -1,5 +1,6 @@
 import type { Call } from '../../call/index.ts';
-import { centreOf, rangeAndBearing, timeToReach } from '../../position/index.ts';
+import { rangeAndBearing, timeToReach } from '../../position/index.ts';
+import { centreOf } from '../../position/internal.ts';
 import type { HeardDistressDialogue, HeardDistressPhase } from '../state/dialogue.ts';
 import type { AnswerKind } from '../state/effect.ts';
 import type { StationState } from '../state/state.ts';

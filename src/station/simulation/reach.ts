@@ -1,4 +1,5 @@
-import { type Coordinates, radioHorizon } from '../../position/index.ts';
+import type { Coordinates } from '../../position/index.ts';
+import { radioHorizon } from '../../position/internal.ts';
 
 /** Where an antenna is. */
 export interface Antenna {

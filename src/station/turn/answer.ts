@@ -5,7 +5,8 @@ import {
   type LawfulAnswer,
   type Reason,
 } from '../../call/index.ts';
-import { type ReportedPosition, reportPosition, type TimeOfDay } from '../../position/index.ts';
+import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
+import { reportPosition } from '../../position/internal.ts';
 import { maySend } from '../state/equipment.ts';
 import type { StationState } from '../state/state.ts';
 

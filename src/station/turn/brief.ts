@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import { formatReportedPosition } from '../../position/index.ts';
+import { formatReportedPosition } from '../../position/internal.ts';
 
 /** What a call is, in a few words, for log lines and messages: `individual call from 232999871 to 232999142, channel 72`. */
 export function briefly(call: Call): string {

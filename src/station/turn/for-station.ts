@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import { areaContains } from '../../position/index.ts';
+import { areaContains } from '../../position/internal.ts';
 import type { StationState } from '../state/state.ts';
 
 /**
