@@ -7,36 +7,25 @@ const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as { exports: 
 const doors: Record<string, string> = {};
 for (const door of Object.keys(manifest.exports)) {
   if (door === './package.json') continue;
-  const target = (manifest.exports[door] as { import: { default: string } }).import.default;
+  const target = (manifest.exports[door] as { default: string }).default;
   const name = target.replace('./dist/', '').replace(/\.js$/, '');
   doors[name] = `src/${name}.ts`;
 }
 
-const dts = { entry: doors, compilerOptions: { ignoreDeprecations: '6.0' } };
-
-export default defineConfig([
-  {
-    // Geodesy, and what it shares with others, are entries beside the doors: so geodesy stays a chunk of its own,
-    // which a bundler drops where it is not used. Every file an entry would do as well, but Node loads forty
-    // files sooner than three hundred. The budgets of .size-limit.json hold this.
-    entry: [
-      ...Object.values(doors),
-      'src/position/geodesic.ts',
-      'src/position/coordinates.ts',
-      'src/position/require-number.ts',
-    ],
-    outDir: 'dist',
-    format: 'esm',
-    target: 'es2022',
-    splitting: true,
-    clean: true,
-    dts,
-  },
-  {
-    entry: doors,
-    outDir: 'dist',
-    format: 'cjs',
-    target: 'es2022',
-    dts,
-  },
-]);
+export default defineConfig({
+  // Geodesy, and what it shares with others, are entries beside the doors: so geodesy stays a chunk of its own,
+  // which a bundler drops where it is not used. Every file an entry would do as well, but Node loads forty
+  // files sooner than three hundred. The budgets of .size-limit.json hold this.
+  entry: [
+    ...Object.values(doors),
+    'src/position/geodesic.ts',
+    'src/position/coordinates.ts',
+    'src/position/require-number.ts',
+  ],
+  outDir: 'dist',
+  format: 'esm',
+  target: 'es2022',
+  splitting: true,
+  clean: true,
+  dts: { entry: doors, compilerOptions: { ignoreDeprecations: '6.0' } },
+});

@@ -16,7 +16,7 @@ for (const [door, conditions] of Object.entries(manifest.exports)) {
   const config = ExtractorConfig.prepare({
     configObject: {
       projectFolder: root,
-      mainEntryPointFilePath: join(root, conditions.import.types),
+      mainEntryPointFilePath: join(root, conditions.types),
       compiler: { tsconfigFilePath: join(root, 'tsconfig.json') },
       apiReport: {
         enabled: true,

@@ -27,7 +27,7 @@ export const doors = {
     plugin.onResolve({ filter: /^seahail(\/|$)/ }, ({ path }) => {
       const door = manifest.exports[path.replace('seahail', '.')];
       if (door === undefined) return { errors: [{ text: `${path} is not a public entry` }] };
-      return { path: join(root, door.import.default.replace('./dist/', 'src/').replace(/\.js$/, '.ts')) };
+      return { path: join(root, door.default.replace('./dist/', 'src/').replace(/\.js$/, '.ts')) };
     });
   },
 };
