@@ -12,7 +12,7 @@ import { createWordSpace, likelihoodOfStream, smoothWords } from './trellis/smoo
 const WORD = 10;
 const SYMBOLS = 128;
 
-/** Words of the shortest call (a distress alert, M.493-15): the part that is sure to be there, used to learn level and clock. */
+/** Words of the shortest call (a distress alert, M.493-16): the part that is sure to be there, used to learn level and clock. */
 const SURE_WORDS = 52;
 
 /** Looks at bursts in the baseband: first at the phasing, later at the whole. */

@@ -49,7 +49,7 @@ export interface BitsOfBurst {
  * @throws TypeError when there are no bits or they hold anything but 0 and 1, or the options are missing
  * @throws RangeError when an option is outside its range, or a distress burst comes without `allowDistress`
  *
- * Source: ITU-R M.493-15 Annex 1 section 1 (rate and tones), from memory of the text.
+ * Source: ITU-R M.493-16 Annex 1 section 1 (rate and tones), from memory of the text.
  *
  * @see {@link createReceiver}
  * @see {@link writeWav}

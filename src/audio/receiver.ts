@@ -64,7 +64,7 @@ const RUN_OUT_S = 1.4;
  * @throws TypeError when the options or `onReception` are missing, or a callback is no function
  * @throws RangeError when the sample rate is not from 8000 to 192000
  *
- * Source: ITU-R M.493-15 Annex 1 sections 1 to 4, from memory, for the signal; the demodulator is maximum a
+ * Source: ITU-R M.493-16 Annex 1 sections 1 to 4, from memory, for the signal; the demodulator is maximum a
  * posteriori estimation with the sub-carrier's phase as hidden state.
  *
  * @see {@link modulate}
@@ -180,6 +180,6 @@ function unreadable(sample: number, why: Issue): Issue {
     code: 'audio-burst-unreadable',
     message: `burst at sample ${sample}: its phasing was heard, its call could not be read: ${why.message}`,
     at: ['sample', sample],
-    clause: 'ITU-R M.493-15 Annex 1',
+    clause: 'ITU-R M.493-16 Annex 1',
   };
 }

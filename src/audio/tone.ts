@@ -1,7 +1,7 @@
 /**
  * Bits a second of VHF digital selective calling, and below its sub-carrier: 1700 Hz shifted by 400 Hz.
  *
- * ITU-R M.493-15 Annex 1 section 1 and IMO GMDSS Manual section 3.4 (rate, tones, tolerance of 10 Hz a tone).
+ * ITU-R M.493-16 Annex 1 section 1 and IMO GMDSS Manual section 3.4 (rate, tones, tolerance of 10 Hz a tone).
  */
 export const BAUD = 1200;
 

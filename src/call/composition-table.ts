@@ -65,41 +65,42 @@ const FEW: Senders = { A: 'optional', D: 'none', H: 'none', M: 'none', coast: 'o
 
 // biome-ignore format: one line a row, as the tables have it
 const ROWS: readonly Row[] = [
-  ['distress-alert', 'distress', '4.1', ALERT, 16, 127, [], [], IN_DISTRESS],
-  ['distress-acknowledgement', 'all-ships', '4.2', ABOUT, 23, 127, ['distress'], ACK, RESCUE],
-  ['distress-self-cancel', 'all-ships', '4.2', ABOUT, 23, 127, ['distress'], ACK, IN_DISTRESS],
-  // deviation: D-call-3
-  ['distress-relay', 'individual', '4.3', ABOUT, 28, 117, ['distress'], RELAY, TELL_ONE],
-  ['distress-relay', 'all-ships', '4.3', ABOUT, 23, 127, ['distress'], RELAY, RESCUE],
-  ['distress-relay', 'area', '4.3', ABOUT, 28, 127, ['distress'], RELAY, RESCUE],
-  ['distress-relay', 'group', '4.3', ABOUT, 28, 127, ['distress'], RELAY, TELL_GROUP],
-  ['distress-relay-acknowledgement', 'individual', '4.4', ABOUT, 28, 122, ['distress'], RELAY, TOLD],
-  ['distress-relay-acknowledgement', 'all-ships', '4.4', ABOUT, 23, 122, ['distress'], RELAY, RESCUE],
-  ['distress-relay-acknowledgement', 'area', '4.4', ABOUT, 28, 122, ['distress'], RELAY, RESCUE],
-  ['distress-relay-acknowledgement', 'group', '4.4', ABOUT, 28, 122, ['distress'], RELAY, TOLD],
-  ['all-ships-call', 'all-ships', '4.5', CHANNEL, 16, 127, URGENT, VOICE, ALL],
-  ['area-call', 'area', '4.6', CHANNEL, 21, 127, URGENT, TRAFFIC, FEW],
-  ['group-call', 'group', '4.8', CHANNEL, 21, 127, ['routine'], TRAFFIC, ALL],
-  ['individual-call', 'individual', '4.7 and 4.9', CHANNEL, 21, 117, ANY, TRAFFIC, ALL],
-  ['individual-acknowledgement', 'individual', '4.7 and 4.9', CHANNEL, 21, 122, ANY, TRAFFIC, ALL],
-  ['unable-to-comply', 'individual', '4.7 and 4.9', CHANNEL, 21, 122, ANY, ['unable-to-comply'], ALL],
-  ['position-request', 'individual', '4.7', CHANNEL, 21, 117, ['safety'], ['ship-position'], ALL],
-  ['position-reply', 'individual', '4.7', PLACE, 23, 122, ['safety'], ['ship-position'], ALL],
-  ['test-call', 'individual', '4.7', CHANNEL, 21, 117, ['safety'], ['test'], ALL],
-  ['test-acknowledgement', 'individual', '4.7', CHANNEL, 21, 122, ['safety'], ['test'], ALL],
+  ['distress-alert', 'distress', 'A1-4.1', ALERT, 16, 127, [], [], IN_DISTRESS],
+  ['distress-acknowledgement', 'all-ships', 'A1-4.2', ABOUT, 23, 127, ['distress'], ACK, RESCUE],
+  ['distress-self-cancel', 'all-ships', 'A1-4.2', ABOUT, 23, 127, ['distress'], ACK, IN_DISTRESS],
+  // ITU-R M.493-16 §9: 117 asks for an acknowledgement, 122 gives one, 127 ends all other calls.
+  ['distress-relay', 'individual', 'A1-4.3', ABOUT, 28, 117, ['distress'], RELAY, TELL_ONE],
+  ['distress-relay', 'all-ships', 'A1-4.3', ABOUT, 23, 127, ['distress'], RELAY, RESCUE],
+  ['distress-relay', 'area', 'A1-4.3', ABOUT, 28, 127, ['distress'], RELAY, RESCUE],
+  ['distress-relay', 'group', 'A1-4.3', ABOUT, 28, 127, ['distress'], RELAY, TELL_GROUP],
+  ['distress-relay-acknowledgement', 'individual', 'A1-4.4', ABOUT, 28, 122, ['distress'], RELAY, TOLD],
+  ['distress-relay-acknowledgement', 'all-ships', 'A1-4.4', ABOUT, 23, 122, ['distress'], RELAY, RESCUE],
+  ['distress-relay-acknowledgement', 'area', 'A1-4.4', ABOUT, 28, 122, ['distress'], RELAY, RESCUE],
+  ['distress-relay-acknowledgement', 'group', 'A1-4.4', ABOUT, 28, 122, ['distress'], RELAY, TOLD],
+  ['all-ships-call', 'all-ships', 'A1-4.5', CHANNEL, 16, 127, URGENT, VOICE, ALL],
+  ['area-call', 'area', 'A1-4.6', CHANNEL, 21, 127, URGENT, TRAFFIC, FEW],
+  ['group-call', 'group', 'A1-4.8', CHANNEL, 21, 127, ['routine'], TRAFFIC, ALL],
+  ['individual-call', 'individual', 'A1-4.7 and A1-4.9', CHANNEL, 21, 117, ANY, TRAFFIC, ALL],
+  ['individual-acknowledgement', 'individual', 'A1-4.7 and A1-4.9', CHANNEL, 21, 122, ANY, TRAFFIC, ALL],
+  ['unable-to-comply', 'individual', 'A1-4.7 and A1-4.9', CHANNEL, 21, 122, ANY, ['unable-to-comply'], ALL],
+  ['position-request', 'individual', 'A1-4.7', CHANNEL, 21, 117, ['safety'], ['ship-position'], ALL],
+  ['position-reply', 'individual', 'A1-4.7', PLACE, 23, 122, ['safety'], ['ship-position'], ALL],
+  ['test-call', 'individual', 'A1-4.7', CHANNEL, 21, 117, ['safety'], ['test'], ALL],
+  ['test-acknowledgement', 'individual', 'A1-4.7', CHANNEL, 21, 122, ['safety'], ['test'], ALL],
   // deviation: D-call-5
-  ['polling-call', 'individual', '4.9', CHANNEL, 21, 117, ['routine'], ['polling'], POLL],
-  ['polling-acknowledgement', 'individual', '4.9', CHANNEL, 21, 122, ['routine'], ['polling'], POLL],
+  ['polling-call', 'individual', 'A1-4.9', CHANNEL, 21, 117, ['routine'], ['polling'], POLL],
+  ['polling-acknowledgement', 'individual', 'A1-4.9', CHANNEL, 21, 122, ['routine'], ['polling'], POLL],
   // deviation: D-call-6
-  ['automatic-service-call', 'automatic-service', '4.10', DIAL, 18, 117, ['routine'], SERVICE, FEW],
+  ['automatic-service-call', 'automatic-service', 'A1-4.9', DIAL, 18, 117, ['routine'], SERVICE, FEW],
 ];
 
 /**
  * Every kind of call, by format specifier. Area calls and relays to an area are practice of MF and HF.
  *
- * Source: ITU-R M.493-15 Annex 1 tables 4.1 to 4.10, from memory; order of alert, acknowledgement, relay and
+ * Source: ITU-R M.493-16 Annex 1 tables A1-4.1 to A1-4.9, from memory; order of alert, acknowledgement, relay and
  * urgency call: Japan, Radio Station Operation Regulations Art. 36-2; test call: Japan, MPT Notification 567 of
- * 1990 figure 5. Who may send what is remembered with little confidence.
+ * 1990 figure 5. The numbers of the tables follow M.493-16, which renumbered them. Who may send what is remembered with
+ * little confidence.
  *
  * @see {@link compositionOf}
  * @see {@link fieldLengths}
@@ -113,7 +114,7 @@ export const compositions: readonly Composition[] = /* @__PURE__ */ ROWS.map(
     order: hasAddress(format) ? ['format', 'address', ...message] : ['format', ...message],
     end: endName(end),
     characters,
-    clause: `ITU-R M.493-15 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
+    clause: `ITU-R M.493-16 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
     senders,
   }),
 );

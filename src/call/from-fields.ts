@@ -1,11 +1,19 @@
 import type { Notice } from '../result/index.ts';
 import type { Call } from './call.ts';
+import { isMooredVesselAlarm } from './element/moored-vessel.ts';
 import type { CallFields } from './fields.ts';
 import { canonicalFields } from './kind/canonical-fields.ts';
 import { interpret } from './kind/interpret.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
 import { same } from './same.ts';
 import { whole } from './whole-fields.ts';
+
+const mooredVesselNotice: Notice = {
+  code: 'call-moored-vessel-alarm',
+  message: 'Call: has the form of the automatic alarm of a moored vessel, which does not say which danger',
+  at: ['kind'],
+  clause: '47 CFR 80.179(e)',
+};
 
 /** A call with what a person should be told about how it was composed. */
 export interface InterpretedCall {
@@ -40,6 +48,7 @@ export function callFromFields(received: CallFields): InterpretedCall {
   if (call.kind === 'unrecognised-call') return { call, notices: unrecognisedNotices(fields) };
   const canonical = canonicalFields(call);
   const exact = same(canonical, fields);
-  const notices = compositionNotices(call.kind, fields, exact ? null : canonical);
-  return { call: exact ? call : { ...call, asReceived: fields }, notices };
+  const read = exact ? call : { ...call, asReceived: fields };
+  if (isMooredVesselAlarm(read)) return { call: read, notices: [mooredVesselNotice] };
+  return { call: read, notices: compositionNotices(call.kind, fields, exact ? null : canonical) };
 }

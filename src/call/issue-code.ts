@@ -10,7 +10,10 @@ export const CALL_ISSUE_CODES = [
   },
   { code: 'call-symbol-unknown', meaning: 'a symbol has no name in the tables' },
   { code: 'call-category-unusual', meaning: 'the category is not one the composition has' },
-  { code: 'call-category-withdrawn', meaning: "the category is ship's business, which is withdrawn" },
+  {
+    code: 'call-category-acs',
+    meaning: "the category is the automatic connection system (MF/HF), in older sets ship's business",
+  },
   { code: 'call-end-unusual', meaning: 'the end of sequence is not that of the composition' },
   { code: 'call-header-missing', meaning: 'a position reply came without the header symbol 55' },
   { code: 'call-channel-echoed', meaning: 'an answer that cannot comply names a channel' },
@@ -20,6 +23,10 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-tenth-digit', meaning: 'the tenth digit of an identity is not 0' },
   { code: 'call-expansion-unread', meaning: 'a data set of the expansion is not understood or out of order' },
   { code: 'call-rest', meaning: 'symbols follow that fit no field' },
+  {
+    code: 'call-moored-vessel-alarm',
+    meaning: 'the call has the form of the automatic alarm of a moored vessel (47 CFR 80.179(e))',
+  },
   // checkCall
   { code: 'call-value', meaning: 'a value in the call has no symbols, or is of another type' },
   { code: 'call-identity-form', meaning: 'an identity has no form that ITU-R M.585 assigns' },
@@ -36,10 +43,10 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-channel-70', meaning: 'channel 70 is named as working channel' },
   { code: 'call-channel-16-routine', meaning: 'channel 16 is named as working channel of routine traffic' },
   { code: 'call-channel-two-frequency', meaning: 'a two-frequency channel is named between two ships' },
-  { code: 'call-coast-acknowledges', meaning: 'a ship acknowledges an alert by selective calling' },
+  { code: 'call-coast-acknowledges', meaning: 'a ship acknowledges an alert by DSC' },
   { code: 'call-cancel-of-another', meaning: "a cancellation names another vessel's distress" },
   { code: 'call-relay-of-own', meaning: 'a relay names the own vessel' },
-  { code: 'call-relay-cases', meaning: 'a ship relays, which on VHF one case alone allows' },
+  { code: 'call-relay-cases', meaning: 'a ship sends a DSC relay to others than one coast station' },
   { code: 'call-position-unknown', meaning: 'a distress call gives no position' },
   { code: 'call-time-unknown', meaning: 'a distress call gives a position without its time' },
 ] as const;

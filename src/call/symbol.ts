@@ -1,10 +1,9 @@
 /**
  * The service symbols 100–127 by field, and their names in this library.
  *
- * Source: ITU-R M.493 table of symbols; rows up to 116 agree with the national restatement in
- * Japan, Ministry of Posts and Telecommunications Notification 567 of 1990 (prints of 1998–2002);
- * the rest is remembered from M.493-13 and later. Withdrawn values are kept, so that what an
- * older radio sends still has its name.
+ * Source: ITU-R M.493-16 Annex 1 table A1-3 and §6, read in restatements of its symbol lists; rows up to 116 agree
+ * with Japan, Ministry of Posts and Telecommunications Notification 567 of 1990 (prints of 1998–2002). Withdrawn
+ * values are kept, so that what a radio of an older edition sends still has its name.
  */
 
 /** A value the tables do not name, kept as received: `'symbol-107'`. */
@@ -21,13 +20,13 @@ const formatTable = [
 
 const categoryTable = [
   [100, 'routine'],
-  [106, 'ships-business'],
+  [106, 'acs'],
   [108, 'safety'],
   [110, 'urgency'],
   [112, 'distress'],
 ] as const;
 
-// deviation: D-call-1 (109 and 110 remembered).
+// 112 left the table in M.493-16 and is still read from older sets.
 const natureTable = [
   [100, 'fire-explosion'],
   [101, 'flooding'],
@@ -43,7 +42,7 @@ const natureTable = [
   [112, 'epirb-emission'],
 ] as const;
 
-// deviation: D-call-2 (121 remembered; 124 and the withdrawn rows only from older prints).
+// 124 and the withdrawn rows come from older prints; 121 is ship position or location registration updating.
 const firstTelecommandTable = [
   [100, 'telephony-simplex'],
   [101, 'telephony-duplex'],
@@ -93,6 +92,12 @@ const secondTelecommandTable = [
   [113, 'facsimile'],
   [115, 'data-modem-115'],
   [116, 'data-modem-116'],
+  [120, 'acs-remaining-0'],
+  [121, 'acs-remaining-1'],
+  [122, 'acs-remaining-2'],
+  [123, 'acs-remaining-3'],
+  [124, 'acs-remaining-4'],
+  [125, 'acs-remaining-5'],
 ] as const;
 
 const endTable = [
@@ -110,13 +115,14 @@ type NameIn<Table extends readonly (readonly [number, string])[]> = Table[number
  */
 export type FormatSpecifier = NameIn<typeof formatTable>;
 /**
- * Category of a call. `'ships-business'` (106) is withdrawn and only received.
+ * Category of a call. `'acs'` (106), the automatic connection system of MF and HF, is only received; in sets built
+ * before M.493-16 it is ship's business.
  *
  * @useDeclaredType
  */
 export type Category = NameIn<typeof categoryTable>;
 /**
- * Nature of distress.
+ * Nature of distress. `'epirb-emission'` (112) left M.493-16 and is only received.
  *
  * @useDeclaredType
  */
@@ -134,7 +140,8 @@ export type FirstTelecommand = NameIn<typeof firstTelecommandTable>;
  */
 export type Reason = NameIn<typeof reasonTable>;
 /**
- * Second telecommand. 126 (no information) is `null` in a call.
+ * Second telecommand. 126 (no information) is `null` in a call. `'acs-remaining-0'` to `'acs-remaining-5'` count the
+ * transmissions still to come in the automatic connection system, and are only received.
  *
  * @useDeclaredType
  */

@@ -13,7 +13,7 @@ export interface AddressDigits {
 }
 
 /**
- * The ten digits in which a call carries an identity: the nine and a tenth digit, ITU-R M.493-15 (from memory).
+ * The ten digits in which a call carries an identity: the nine and a tenth digit, ITU-R M.493-16 (from memory).
  *
  * @param mmsi - nine ASCII digits, of any form
  * @param tenthDigit - one ASCII digit; `'0'` unless several sets share the identity (ITU-R M.1080)
@@ -46,7 +46,7 @@ export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
  * @param tenDigits - ten ASCII digits
  * @returns the nine digits, the tenth, and the identity where there is one; an issue for any other shape
  *
- * Source: ITU-R M.493-15 and M.1080, from memory; what tenth digits 1 to 9 mean is not confirmed.
+ * Source: ITU-R M.493-16 and M.1080, from memory; what tenth digits 1 to 9 mean is not confirmed.
  *
  * @see {@link toCallAddress}
  * @see {@link parseIdentity}
@@ -62,7 +62,7 @@ export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
 export function fromCallAddress(tenDigits: unknown): Result<AddressDigits> {
   const text = typeof tenDigits === 'string' ? tenDigits : '';
   const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
-  const about = { at: [], received, clause: 'ITU-R M.493-15' };
+  const about = { at: [], received, clause: 'ITU-R M.493-16' };
   if (!/^\d{10}$/.test(text)) {
     return failure({
       ...about,

@@ -28,7 +28,7 @@ export interface IdentityField {
  * identity is not for this use at all
  * @throws RangeError when the use or the station is none of those named
  *
- * Source: ITU-R M.585-9, M.493-15, from memory in parts; notices are common practice.
+ * Source: ITU-R M.585-9, M.493-16, from memory in parts; notices are common practice.
  *
  * @see {@link usesOf}
  *

@@ -15,7 +15,7 @@ export function readingsOf(digits: string): readonly Finding[] {
     ]);
   }
   if (isImoNumber(digits)) readings.push(imoNumber);
-  // ITU-R M.493-15, from memory: on the air an identity is its nine digits and a 0.
+  // ITU-R M.493-16, from memory: on the air an identity is its nine digits and a 0.
   if (/^\d{9}0$/.test(digits) && classify(digits.slice(0, 9)) !== undefined) {
     readings.push(['identity-call-address', 'has the ten digits used on the air', digits.slice(0, 9)]);
   }

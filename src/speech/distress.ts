@@ -1,5 +1,4 @@
 import type { SpokenStation } from '../call/index.ts';
-import { isAshore } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
 import {
@@ -13,7 +12,9 @@ import {
   script,
 } from './script.ts';
 
-/** The distress call and message: Radio Regulations Nos. 32.13C and 32.13D. */
+// Forms: Radio Regulations 2024 Article 32, read in restatements. Japan, Operation Regulations Art. 75 to 81-8, agrees.
+
+/** The distress call and message: RR Nos. 32.13C and 32.13D. */
 export function mayday(situation: MaydaySituation, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
     title: 'Distress call and message',
@@ -21,97 +22,117 @@ export function mayday(situation: MaydaySituation, own: SpokenStation, say: Phra
     lines: [
       {
         say: 'MAYDAY, MAYDAY, MAYDAY',
-        note: 'Full power; about 15 seconds after the alert, answered or not',
+        note: 'Full power; as soon as the alert is out, at the latest about 15 seconds later, acknowledged or not',
       },
       { say: 'THIS IS' },
       { say: say.nameThrice(own) },
       { say: say.callSign(own) },
-      { say: say.mmsi(own), note: 'Where the alert went out by selective calling' },
+      { say: say.mmsi(own), note: 'If an alert was sent by DSC' },
       {
         say: `MAYDAY, ${say.name(own)}, ${say.callSign(own)}, ${say.mmsi(own)}`,
-        note: 'Here the message begins',
+        note: 'The message begins',
       },
       ...message(situation, 'My position', natureSaid, 'I require immediate assistance', say),
-      { say: 'OVER', note: 'Release the key and listen; repeat from the beginning when nobody answers' },
+      { say: 'OVER', note: 'Release the key and listen; repeat from the beginning if nobody answers' },
     ],
     caution:
-      'Only where a vessel or person is in grave and imminent danger and needs immediate assistance, by order of the person responsible for the vessel',
-    clause: 'Radio Regulations Nos. 32.13C and 32.13D, from memory; 15 s: ITU-R M.541 Annex 3',
+      'Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
+    clause: 'RR 2024 Nos. 32.13, 32.13C and 32.13D; ITU-R M.541-11 Annex 3 §1.4.1',
   });
 }
 
-/** The relay of a distress: Radio Regulations No. 32.19D. */
+/** The relay of a distress: RR No. 32.19E, its message No. 32.19F. */
 export function maydayRelay(situation: MaydayRelaySituation, own: SpokenStation, say: Phrases): SpokenScript {
   const { distressed } = situation;
-  const called =
-    situation.to == null ? 'ALL STATIONS, ALL STATIONS, ALL STATIONS' : say.nameThrice(situation.to);
+  const { to } = situation;
+  const called: SpokenLine =
+    to == null
+      ? {
+          say: 'ALL STATIONS, ALL STATIONS, ALL STATIONS',
+          note: 'Or the name of one coast station three times: try a coast station first',
+        }
+      : { say: say.nameThrice(to) };
   const vessel: SpokenLine =
     distressed === null
-      ? { say: 'MAYDAY, unidentified vessel', note: 'Here the message begins' }
+      ? { say: 'MAYDAY, unidentified vessel', note: 'The message begins' }
       : {
           say: `MAYDAY, ${say.name(distressed)}, ${say.callSign(distressed)}, ${say.mmsi(distressed)}`,
-          note: 'The vessel in distress; here the message begins',
+          note: 'The vessel in distress; the message begins',
         };
   return script({
     title: 'Distress relay',
     channel: '16',
     lines: [
       { say: 'MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY' },
-      { say: called },
+      called,
       { say: 'THIS IS' },
       { say: say.nameThrice(own) },
       { say: say.callSign(own) },
-      { say: say.mmsi(own), note: 'Where the relay went out by selective calling' },
+      { say: say.mmsi(own), note: 'If the initial alert was sent by DSC' },
       vessel,
       ...message(situation, 'Position', natureReported, 'Vessel requires immediate assistance', say),
       { say: 'OVER' },
     ],
     caution:
-      'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
-    clause: 'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
+      'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+    clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
   });
 }
 
-/** The acknowledgement of a distress by voice: 47 CFR 80.1117(c), ITU-R M.541 Annex 3. */
+/**
+ * The acknowledgement of a distress by voice: RR No. 32.28 gives name with call sign, MMSI or other identification;
+ * 47 CFR 80.1117(c) and Japan, Operation Regulations Art. 81-8(2), each identity three times.
+ */
 export function receivedMayday(
   situation: ReceivedMaydaySituation,
   own: SpokenStation,
   say: Phrases,
+  designated: boolean,
 ): SpokenScript {
-  const ashore = isAshore(own.mmsi ?? null);
   return script({
     title: 'Acknowledgement of a distress',
     channel: '16',
     lines: [
       { say: 'MAYDAY' },
       { say: say.nameThrice(situation.distressed), note: 'The vessel in distress' },
+      { say: say.signOrMmsi(situation.distressed) },
       { say: 'THIS IS' },
       { say: say.nameThrice(own) },
-      { say: 'RECEIVED MAYDAY', ...(ashore ? {} : { note: 'Then tell a coast station or rescue centre' }) },
+      { say: say.callSign(own) },
+      {
+        say: 'RECEIVED MAYDAY',
+        ...(designated ? {} : { note: 'Then inform a coast station or rescue co-ordination centre' }),
+      },
     ],
-    caution: ashore
-      ? fromAshore(situation.answered)
+    caution: designated
+      ? fromDesignated(situation.answered)
       : situation.answered
-        ? 'Listen first: the alert has been answered already. Speak only when own vessel can help, without breaking into the traffic; then listen, and obey the station that leads it'
-        : 'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
-    clause: ashore ? COAST : '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3; IMO COMSAR/Circ.25',
+        ? `Listen first: the distress has been acknowledged. Speak only if you can help, without interrupting the traffic; ${THEN_OBEY}`
+        : `Listen first. If you are near the vessel and hear no coast station, acknowledge; ${THEN_OBEY}. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means`,
+    clause: designated
+      ? 'RR 2024 No. 32.28; ITU-R M.541-11 Annex 3; 47 CFR 80.1119(a)'
+      : 'RR 2024 Nos. 32.16 and 32.28; MSC.1/Circ.1657; 47 CFR 80.1117(c), 80.1121(b)',
   });
 }
 
-const COAST = 'ITU-R M.541 Annex 3, from memory';
+const THEN_OBEY = 'then listen, and obey the station that controls the traffic';
 
-/** A coast station answers first, and has the traffic in hand: ITU-R M.541 Annex 3, from memory. */
-function fromAshore(answered = false): string {
+/** A designated coast station answers first and takes charge of the traffic. */
+function fromDesignated(answered = false): string {
   return answered
-    ? 'The alert has been answered already: listen, and take up the traffic when the station that leads it or the rescue co-ordination centre asks'
-    : 'At once; then lead the traffic, or pass it to the rescue co-ordination centre';
+    ? 'The distress has been acknowledged: listen, and take charge of the traffic when the station that controls it or the rescue co-ordination centre asks'
+    : 'Without delay (in the United States leave the rescue co-ordination centre a short interval first); then inform the rescue co-ordination centre, and take charge of the traffic or hand it over';
 }
 
-/** The acknowledgement of a coast station's relay by voice: ITU-R M.541 Annex 3; deviation: D-call-13. */
+/**
+ * The acknowledgement of a relay by voice, with the words MAYDAY RELAY: ITU-R M.541-11 Annex 3 §1.5, of a relay from
+ * another ship §1.6.
+ */
 export function receivedMaydayRelay(
   situation: ReceivedMaydayRelaySituation,
   own: SpokenStation,
   say: Phrases,
+  designated: boolean,
 ): SpokenScript {
   return script({
     title: 'Acknowledgement of a distress relay',
@@ -123,14 +144,14 @@ export function receivedMaydayRelay(
       { say: say.nameThrice(own) },
       { say: 'RECEIVED MAYDAY RELAY' },
     ],
-    caution: isAshore(own.mmsi ?? null)
-      ? fromAshore()
-      : 'Only when near enough to help; otherwise keep listening on channel 16',
-    clause: COAST,
+    caution: designated
+      ? fromDesignated()
+      : 'Only if you are near enough to help; otherwise keep watch on channel 16',
+    clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
   });
 }
 
-/** The cancellation of a false alert: Radio Regulations No. 32.53E. */
+/** The cancellation of a false alert: RR No. 32.53E. */
 export function cancelAlert(time: TimeOfDay | null, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
     title: 'Cancellation of a false alert',
@@ -138,18 +159,18 @@ export function cancelAlert(time: TimeOfDay | null, own: SpokenStation, say: Phr
     lines: [
       {
         say: 'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-        note: 'Reset the set first, so that the alert is not repeated',
+        note: 'First stop the repeats: cancel on the radio; if it gives no guidance, switch it off, and on again after 10 seconds',
       },
       { say: 'THIS IS' },
       { say: say.nameThrice(own) },
       { say: say.callSign(own) },
       { say: say.mmsi(own) },
       { say: `PLEASE CANCEL MY DISTRESS ALERT OF ${say.time(time)}` },
-      { say: 'OUT', note: 'Stay on channel 16 and answer whoever calls' },
+      { say: 'OUT', note: 'Keep watch on channel 16 and answer any station that calls' },
     ],
     caution:
-      'At once, and on every band where the alert went out; when no coast station answers, tell one by other means',
-    clause: 'Radio Regulations No. 32.53E, from memory; 47 CFR 80.335',
+      'At once, on every band on which the alert was sent. If no coast station answers, inform one by other means',
+    clause: 'RR 2024 Nos. 32.53B to 32.53E and Resolution 349 (Rev.WRC-23); 47 CFR 80.335(a)',
   });
 }
 

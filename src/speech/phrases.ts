@@ -9,32 +9,38 @@ export interface Phrases {
   nameThrice(station: SpokenStation): string;
   callSign(station: SpokenStation): string;
   mmsi(station: SpokenStation): string;
+  /** Call sign, or the MMSI where that alone is known. */
+  signOrMmsi(station: SpokenStation): string;
   position(position: ReportedPosition | null | undefined): string;
   time(time: TimeOfDay | null | undefined): string;
   digits(digits: string): string;
 }
 
-/** What is missing, where it would be said. */
+/** A missing fact, in brackets. */
 export function blank(what: string): string {
   return `[${what}]`;
 }
 
-/** Phrases with the figures wanted. */
+/** Phrases with the chosen form of figures. */
 export function phrasesWith(figures: FigureWords): Phrases {
   const digits = (text: string) => spell(text, figures);
   const name = (station: SpokenStation) =>
     given(station.name) ?? spelledIdentity(station, digits) ?? blank('name of the station');
+  const callSign = (station: SpokenStation) => {
+    const sign = given(station.callSign);
+    return `call sign ${sign === null ? blank('call sign') : digits(sign)}`;
+  };
+  const mmsi = (station: SpokenStation) => {
+    const identity = given(station.mmsi);
+    return `MMSI ${identity === null ? blank('MMSI') : digits(identity)}`;
+  };
   return {
     name,
     nameThrice: (station) => Array(3).fill(name(station)).join(', '),
-    callSign: (station) => {
-      const callSign = given(station.callSign);
-      return `call sign ${callSign === null ? blank('call sign') : digits(callSign)}`;
-    },
-    mmsi: (station) => {
-      const mmsi = given(station.mmsi);
-      return `MMSI ${mmsi === null ? blank('MMSI') : digits(mmsi)}`;
-    },
+    callSign,
+    mmsi,
+    signOrMmsi: (station) =>
+      given(station.callSign) === null && given(station.mmsi) !== null ? mmsi(station) : callSign(station),
     position: (position) =>
       position == null
         ? blank('position, or bearing and distance from a known place')

@@ -28,15 +28,15 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'distress-acknowledgement':
       if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
       return mine
-        ? nothing('The acknowledgement itself is followed by listening on channel 16', '47 CFR 80.1117')
+        ? nothing('Keep watch on channel 16 after the acknowledgement', '47 CFR 80.1117')
         : { kind: 'received-mayday', distressed: stationOf(call.distressed), answered: true };
     case 'distress-self-cancel':
       return mine
         ? // The time in the call is that of the position, not of the alert.
           { kind: 'cancel-alert', time: null }
         : nothing(
-            'The alert was taken back: listen on channel 16 for the cancellation by voice',
-            '47 CFR 80.335',
+            'The vessel cancelled her alert: listen on channel 16 for the voice cancellation',
+            'RR 2024 No. 32.53E',
           );
     case 'distress-relay':
       return mine
@@ -64,7 +64,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'individual-acknowledgement':
       return announced(call, mine, stationOf);
     default:
-      return nothing('This call is followed by no speech', 'ITU-R M.541 Annex 3, from memory');
+      return nothing('No voice message follows this call', 'ITU-R M.541-11 Annex 3');
   }
 }
 
@@ -89,7 +89,7 @@ function announced(
   stationOf: StationOf,
 ): Situation | NothingToSay {
   if (call.communication !== null && !call.communication.startsWith('telephony')) {
-    return nothing('The traffic that follows is not speech', 'ITU-R M.493-15, first telecommand');
+    return nothing('The traffic that follows is not speech', 'ITU-R M.493-16 table A1-3, first telecommand');
   }
   const answer = call.kind === 'individual-acknowledgement';
   const speaksFirst = mine !== answer;
@@ -97,7 +97,7 @@ function announced(
   const called = 'mmsi' in call.to ? call.to.mmsi : null;
   const partner = stationOf(mine ? called : call.from);
   if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
-    return nothing('Listen on the channel that the call names', 'ITU-R M.541 Annex 3, from memory');
+    return nothing('Listen on the channel given in the call', 'ITU-R M.541-11 Annex 3');
   }
   const to = call.to.kind === 'station' ? partner : null;
   if (speaksFirst && call.category === 'urgency') {
@@ -107,14 +107,14 @@ function announced(
   // Who is called first listens, whatever the call asks: deviation: D-call-15
   if (!speaksFirst && call.category === 'urgency') {
     return nothing(
-      'Listen on the channel that the call names: the caller begins with PAN PAN, and says who is to answer',
-      'Radio Regulations No. 33.12, from memory',
+      'Listen on the channel given in the call: the caller begins with PAN PAN, and says who is to answer',
+      'RR 2024 No. 33.12, from memory',
     );
   }
   if (!speaksFirst && call.category === 'safety') {
     return nothing(
-      'Listen on the channel that the call names: the caller begins with SECURITE, and says whether an answer is wanted',
-      'Radio Regulations No. 33.35, from memory',
+      'Listen on the channel given in the call: the caller begins with SECURITE, and says whether an answer is expected',
+      'RR 2024 No. 33.35, from memory',
     );
   }
   const group = call.to.kind === 'group' ? stationOf(called) : null;

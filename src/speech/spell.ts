@@ -34,7 +34,7 @@ const LETTERS: Readonly<Record<string, string>> = {
   Z: 'Zulu',
 };
 
-/** Figures as the IMO standard marine communication phrases write them (A.918(22)), from memory; deviation: D-call-12. */
+/** Figures as the IMO standard marine communication phrases write them (A.918(22)); the figure code is that of RR 2024 Appendix 14. */
 const PLAIN = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 
 /** Figures: Radio Regulations Appendix 14, from memory. */

@@ -1,5 +1,5 @@
 import type { Call, SpokenStation, StationNames } from '../call/index.ts';
-import { awayFromVhf, isMfHf, ON_THE_BAND, stationNamed, want } from '../call/internal.ts';
+import { awayFromVhf, isAshore, isMfHf, ON_THE_BAND, stationNamed, want } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';
@@ -17,12 +17,14 @@ export interface SpokenScriptOptions {
   readonly figures?: FigureWords | undefined;
   /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
   readonly alertTime?: TimeOfDay | null | undefined;
+  /** Own coast station is designated to acknowledge distress by DSC; not unless stated. */
+  readonly designated?: boolean | undefined;
 }
 
 /**
  * The words to say on the voice channel: in a situation, or after a call was sent or received. Call signs and
- * figures come spelled, positions and times one figure at a time, and what is not known stands in brackets for the
- * speaker to fill in.
+ * figures come spelled, positions and times one figure at a time, and what is not known is in brackets for the speaker
+ * to fill in.
  *
  * A prompt for a person, not a replacement for training: the operator's certificate and national rules decide.
  *
@@ -32,8 +34,8 @@ export interface SpokenScriptOptions {
  * @returns the lines in order; none where a call is followed by no speech, and the caution then says what to do
  * @throws TypeError without a call or situation, or without a vessel
  *
- * Source: Radio Regulations Art. 32 and 33, ITU-R M.1171, IMO A.918(22), from memory; acknowledgement: 47 CFR
- * 80.1117(c), ITU-R M.541 Annex 3.
+ * Source: RR 2024 Art. 32 and 33, ITU-R M.1171, IMO A.918(22); acknowledgement: RR No. 32.28, 47 CFR 80.1117(c),
+ * ITU-R M.541-11 Annex 3 §1.5.
  *
  * @see {@link describeCall}
  * @see {@link spell}
@@ -57,19 +59,25 @@ export function spokenScript(
   want('spokenScript', 'a call or a situation is', subject);
   want('spokenScript', 'the own vessel is', vessel);
   const say = phrasesWith(options.figures ?? 'plain');
-  if (!('from' in subject) || subject.kind === 'received-mayday-relay')
-    return scriptFor(subject, vessel, say);
+  const { alertTime = null, designated = false } = options;
+  const made = (situation: Situation | NothingToSay): SpokenScript =>
+    scriptFor(
+      situation.kind === 'cancel-alert' ? { ...situation, time: situation.time ?? alertTime } : situation,
+      vessel,
+      say,
+      designated && isAshore(vessel.mmsi ?? null),
+    );
+  if (!('from' in subject) || subject.kind === 'received-mayday-relay') return made(subject);
   const stationOf = (mmsi: string | null): SpokenStation => ({
     mmsi,
     ...(mmsi === null ? undefined : stationNamed(options.directory, mmsi)),
   });
-  const situation = situationOf(subject, vessel.mmsi ?? null, stationOf);
-  const { alertTime: time = null } = options;
-  const made = scriptFor(situation.kind === 'cancel-alert' ? { ...situation, time } : situation, vessel, say);
-  return isMfHf(subject) ? onTheBand(made) : made;
+  const words = made(situationOf(subject, vessel.mmsi ?? null, stationOf));
+  return isMfHf(subject) ? onTheBand(words) : words;
 }
 
-/** The words of a distress on MF or HF, which no VHF channel carries; deviation: D-call-17. */
+/** The words of a distress on MF or HF, which no VHF channel carries. 47 CFR 80.1123(d): watch on the
+ * radiotelephone frequency associated with the band. */
 function onTheBand(made: SpokenScript): SpokenScript {
   const lines = made.lines.map((line) =>
     line.note === undefined ? line : { ...line, note: awayFromVhf(line.note) },
@@ -78,16 +86,21 @@ function onTheBand(made: SpokenScript): SpokenScript {
   return { ...made, lines, channel: null, caution: `${where}${awayFromVhf(made.caution)}` };
 }
 
-function scriptFor(situation: Situation | NothingToSay, vessel: SpokenStation, say: Phrases): SpokenScript {
+function scriptFor(
+  situation: Situation | NothingToSay,
+  vessel: SpokenStation,
+  say: Phrases,
+  designated: boolean,
+): SpokenScript {
   switch (situation.kind) {
     case 'mayday':
       return mayday(situation, vessel, say);
     case 'mayday-relay':
       return maydayRelay(situation, vessel, say);
     case 'received-mayday':
-      return receivedMayday(situation, vessel, say);
+      return receivedMayday(situation, vessel, say, designated);
     case 'received-mayday-relay':
-      return receivedMaydayRelay(situation, vessel, say);
+      return receivedMaydayRelay(situation, vessel, say, designated);
     case 'cancel-alert':
       return cancelAlert(situation.time, vessel, say);
     case 'pan-pan':

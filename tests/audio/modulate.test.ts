@@ -14,7 +14,7 @@ const bitsOf = (name: string): string => sequences.find((entry) => entry.name ==
 const anyBits = fc.array(fc.boolean(), { maxLength: 300 }).map((list) => list.map(Number).join(''));
 
 describe('modulate', () => {
-  it('is the plain waveform of ITU-R M.493-15 Annex 1 section 1 at any rate and any instant of starting', () => {
+  it('is the plain waveform of ITU-R M.493-16 Annex 1 section 1 at any rate and any instant of starting', () => {
     fc.assert(
       fc.property(
         anyBits,

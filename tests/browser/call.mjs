@@ -145,7 +145,7 @@ export const callChecks = [
       const routine = page.locator('#category option[value=routine]');
       await page.getByLabel('makes').selectOption('a call to a group');
       await assertText(page.locator('#in-short'), /to group Ardle Sailing Club/);
-      // Urgency and safety alone go to all ships and to areas: ITU-R M.493-15 tables of compositions, from memory.
+      // Urgency and safety alone go to all ships and to areas: ITU-R M.493-16 tables of compositions, from memory.
       for (const kind of ['a call to all ships', 'a call to an area']) {
         await page.getByLabel('makes').selectOption(kind);
         assert.match(await held(), / safety 16$/, kind);

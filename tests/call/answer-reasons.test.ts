@@ -44,26 +44,26 @@ const request = composePositionRequest({ from: friend, to: own });
 const service = composeAutomaticServiceCall({ from: friend, to: own, telephone: '5550123', channel: '26' });
 
 describe('why no selective call answers', () => {
-  const ashore: AnsweringStation = { own: coast };
+  const ashore: AnsweringStation = { own: coast, designated: true };
   const many = {
-    reason: 'a call to many is not answered by selective calling: listen on the channel it names',
-    clause: 'ITU-R M.493-15 tables 4.5, 4.6 and 4.8, from memory',
+    reason: 'a call to many has no DSC answer: listen on the channel that it gives',
+    clause: 'ITU-R M.493-16 tables A1-4.5, A1-4.6 and A1-4.8',
   };
   const ends = {
-    reason: 'it ends an alert or relay and wants no answer: keep watch on channel 16',
+    reason: 'it ends an alert or relay and has no answer: keep watch on channel 16',
     clause: '47 CFR 80.1121',
   };
   const answers = {
     reason: 'the call is itself an answer',
-    clause: 'ITU-R M.493-15 Annex 1, end of sequence',
+    clause: 'ITU-R M.493-16 Annex 1, end of sequence',
   };
   const nobody = {
     reason: 'the call does not say which station sent it',
-    clause: 'ITU-R M.493-15 Annex 1, self-identification',
+    clause: 'ITU-R M.493-16 Annex 1, self-identification',
   };
   const unknownRelay = {
     reason: 'the relay does not say who sent it or which vessel it is about',
-    clause: 'ITU-R M.493-15 table 4.4, from memory',
+    clause: 'ITU-R M.493-16 table A1-4.4',
   };
   const cases: Record<string, readonly [Call, AnsweringStation, { reason: string; clause: string }]> = {
     'an alert, heard by a ship': [
@@ -71,8 +71,8 @@ describe('why no selective call answers', () => {
       { own },
       {
         reason:
-          'only coast stations answer an alert by selective calling, since that stops its repeats: keep watch on channel 16, and if no coast station acknowledges within 5 minutes and you are near, acknowledge by voice and tell a coast station',
-        clause: '47 CFR 80.1117(a), 80.1121(b)',
+          'a DSC acknowledgement stops the repeats of an alert and is left to the coastguard: keep watch on channel 16. If nobody acknowledges within 5 minutes, acknowledge by voice when near and pass the distress on to a coast station by any means',
+        clause: 'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)',
       },
     ],
     'an alert that names no vessel': [
@@ -80,7 +80,7 @@ describe('why no selective call answers', () => {
       ashore,
       {
         reason: 'the alert does not say which vessel sent it',
-        clause: 'ITU-R M.493-15 table 4.2, from memory',
+        clause: 'ITU-R M.493-16 table A1-4.2',
       },
     ],
     'an alert under the identity of a coast station': [
@@ -88,7 +88,7 @@ describe('why no selective call answers', () => {
       ashore,
       {
         reason: 'the alert does not say which vessel sent it',
-        clause: 'ITU-R M.493-15 table 4.2, from memory',
+        clause: 'ITU-R M.493-16 table A1-4.2',
       },
     ],
     'a relay for all ships, heard by a ship': [
@@ -96,7 +96,7 @@ describe('why no selective call answers', () => {
       { own },
       {
         reason: 'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
-        clause: 'ITU-R M.541 Annex 3, from memory',
+        clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
       },
     ],
     'a relay from nobody': [{ ...relay, from: null }, { own }, unknownRelay],
@@ -122,12 +122,12 @@ describe('why no selective call answers', () => {
     'an answer of the telephone service': [
       { ...service, end: 'answer' },
       { own },
-      { reason: 'the call is itself an answer', clause: 'ITU-R M.493-15 table 4.10, from memory' },
+      { reason: 'the call is itself an answer', clause: 'ITU-R M.493-16 table A1-4.9' },
     ],
     'a call for another station': [
       hail,
       { own: bounty },
-      { reason: 'the call is for another station', clause: 'ITU-R M.493-15 Annex 1, address' },
+      { reason: 'the call is for another station', clause: 'ITU-R M.493-16 Annex 1, address' },
     ],
     'a call from nobody': [{ ...hail, from: null }, { own }, nobody],
     'a test under the identity of a group': [
@@ -138,7 +138,7 @@ describe('why no selective call answers', () => {
     'what fits no kind of call': [
       callFromFields({ ...emptyFields, format: 113 }).call,
       { own },
-      { reason: 'the call was not understood', clause: 'ITU-R M.493-15 Annex 1' },
+      { reason: 'the call was not understood', clause: 'ITU-R M.493-16 Annex 1' },
     ],
   };
 
@@ -153,12 +153,12 @@ describe('each answer says what it means, and by which table', () => {
     expect(none).toBeNull();
     return answers.map(({ meaning, label, clause }) => [meaning, label, clause])[0];
   };
-  const table = (row: string) => `ITU-R M.493-15 Annex 1 ${row}, from memory`;
+  const table = (row: string) => `ITU-R M.493-16 Annex 1 ${row}, from memory`;
 
   it('to a call, with its channel where it names one', () => {
-    expect(first(hail, { own })).toEqual(['able', 'Able, on channel 72', table('tables 4.7 and 4.9')]);
+    expect(first(hail, { own })).toEqual(['able', 'Able, on channel 72', table('tables A1-4.7 and A1-4.9')]);
     expect(first({ ...hail, channel: null }, { own })?.[1]).toBe('Able');
-    expect(first(service, { own })).toEqual(['able', 'Able, on channel 26', table('table 4.10')]);
+    expect(first(service, { own })).toEqual(['able', 'Able, on channel 26', table('table A1-4.9')]);
   });
 
   it('to a request, a test, polling', () => {
@@ -170,27 +170,27 @@ describe('each answer says what it means, and by which table', () => {
     expect(first(request, { own, position })).toEqual([
       'position',
       'Position: 56°20′ N 006°30′ W',
-      table('table 4.7'),
+      table('table A1-4.7'),
     ]);
     const test = composeTestCall({ from: friend, to: own });
-    expect(first(test, { own })).toEqual(['test', 'Test received', table('table 4.7')]);
+    expect(first(test, { own })).toEqual(['test', 'Test received', table('table A1-4.7')]);
     const polling = composePollingCall({ from: friend, to: own });
-    expect(first(polling, { own })).toEqual(['polling', 'In range', table('table 4.9')]);
+    expect(first(polling, { own })).toEqual(['polling', 'In range', table('table A1-4.9')]);
   });
 
   it('to an alert from a coast station, to a relay from the station called', () => {
-    expect(first(alert, { own: coast })).toEqual([
+    expect(first(alert, { own: coast, designated: true })).toEqual([
       'distress-acknowledgement',
       'Acknowledge the alert',
-      table('table 4.2'),
+      table('table A1-4.2'),
     ]);
     expect(first(relay, { own })).toEqual([
       'relay-acknowledgement',
       'Acknowledge the relay',
-      table('table 4.4'),
+      table('table A1-4.4'),
     ]);
     const toAll = composeDistressRelay({ from: friend, about: alert });
-    expect(first(toAll, { own: coast })?.[0]).toBe('relay-acknowledgement');
+    expect(first(toAll, { own: coast, designated: true })?.[0]).toBe('relay-acknowledgement');
     expect(first({ ...relay, distressed: null }, { own })?.[0]).toBe('relay-acknowledgement');
   });
 });
@@ -256,7 +256,7 @@ describe('an answer of the telephone service', () => {
       meaning: 'unable',
       label: 'Unable: busy',
       call: { ...back, communication: 'unable-to-comply', remark: 'busy' },
-      clause: 'ITU-R M.493-15 Annex 1 table 4.10, from memory',
+      clause: 'ITU-R M.493-16 Annex 1 table A1-4.9, from memory',
     });
   });
 });

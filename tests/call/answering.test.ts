@@ -57,7 +57,7 @@ describe('an answer', () => {
     );
   });
 
-  // The usual categories of ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+  // The usual categories of ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
   it('has the usual category where none was read', () => {
     const category = null;
     expect(composeIndividualAcknowledgement({ call: { ...hail, category } }).category).toBe('routine');

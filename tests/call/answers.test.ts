@@ -30,7 +30,7 @@ const place = {
   longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
 } as const;
 
-// Compositions of the answers: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+// Compositions of the answers: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
 describe('a plan of the waters', () => {
   const asked = (channel: string, from = friend) =>
     answersTo(
@@ -147,17 +147,17 @@ describe('enquiries', () => {
   });
 });
 
-describe('no answer by selective calling, with its reason', () => {
+describe('no DSC answer, with its reason', () => {
   const alert = composeDistressAlert({ from: '232999218' });
 
-  it('to an alert, except from a coast station (47 CFR 80.1117(a))', () => {
+  it('to an alert, except from a designated coast station (47 CFR 80.103(c), 80.1117(a))', () => {
     const { answers, none } = answersTo(alert, { own });
     expect(answers).toEqual([]);
-    expect(none?.reason).toMatch(/only coast stations/);
-    expect(none?.clause).toBe('47 CFR 80.1117(a), 80.1121(b)');
-    expect(answersTo(alert, { own: coast }).answers.map((answer) => answer.call)).toMatchObject([
-      { kind: 'distress-acknowledgement', from: coast, distressed: '232999218' },
-    ]);
+    expect(none?.reason).toMatch(/left to the coastguard/);
+    expect(none?.clause).toContain('47 CFR 80.1117(a), 80.1121(b)');
+    expect(
+      answersTo(alert, { own: coast, designated: true }).answers.map((answer) => answer.call),
+    ).toMatchObject([{ kind: 'distress-acknowledgement', from: coast, distressed: '232999218' }]);
   });
 
   it('to a relay for all ships; one to the own station has one', () => {

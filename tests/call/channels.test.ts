@@ -131,7 +131,7 @@ describe('a channel in the form of older sets', () => {
         message: 'First frequency or channel element: read as channel 1022, in the form of older sets',
         at: ['receive'],
         received: '91 00 22',
-        clause: 'ITU-R M.493-15, VHF channel element, from memory',
+        clause: 'ITU-R M.493-16, VHF channel element, from memory',
       },
     ]);
   });
@@ -143,7 +143,7 @@ describe('a channel in the form of older sets', () => {
   });
 });
 
-// ITU-R M.493-15, from memory: on VHF the second element repeats the first or says nothing.
+// ITU-R M.493-16, from memory: on VHF the second element repeats the first or says nothing.
 describe('two channels in one call', () => {
   const two = heard({ receive: [90, 0, 72], transmit: [90, 0, 6] });
 
@@ -156,7 +156,7 @@ describe('two channels in one call', () => {
         at: ['transmit'],
         expected: '90 00 72, or no information',
         received: '90 00 06',
-        clause: 'ITU-R M.493-15 Annex 1 tables 4.7 and 4.9',
+        clause: 'ITU-R M.493-16 Annex 1 tables A1-4.7 and A1-4.9',
       },
     ]);
     expect(callToFields(two.call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });

@@ -48,13 +48,13 @@ const codes = (call: Call, options?: CheckOptions) => checkCall(call, options).m
 
 describe('each finding in full', () => {
   const notes = 'Japan, MPT Notification 567 of 1990, table of telecommands';
-  const classes = 'ITU-R M.493-15, equipment classes, from memory';
+  const classes = 'ITU-R M.493-16, equipment classes, from memory';
   const relayCases: Notice = {
     code: 'call-relay-cases',
     message:
-      'Distress relay: from a ship on VHF only when the vessel in distress cannot alert herself and the master judges that more help is needed, never because an alert was heard',
-    at: ['kind'],
-    clause: 'IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c)',
+      'Address: a ship relays to one coast station. A DSC relay to many on VHF or MF is sent only when the vessel in distress cannot alert herself and the master judges that more help is needed',
+    at: ['to'],
+    clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)',
   };
   const cases: Record<string, readonly [Call, CheckOptions, readonly Notice[]]> = {
     'channel 70 for speech': [
@@ -129,7 +129,7 @@ describe('each finding in full', () => {
           code: 'call-value',
           message: "identity: nine digits are needed, not '12345678'",
           at: [],
-          clause: 'ITU-R M.493-15 Annex 1',
+          clause: 'ITU-R M.493-16 Annex 1',
         },
         {
           code: 'call-identity-form',
@@ -203,7 +203,7 @@ describe('each finding in full', () => {
           at: ['communication'],
           expected: 'telephony-simplex or telephony-duplex or telephony-j3e',
           received: 'data',
-          clause: 'ITU-R M.493-15 Annex 1 table 4.5',
+          clause: 'ITU-R M.493-16 Annex 1 table A1-4.5',
         },
       ],
     ],
@@ -241,9 +241,9 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-relay-of-own',
-          message: 'Vessel in distress: own distress is told by an alert, not by a relay',
+          message: 'Vessel in distress: own distress is sent as an alert, not as a relay',
           at: ['distressed'],
-          clause: 'ITU-R M.493-15 table 4.3, from memory',
+          clause: 'ITU-R M.493-16 table A1-4.3',
         },
         relayCases,
       ],
@@ -254,9 +254,10 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-coast-acknowledges',
-          message: 'Sender: normally only a coast station acknowledges an alert by selective calling',
+          message:
+            'Sender: expected the coastguard, a rescue co-ordination centre or a designated coast station, got a ship; a ship acknowledges by DSC only after consulting one of them',
           at: ['from'],
-          clause: '47 CFR 80.1117(a), 80.1121(d)',
+          clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)',
         },
       ],
     ],
@@ -266,9 +267,9 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-cancel-of-another',
-          message: 'Vessel in distress: only the vessel that sent an alert cancels it',
+          message: 'Vessel in distress: only the vessel that sent the alert can cancel it by DSC',
           at: ['distressed'],
-          clause: '47 CFR 80.335, edition of 2005',
+          clause: 'RR 2024 Nos. 32.53B to 32.53E',
         },
       ],
     ],
@@ -278,9 +279,9 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-position-unknown',
-          message: 'Position: not given; it is said by voice as soon as it is known',
+          message: 'Position: not given; send it by voice as soon as it is known',
           at: ['position'],
-          clause: 'ITU-R M.541-8 Annex 1',
+          clause: 'ITU-R M.541-11 Annex 1',
         },
       ],
     ],
@@ -290,9 +291,9 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-time-unknown',
-          message: 'Time of the position: not given, so the position may be old',
+          message: 'Time of the position: not given; the position may be old',
           at: ['time'],
-          clause: 'ITU-R M.541-8 Annex 1',
+          clause: 'ITU-R M.541-11 Annex 1',
         },
       ],
     ],
@@ -423,7 +424,7 @@ describe('telecommands', () => {
   });
 });
 
-// Duties of the classes: ITU-R M.493-15, from memory.
+// Duties of the classes: ITU-R M.493-16, from memory.
 describe('equipment', () => {
   it('is named in words', () => {
     const says = (call: Call, options: CheckOptions) =>
@@ -446,7 +447,7 @@ describe('equipment', () => {
   it('is judged by whom a relay is for: one, a group, an area, all ships', () => {
     const to = (target: Parameters<typeof composeDistressRelay>[0]['to']) =>
       codes(composeDistressRelay({ from: merrow, to: target, about: alert }), { equipmentClass: 'D' });
-    expect(to(coast)).toEqual(['call-relay-cases']);
+    expect(to(coast)).toEqual([]);
     for (const target of [club, area, undefined])
       expect(to(target)).toEqual(['call-class-none', 'call-relay-cases']);
   });

@@ -146,7 +146,7 @@ describe('telecommands (Japan, MPT Notification 567 of 1990, notes)', () => {
   });
 });
 
-// Duties of the classes: ITU-R M.493-15, from memory; no area calls on class D: UK VHF handbook.
+// Duties of the classes: ITU-R M.493-16, from memory; no area calls on class D: UK VHF handbook.
 describe('equipment', () => {
   const area = {
     kind: 'geographic-area',
@@ -200,7 +200,7 @@ describe('distress', () => {
     ]);
   });
 
-  it('a ship relays in two cases only (IMO COMSAR/Circ.25, 47 CFR 80.1121)', () => {
+  it('a ship relays to one coast station, to many in one case only (MSC.1/Circ.1657, 47 CFR 80.1121)', () => {
     expect(codes(composeDistressRelay({ from, about: alert }))).toEqual(['call-relay-cases']);
     expect(codes(composeDistressRelay({ from: coast, about: alert }))).toEqual([]);
     expect(codes({ ...composeDistressRelay({ from: coast, about: alert }), from: '232999218' })).toContain(
@@ -208,7 +208,7 @@ describe('distress', () => {
     );
   });
 
-  it("one's own alert alone is cancelled (47 CFR 80.335, edition of 2005)", () => {
+  it("one's own alert alone is cancelled (RR 2024 Nos. 32.53B to 32.53E)", () => {
     const cancel = composeDistressSelfCancel({ from: '232999218', about: alert });
     expect(codes(cancel)).toEqual([]);
     expect(codes({ ...cancel, distressed: to })).toContain('call-cancel-of-another');

@@ -71,7 +71,7 @@ describe('composing', () => {
   });
 });
 
-// 47 CFR 80.335, edition of 2005: the cancellation is the own ship's acknowledgement.
+// RR 2024 Nos. 32.53B to 32.53E: the cancellation is the own ship's acknowledgement.
 describe('a self-cancel', () => {
   it('is an acknowledgement of oneself', () => {
     const cancel = composeDistressSelfCancel({ from: '252000101', about: alert });
@@ -82,7 +82,7 @@ describe('a self-cancel', () => {
   });
 });
 
-// ITU-R M.493-15 tables 4.3 and 4.4, from memory.
+// ITU-R M.493-16 tables A1-4.3 and A1-4.4, from memory.
 describe('a relay', () => {
   it('to a coast station wants an answer and gets one with the same message', () => {
     const relay = composeDistressRelay({ from: '208000202', to: '002320014', about: alert });

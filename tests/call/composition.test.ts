@@ -34,7 +34,7 @@ function symbolsIn(field: keyof CallFields, fields: CallFields): number[] {
 }
 
 describe('the table of compositions', () => {
-  it.each(Object.entries(literalCompositions))('%s is %s (ITU-R M.493-15, from memory)', (name, line) => {
+  it.each(Object.entries(literalCompositions))('%s is %s (ITU-R M.493-16, from memory)', (name, line) => {
     const call = sampleCalls[name] as Call;
     expect(`${call.kind} to ${call.to?.kind}`).toBe(name);
     const sent = characters(call);
@@ -55,7 +55,7 @@ describe('the table of compositions', () => {
   });
 
   // Nippon Foundation GMDSS training text of 1998: VHF calls take from 0.45 s; 20 bits of dots, ten of the characters
-  // around the message (ITU-R M.493-15 Annex 1), ten bits each, sent twice, at 1200 bits a second.
+  // around the message (ITU-R M.493-16 Annex 1), ten bits each, sent twice, at 1200 bits a second.
   it('makes the alert last the published 0.45 s', () => {
     const bits = 20 + 20 * ((compositionOf('distress-alert')?.characters ?? 0) + 10);
     expect(bits / 1200).toBe(0.45);

@@ -151,7 +151,7 @@ describe('the table of fields', () => {
     }
   });
 
-  // Worked sequence "position-reply-enhanced"; names of fields: ITU-R M.493-15 Annex 1, from memory.
+  // Worked sequence "position-reply-enhanced"; names of fields: ITU-R M.493-16 Annex 1, from memory.
   it('names each value', () => {
     const finer = { ...position, fraction: { latitude: 4125, longitude: 9070 } };
     const { rows } = describeCall(composePositionReply({ call: request, position: finer, time }), options);

@@ -124,7 +124,7 @@ describe('rows of fields', () => {
       'Position: position not known',
       'Time of the position: time not known',
       'Type of subsequent communication: telephony, simplex',
-      'End of sequence: no answer is wanted',
+      'End of sequence: no answer is requested',
     ]);
     expect(rows(composeDistressRelay({ from: coast, about: alert }))[4]).toBe('Ship in distress: 232999218');
   });
@@ -134,7 +134,7 @@ describe('rows of fields', () => {
       'Second telecommand: no information',
       'First frequency or channel element: channel 72',
       'Second frequency or channel element: channel 72',
-      'End of sequence: an answer is wanted',
+      'End of sequence: an answer is requested',
     ]);
     const frequencies = { receive: '021820', transmit: null };
     expect(rows({ ...hail, channel: null, frequencies }).slice(6, 8)).toEqual([
@@ -156,12 +156,12 @@ describe('rows of fields', () => {
         ['Second telecommand', 'no information', [126]],
         ['First frequency or channel element', 'channel 26', [90, 0, 26]],
         ['Telephone number', '5550123', [105, 5, 55, 1, 23]],
-        ['End of sequence', 'an answer is wanted', [117]],
+        ['End of sequence', 'an answer is requested', [117]],
       ].map(([label, value, symbols]) => ({
         label,
         value,
         symbols,
-        clause: 'ITU-R M.493-15 Annex 1 table 4.10',
+        clause: 'ITU-R M.493-16 Annex 1 table A1-4.9',
       })),
     );
   });
@@ -202,7 +202,7 @@ describe('rows of fields', () => {
 
   it('of a call of no kind, in no order of the air', () => {
     const { call } = callFromFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
-    const clause = 'ITU-R M.493-15 Annex 1';
+    const clause = 'ITU-R M.493-16 Annex 1';
     expect(describeCall(call).rows).toEqual([
       { label: 'Format specifier', value: 'symbol 113', symbols: [113], clause },
       { label: 'Address', value: 'not understood', symbols: [1, 2, 3, 4, 5], clause },
@@ -267,22 +267,22 @@ describe('cautions', () => {
   const texts = (call: Call, own?: string) =>
     describeCall(call, own === undefined ? {} : { own }).cautions.map((caution) => caution.text);
   const watch =
-    'Keep watch on channel 16, do not transmit over distress traffic, tell the master, and log the call';
+    'Keep watch on channel 16, do not transmit over distress traffic, inform the master, and log the call';
   const coarse =
-    'The position may be cut to whole minutes, typed by hand or hours old: do not steer by it alone';
-  const unknown = 'No position was given, which does not mean that the vessel is far away';
+    'The position may be cut off to whole minutes, typed by hand or hours old: do not navigate by it alone';
+  const unknown = 'No position was given; the vessel may still be near';
 
-  // 47 CFR 80.335, 80.1117(a), 80.1121; IMO COMSAR/Circ.25.
+  // 47 CFR 80.335, 80.1117(a), 80.1121; MSC.1/Circ.1657.
   it('of an alert: to those who hear it, and to her who sends it', () => {
     expect(texts(alert, merrow)).toEqual([
       watch,
-      'Leave the acknowledgement by selective calling to a coast station; near the vessel and with no coast station heard, acknowledge by voice on channel 16 and tell a coast station',
-      'Do not relay an alert on VHF because it was heard',
+      'Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station, acknowledge by voice on channel 16 and inform a coast station',
+      'If nobody acknowledges within 5 minutes, pass the distress on to one coast station: by DSC where your rules allow it, by voice or by any other means (in United States waters not by DSC). Do not send a DSC relay to all ships or to an area for an alert that you received by DSC',
       coarse,
     ]);
     expect(texts(alert, bounty)).toEqual([
-      'Only in grave and imminent danger, by order of the person responsible for the vessel, and never as a test; a false alert is cancelled at once in speech on channel 16',
-      'The distress call and message follow in speech on channel 16, answered or not',
+      'Only in grave and imminent danger, on the authority of the master, never as a test. Cancel a false alert at once by voice on channel 16',
+      'Send the distress call and message by voice on channel 16 as soon as the alert is out, acknowledged or not',
     ]);
     expect(texts({ ...alert, from: null })).toHaveLength(4);
   });
@@ -296,11 +296,11 @@ describe('cautions', () => {
     ]);
     expect(texts({ ...relay, position: null })).toEqual([
       watch,
-      'Acknowledge a relay from a coast station by voice on channel 16',
+      'Acknowledge a relay from a coast station or another ship by voice on channel 16',
       unknown,
     ]);
     expect(texts(composeDistressSelfCancel({ from: bounty, about: alert }))).toEqual([
-      'The cancellation by selective calling is followed at once by one in speech on channel 16',
+      'Cancel the alert by voice on channel 16 at once, with the time at which it was sent',
       coarse,
     ]);
   });
@@ -315,7 +315,7 @@ describe('cautions', () => {
 
   it('of what was not understood, when any part of it speaks of distress', () => {
     const part = (fields: Partial<CallFields>) => texts(callFromFields({ ...emptyFields, ...fields }).call);
-    const distress = ['Part of a call that speaks of distress was received: keep watch on channel 16'];
+    const distress = ['Part of a call about distress was received: keep watch on channel 16'];
     for (const fields of [
       { category: 112 },
       { distressed: [23, 29, 99, 21, 80] },

@@ -34,11 +34,11 @@ const codes = (call: Call) => checkCall(call).map((notice) => notice.code);
 const cautions = (call: Call, own?: string) =>
   describeCall(call, { own }).cautions.map((caution) => caution.text);
 const watch =
-  'Keep watch on channel 16, do not transmit over distress traffic, tell the master, and log the call';
+  'Keep watch on channel 16, do not transmit over distress traffic, inform the master, and log the call';
 const coarse =
-  'The position may be cut to whole minutes, typed by hand or hours old: do not steer by it alone';
+  'The position may be cut off to whole minutes, typed by hand or hours old: do not navigate by it alone';
 
-// ITU-R M.493-15, from memory: the closed loop of a man-overboard device is a relay of its own distress.
+// ITU-R M.493-16, from memory: the closed loop of a man-overboard device is a relay of its own distress.
 describe('the relay of a man-overboard device to its own ship', () => {
   const loop: Call = {
     ...composeDistressRelay({ from: coast, to: merrow, nature: 'man-overboard', position, time }),
@@ -70,15 +70,15 @@ describe('the relay of a man-overboard device to its own ship', () => {
 });
 
 describe('cautions take the side of the own station', () => {
-  // IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c).
-  it('a ship that relays is told the one case', () => {
+  // RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657.
+  it('a ship that relays reads the three cases', () => {
     expect(cautions(relay, merrow)).toEqual([
-      'Only when the vessel in distress cannot alert herself and the master judges that more help is needed, never because an alert was heard',
-      'The relay follows in speech on channel 16',
+      'A ship relays a distress that nobody acknowledged within 5 minutes, or of a vessel that cannot alert herself, or when a rescue co-ordination centre asks. Address one coast station. Address all ships only when the vessel cannot alert herself and the master judges that more help is needed',
+      'Send the relay by voice on channel 16 as well',
       coarse,
     ]);
     expect(cautions(composeDistressRelay({ from: coast, about: alert }), coast)).toEqual([
-      'The relay follows in speech on channel 16',
+      'Send the relay by voice on channel 16 as well',
       coarse,
     ]);
   });
@@ -87,40 +87,52 @@ describe('cautions take the side of the own station', () => {
   it('a ship that acknowledges is told who may', () => {
     const acknowledgement = composeDistressAcknowledgement({ from: merrow, about: alert });
     expect(cautions(acknowledgement, merrow)).toEqual([
-      'Coast stations acknowledge an alert by selective calling; a ship only after consulting a rescue co-ordination centre',
+      'The coastguard, a rescue co-ordination centre or a designated coast station acknowledges an alert by DSC. A ship does so only to stop an alert that goes on, from a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
       watch,
       coarse,
     ]);
     expect(cautions(acknowledgement, bounty)).toEqual([watch, coarse]);
-    expect(cautions({ ...acknowledgement, from: coast }, coast)).toEqual([watch, coarse]);
+    const ashore = { own: coast, designated: true };
+    expect(
+      describeCall({ ...acknowledgement, from: coast }, ashore).cautions.map(({ text }) => text),
+    ).toEqual([watch, coarse]);
   });
 
-  // ITU-R M.541 Annex 3, from memory.
-  it('a coast station is told to answer at once', () => {
-    const atOnce =
-      'Acknowledge at once, by selective calling and by voice on channel 16; then lead the traffic or pass it to the rescue co-ordination centre, and log the call';
-    expect(cautions(alert, coast)).toEqual([atOnce, coarse]);
-    expect(cautions(relay, coast)).toEqual([atOnce, coarse]);
+  // 47 CFR 80.103(c), 80.1119(a); RR 2024 No. 32.27.
+  it('a designated coast station acknowledges without delay, any other reports', () => {
+    for (const call of [alert, relay]) {
+      const designated = describeCall(call, { own: coast, designated: true }).cautions;
+      expect(designated.map(({ text }) => text.split(' (')[0])).toEqual([
+        'Acknowledge without delay by DSC and by voice on channel 16',
+        coarse,
+      ]);
+      expect(cautions(call, coast)).toEqual([watch, expect.stringMatching(/^Report the call/), coarse]);
+    }
   });
 });
 
 describe('words of a coast station', () => {
   const skerra = { name: 'Skerra Coastguard', mmsi: coast };
-  const clause = 'ITU-R M.541 Annex 3, from memory';
+  const caution = (call: Call, designated: boolean) => spokenScript(call, skerra, { designated }).caution;
 
-  it('answer at once, with nobody to tell first', () => {
-    const atOnce = 'At once; then lead the traffic, or pass it to the rescue co-ordination centre';
-    const script = spokenScript(alert, skerra);
-    expect(script).toMatchObject({ caution: atOnce, clause });
-    expect(script.lines.at(-1)).toEqual({ say: 'RECEIVED MAYDAY' });
-    expect(spokenScript(relay, skerra)).toMatchObject({ caution: atOnce, clause });
+  it('that is designated answer without delay, and nobody else is informed first: 47 CFR 80.1119(a)', () => {
+    expect(caution(alert, true)).toMatch(/^Without delay .* inform the rescue co-ordination centre/);
+    expect(caution(relay, true)).toBe(caution(alert, true));
+    expect(spokenScript(alert, skerra, { designated: true }).lines.at(-1)).toEqual({
+      say: 'RECEIVED MAYDAY',
+    });
+  });
+
+  it('that is not designated are those of a ship: 47 CFR 80.103(c)', () => {
+    const ship = spokenScript(alert, { name: 'Merrow', mmsi: merrow });
+    expect(caution(alert, false)).toBe(ship.caution);
+    expect(spokenScript(alert, { mmsi: merrow }, { designated: true }).caution).toBe(ship.caution);
+    expect(spokenScript(alert, skerra).lines.at(-1)?.note).toContain('inform a coast station');
   });
 
   it('leave the traffic to the station that answered', () => {
     const heard = composeDistressAcknowledgement({ from: otherCoast, about: alert });
-    expect(spokenScript(heard, skerra).caution).toBe(
-      'The alert has been answered already: listen, and take up the traffic when the station that leads it or the rescue co-ordination centre asks',
-    );
+    expect(caution(heard, true)).toMatch(/^The distress has been acknowledged: listen/);
   });
 });
 
@@ -173,25 +185,25 @@ describe('distress on MF and HF', () => {
   ] as const)('%s is not spoken on channel 16', (subsequent) => {
     const call: Call = { ...alert, subsequent };
     expect(cautions(call, merrow)).toEqual([
-      `Keep watch on ${band}, do not transmit over distress traffic, tell the master, and log the call`,
-      `Leave the acknowledgement by selective calling to a coast station; near the vessel and with no coast station heard, acknowledge by voice on ${band} and tell a coast station`,
-      'Do not relay an alert on MF because it was heard; one on HF that nobody acknowledges within 5 minutes is relayed to a coast station',
+      `Keep watch on ${band}, do not transmit over distress traffic, inform the master, and log the call`,
+      `Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station, acknowledge by voice on ${band} and inform a coast station`,
+      'If nobody acknowledges within 5 minutes, pass the distress on to one coast station: on HF by a DSC relay, on MF by DSC where your rules allow it, by voice or by any other means. Do not send a DSC relay to all ships or to an area on MF for an alert that you received by DSC',
       coarse,
     ]);
     expect(spokenScript(call, { mmsi: bounty })).toMatchObject({
       channel: null,
-      caution: `On ${band}. Only where a vessel or person is in grave and imminent danger and needs immediate assistance, by order of the person responsible for the vessel`,
+      caution: `On ${band}. Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master`,
     });
   });
 
   it('notes and cautions without words name the frequency too', () => {
     const cancel = composeDistressSelfCancel({ from: merrow, subsequent: 'telephony-j3e' });
     expect(spokenScript(cancel, { mmsi: merrow }).lines.at(-1)?.note).toBe(
-      `Stay on ${band} and answer whoever calls`,
+      `Keep watch on ${band} and answer any station that calls`,
     );
     expect(spokenScript(cancel, { mmsi: bounty })).toMatchObject({
       channel: null,
-      caution: `The alert was taken back: listen on ${band} for the cancellation by voice`,
+      caution: `The vessel cancelled her alert: listen on ${band} for the voice cancellation`,
     });
   });
 
@@ -201,24 +213,20 @@ describe('distress on MF and HF', () => {
   });
 });
 
-// ITU-R M.493-15, from memory (deviation: D-call-16).
-describe('the signal of an emergency beacon', () => {
-  const beacon = composeDistressAlert({ from: bounty, nature: 'epirb-emission' });
+// ITU-R M.493-15 and earlier, from memory (deviation: D-call-16).
+describe('the signal of an emergency beacon, from a set of an older edition', () => {
+  const flooding = callToFields(composeDistressAlert({ from: bounty, nature: 'flooding' }));
+  const heard = callFromFields({ ...flooding, nature: 112, subsequent: 126 });
+  const beacon = heard.call as Extract<Call, { kind: 'distress-alert' }>;
 
   it('says nothing of what follows, and so does what is sent about it', () => {
-    expect(beacon.subsequent).toBeNull();
+    expect(heard).toMatchObject({ call: { nature: 'epirb-emission', subsequent: null }, notices: [] });
     expect(composeDistressRelay({ from: coast, about: beacon }).subsequent).toBeNull();
-    expect(callFromFields(callToFields(beacon))).toEqual({ call: beacon, notices: [] });
-    const stated = composeDistressAlert({
-      from: bounty,
-      nature: 'epirb-emission',
-      subsequent: 'telephony-simplex',
-    });
-    expect(stated.subsequent).toBe('telephony-simplex');
+    expect(callToFields(beacon)).toEqual({ ...flooding, nature: 112, subsequent: 126 });
   });
 });
 
-// Radio Regulations No. 32.53E, from memory.
+// RR 2024 No. 32.53E.
 describe('the cancellation of an own alert', () => {
   const cancel = composeDistressSelfCancel({ from: merrow, about: { ...alert, from: merrow } });
   const said = (alertTime?: typeof time | null) =>
@@ -226,6 +234,12 @@ describe('the cancellation of an own alert', () => {
 
   it('names the time of the alert where it is told, and never that of the position', () => {
     expect(said({ hour: 9, minute: 15 })).toBe('PLEASE CANCEL MY DISTRESS ALERT OF zero nine one five UTC');
+    const typed = spokenScript(
+      { kind: 'cancel-alert', time: null },
+      {},
+      { alertTime: { hour: 9, minute: 15 } },
+    );
+    expect(typed.lines[5]?.say).toBe('PLEASE CANCEL MY DISTRESS ALERT OF zero nine one five UTC');
     for (const none of [undefined, null])
       expect(said(none)).toBe('PLEASE CANCEL MY DISTRESS ALERT OF [time] UTC');
   });
@@ -249,11 +263,11 @@ describe('a position or time that is not there', () => {
     if (symbols !== null) expect(rows.find((row) => row.label === 'Position')?.value).toBe(words);
     expect(cautions.at(-1)?.text).toBe(
       {
-        'position not known': 'No position was given, which does not mean that the vessel is far away',
+        'position not known': 'No position was given; the vessel may still be near',
         'position could not be read':
-          'A position was given but could not be read, which does not mean that the vessel is far away',
+          'A position was given but could not be read; the vessel may still be near',
         'position received is impossible':
-          'What came as position is no place: take the position as not known, and do not guess it from the digits',
+          'The position received is impossible: treat it as unknown, and do not guess it from the digits',
       }[words],
     );
     expect(codes(call).includes('call-position-unknown')).toBe(words === 'position not known');

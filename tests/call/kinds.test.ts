@@ -18,7 +18,7 @@ const coast = [0, 23, 29, 99, 0];
 const unknown = [126, 126, 126, 126, 126];
 const kind = (fields: Partial<CallFields>) => callFromFields({ ...emptyFields, ...fields }).call.kind;
 
-// ITU-R M.493-15 Annex 1 tables 4.2 to 4.4, from memory; a symbol lost or wrong on the air must not hide a distress.
+// ITU-R M.493-16 Annex 1 tables A1-4.2 to A1-4.4, from memory; a symbol lost or wrong on the air must not hide a distress.
 describe('a distress call to many or one', () => {
   it.each([102, 114, 116, 120])(
     'under format specifier %i is a relay by its telecommand, with any sign of distress',

@@ -9,8 +9,8 @@ function said(from: string, change: Partial<CallFields>): readonly Notice[] {
   return callFromFields({ ...(worked?.fields as CallFields), ...change }).notices;
 }
 
-// Compositions and names of fields: ITU-R M.493-15 Annex 1, from memory.
-const tables = 'ITU-R M.493-15 Annex 1';
+// Compositions and names of fields: ITU-R M.493-16 Annex 1, from memory.
+const tables = 'ITU-R M.493-16 Annex 1';
 
 describe('a call that differs from its composition', () => {
   const cases: Record<string, readonly [string, Partial<CallFields>, readonly Notice[]]> = {
@@ -50,7 +50,7 @@ describe('a call that differs from its composition', () => {
           message: 'Nature of distress: not given',
           at: ['nature'],
           received: 'none',
-          clause: `${tables} table 4.1`,
+          clause: `${tables} table A1-4.1`,
         },
       ],
     ],
@@ -83,16 +83,17 @@ describe('a call that differs from its composition', () => {
         clause: `${tables} table of symbols`,
       })),
     ],
-    'of a withdrawn category': [
+    'of the automatic connection system': [
       'individual-routine-request',
       { category: 106 },
       [
         {
-          code: 'call-category-withdrawn',
-          message: "Category: ship's business (106) is withdrawn; treat the call as routine",
+          code: 'call-category-acs',
+          message:
+            "Category: 106 is the automatic connection system (MF/HF), in sets built before M.493-16 ship's business",
           at: ['category'],
           received: '106',
-          clause: `${tables} table of symbols`,
+          clause: `${tables} §6`,
         },
       ],
     ],
@@ -106,7 +107,7 @@ describe('a call that differs from its composition', () => {
           at: ['category'],
           expected: 'urgency or safety',
           received: 'routine',
-          clause: `${tables} table 4.5`,
+          clause: `${tables} table A1-4.5`,
         },
       ],
     ],
@@ -119,7 +120,7 @@ describe('a call that differs from its composition', () => {
           message: 'First frequency or channel element: none is needed in an answer that cannot comply',
           at: ['receive'],
           received: '90 00 72',
-          clause: `${tables} tables 4.7 and 4.9`,
+          clause: `${tables} tables A1-4.7 and A1-4.9`,
         },
       ],
     ],
@@ -133,7 +134,7 @@ describe('a call that differs from its composition', () => {
           at: ['end'],
           expected: '127',
           received: '117',
-          clause: `${tables} table 4.8`,
+          clause: `${tables} table A1-4.8`,
         },
       ],
     ],
@@ -146,7 +147,7 @@ describe('a call that differs from its composition', () => {
           message: 'Header of the position: 55 is usual before the position of a reply',
           at: ['header'],
           received: 'none',
-          clause: `${tables} table 4.7`,
+          clause: `${tables} table A1-4.7`,
         },
       ],
     ],
@@ -159,7 +160,7 @@ describe('a call that differs from its composition', () => {
           message: 'Header of the position: not part of this call, kept as received',
           at: ['header'],
           received: '55',
-          clause: `${tables} table 4.7`,
+          clause: `${tables} table A1-4.7`,
         },
       ],
     ],
@@ -172,7 +173,7 @@ describe('a call that differs from its composition', () => {
           message: 'Rest of the message: symbols that fit no field are kept as received',
           at: ['rest'],
           received: '12 03',
-          clause: `${tables} table 4.7`,
+          clause: `${tables} table A1-4.7`,
         },
       ],
     ],
@@ -211,7 +212,7 @@ describe('a call that differs from its composition', () => {
           message: 'Self-identification: not in the form of the tables, kept as received',
           at: ['self'],
           received: '25 20 00 10 126',
-          clause: `${tables} tables 4.7 and 4.9`,
+          clause: `${tables} tables A1-4.7 and A1-4.9`,
         },
       ],
     ],
@@ -224,7 +225,7 @@ describe('a call that differs from its composition', () => {
           message: 'Time of the position: not in the form of the tables, kept as received',
           at: ['time'],
           received: '24 00',
-          clause: `${tables} table 4.7`,
+          clause: `${tables} table A1-4.7`,
         },
       ],
     ],
@@ -237,7 +238,7 @@ describe('a call that differs from its composition', () => {
           message: 'Position: not part of this call, kept as received',
           at: ['position'],
           received: '15 62 00 06 30',
-          clause: `${tables} tables 4.7 and 4.9`,
+          clause: `${tables} tables A1-4.7 and A1-4.9`,
         },
       ],
     ],

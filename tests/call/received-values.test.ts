@@ -25,7 +25,7 @@ const service = composeAutomaticServiceCall({ from, to: coast, telephone: '55501
 const read = (sent: Call, change: Partial<CallFields>) =>
   callFromFields({ ...callToFields(sent), ...change }).call;
 
-// ITU-R M.493-15 Annex 1, from memory.
+// ITU-R M.493-16 Annex 1, from memory.
 describe('the channel elements of a call', () => {
   const elements = (receive: CallFields['receive'], transmit: CallFields['transmit']) => {
     const { channel, frequencies } = read(hail, { receive, transmit }) as typeof hail;

@@ -85,12 +85,12 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'an acknowledgement of nobody': [
       () => composeDistressAcknowledgement({ from: coast }),
       RangeError,
-      'distressed: an acknowledgement names the vessel',
+      'Vessel in distress: expected nine digits, got none',
     ],
     'an acknowledgement of the own alert': [
       () => composeDistressAcknowledgement({ from, about: alert }),
       RangeError,
-      'distressed: own distress is taken back by a self-cancel',
+      'Vessel in distress: expected another vessel, got the own identity; cancel an own alert with composeDistressSelfCancel',
     ],
     'an answer to nobody': [
       () => composeTestAcknowledgement({ call: { ...test, from: null } }),

@@ -100,7 +100,7 @@ describe('checking a call whose values are of another type', () => {
 
   it.each(Object.entries(cases))('%s', (_, [call, message, at]) => {
     expect(checkCall(untyped(call))).toEqual([
-      { code: 'call-value', message, at, clause: 'ITU-R M.493-15 Annex 1' },
+      { code: 'call-value', message, at, clause: 'ITU-R M.493-16 Annex 1' },
     ]);
   });
 
@@ -211,7 +211,7 @@ describe('a call of the own station', () => {
       expect(answersTo(call, { own: own }).answers).toEqual([]);
     expect(answersTo({ ...hail, to: { kind: 'station', mmsi: null } }, { own }).none).toEqual({
       reason: 'the call is from this station itself',
-      clause: 'ITU-R M.493-15 Annex 1, self-identification',
+      clause: 'ITU-R M.493-16 Annex 1, self-identification',
     });
   });
 });

@@ -103,28 +103,12 @@ export const deviations: Record<string, () => void> = {
       expect(radio.phases).toEqual([`own-distress: ${phase}`]);
     }
   },
-  'D-station-11': () => {
-    const radio = alerting();
-    radio.finish();
-    radio.give({ kind: 'cancel-alert' });
-    radio.give({ kind: 'confirm', dialogue: 1 });
-    expect(radio.finish().call.kind).toBe('distress-self-cancel');
-    expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('cancel-alert');
-  },
   'D-station-12': () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     const call = composeDistressRelay({ from: own, to: { kind: 'all-ships' }, about: alert });
     expect(effectsOf(radio.give({ kind: 'call', call }), 'reject')[0]?.issue.code).toBe(
       'station-relay-reason',
     );
-  },
-  'D-station-13': () => {
-    const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
-    const call = composeDistressRelay({ from: coast, to: { kind: 'all-ships' }, about: alert });
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
-    expect(radio.phases).toEqual(['heard-distress: coast-answered']);
-    expect(adviseOnDistress(radio.state, 1)?.voiceAcknowledgement.allowed).toBe(true);
   },
   'D-station-14': () => {
     const device = '972009914';

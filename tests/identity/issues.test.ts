@@ -314,7 +314,7 @@ describe('what fromCallAddress tells', () => {
           at: [],
           expected: '10 digits',
           received,
-          clause: 'ITU-R M.493-15',
+          clause: 'ITU-R M.493-16',
         },
       ],
     });
@@ -330,7 +330,7 @@ describe('what fromCallAddress tells', () => {
           message: 'Call address ends in 7, usual is 0: several sets with one identity, or damage',
           at: [],
           received: "'1000000007'",
-          clause: 'ITU-R M.493-15',
+          clause: 'ITU-R M.493-16',
         },
         {
           code: 'identity-unassigned',

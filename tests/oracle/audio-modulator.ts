@@ -1,7 +1,7 @@
 /**
  * The waveform of some bits, written down as slowly and plainly as it can be.
  *
- * ITU-R M.493-15 Annex 1 section 1, from memory: 1200 baud, Y (1) 1300 Hz, B (0) 2100 Hz. Cycles gained over each bit are added up from
+ * ITU-R M.493-16 Annex 1 section 1, from memory: 1200 baud, Y (1) 1300 Hz, B (0) 2100 Hz. Cycles gained over each bit are added up from
  * the first; nothing is carried over from sample to sample.
  */
 export function slowSample(bits: string, seconds: number): number {

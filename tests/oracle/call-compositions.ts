@@ -2,7 +2,7 @@
  * The compositions of calls as a literal list, one line a table row, in the order of transmission, written down
  * apart from `src/call/composition-table.ts` and compared with it.
  *
- * Source: ITU-R M.493-15 Annex 1 tables 4.1 to 4.9, from memory. Order of the fields of alert, relay and
+ * Source: ITU-R M.493-16 Annex 1 tables A1-4.1 to A1-4.9, from memory. Order of the fields of alert, relay and
  * acknowledgement: Japan, Radio Station Operation Regulations Art. 36-2; of the test call: Japan, MPT
  * Notification 567 of 1990 figure 5; the alert's end 127: Nippon Foundation GMDSS training text of 2005.
  *

@@ -55,7 +55,7 @@ describe('reportedPosition', () => {
     expect(reportedPositionDigits(zero)).toEqual({ digits: `${quadrant}000000000` });
   });
 
-  // ITU-R M.541-8 Annex 1 §2: position unknown is the digit 9 ten times.
+  // ITU-R M.541-11 Annex 1 §2: position unknown is the digit 9 ten times.
   it('takes ten nines as no position', () => {
     expect(reportedPosition('9999999999')).toEqual({ ok: true, value: { kind: 'no-position' }, notices: [] });
     expect(reportedPositionDigits({ kind: 'no-position' })).toEqual({ digits: '9999999999' });

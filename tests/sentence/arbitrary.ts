@@ -35,7 +35,7 @@ const time = fc.option(
   fc.record({ hour: fc.integer({ min: 0, max: 23 }), minute: fc.integer({ min: 0, max: 59 }) }),
 );
 const unknown = fc.integer({ min: 28, max: 99 }).map((symbol) => `symbol-${symbol}` as const);
-const category = fc.oneof(fc.constantFrom('routine', 'safety', 'urgency', 'ships-business'), unknown);
+const category = fc.oneof(fc.constantFrom('routine', 'safety', 'urgency', 'acs'), unknown);
 const nature = fc.option(
   fc.oneof(fc.constantFrom('sinking', 'piracy', 'man-overboard', 'epirb-emission'), unknown),
 );

@@ -49,9 +49,9 @@ describe('the operator is told what to mind', () => {
     channel: '16',
     notes: [
       ['Bounty of Lorn, Bounty of Lorn, Bounty of Lorn', 'The vessel in distress'],
-      ['RECEIVED MAYDAY', 'Then tell a coast station or rescue centre'],
+      ['RECEIVED MAYDAY', 'Then inform a coast station or rescue co-ordination centre'],
     ],
-    clause: '47 CFR 80.1117(c), 80.1121(b); ITU-R M.541 Annex 3; IMO COMSAR/Circ.25',
+    clause: 'RR 2024 Nos. 32.16 and 32.28; MSC.1/Circ.1657; 47 CFR 80.1117(c), 80.1121(b)',
   };
   const announcement = [own, 'Where the announcement went out by selective calling'];
 
@@ -62,14 +62,17 @@ describe('the operator is told what to mind', () => {
         title: 'Distress call and message',
         channel: '16',
         notes: [
-          ['MAYDAY, MAYDAY, MAYDAY', 'Full power; about 15 seconds after the alert, answered or not'],
-          [own, 'Where the alert went out by selective calling'],
-          [`MAYDAY, Merrow, ${sign}, ${own}`, 'Here the message begins'],
-          ['OVER', 'Release the key and listen; repeat from the beginning when nobody answers'],
+          [
+            'MAYDAY, MAYDAY, MAYDAY',
+            'Full power; as soon as the alert is out, at the latest about 15 seconds later, acknowledged or not',
+          ],
+          [own, 'If an alert was sent by DSC'],
+          [`MAYDAY, Merrow, ${sign}, ${own}`, 'The message begins'],
+          ['OVER', 'Release the key and listen; repeat from the beginning if nobody answers'],
         ],
         caution:
-          'Only where a vessel or person is in grave and imminent danger and needs immediate assistance, by order of the person responsible for the vessel',
-        clause: 'Radio Regulations Nos. 32.13C and 32.13D, from memory; 15 s: ITU-R M.541 Annex 3',
+          'Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
+        clause: 'RR 2024 Nos. 32.13, 32.13C and 32.13D; ITU-R M.541-11 Annex 3 §1.4.1',
       },
     ],
     'when relaying a distress': [
@@ -78,16 +81,19 @@ describe('the operator is told what to mind', () => {
         title: 'Distress relay',
         channel: '16',
         notes: [
-          [own, 'Where the relay went out by selective calling'],
+          [
+            'ALL STATIONS, ALL STATIONS, ALL STATIONS',
+            'Or the name of one coast station three times: try a coast station first',
+          ],
+          [own, 'If the initial alert was sent by DSC'],
           [
             'MAYDAY, Bounty of Lorn, call sign two Zulu Zulu Bravo four, MMSI two three two nine nine nine two one eight',
-            'The vessel in distress; here the message begins',
+            'The vessel in distress; the message begins',
           ],
         ],
         caution:
-          'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
-        clause:
-          'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
+          'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+        clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
       },
     ],
     'when relaying the distress of nobody knows whom': [
@@ -96,13 +102,16 @@ describe('the operator is told what to mind', () => {
         title: 'Distress relay',
         channel: '16',
         notes: [
-          [own, 'Where the relay went out by selective calling'],
-          ['MAYDAY, unidentified vessel', 'Here the message begins'],
+          [
+            'ALL STATIONS, ALL STATIONS, ALL STATIONS',
+            'Or the name of one coast station three times: try a coast station first',
+          ],
+          [own, 'If the initial alert was sent by DSC'],
+          ['MAYDAY, unidentified vessel', 'The message begins'],
         ],
         caution:
-          'Only when the vessel in distress cannot alert herself and the person responsible for the relaying vessel judges that more help is needed; never merely because an alert was heard',
-        clause:
-          'Radio Regulations Nos. 32.16 to 32.19F, from memory; cases: IMO COMSAR/Circ.25, 47 CFR 80.1121',
+          'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+        clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
       },
     ],
     'when acknowledging a distress': [
@@ -110,7 +119,7 @@ describe('the operator is told what to mind', () => {
       {
         ...received,
         caution:
-          'Listen first: a coast station answers before ships do. Near the vessel and with no coast station heard within 5 minutes, answer; then listen, and obey the station that leads the traffic',
+          'Listen first. If you are near the vessel and hear no coast station, acknowledge; then listen, and obey the station that controls the traffic. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means',
       },
     ],
     'when a distress was answered already': [
@@ -118,7 +127,7 @@ describe('the operator is told what to mind', () => {
       {
         ...received,
         caution:
-          'Listen first: the alert has been answered already. Speak only when own vessel can help, without breaking into the traffic; then listen, and obey the station that leads it',
+          'Listen first: the distress has been acknowledged. Speak only if you can help, without interrupting the traffic; then listen, and obey the station that controls the traffic',
       },
     ],
     'when acknowledging a relay': [
@@ -129,8 +138,8 @@ describe('the operator is told what to mind', () => {
         notes: [
           ['Skerra Coastguard, Skerra Coastguard, Skerra Coastguard', 'The station that sent the relay'],
         ],
-        caution: 'Only when near enough to help; otherwise keep listening on channel 16',
-        clause: 'ITU-R M.541 Annex 3, from memory',
+        caution: 'Only if you are near enough to help; otherwise keep watch on channel 16',
+        clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
       },
     ],
     'when cancelling a false alert': [
@@ -141,13 +150,13 @@ describe('the operator is told what to mind', () => {
         notes: [
           [
             'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-            'Reset the set first, so that the alert is not repeated',
+            'First stop the repeats: cancel on the radio; if it gives no guidance, switch it off, and on again after 10 seconds',
           ],
-          ['OUT', 'Stay on channel 16 and answer whoever calls'],
+          ['OUT', 'Keep watch on channel 16 and answer any station that calls'],
         ],
         caution:
-          'At once, and on every band where the alert went out; when no coast station answers, tell one by other means',
-        clause: 'Radio Regulations No. 32.53E, from memory; 47 CFR 80.335',
+          'At once, on every band on which the alert was sent. If no coast station answers, inform one by other means',
+        clause: 'RR 2024 Nos. 32.53B to 32.53E and Resolution 349 (Rev.WRC-23); 47 CFR 80.335(a)',
       },
     ],
     'in an urgency': [
@@ -235,39 +244,39 @@ describe('the operator is told what to mind', () => {
 describe('a call with nothing to say after it says what to do', () => {
   const alert = composeDistressAlert({ from: bounty.mmsi });
   const hail = composeIndividualCall({ from: tern.mmsi, to: merrow.mmsi, channel: '72' });
-  const listen = 'Listen on the channel that the call names';
-  const annex = 'ITU-R M.541 Annex 3, from memory';
+  const listen = 'Listen on the channel given in the call';
+  const annex = 'ITU-R M.541-11 Annex 3';
   const cases: Record<string, readonly [Call, string, string]> = {
     'the own acknowledgement of an alert': [
       composeDistressAcknowledgement({ from: merrow.mmsi, about: alert }),
-      'The acknowledgement itself is followed by listening on channel 16',
+      'Keep watch on channel 16 after the acknowledgement',
       '47 CFR 80.1117',
     ],
     "another vessel's cancellation": [
       composeDistressSelfCancel({ from: bounty.mmsi }),
-      'The alert was taken back: listen on channel 16 for the cancellation by voice',
-      '47 CFR 80.335',
+      'The vessel cancelled her alert: listen on channel 16 for the voice cancellation',
+      'RR 2024 No. 32.53E',
     ],
     'a test': [
       composeTestCall({ from: merrow.mmsi, to: skerra.mmsi }),
-      'This call is followed by no speech',
+      'No voice message follows this call',
       annex,
     ],
     'a call for data': [
       { ...hail, communication: 'data' },
       'The traffic that follows is not speech',
-      'ITU-R M.493-15, first telecommand',
+      'ITU-R M.493-16 table A1-3, first telecommand',
     ],
     'a call to all ships': [composeAllShipsCall({ from: tern.mmsi, category: 'safety' }), listen, annex],
     'an urgency call to the own station': [
       { ...hail, category: 'urgency' },
       `${listen}: the caller begins with PAN PAN, and says who is to answer`,
-      'Radio Regulations No. 33.12, from memory',
+      'RR 2024 No. 33.12, from memory',
     ],
     'a safety call to the own station': [
       { ...hail, category: 'safety' },
-      `${listen}: the caller begins with SECURITE, and says whether an answer is wanted`,
-      'Radio Regulations No. 33.35, from memory',
+      `${listen}: the caller begins with SECURITE, and says whether an answer is expected`,
+      'RR 2024 No. 33.35, from memory',
     ],
   };
 

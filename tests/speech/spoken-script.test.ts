@@ -139,8 +139,10 @@ describe('distress', () => {
     const received = [
       'MAYDAY',
       'Bounty of Lorn, Bounty of Lorn, Bounty of Lorn',
+      'call sign two Zulu Zulu Bravo four',
       'THIS IS',
       'Merrow, Merrow, Merrow',
+      'call sign two Zulu Zulu Mike eight',
       'RECEIVED MAYDAY',
     ];
     expect(says(alert)).toEqual(received);
@@ -150,12 +152,12 @@ describe('distress', () => {
     );
   });
 
-  // IMO COMSAR/Circ.25: once a coast station has acknowledged, only a vessel that can help speaks.
+  // MSC.1/Circ.1657: once a coast station has acknowledged, only a vessel that can help speaks.
   it('of another vessel that was answered is left to those who can help', () => {
     const alert = composeDistressAlert({ from: bounty.mmsi, nature: 'flooding' });
     const answered = composeDistressAcknowledgement({ from: skerra.mmsi, about: alert });
-    expect(spokenScript(alert, merrow).caution).toContain('no coast station heard');
-    expect(spokenScript(answered, merrow).caution).toContain('answered already');
+    expect(spokenScript(alert, merrow).caution).toContain('hear no coast station');
+    expect(spokenScript(answered, merrow).caution).toContain('has been acknowledged');
     expect(says(answered)).toEqual(says(alert));
   });
 
@@ -287,7 +289,7 @@ describe('urgency and safety', () => {
     expect(heard).toMatchObject({
       lines: [],
       channel: null,
-      caution: 'Listen on the channel that the call names',
+      caution: 'Listen on the channel given in the call',
     });
   });
 });

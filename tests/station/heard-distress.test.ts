@@ -282,7 +282,7 @@ describe('a relay is heard', () => {
     expect(radio.state.dialogues[0]?.call).toMatchObject({ from: friend });
   });
 
-  it('by a coast station: acknowledged in the form for relays, which the ship takes: ITU-R M.493 table 4.4', () => {
+  it('by a coast station: acknowledged in the form for relays, which the ship takes: ITU-R M.493 table A1-4.4', () => {
     const ship = new Radio({ mmsi: own, equipment: 'A' });
     const toCoast = { ...composeDistressRelay({ from: own, to: coast, about: alert }), from: null };
     ship.give({ kind: 'call', call: toCoast, because: bothGrounds });
@@ -324,7 +324,7 @@ describe('a relay is heard', () => {
     expect(ship.phases).not.toContain('outgoing: waiting-answer');
   });
 
-  it('from the own man-overboard device: act at once, ITU-R M.493-15 class M, closed loop, from memory', () => {
+  it('from the own man-overboard device: act at once, ITU-R M.493-16 class M, closed loop, from memory', () => {
     const device = '972009914';
     const call = { ...composeDistressRelay({ from: own, to: friend, about: alert }), from: device } as const;
     const closed = {

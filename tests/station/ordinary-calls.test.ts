@@ -50,7 +50,7 @@ function policies(changed: Partial<StationSettings['policies']>): StationSetting
 describe('a call to a friend', () => {
   it('answered by itself, the owner having chosen so: ITU-R M.541, automatic answer within 3 s', () => {
     const [merrow, tern] = pair({ policies: policies({ individual: 'automatic' }) });
-    // M.493 table 4.9: routine, individual, answer requested.
+    // M.493 table A1-4.9: routine, individual, answer requested.
     merrow.give({ kind: 'call', call: buddyCall });
     carry(merrow, tern);
     // M.541: the answer starts within three seconds; here the channel is free, so at once.
@@ -271,7 +271,7 @@ describe('no automatic action', () => {
 describe('a call to a group', () => {
   const call = composeGroupCall({ from: own, to: club, channel: '77' });
 
-  it('reaches its members and nobody else: ITU-R M.493 table 4.8', () => {
+  it('reaches its members and nobody else: ITU-R M.493 table A1-4.8', () => {
     const member = new Radio({ mmsi: friend, groups: [club] });
     member.give({ kind: 'heard', call, verdict: 'clean' });
     expect(effectsOf(member.effects, 'ask')[0]).toMatchObject({
@@ -305,7 +305,7 @@ describe('a position request', () => {
   const call = composePositionRequest({ from: own, to: friend });
   const fix = { kind: 'fix', position: { latitude: 56.35, longitude: -6.51 }, source: 'instrument' } as const;
 
-  it('granted: ITU-R M.493 table 4.7, position reply with its time', () => {
+  it('granted: ITU-R M.493 table A1-4.7, position reply with its time', () => {
     const [merrow, tern] = pair({ policies: policies({ position: 'automatic' }) });
     tern.give(fix);
     merrow.give({ kind: 'call', call });
@@ -338,7 +338,7 @@ describe('a position request', () => {
     expect(merrow.phases).toEqual(['outgoing: refused']);
   });
 
-  it('no fix: position and time go out as unknown; ITU-R M.541-8 Annex 1 (9s and 8s)', () => {
+  it('no fix: position and time go out as unknown; ITU-R M.541-11 Annex 1 (9s and 8s)', () => {
     const [merrow, tern] = pair({ policies: policies({ position: 'automatic' }) });
     merrow.give({ kind: 'call', call });
     carry(merrow, tern);
@@ -370,7 +370,7 @@ describe('a position request', () => {
 });
 
 describe('a test call to the coast', () => {
-  it('answered: ITU-R M.493 table 4.7, first telecommand 118', () => {
+  it('answered: ITU-R M.493 table A1-4.7, first telecommand 118', () => {
     const merrow = new Radio({ mmsi: own });
     const skerra = new Radio({ mmsi: coast, equipment: 'coast' });
     merrow.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
@@ -687,7 +687,7 @@ describe('while a distress is in hand', () => {
 });
 
 describe('a call to many that nobody followed', () => {
-  it('is not said to be unanswered: such calls are never answered, ITU-R M.493 table 4.8', () => {
+  it('is not said to be unanswered: such calls are never answered, ITU-R M.493 table A1-4.8', () => {
     const radio = new Radio({ mmsi: own, groups: [club] });
     const call = composeGroupCall({ from: friend, to: club, channel: '77' });
     radio.give({ kind: 'heard', call, verdict: 'clean' });

@@ -41,7 +41,7 @@ describe('sending a distress alert', () => {
     expect(radio.onAir?.call.kind).toBe('distress-alert');
   });
 
-  it('is five calls in a row: ITU-R M.541-8 Annex 1, distress attempt on VHF', () => {
+  it('is five calls in a row: ITU-R M.541-11 Annex 1, distress attempt on VHF', () => {
     const { onAir } = inDistress();
     expect(onAir?.times).toBe(5);
     expect(onAir?.call).toMatchObject({
@@ -52,7 +52,7 @@ describe('sending a distress alert', () => {
     expect(onAir?.call).toMatchObject({ position: { latitude: { degrees: 56, minutes: 21 } } });
   });
 
-  it('goes out without any input as undesignated, position and time unknown: ITU-R M.541-8 Annex 1', () => {
+  it('goes out without any input as undesignated, position and time unknown: ITU-R M.541-11 Annex 1', () => {
     const radio = new Radio({ mmsi: own });
     radio.give({ kind: 'prepare-alert' });
     radio.give({ kind: 'press-alert' });

@@ -69,7 +69,7 @@ export function usualFor({ kind }: Question): Question {
   }
 }
 
-/** Calls to all ships and to areas are for urgency and safety: ITU-R M.493-15, tables of compositions. */
+/** Calls to all ships and to areas are for urgency and safety: ITU-R M.493-16, tables of compositions. */
 export function hasRoutine({ kind }: Question): boolean {
   return kind !== 'all-ships-call' && kind !== 'area-call';
 }
@@ -98,7 +98,7 @@ export function composeFrom(question: Question): Result<Call> {
     return success(composed(question, parties, { position: place ?? null, time: time ?? null }, area));
   } catch (error) {
     if (!(error instanceof RangeError || error instanceof TypeError)) throw error;
-    return failure({ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-15 Annex 1' });
+    return failure({ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-16 Annex 1' });
   }
 }
 

@@ -61,13 +61,13 @@ export function linesOf(identity: Identity): HTMLElement {
         }
       : null,
     'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
-    { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-9, M.493-15' },
+    { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-9, M.493-16' },
     { what: 'Called as one', answer: yes(uses.individual) },
     { what: 'Called as a group', answer: yes(uses.group) },
     {
       what: 'On the air',
       answer: `${toCallAddress(identity.mmsi)}, ten digits in five symbols`,
-      clause: 'ITU-R M.493-15',
+      clause: 'ITU-R M.493-16',
     },
     { what: 'Genuine?', answer: 'the digits cannot tell: there is no check digit, only a registry knows' },
   ];

@@ -156,7 +156,7 @@ function card(station: Placed, own: Coordinates): HTMLElement {
       {
         what: 'Reported',
         answer: `${formatReportedPosition(position)}, ${time === null ? 'time not known' : `${two(time.hour)}:${two(time.minute)} UTC`}`,
-        clause: position.fraction === undefined ? 'ITU-R M.493-15' : 'ITU-R M.821-1',
+        clause: position.fraction === undefined ? 'ITU-R M.493-16' : 'ITU-R M.821-1',
       },
       {
         what: 'Middle of the box',

@@ -36,7 +36,7 @@ export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = n
       {
         what: 'Tones',
         answer: `${signed(heard.toneOffsetHz, 1)} Hz off, the high one ${signed(heard.toneBalanceDb, 1)} dB against the low one${heard.polarity === 'inverted' ? ', the wrong way round' : ''}`,
-        clause: 'ITU-R M.493-15: 10 Hz allowed',
+        clause: 'ITU-R M.493-16: 10 Hz allowed',
       },
       { what: 'Speed', answer: `${signed(heard.clockErrorPpm, 0)} millionths off 1200 baud` },
       {

@@ -1,7 +1,7 @@
 import { encodeSymbol } from '../../burst/index.ts';
 
 /**
- * Symbols of the stream that are the same in every call, M.493-15 Annex 1 section 3: DX 125 in slots 0 to 5, RX 111 to 104
+ * Symbols of the stream that are the same in every call, M.493-16 Annex 1 section 3: DX 125 in slots 0 to 5, RX 111 to 104
  * in slots 0 to 7, where the last two stand between the format specifiers.
  */
 export const PHASING: readonly (number | undefined)[] = [

@@ -11,6 +11,7 @@ import {
 import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
 import { reasonWords } from '../describe/words.ts';
 import { channelName } from '../element/channel-name.ts';
+import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { type Reason, reasons } from '../symbol.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
@@ -25,18 +26,18 @@ import {
 } from './lawful-answers.ts';
 
 /**
- * Every lawful answer to a call by selective calling, ready to send; or why there is none and what is done instead.
- * Which answers a set may send by itself is another matter: position, test and polling where the owner allows it,
- * never one of a distress.
+ * Every lawful DSC answer to a call, ready to send; or why there is none and what to do instead. Which of them a radio
+ * may send automatically is another matter: position, test and polling where the owner allows it, never one about
+ * distress.
  *
  * @param call - the call received
- * @param station - own identity; position and time for a position reply; other channels to offer; the plan of the
+ * @param station - own identity, and whether a coast station is designated to acknowledge distress; position and time for a position reply; other channels to offer; the plan of the
  * waters, whose unfit channels are then left out and whose names the labels use
  * @returns the answers in the order a person would choose from, and the reason when there are none. Throws nothing
  * for any call received.
  * @throws TypeError without a call or a station; RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
  *
- * Source: ITU-R M.493-15 tables 4.2 to 4.9, from memory; distress: 47 CFR 80.1117(a), 80.1121.
+ * Source: ITU-R M.493-16 tables A1-4.2 to A1-4.9, from memory; distress: 47 CFR 80.103(c), 80.1117(a), 80.1121.
  *
  * @see {@link describeCall}
  * @see {@link spokenScript}
@@ -57,18 +58,24 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
   want('answersTo', 'the answering station is', station);
   const { own } = station;
   if (call.from === own) {
-    return none('the call is from this station itself', 'ITU-R M.493-15 Annex 1, self-identification');
+    return none('the call is from this station itself', 'ITU-R M.493-16 Annex 1, self-identification');
   }
   if (call.to?.kind === 'station' && call.to.mmsi !== null && call.to.mmsi !== own) {
-    return none('the call is for another station', 'ITU-R M.493-15 Annex 1, address');
+    return none('the call is for another station', 'ITU-R M.493-16 Annex 1, address');
   }
   const ashore = isAshore(own);
   switch (call.kind) {
     case 'distress-alert':
-      return answersToAlert(call, own, ashore);
+      return answersToAlert(call, station, ashore);
     case 'distress-relay':
-      return answersToRelay(call, own, ashore);
+      return answersToRelay(call, station, ashore);
     case 'individual-call':
+      if (isMooredVesselAlarm(call)) {
+        return none(
+          'it may be the automatic alarm of a moored vessel, which has no DSC answer: check the vessel or alert those who can',
+          '47 CFR 80.179(e)',
+        );
+      }
       return toSender(call, () => [...able(call, station), ...unable(call, own)]);
     case 'position-request':
       return toSender(call, () => [position(call, station), ...unable(call, own)]);
@@ -83,7 +90,7 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
     case 'automatic-service-call':
       return call.end === 'request'
         ? toSender(call, () => telephone(call, station))
-        : none('the call is itself an answer', 'ITU-R M.493-15 table 4.10, from memory');
+        : none('the call is itself an answer', 'ITU-R M.493-16 table A1-4.9');
     default:
       return unanswered(call.kind);
   }
@@ -92,7 +99,7 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
 function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAnswers {
   const sender = stationIdentity(call.from);
   if (sender === undefined || !usesOf(sender).individual) {
-    return none('the call does not say which station sent it', 'ITU-R M.493-15 Annex 1, self-identification');
+    return none('the call does not say which station sent it', 'ITU-R M.493-16 Annex 1, self-identification');
   }
   return some(...answers());
 }
@@ -156,20 +163,17 @@ function unanswered(kind: Call['kind']): LawfulAnswers {
     case 'all-ships-call':
     case 'area-call':
       return none(
-        'a call to many is not answered by selective calling: listen on the channel it names',
-        'ITU-R M.493-15 tables 4.5, 4.6 and 4.8, from memory',
+        'a call to many has no DSC answer: listen on the channel that it gives',
+        'ITU-R M.493-16 tables A1-4.5, A1-4.6 and A1-4.8',
       );
     case 'distress-acknowledgement':
     case 'distress-self-cancel':
     case 'distress-relay-acknowledgement':
-      return none(
-        'it ends an alert or relay and wants no answer: keep watch on channel 16',
-        '47 CFR 80.1121',
-      );
+      return none('it ends an alert or relay and has no answer: keep watch on channel 16', '47 CFR 80.1121');
     case 'unrecognised-call':
-      return none('the call was not understood', 'ITU-R M.493-15 Annex 1');
+      return none('the call was not understood', 'ITU-R M.493-16 Annex 1');
     default:
-      return none('the call is itself an answer', 'ITU-R M.493-15 Annex 1, end of sequence');
+      return none('the call is itself an answer', 'ITU-R M.493-16 Annex 1, end of sequence');
   }
 }
 

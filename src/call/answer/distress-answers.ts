@@ -2,30 +2,44 @@ import { type Identity, usesOf } from '../../identity/index.ts';
 import type { DistressAlert, DistressRelay } from '../call.ts';
 import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
 import { stationIdentity } from '../element/station-identity.ts';
-import { answer, type LawfulAnswers, none, some } from './lawful-answers.ts';
+import { type AnsweringStation, answer, type LawfulAnswers, none, some } from './lawful-answers.ts';
 
-/** Who may acknowledge an alert: 47 CFR 80.1117(a), 80.1121. */
-export function answersToAlert(call: DistressAlert, own: string, ashore: boolean): LawfulAnswers {
+/** Who may acknowledge an alert by DSC: 47 CFR 80.103(c), 80.1117(a), 80.1121. */
+export function answersToAlert(
+  call: DistressAlert,
+  { own, designated = false }: AnsweringStation,
+  ashore: boolean,
+): LawfulAnswers {
   if (!ashore) {
     return none(
-      'only coast stations answer an alert by selective calling, since that stops its repeats: keep watch on channel 16, and if no coast station acknowledges within 5 minutes and you are near, acknowledge by voice and tell a coast station',
-      '47 CFR 80.1117(a), 80.1121(b)',
+      'a DSC acknowledgement stops the repeats of an alert and is left to the coastguard: keep watch on channel 16. If nobody acknowledges within 5 minutes, acknowledge by voice when near and pass the distress on to a coast station by any means',
+      'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)',
     );
   }
+  if (!designated) return none(REPORT, '47 CFR 80.103(c), 80.1119(a)');
   if (!canBeInDistress(call.from)) {
-    return none('the alert does not say which vessel sent it', 'ITU-R M.493-15 table 4.2, from memory');
+    return none('the alert does not say which vessel sent it', 'ITU-R M.493-16 table A1-4.2');
   }
   const acknowledgement = composeDistressAcknowledgement({ from: own, about: call });
   return some(answer('distress-acknowledgement', 'Acknowledge the alert', acknowledgement));
 }
 
-/** Who may acknowledge a relay: ITU-R M.541 Annex 3, from memory. */
-export function answersToRelay(call: DistressRelay, own: string, ashore: boolean): LawfulAnswers {
-  if (!ashore && call.to.kind !== 'station') {
-    return none(
-      'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
-      'ITU-R M.541 Annex 3, from memory',
-    );
+const REPORT =
+  'only the coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC: keep watch on channel 16 and report the call to the coastguard at once';
+
+/** Who may acknowledge a relay by DSC: the station it is addressed to, or a designated coast station. */
+export function answersToRelay(
+  call: DistressRelay,
+  { own, designated = false }: AnsweringStation,
+  ashore: boolean,
+): LawfulAnswers {
+  if (call.to.kind !== 'station' && !(ashore && designated)) {
+    return ashore
+      ? none(REPORT, '47 CFR 80.103(c), 80.1119(a)')
+      : none(
+          'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
+          'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
+        );
   }
   const sender = stationIdentity(call.from);
   if (
@@ -35,14 +49,14 @@ export function answersToRelay(call: DistressRelay, own: string, ashore: boolean
   ) {
     return none(
       'the relay does not say who sent it or which vessel it is about',
-      'ITU-R M.493-15 table 4.4, from memory',
+      'ITU-R M.493-16 table A1-4.4',
     );
   }
   const acknowledgement = composeDistressRelayAcknowledgement({ from: own, about: call });
   return some(answer('relay-acknowledgement', 'Acknowledge the relay', acknowledgement));
 }
 
-// A man-overboard device tells its own ship by a relay, and can be told that it was heard: ITU-R M.493-15, from memory.
+// A man-overboard device alerts its own ship by a relay, which can be acknowledged: ITU-R M.493-16, class M, from memory.
 function canBeToldOfReceipt(sender: Identity): boolean {
   return usesOf(sender).individual || sender.kind === 'mob';
 }

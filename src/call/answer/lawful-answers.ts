@@ -7,6 +7,8 @@ import { compositionOf } from '../composition.ts';
 export interface AnsweringStation {
   /** Own identity, nine digits. */
   readonly own: string;
+  /** Own coast station is designated to acknowledge distress by DSC (47 CFR 80.103(c)); not unless stated. */
+  readonly designated?: boolean | undefined;
   /** Own position, when a position may be given. */
   readonly position?: ReportedPosition | null | undefined;
   /** UTC of the position. */
@@ -37,7 +39,7 @@ export interface LawfulAnswer {
   readonly clause: string;
 }
 
-/** Why a call is not answered by a selective call, and what is done instead. */
+/** Why a call has no DSC answer, and what to do instead. */
 export interface NoAnswer {
   readonly reason: string;
   readonly clause: string;
@@ -63,7 +65,7 @@ export function some(...answers: readonly LawfulAnswer[]): LawfulAnswers {
   return { answers, none: null };
 }
 
-/** No answer by selective calling, and why. */
+/** No DSC answer, and why. */
 export function none(reason: string, clause: string): LawfulAnswers {
   return { answers: [], none: { reason, clause } };
 }

@@ -74,7 +74,7 @@ function fieldNotices(call: Call): readonly Notice[] {
 }
 
 function valueNotice(message: string, at: readonly string[] = []): Notice {
-  return { code: 'call-value', message, at, clause: 'ITU-R M.493-15 Annex 1' };
+  return { code: 'call-value', message, at, clause: 'ITU-R M.493-16 Annex 1' };
 }
 
 function areaNotices(fields: CallFields): readonly Notice[] {

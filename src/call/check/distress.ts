@@ -4,7 +4,7 @@ import type { EquipmentClass } from '../composition.ts';
 import { placeLack, timeLack } from '../element/place-symbols.ts';
 import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
 
-/** Who may speak in a distress, and whether the call says what it could. */
+/** Who sends which distress call, and what the call leaves out. */
 export function distressNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
   if (!('subsequent' in call)) return [];
   return [...parts(call, equipment), ...place(call)];
@@ -18,9 +18,10 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
       return [
         {
           code: 'call-coast-acknowledges',
-          message: 'Sender: normally only a coast station acknowledges an alert by selective calling',
+          message:
+            'Sender: expected the coastguard, a rescue co-ordination centre or a designated coast station, got a ship; a ship acknowledges by DSC only after consulting one of them',
           at: ['from'],
-          clause: '47 CFR 80.1117(a), 80.1121(d)',
+          clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)',
         },
       ];
     case 'distress-self-cancel':
@@ -28,17 +29,17 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
       return [
         {
           code: 'call-cancel-of-another',
-          message: 'Vessel in distress: only the vessel that sent an alert cancels it',
+          message: 'Vessel in distress: only the vessel that sent the alert can cancel it by DSC',
           at: ['distressed'],
-          clause: '47 CFR 80.335, edition of 2005',
+          clause: 'RR 2024 Nos. 32.53B to 32.53E',
         },
       ];
     case 'distress-relay':
-      // A man-overboard device tells its own ship of its own distress by a relay: ITU-R M.493-15, from memory.
+      // A man-overboard device relays its own distress to its own ship: ITU-R M.493-16, class M, from memory.
       if (equipment === 'M' || isManOverboardDevice(call.from)) return [];
       return [
         ...(call.from !== null && call.from === call.distressed ? [ownRelay] : []),
-        ...(ashore || call.from === null ? [] : [relayCases]),
+        ...(ashore || call.from === null || isToCoastStation(call) ? [] : [relayCases]),
       ];
     default:
       return [];
@@ -47,18 +48,22 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
 
 const ownRelay: Notice = {
   code: 'call-relay-of-own',
-  message: 'Vessel in distress: own distress is told by an alert, not by a relay',
+  message: 'Vessel in distress: own distress is sent as an alert, not as a relay',
   at: ['distressed'],
-  clause: 'ITU-R M.493-15 table 4.3, from memory',
+  clause: 'ITU-R M.493-16 table A1-4.3',
 };
 
 const relayCases: Notice = {
   code: 'call-relay-cases',
   message:
-    'Distress relay: from a ship on VHF only when the vessel in distress cannot alert herself and the master judges that more help is needed, never because an alert was heard',
-  at: ['kind'],
-  clause: 'IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c)',
+    'Address: a ship relays to one coast station. A DSC relay to many on VHF or MF is sent only when the vessel in distress cannot alert herself and the master judges that more help is needed',
+  at: ['to'],
+  clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)',
 };
+
+function isToCoastStation({ to }: Call): boolean {
+  return to?.kind === 'station' && isAshore(to.mmsi);
+}
 
 function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] {
   if (call.position === null) {
@@ -67,9 +72,9 @@ function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] 
     return [
       {
         code: 'call-position-unknown',
-        message: 'Position: not given; it is said by voice as soon as it is known',
+        message: 'Position: not given; send it by voice as soon as it is known',
         at: ['position'],
-        clause: 'ITU-R M.541-8 Annex 1',
+        clause: 'ITU-R M.541-11 Annex 1',
       },
     ];
   }
@@ -77,9 +82,9 @@ function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] 
   return [
     {
       code: 'call-time-unknown',
-      message: 'Time of the position: not given, so the position may be old',
+      message: 'Time of the position: not given; the position may be old',
       at: ['time'],
-      clause: 'ITU-R M.541-8 Annex 1',
+      clause: 'ITU-R M.541-11 Annex 1',
     },
   ];
 }

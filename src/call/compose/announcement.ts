@@ -24,7 +24,7 @@ export interface TrafficOptions extends WithExpansion {
  * @returns the call
  * @throws TypeError, RangeError when a value has no symbols or is not for such a call
  *
- * Source: ITU-R M.493-15 table 4.5, from memory; urgency agrees with Japan, Radio Station Operation Regulations.
+ * Source: ITU-R M.493-16 table A1-4.5, from memory; urgency agrees with Japan, Radio Station Operation Regulations.
  *
  * @see {@link composeAreaCall}
  *
@@ -62,7 +62,7 @@ export function composeAllShipsCall(
  * @returns the call
  * @throws TypeError, RangeError when a value has no symbols or is not for such a call
  *
- * Source: ITU-R M.493-15 table 4.6, from memory.
+ * Source: ITU-R M.493-16 table A1-4.6, from memory.
  *
  * @example
  * ```ts
@@ -106,7 +106,7 @@ export function composeAreaCall(
  * @throws TypeError, RangeError when a value has no symbols, `to` is no group, or the channel is 70, or 16 in a routine
  * call
  *
- * Source: ITU-R M.493-15 table 4.8, from memory.
+ * Source: ITU-R M.493-16 table A1-4.8, from memory.
  *
  * @see {@link composeIndividualCall}
  *
@@ -147,7 +147,7 @@ export function composeGroupCall(
  * @throws TypeError, RangeError when a value has no symbols, `to` is not one station, or the channel is 70, or 16 in a
  * routine call
  *
- * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
  *
  * @see {@link composeIndividualAcknowledgement}
  * @see {@link composeUnableToComply}
@@ -193,6 +193,11 @@ function traffic(
   if (digits === '70') throw new RangeError('channel: 70 carries selective calls only, never speech');
   if (digits === '16' && (options.category ?? 'routine') === 'routine')
     throw new RangeError('channel: a routine call expected a working channel, got 16');
+  if (options.remark?.startsWith('acs-remaining-')) {
+    throw new RangeError(
+      `Second telecommand: expected one for VHF, got ${options.remark} of the automatic connection system (MF/HF)`,
+    );
+  }
   return {
     communication: options.communication ?? 'telephony-simplex',
     remark: options.remark ?? null,

@@ -31,7 +31,7 @@ export interface AnswerOptions<Asked extends Call> extends WithExpansion {
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender or a value has no symbols
  *
- * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory.
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
  *
  * @example
  * ```ts
@@ -72,7 +72,7 @@ export function composeIndividualAcknowledgement(
  * @returns the answer, which names no channel
  * @throws TypeError, RangeError when the call names no sender or the reason is none of the ten
  *
- * Source: ITU-R M.493-15 tables 4.7 and 4.9, from memory; reasons with first telecommand 104 only: Japan, MPT
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory; reasons with first telecommand 104 only: Japan, MPT
  * Notification 567 of 1990.
  *
  * @example
@@ -120,7 +120,7 @@ export interface PositionOptions {
  * @returns the report; in the category of the request, safety when unasked
  * @throws TypeError, RangeError when a station is missing or a value has no symbols
  *
- * Source: ITU-R M.493-15 table 4.7, from memory.
+ * Source: ITU-R M.493-16 table A1-4.7, from memory.
  *
  * @see {@link composePositionRequest}
  *
@@ -165,7 +165,7 @@ export function composePositionReply(
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender
  *
- * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-15 table 4.7, from memory.
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7, from memory.
  *
  * @example
  * ```ts
@@ -191,7 +191,7 @@ export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): Te
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender
  *
- * Source: ITU-R M.493-15 table 4.9, from memory.
+ * Source: ITU-R M.493-16 table A1-4.9, from memory.
  *
  * @example
  * ```ts

@@ -15,7 +15,7 @@ import { composed, type WithExpansion } from './composed.ts';
 
 /** What is known of the distress. */
 export interface DistressOptions extends WithExpansion {
-  /** `'undesignated'` unless stated. */
+  /** `'undesignated'` unless stated; `'epirb-emission'` is read only, M.493-16 removed it. */
   readonly nature?: NatureOfDistress | UnknownSymbol | null | undefined;
   /** `null`, ten 9s on the air, unless stated. */
   readonly position?: ReportedPosition | null | undefined;
@@ -23,7 +23,7 @@ export interface DistressOptions extends WithExpansion {
   readonly time?: TimeOfDay | null | undefined;
   /**
    * How the traffic will be sent: `'telephony-simplex'` unless stated, the only one on VHF; `null`, no information,
-   * for the signal of an emergency beacon.
+   * about the signal of an emergency beacon (nature 112, received from older sets).
    */
   readonly subsequent?: FirstTelecommand | UnknownSymbol | null | undefined;
 }
@@ -49,7 +49,7 @@ export type RelayTarget = string | GeographicArea | AllShipsAddress;
  * @returns the alert
  * @throws TypeError, RangeError when a value has no symbols or the identity cannot be a vessel's own
  *
- * Source: ITU-R M.493-15 table 4.1 (from memory); ten 9s and 8888: ITU-R M.541-8 Annex 1 §2.
+ * Source: ITU-R M.493-16 table A1-4.1 (from memory); ten 9s and 8888: ITU-R M.541-11 Annex 1.
  *
  * @see {@link composeDistressSelfCancel}
  * @see {@link composeTestCall}
@@ -72,14 +72,15 @@ export function composeDistressAlert(options: DistressOptions & { readonly from:
 }
 
 /**
- * A distress acknowledgement. It stops the repeats of an alert, so it is for coast stations; a ship sends one only
- * when told to by a rescue co-ordination centre (47 CFR 80.1117(a), 80.1121(d)).
+ * A distress acknowledgement. It stops the repeats of an alert, so it is for the coastguard, a rescue co-ordination
+ * centre or a designated coast station; a ship sends one only after consulting one of them (47 CFR 80.103(c),
+ * 80.1117(a), 80.1121(d)).
  *
  * @param options - `from`: own identity; `about`: the alert, or its data one by one
  * @returns the acknowledgement, to all ships
  * @throws TypeError, RangeError when a value has no symbols or the vessel in distress is not named
  *
- * Source: ITU-R M.493-15 table 4.2, from memory.
+ * Source: ITU-R M.493-16 table A1-4.2, from memory.
  *
  * @example
  * ```ts
@@ -94,8 +95,11 @@ export function composeDistressAcknowledgement(options: AboutDistress): Distress
   wantAbout('composeDistressAcknowledgement', options);
   const from = ownIdentity(options.from);
   const distressed = subject(options);
-  if (distressed === null) throw new RangeError('distressed: an acknowledgement names the vessel');
-  if (from === distressed) throw new RangeError('distressed: own distress is taken back by a self-cancel');
+  if (distressed === null) throw new RangeError('Vessel in distress: expected nine digits, got none');
+  if (from === distressed)
+    throw new RangeError(
+      'Vessel in distress: expected another vessel, got the own identity; cancel an own alert with composeDistressSelfCancel',
+    );
   return composed(
     { kind: 'distress-acknowledgement', to: { kind: 'all-ships' }, from, distressed, ...details(options) },
     options,
@@ -103,14 +107,14 @@ export function composeDistressAcknowledgement(options: AboutDistress): Distress
 }
 
 /**
- * The cancellation of an own false alert. Where the set offers it, it is followed at once by the cancellation in
- * speech on channel 16.
+ * The cancellation of an own false alert. Cancel by voice on channel 16 at once as well: the voice cancellation is
+ * always required, the DSC one where the radio offers it.
  *
  * @param options - `from`: own identity, also the vessel in distress; `about`: the alert that was sent
  * @returns the self-cancel, to all ships
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: an acknowledgement of the own ship, 47 CFR 80.335, edition of 2005; layout from memory.
+ * Source: an acknowledgement of the own ship, RR 2024 Nos. 32.53B to 32.53E; layout from memory.
  *
  * @see {@link composeDistressAlert}
  *
@@ -132,14 +136,16 @@ export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distress
 }
 
 /**
- * A distress relay. **Not because an alert was heard**: on VHF only when the vessel in distress cannot alert
- * herself and the master judges that more help is needed (IMO COMSAR/Circ.25 and its successor of 2022).
+ * A distress relay. A distress that nobody acknowledges within about five minutes is passed on to one coast station
+ * (RR 2024 Nos. 32.16 and 32.19B), in United States waters by voice or any other means but DSC (47 CFR 80.1121(b)).
+ * **To all ships or an area on VHF or MF only** when the vessel in distress cannot alert herself and the master judges
+ * that more help is needed (MSC.1/Circ.1657).
  *
  * @param options - `from`: own identity; `to`: whom it is for, all ships unless stated; `distressed`: `null` when unknown
  * @returns the relay
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: ITU-R M.493-15 table 4.3, from memory.
+ * Source: ITU-R M.493-16 table A1-4.3, from memory.
  *
  * @see {@link composeDistressRelayAcknowledgement}
  *
@@ -176,7 +182,7 @@ export function composeDistressRelay(
  * @returns the acknowledgement
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: ITU-R M.493-15 table 4.4, from memory.
+ * Source: ITU-R M.493-16 table A1-4.4, from memory.
  *
  * @example
  * ```ts
@@ -221,6 +227,11 @@ const DISTRESS_KINDS: readonly DistressCall['kind'][] = [
 
 function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
   const { about } = options;
+  if (options.nature === 'epirb-emission' || options.nature === 'symbol-112') {
+    throw new RangeError(
+      `Nature of distress: expected one of ITU-R M.493-16, got ${options.nature}, which that edition removed`,
+    );
+  }
   const nature = options.nature ?? about?.nature ?? 'undesignated';
   return {
     nature,

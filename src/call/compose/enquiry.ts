@@ -18,7 +18,7 @@ export interface EnquiryOptions extends WithExpansion {
  * @returns the request
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: ITU-R M.493-15 table 4.7 and M.821-1, from memory.
+ * Source: ITU-R M.493-16 table A1-4.7 and M.821-1, from memory.
  *
  * @see {@link composePositionReply}
  *
@@ -58,7 +58,7 @@ export function composePositionRequest(
  * @returns the test call
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-15 table 4.7, from memory.
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7, from memory.
  *
  * @see {@link composeTestAcknowledgement}
  *
@@ -89,7 +89,7 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
  * @returns the polling call
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: ITU-R M.493-15 table 4.9, from memory.
+ * Source: ITU-R M.493-16 table A1-4.9, from memory.
  *
  * @see {@link composePollingAcknowledgement}
  *

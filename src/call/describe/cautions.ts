@@ -1,132 +1,158 @@
 import type { Call } from '../call.ts';
 import { awayFromVhf, isMfHf } from '../element/mf-hf.ts';
+import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack } from '../element/place-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
 import type { CallFields } from '../fields.ts';
 
-/** Something to mind about a call. */
+/** What to observe about a call. */
 export interface Caution {
   readonly text: string;
   readonly clause: string;
 }
 
+/** Who reads a caution. */
+export interface CautionReader {
+  /** Own identity, nine digits. */
+  readonly own?: string | undefined;
+  /** Own coast station is designated to acknowledge distress by DSC; not unless stated. */
+  readonly designated?: boolean | undefined;
+}
+
 /** The cautions that belong to a kind of call. Rules differ by country; trained operators and the licence decide. */
-export function cautionsOf(call: Call, own?: string): Caution[] {
-  const cautions = onVhf(call, own);
+export function cautionsOf(call: Call, { own, designated = false }: CautionReader = {}): Caution[] {
+  const cautions = onVhf(call, own, designated);
   if (!isMfHf(call)) return cautions;
   return cautions.map((caution) =>
-    caution === NO_RELAY ? NO_RELAY_ON_MF : { ...caution, text: awayFromVhf(caution.text) },
+    caution === PASS_ON ? PASS_ON_MF_HF : { ...caution, text: awayFromVhf(caution.text) },
   );
 }
 
-function onVhf(call: Call, own: string | undefined): Caution[] {
+function onVhf(call: Call, own: string | undefined, designated: boolean): Caution[] {
   const mine = own !== undefined && call.from === own;
   const ashore = own !== undefined && isAshore(own);
   switch (call.kind) {
     case 'distress-alert':
       if (mine) return [IN_DANGER_ONLY, VOICE_FOLLOWS];
-      if (ashore) return [COAST_AT_ONCE, ...placeCautions(call)];
-      return [WATCH, COAST_ANSWERS, NO_RELAY, ...placeCautions(call)];
+      if (ashore)
+        return [...(designated ? [DESIGNATED_ANSWERS] : [WATCH, REPORT_ASHORE]), ...placeCautions(call)];
+      return [WATCH, COAST_ANSWERS, PASS_ON, ...placeCautions(call)];
     case 'distress-acknowledgement':
-      return [...(mine && !ashore ? [WHO_ACKNOWLEDGES] : []), WATCH, ...placeCautions(call)];
+      return [...(mine && !designated ? [WHO_ACKNOWLEDGES] : []), WATCH, ...placeCautions(call)];
     case 'distress-relay-acknowledgement':
       return [WATCH, ...placeCautions(call)];
     case 'distress-self-cancel':
       return [CANCEL_BY_VOICE, ...placeCautions(call)];
     case 'distress-relay':
-      if (mine) return [...(ashore ? [] : [RELAY_CASE]), RELAY_BY_VOICE, ...placeCautions(call)];
-      return [...(ashore ? [COAST_AT_ONCE] : [WATCH, RELAY_ANSWER]), ...placeCautions(call)];
+      if (mine) return [...(ashore ? [] : [RELAY_CASES]), RELAY_BY_VOICE, ...placeCautions(call)];
+      if (ashore)
+        return [...(designated ? [DESIGNATED_ANSWERS] : [WATCH, REPORT_ASHORE]), ...placeCautions(call)];
+      return [WATCH, RELAY_ANSWER, ...placeCautions(call)];
     case 'position-reply':
       return placeCautions(call);
     case 'unrecognised-call':
       return isDistress(call.asReceived) ? [MAY_BE_DISTRESS] : [];
+    case 'individual-call':
+      if (isMooredVesselAlarm(call)) return [MOORED_VESSEL];
+      return call.category === 'distress' ? [WATCH] : [];
     default:
       return 'category' in call && call.category === 'distress' ? [WATCH] : [];
   }
 }
 
+// Radio Regulations 2024, ITU-R M.541-11 and MSC.1/Circ.1657 were read in restatements; 47 CFR part 80 itself.
 const IN_DANGER_ONLY: Caution = {
-  text: 'Only in grave and imminent danger, by order of the person responsible for the vessel, and never as a test; a false alert is cancelled at once in speech on channel 16',
-  clause: 'Radio Regulations Art. 32, from memory; 47 CFR 80.335',
+  text: 'Only in grave and imminent danger, on the authority of the master, never as a test. Cancel a false alert at once by voice on channel 16',
+  clause: 'RR 2024 Art. 32 and No. 32.53E; 47 CFR 80.335(a)',
 };
 
 const VOICE_FOLLOWS: Caution = {
-  text: 'The distress call and message follow in speech on channel 16, answered or not',
-  clause: 'ITU-R M.541 Annex 3',
+  text: 'Send the distress call and message by voice on channel 16 as soon as the alert is out, acknowledged or not',
+  clause: 'RR 2024 No. 32.13; ITU-R M.541-11 Annex 3 §1.4.1',
 };
 
 const WATCH: Caution = {
-  text: 'Keep watch on channel 16, do not transmit over distress traffic, tell the master, and log the call',
-  clause: '47 CFR 80.1121(a); Radio Regulations Art. 32, from memory',
+  text: 'Keep watch on channel 16, do not transmit over distress traffic, inform the master, and log the call',
+  clause: 'ITU-R M.541-11 Annex 3; 47 CFR 80.1121(a)',
 };
 
 const COAST_ANSWERS: Caution = {
-  text: 'Leave the acknowledgement by selective calling to a coast station; near the vessel and with no coast station heard, acknowledge by voice on channel 16 and tell a coast station',
+  text: 'Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station, acknowledge by voice on channel 16 and inform a coast station',
   clause: '47 CFR 80.1117(a), 80.1121(b)',
 };
 
-const COAST_AT_ONCE: Caution = {
-  text: 'Acknowledge at once, by selective calling and by voice on channel 16; then lead the traffic or pass it to the rescue co-ordination centre, and log the call',
-  clause: 'ITU-R M.541 Annex 3, from memory',
+const DESIGNATED_ANSWERS: Caution = {
+  text: 'Acknowledge without delay by DSC and by voice on channel 16 (in the United States leave the rescue co-ordination centre a short interval first). Then inform the rescue co-ordination centre, take charge of the traffic or hand it over, and log the call',
+  clause: 'RR 2024 No. 32.27; 47 CFR 80.1119(a)',
+};
+
+const REPORT_ASHORE: Caution = {
+  text: 'Report the call to the coastguard at once, by telephone or any other means. Only the coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC',
+  clause: '47 CFR 80.103(c), 80.1119(a)',
 };
 
 const WHO_ACKNOWLEDGES: Caution = {
-  text: 'Coast stations acknowledge an alert by selective calling; a ship only after consulting a rescue co-ordination centre',
-  clause: '47 CFR 80.1117(a), 80.1121(d)',
+  text: 'The coastguard, a rescue co-ordination centre or a designated coast station acknowledges an alert by DSC. A ship does so only to stop an alert that goes on, from a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
+  clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)',
 };
 
-const NO_RELAY: Caution = {
-  text: 'Do not relay an alert on VHF because it was heard',
-  clause: 'IMO COMSAR/Circ.25',
+const PASS_ON: Caution = {
+  text: 'If nobody acknowledges within 5 minutes, pass the distress on to one coast station: by DSC where your rules allow it, by voice or by any other means (in United States waters not by DSC). Do not send a DSC relay to all ships or to an area for an alert that you received by DSC',
+  clause: 'RR 2024 Nos. 32.16, 32.17, 32.19B and 32.19G; MSC.1/Circ.1657; 47 CFR 80.1117(a), 80.1121(b)',
 };
 
-const NO_RELAY_ON_MF: Caution = {
-  text: 'Do not relay an alert on MF because it was heard; one on HF that nobody acknowledges within 5 minutes is relayed to a coast station',
-  clause: 'IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c)',
+const PASS_ON_MF_HF: Caution = {
+  text: 'If nobody acknowledges within 5 minutes, pass the distress on to one coast station: on HF by a DSC relay, on MF by DSC where your rules allow it, by voice or by any other means. Do not send a DSC relay to all ships or to an area on MF for an alert that you received by DSC',
+  clause: 'RR 2024 Nos. 32.16, 32.17, 32.19B and 32.19G; MSC.1/Circ.1657; 47 CFR 80.1121(b), (c)',
 };
 
-const RELAY_CASE: Caution = {
-  text: 'Only when the vessel in distress cannot alert herself and the master judges that more help is needed, never because an alert was heard',
-  clause: 'IMO COMSAR/Circ.25; 47 CFR 80.1121(b), (c)',
+const RELAY_CASES: Caution = {
+  text: 'A ship relays a distress that nobody acknowledged within 5 minutes, or of a vessel that cannot alert herself, or when a rescue co-ordination centre asks. Address one coast station. Address all ships only when the vessel cannot alert herself and the master judges that more help is needed',
+  clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1115(a), 80.1121(b)',
 };
 
 const RELAY_BY_VOICE: Caution = {
-  text: 'The relay follows in speech on channel 16',
-  clause: 'ITU-R M.541 Annex 3, from memory',
+  text: 'Send the relay by voice on channel 16 as well',
+  clause: 'RR 2024 Nos. 32.19E and 32.19F',
 };
 
 const CANCEL_BY_VOICE: Caution = {
-  text: 'The cancellation by selective calling is followed at once by one in speech on channel 16',
-  clause: '47 CFR 80.335',
+  text: 'Cancel the alert by voice on channel 16 at once, with the time at which it was sent',
+  clause: 'RR 2024 Nos. 32.53B to 32.53E; 47 CFR 80.335(a)',
 };
 
 const RELAY_ANSWER: Caution = {
-  text: 'Acknowledge a relay from a coast station by voice on channel 16',
-  clause: 'ITU-R M.541 Annex 3, from memory',
+  text: 'Acknowledge a relay from a coast station or another ship by voice on channel 16',
+  clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
 };
 
 const MAY_BE_DISTRESS: Caution = {
-  text: 'Part of a call that speaks of distress was received: keep watch on channel 16',
+  text: 'Part of a call about distress was received: keep watch on channel 16',
   clause: 'common practice, no source',
 };
 
+const MOORED_VESSEL: Caution = {
+  text: 'This may be the automatic alarm of a moored vessel (fire, flooding, collision, grounding, listing, sinking or adrift); it does not say which danger. Check the vessel or alert those who can. No DSC answer is provided for',
+  clause: '47 CFR 80.179(e)',
+};
+
 const COARSE: Caution = {
-  text: 'The position may be cut to whole minutes, typed by hand or hours old: do not steer by it alone',
-  clause: 'ITU-R M.493-15 (whole minutes), M.821-1; 4 h and 23.5 h limits from memory',
+  text: 'The position may be cut off to whole minutes, typed by hand or hours old: do not navigate by it alone',
+  clause: 'ITU-R M.493-16 §8.1; 47 CFR 80.1073(b)(6) and 80.1085(c) (at least every 4 hours)',
 };
 
 const WITHOUT_PLACE: Readonly<Record<Lack, Caution>> = {
   'not-given': {
-    text: 'No position was given, which does not mean that the vessel is far away',
-    clause: 'ITU-R M.541-8 Annex 1',
+    text: 'No position was given; the vessel may still be near',
+    clause: 'ITU-R M.541-11 Annex 1',
   },
   'not-read': {
-    text: 'A position was given but could not be read, which does not mean that the vessel is far away',
+    text: 'A position was given but could not be read; the vessel may still be near',
     clause: 'common practice, no source',
   },
   impossible: {
-    text: 'What came as position is no place: take the position as not known, and do not guess it from the digits',
-    clause: 'ITU-R M.493-15 Annex 1, position coordinates',
+    text: 'The position received is impossible: treat it as unknown, and do not guess it from the digits',
+    clause: 'ITU-R M.493-16 Annex 1, position coordinates',
   },
 };
 

@@ -13,6 +13,8 @@ export interface DescribeOptions {
   readonly directory?: StationNames | undefined;
   /** Own identity, shown as "this station". */
   readonly own?: string | undefined;
+  /** Own coast station is designated to acknowledge distress by DSC, for the cautions; not unless stated. */
+  readonly designated?: boolean | undefined;
   /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
   readonly plan?: ChannelPlan | undefined;
 }
@@ -62,6 +64,6 @@ export function describeCall(call: Call, options: DescribeOptions = {}): CallDes
   return {
     sentence: sentenceOf(call, nameOf, channelOf),
     rows: fieldRows(call, nameOf, channelOf),
-    cautions: cautionsOf(call, options.own),
+    cautions: cautionsOf(call, options),
   };
 }

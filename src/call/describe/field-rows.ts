@@ -46,7 +46,7 @@ export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): Des
   const fields = callToFields(call);
   const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
   const row = call.kind === 'unrecognised-call' ? null : compositionOf(call.kind, format);
-  const clause = row?.clause ?? 'ITU-R M.493-15 Annex 1';
+  const clause = row?.clause ?? 'ITU-R M.493-16 Annex 1';
   const order = row === null ? [] : row.order;
   const others = allFields.filter((field) => !order.includes(field));
   const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {

@@ -2,6 +2,7 @@ import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call, CallAddress, PositionReply } from '../call.ts';
 import { vhfChannelOfDigits } from '../element/channel-symbols.ts';
+import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import type { AnnouncementCall } from '../kind/announcement.ts';
 import type { DistressCall } from '../kind/distress.ts';
@@ -32,6 +33,9 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'area-call':
     case 'group-call':
     case 'individual-call':
+      if (isMooredVesselAlarm(call)) {
+        return `Possible automatic alarm of a moored vessel, ${from}, to ${to}: danger not stated`;
+      }
       return `${opening(call)} from ${from} to ${to}: ${invitation(call, channelOf)}`;
     case 'individual-acknowledgement':
       return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;

@@ -11,7 +11,7 @@ import type {
 /** Categories for people. */
 export const categoryWords: Readonly<Record<Category, string>> = {
   routine: 'routine',
-  'ships-business': "ship's business",
+  acs: "automatic connection system (older sets: ship's business)",
   safety: 'safety',
   urgency: 'urgency',
   distress: 'distress',
@@ -76,6 +76,12 @@ export const remarkWords: Readonly<Record<SecondTelecommand, string>> = {
   facsimile: 'facsimile or data',
   'data-modem-115': 'data by modem (115)',
   'data-modem-116': 'data by modem (116)',
+  'acs-remaining-0': 'no automatic transmission remaining',
+  'acs-remaining-1': '1 automatic transmission remaining',
+  'acs-remaining-2': '2 automatic transmissions remaining',
+  'acs-remaining-3': '3 automatic transmissions remaining',
+  'acs-remaining-4': '4 automatic transmissions remaining',
+  'acs-remaining-5': '5 automatic transmissions remaining',
 };
 
 /** Format specifiers for people. */
@@ -90,9 +96,9 @@ export const formatWords: Readonly<Record<FormatSpecifier, string>> = {
 
 /** Ends of sequence for people. */
 export const endWords: Readonly<Record<EndOfSequence, string>> = {
-  'acknowledgement-requested': 'an answer is wanted',
+  'acknowledgement-requested': 'an answer is requested',
   acknowledgement: 'this is an answer',
-  'end-of-sequence': 'no answer is wanted',
+  'end-of-sequence': 'no answer is requested',
 };
 
 /** The words for a name, or the number of a symbol without one. */

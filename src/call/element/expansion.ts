@@ -16,7 +16,7 @@ const NOT_AVAILABLE = 126;
 /**
  * Reads the sets of an expansion; of two alike the first counts, and a set that cannot be read says nothing.
  *
- * Source: ITU-R M.821-1, sets 100–106, from memory; deviation: D-call-7.
+ * Source: ITU-R M.821-1 §2.1.2 tables 3 to 5, sets 100 to 106, read in a restatement.
  */
 export function readExpansion(sets: readonly ExpansionSet[]): Expansion {
   let fraction: string | null = null;

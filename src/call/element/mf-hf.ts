@@ -3,7 +3,7 @@ import type { Call } from '../call.ts';
 /** Where the traffic of a distress on MF or HF is spoken. */
 const DISTRESS_VOICE = 'the distress frequency of the band for voice (2182 kHz with 2187.5 kHz)';
 
-/** Types of subsequent communication that VHF does not have: ITU-R M.493-15, from memory. */
+/** Types of subsequent communication that VHF does not have: ITU-R M.493-16, from memory. */
 const MF_HF: readonly string[] = [
   'telephony-j3e',
   'telephony-h3e',
@@ -13,7 +13,8 @@ const MF_HF: readonly string[] = [
   'morse',
 ];
 
-/** Whether a distress call is of MF or HF, by the communication that it says will follow; deviation: D-call-17. */
+/** Whether a distress call is of MF or HF, by the communication that it says will follow; 47 CFR 80.1123(d), Japan, Operation Regulations
+ * Art. 81-5(7). The band is not in the call. */
 export function isMfHf(call: Call): boolean {
   return 'subsequent' in call && MF_HF.includes(String(call.subsequent));
 }

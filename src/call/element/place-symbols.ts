@@ -10,9 +10,9 @@ import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts
 import { same } from '../same.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
-/** Position unknown: the digit 9 ten times (ITU-R M.541-8 Annex 1 §2). */
+/** Position unknown: the digit 9 ten times (ITU-R M.541-11 Annex 1 §2). */
 export const UNKNOWN_POSITION: Symbols = /* @__PURE__ */ Object.freeze([99, 99, 99, 99, 99]);
-/** Time unknown: 8888 (ITU-R M.541-8 Annex 1 §2). */
+/** Time unknown: 8888 (ITU-R M.541-11 Annex 1 §2). */
 export const UNKNOWN_TIME: Symbols = /* @__PURE__ */ Object.freeze([88, 88]);
 
 /**

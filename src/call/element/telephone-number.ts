@@ -1,6 +1,6 @@
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 
-/** Stands before an odd count of digits; deviation: D-call-6 (which is which is remembered only). */
+/** Stands before an odd count of digits; ITU-R M.493-16 §8, read in a restatement. */
 const ODD = 105;
 const EVEN = 106;
 

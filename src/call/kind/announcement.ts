@@ -14,7 +14,7 @@ import { type CallFields, emptyFields } from '../fields.ts';
 import { categories, firstTelecommands, secondTelecommands } from '../symbol.ts';
 import { readSender, senderFields } from './sender.ts';
 
-/** The calls that announce traffic: ITU-R M.493 tables 4.5 to 4.9. */
+/** The calls that announce traffic: ITU-R M.493 tables A1-4.5 to A1-4.9. */
 export type AnnouncementCall =
   | AllShipsCall
   | AreaCall

@@ -13,7 +13,7 @@ import { type CallFields, emptyFields } from '../fields.ts';
 import { firstTelecommands, natures } from '../symbol.ts';
 import { readPosition, readSender, senderFields } from './sender.ts';
 
-/** The calls of ITU-R M.493 tables 4.1 to 4.4. */
+/** The calls of ITU-R M.493 tables A1-4.1 to A1-4.4. */
 export type DistressCall =
   | DistressAlert
   | DistressAcknowledgement
@@ -61,7 +61,7 @@ export function distressFields(call: DistressCall): CallFields {
     case 'distress-self-cancel':
       return { ...details, ...aboutShip(call.distressed), telecommand1: 110, end: 127 };
     case 'distress-relay':
-      // deviation: D-call-3
+      // ITU-R M.493-16 §9.
       return {
         ...details,
         ...aboutShip(call.distressed),

@@ -54,7 +54,7 @@ function oneChannel(
 }
 
 const APPENDIX_18 = 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18';
-const ELEMENT = 'ITU-R M.493-15, VHF channel element, from memory';
+const ELEMENT = 'ITU-R M.493-16, VHF channel element, from memory';
 
 function notice(
   code: string,

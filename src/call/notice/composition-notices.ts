@@ -15,9 +15,9 @@ import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 import { allFields, fieldNames, shown } from './field-names.ts';
 
-const RECOMMENDATION = 'ITU-R M.493-15 Annex 1';
+const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
 
-/** What a person should be told about fields that fit no kind of call. */
+/** Notices about fields that fit no kind of call. */
 export function unrecognisedNotices(fields: CallFields): Notice[] {
   const unread: Notice = {
     code: 'call-unrecognised',
@@ -93,14 +93,15 @@ function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
 function categoryNotices(fields: CallFields, row: Composition): Notice[] {
   if (fields.category === null) return [];
   const category = nameOfSymbol(categories, fields.category);
-  if (category === 'ships-business') {
+  if (category === 'acs') {
     return [
       {
-        code: 'call-category-withdrawn',
-        message: "Category: ship's business (106) is withdrawn; treat the call as routine",
+        code: 'call-category-acs',
+        message:
+          "Category: 106 is the automatic connection system (MF/HF), in sets built before M.493-16 ship's business",
         at: ['category'],
         received: '106',
-        clause: `${RECOMMENDATION} table of symbols`,
+        clause: 'ITU-R M.493-16 Annex 1 §6',
       },
     ];
   }

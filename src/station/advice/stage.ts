@@ -51,7 +51,7 @@ const ownDeviceStage: Stage = {
   now: [
     {
       text: 'A man-overboard device calls this very vessel: look for the person, turn back and recover them',
-      clause: 'ITU-R M.493-15, class M, from memory',
+      clause: 'ITU-R M.493-16, class M, from memory',
     },
     {
       text: 'When the person is not recovered at once, send this vessel’s own distress alert: man overboard',

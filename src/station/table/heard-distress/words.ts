@@ -86,7 +86,7 @@ export type Open = 'listening' | 'undecided' | 'coast-answered' | 'inform-coast'
 
 /**
  * A coast station that relays has the distress in hand, and asks ships for help: as good as its acknowledgement.
- * deviation: D-station-13
+ * Japan, Operation Regulations Art. 81-5(4); 47 CFR 80.1121(e).
  */
 export const relayedByCoast = (
   from: Open | 'new' | 'shown' | 'acknowledge-asked' | 'acknowledge-waiting',

@@ -59,7 +59,7 @@ export const cancellationRows: readonly Row[] = [
     clause: clause.acknowledgement,
   },
 
-  // deviation: D-station-11
+  // RR 2024 Nos. 32.53B to 32.53E: by DSC where able, always by voice; 47 CFR 80.335(a) names the voice only.
   {
     from: 'cancel-waiting',
     on: 'channel free',

@@ -1,0 +1,17 @@
+import type { Call } from '../call.ts';
+
+/**
+ * Whether a call has the form of the automatic alarm of a moored vessel: format 120, category 100, both telecommands
+ * and both channel elements without information (126), end of sequence 127. Source: 47 CFR 80.179(e), 2025.
+ */
+export function isMooredVesselAlarm(call: Call): boolean {
+  return (
+    call.kind === 'individual-call' &&
+    call.category === 'routine' &&
+    call.communication === null &&
+    call.remark === null &&
+    call.channel === null &&
+    call.frequencies === undefined &&
+    call.asReceived?.end === 127
+  );
+}
