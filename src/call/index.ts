@@ -30,6 +30,7 @@ export {
   type Symbols,
   symbolsOf,
 } from './fields.ts';
+export { type DraftFields, fillWhatIsUnsaid } from './fill-unsaid.ts';
 export { callFromFields, type InterpretedCall } from './from-fields.ts';
 export { callToFields } from './to-fields.ts';
 

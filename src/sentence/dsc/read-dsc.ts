@@ -1,10 +1,9 @@
 import type { CallFields, Symbols } from '../../call/index.ts';
-import { emptyFields, NO_INFORMATION } from '../../call/index.ts';
+import { type DraftFields, emptyFields, fillWhatIsUnsaid, NO_INFORMATION } from '../../call/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { readCode } from './code-field.ts';
 import { countNotice, DSC_FIELDS } from './count-notice.ts';
-import { type DraftFields, fillWhatIsUnsaid } from './fill-unsaid.ts';
 import { readIdentityField } from './identity-field.ts';
 import { fromLegacy, isLegacy } from './legacy-layout.ts';
 import { readPlaceField } from './place-field.ts';

@@ -1,8 +1,7 @@
-import type { Symbols } from '../../call/index.ts';
+import type { DraftFields, Symbols } from '../../call/index.ts';
 import type { Direction } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
-import type { DraftFields } from './fill-unsaid.ts';
 import { readIdentityField } from './identity-field.ts';
 import { symbolsOfDigits } from './symbol-code.ts';
 

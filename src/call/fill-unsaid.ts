@@ -1,5 +1,5 @@
-import type { CallFields, Symbols } from '../../call/index.ts';
-import { NO_INFORMATION } from '../../call/index.ts';
+import type { CallFields, Symbols } from './fields.ts';
+import { NO_INFORMATION } from './symbol.ts';
 
 /** The fields of a call while they are being read. */
 export type DraftFields = { -readonly [Key in keyof CallFields]: CallFields[Key] };
@@ -8,7 +8,7 @@ const NO_POSITION: Symbols = [99, 99, 99, 99, 99];
 const NO_TIME: Symbols = [88, 88];
 const NO_CHANNEL: Symbols = [NO_INFORMATION, NO_INFORMATION, NO_INFORMATION];
 
-/** Puts in the symbols that the air carries where the sentence has an empty field. deviation: D-sentence-9 */
+/** Puts in the symbols that the air carries where a cable has an empty field. deviation: D-sentence-9 */
 export function fillWhatIsUnsaid(fields: DraftFields): void {
   const { format, telecommand1, position } = fields;
   if (format === 112 || fields.distressed !== null || fields.nature !== null) {
