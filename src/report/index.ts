@@ -7,6 +7,7 @@
  */
 export type { AisReport, AisStation, NavigationalStatus } from './ais-report.ts';
 export type { Direction } from './direction.ts';
+export type { NetworkMessage } from './network-message.ts';
 export type { TargetFields, WaypointFields } from './point.ts';
 export type * from './reading.ts';
 export type { FixQuality, ReceiverFix } from './receiver-fix.ts';

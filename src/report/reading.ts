@@ -1,5 +1,5 @@
 import type { Call, ExpansionSet } from '../call/index.ts';
-import type { ResolvedTime } from '../position/index.ts';
+import type { Coordinates, ResolvedTime } from '../position/index.ts';
 import type { Issue, Notice } from '../result/index.ts';
 import type { AisReport } from './ais-report.ts';
 import type { Direction } from './direction.ts';
@@ -86,6 +86,76 @@ export interface AisReading<Source = Sentence> extends ReadingBase<Source> {
   readonly report: AisReport;
 }
 
+/**
+ * Course, speed, heading or magnetic variation of the own vessel, as one message has them; what it does not have, or
+ * marks as not available, is absent.
+ */
+export interface MotionReading<Source = Sentence> extends ReadingBase<Source> {
+  readonly kind: 'motion';
+  /** Course over ground, degrees true. */
+  readonly course?: number;
+  /** Course over ground, degrees magnetic. */
+  readonly magneticCourse?: number;
+  /** Speed over ground, knots. */
+  readonly speed?: number;
+  /** Degrees true. */
+  readonly heading?: number;
+  /** Degrees magnetic. */
+  readonly magneticHeading?: number;
+  /** Degrees, east positive. */
+  readonly variation?: number;
+}
+
+/** What a VHF radio is set to. */
+export interface RadioReading<Source = Sentence> extends ReadingBase<Source> {
+  readonly kind: 'radio';
+  /** Frequency that it receives on, kHz, or `null`. */
+  readonly receiveKHz: number | null;
+  /** Frequency that it transmits on, kHz, or `null`. */
+  readonly transmitKHz: number | null;
+  /** Channel as the radio writes it, e.g. `'16'` or `'900016'`. */
+  readonly channel: string | null;
+  /** Watts. */
+  readonly power: number | null;
+}
+
+/** A man-overboard device or button. */
+export interface ManOverboardReading<Source = Sentence> extends ReadingBase<Source> {
+  readonly kind: 'man-overboard';
+  /** `'activated'` by the device or a button, `'test'`, or `null` for anything else. */
+  readonly status: 'activated' | 'test' | null;
+  readonly position: Coordinates | null;
+  /** Epoch milliseconds of the position, or `null`. */
+  readonly instant: number | null;
+  /** Identity of the vessel it belongs to: nine digits, or `null`. */
+  readonly mmsi: string | null;
+}
+
+/** A safety related text that AIS carries (ITU-R M.1371, messages 12 and 14). */
+export interface SafetyTextReading<Source = Sentence> extends ReadingBase<Source> {
+  readonly kind: 'safety-text';
+  /** Nine digits. */
+  readonly from: string;
+  /** Nine digits, or `null` for everyone. */
+  readonly to: string | null;
+  readonly text: string;
+}
+
+/** Who a node of the network is. */
+export interface NodeReading<Source = Sentence> extends ReadingBase<Source> {
+  readonly kind: 'node';
+  /** Its address, 0 to 251; 254 when it has none. */
+  readonly source: number;
+  /** The eight bytes of its NAME as sixteen hexadecimal digits, highest first, or `null` in other messages. */
+  readonly name: string | null;
+  /** Maker, function and class by the numbers of their public lists, or `null`. */
+  readonly manufacturer: number | null;
+  readonly function: number | null;
+  readonly deviceClass: number | null;
+  /** Model, from the product information, or `null`. */
+  readonly model: string | null;
+}
+
 /** A sound sentence that this library has no meaning for, or whose fields hold none. */
 export interface OtherReading<Source = Sentence> extends ReadingBase<Source> {
   readonly kind: 'other';
@@ -111,5 +181,10 @@ export type Reading<Source = Sentence> =
   | WaypointReading<Source>
   | TargetReading<Source>
   | AisReading<Source>
+  | MotionReading<Source>
+  | RadioReading<Source>
+  | ManOverboardReading<Source>
+  | SafetyTextReading<Source>
+  | NodeReading<Source>
   | OtherReading<Source>
   | DamagedReading<Source>;

@@ -21,7 +21,7 @@ import type { Reading } from './reading.ts';
  * console.log(createDirectory(stationUpdates(readings)).stations[0]?.mmsi); // 232999142
  * ```
  */
-export function stationUpdates(readings: readonly Reading[]): StationUpdate[] {
+export function stationUpdates(readings: readonly Reading<unknown>[]): StationUpdate[] {
   return readings.flatMap((reading) => {
     const update = updateOf(reading);
     if (update === null || !parseIdentity(update.mmsi).ok) return [];
@@ -29,7 +29,7 @@ export function stationUpdates(readings: readonly Reading[]): StationUpdate[] {
   });
 }
 
-function updateOf(reading: Reading): StationUpdate | null {
+function updateOf(reading: Reading<unknown>): StationUpdate | null {
   if (reading.kind === 'call') {
     const { from } = reading.call;
     return from === null || reading.direction === 'commanded' ? null : { mmsi: from, origin: 'heard' };
