@@ -27,6 +27,7 @@ import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { DIRECTORY_ISSUE_CODES } from 'seahail/directory';
 import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
 import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
+import { NETWORK_ISSUE_CODES, PARAMETER_GROUPS } from 'seahail/network';
 import { POSITION_ISSUE_CODES } from 'seahail/position';
 import { FAULTS, SENTENCE_ISSUE_CODES } from 'seahail/sentence';
 import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahail/station';
@@ -329,6 +330,7 @@ function issueCodesPage() {
     ['position', POSITION_ISSUE_CODES],
     ['call', CALL_ISSUE_CODES],
     ['burst', BURST_ISSUE_CODES],
+    ['network', NETWORK_ISSUE_CODES],
     ['audio', AUDIO_ISSUE_CODES],
     ['sentence', SENTENCE_ISSUE_CODES],
     ['station', STATION_ISSUE_CODES],
@@ -362,6 +364,27 @@ function faultsPage() {
   );
 }
 
+function parameterGroupsPage() {
+  const rows = [...PARAMETER_GROUPS]
+    .sort((one, other) => one.pgn - other.pgn)
+    .map(({ pgn, name, fast, priority, fields }) => [
+      String(pgn),
+      name,
+      fast ? 'fast packet' : 'one frame',
+      String(priority),
+      fields
+        .flatMap(([field, kind]) => (field === '' ? [] : [kind === 'repeated' ? `${field} …` : field]))
+        .join(', '),
+    ]);
+  page(
+    'parameter-groups',
+    'Parameter groups of the network',
+    'What the library reads of IEC 61162-3, by parameter group number, with the fields in wire order. The guide is [Network](../guide/network.md).',
+    'Source: public list of parameter groups of IEC 61162-3, version 1.300 of 2009, and an open table that agrees with it (D-network-2).',
+    table(['PGN', 'name', 'travels as', 'priority', 'fields'], rows),
+  );
+}
+
 identityFormsPage();
 administrationsPage();
 channelsPage('channels-international', internationalPlan);
@@ -377,3 +400,4 @@ timersPage();
 transitionsPage();
 issueCodesPage();
 faultsPage();
+parameterGroupsPage();

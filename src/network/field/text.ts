@@ -1,0 +1,49 @@
+/**
+ * What a text field of fixed width says: cut at the first NUL, its filling of FF, `@` and spaces left out.
+ *
+ * @returns the text; `null` when nothing is left
+ */
+export function plainText(raw: string): string | null {
+  const [upToNul = ''] = raw.split('\0', 1);
+  const text = upToNul.replace(/[\xff@ ]+$/, '');
+  return text === '' ? null : text;
+}
+
+/** What a text of any length says, and whether its length byte promised more than there was. */
+export interface VariableText {
+  readonly text: string | null;
+  readonly cut: boolean;
+}
+
+/** Reads a text with its two header bytes: length, counting both, and 1 for one byte a character or 0 for UTF-16. */
+export function readVariableText(raw: string): VariableText {
+  const length = raw.charCodeAt(0);
+  const body = raw.slice(2);
+  // Nothing at all at the end of a message is no cut; a length of 0 and 1 is met and means nothing.
+  const cut = raw.length > 0 && length > raw.length;
+  return { text: plainText(raw.charCodeAt(1) === 0 ? utf16(body) : body), cut };
+}
+
+/**
+ * Writes a text with its header bytes: one byte a character, or UTF-16 where the text needs it.
+ *
+ * @throws RangeError when it has more than 253 bytes
+ */
+export function writeVariableText(text: string): string {
+  const narrow = /^[\0-\xfe]*$/.test(text);
+  const body = narrow
+    ? text
+    : Array.from({ length: text.length }, (_, index) => {
+        const unit = text.charCodeAt(index);
+        return String.fromCharCode(unit & 0xff, unit >>> 8);
+      }).join('');
+  if (body.length > 253) throw new RangeError(`text: expected at most 253 bytes, got ${body.length}`);
+  return String.fromCharCode(body.length + 2, narrow ? 1 : 0) + body;
+}
+
+function utf16(bytes: string): string {
+  let text = '';
+  for (let index = 0; index + 1 < bytes.length; index += 2)
+    text += String.fromCharCode(bytes.charCodeAt(index) + 256 * bytes.charCodeAt(index + 1));
+  return text;
+}

@@ -1,0 +1,47 @@
+/**
+ * The CAN network between radio and display: frames of IEC 61162-3 in, readings and calls out, and back.
+ *
+ * What a radio passes on as PGN 129808 becomes the same {@link Call} as a `DSC` sentence gives.
+ *
+ * Guide: [Network: what does the bus say?](../../docs/guide/network.md).
+ *
+ * @packageDocumentation
+ */
+
+// Reading frames and logs.
+
+export { type FrameLine, frameLine, readFrameLine } from './log/candump.ts';
+export { readNetworkLog } from './log/read-log.ts';
+export {
+  createNetworkReader,
+  type NetworkReader,
+  type NetworkReaderOptions,
+  type NetworkReading,
+} from './reader/reader.ts';
+
+// Writing calls and waypoints, and what a node of its own needs.
+
+export type { MessageOptions } from './write/message-frames.ts';
+export { type WriteCallOptions, writeCallFrames } from './write/write-call.ts';
+export { type NodeIdentity, writeNodeFrames } from './write/write-node.ts';
+export { type WriteWaypointOptions, writeWaypointFrames } from './write/write-waypoint.ts';
+
+// One frame at a time.
+
+export {
+  decodeIdentifier,
+  encodeIdentifier,
+  type FrameAddress,
+  type NetworkFrame,
+} from './transport/frame.ts';
+
+// The layout of each parameter group, for pages and for messages that readings have no kind for.
+
+export type { ParameterField, ParameterValue } from './field/field.ts';
+export { type DecodedMessage, decodeMessage } from './message/decode-message.ts';
+export { PARAMETER_GROUPS } from './message/layout.ts';
+export type { ParameterGroup } from './message/payload.ts';
+
+// Every finding of this module.
+
+export { NETWORK_ISSUE_CODES, type NetworkIssueCode } from './issue-code.ts';

@@ -1,0 +1,86 @@
+import type { NetworkFrame } from '../transport/frame.ts';
+
+/** What one line of a text log holds: a frame of the network, or why there is none. */
+export type FrameLine = NetworkFrame | 'empty' | 'other-frame' | 'unreadable';
+
+const MOST_LINE = 300;
+/** `(1502984866.421964) can0 09F112CC#FF725AFF7FFF7FFD`, with or without its instant, anything after it. */
+const COMPACT =
+  /^(?:\((\d{1,10}(?:\.\d{1,9})?)\)\s+)?\S{1,32}\s+([0-9A-Fa-f]{3,8})#(#?)([0-9A-Fa-f.]*|R\d*)(?:\s|$)/;
+/** `can0  09F8027F   [8]  00 FC 06 00`, with or without an instant before it and the direction. */
+const SCREEN =
+  /^(?:\(?\s*(\d{1,10}(?:\.\d{1,9})?)\)?\s+)?\S{1,32}\s+(?:[TR]X\s+\S\s+\S\s+)?([0-9A-Fa-f]{3,8})\s+\[(\d{1,2})\]\s*((?:[0-9A-Fa-f]{2}\s*)*|remote request)$/;
+/** `<0x18eeff01> [8] 05 a0 be 1c`. */
+const ANGLED = /^<0x([0-9A-Fa-f]{3,8})>\s+\[(\d)\]\s*((?:[0-9A-Fa-f]{2}\s*)*)$/;
+
+/**
+ * Reads one line of a text log in the forms that the general CAN tools of Linux write and print.
+ *
+ * Frames with an 11-bit identifier, remote frames, error frames and CAN FD frames are `'other-frame'`: the
+ * network has none of them. Blank lines and comments are `'empty'`.
+ *
+ * Source: manual pages of can-utils (candump, canplayer), Debian 2020.11.
+ */
+export function readFrameLine(line: string): FrameLine {
+  const text = line.length > MOST_LINE ? '' : line.trim();
+  if (text === '') return line.length > MOST_LINE ? 'unreadable' : 'empty';
+  const compact = COMPACT.exec(text);
+  if (compact !== null) {
+    const [, seconds, id = '', fd, data = ''] = compact;
+    return fd === '#' || data.startsWith('R')
+      ? 'other-frame'
+      : frameOf(id, data.replaceAll('.', ''), seconds);
+  }
+  const screen = SCREEN.exec(text);
+  if (screen !== null) {
+    const [, seconds, id = '', count = '', data = ''] = screen;
+    return data === 'remote request' ? 'other-frame' : counted(id, count, data, seconds);
+  }
+  const angled = ANGLED.exec(text);
+  if (angled !== null)
+    return counted(angled[1] as string, angled[2] as string, angled[3] as string, undefined);
+  return /^[#;/]/.test(text) ? 'empty' : 'unreadable';
+}
+
+function counted(id: string, count: string, data: string, seconds: string | undefined): FrameLine {
+  const hex = data.replace(/\s+/g, '');
+  return hex.length === Number(count) * 2 ? frameOf(id, hex, seconds) : 'unreadable';
+}
+
+function frameOf(id: string, hex: string, seconds: string | undefined): FrameLine {
+  // Three digits are an 11-bit identifier, eight a 29-bit one; bits above are flags for errors.
+  if (id.length === 3) return 'other-frame';
+  const identifier = Number.parseInt(id, 16);
+  if (id.length !== 8 || hex.length % 2 !== 0 || hex.length > 16) return 'unreadable';
+  if (identifier > 0x1fffffff) return 'other-frame';
+  const data = new Uint8Array(hex.length / 2);
+  for (let index = 0; index < data.length; index++)
+    data[index] = Number.parseInt(hex.slice(index * 2, index * 2 + 2), 16);
+  return seconds === undefined ? { id: identifier, data } : { id: identifier, data, at: instantOf(seconds) };
+}
+
+/** Seconds with decimals as milliseconds: the two parts apart, or the last microsecond is rounded away. */
+function instantOf(text: string): number {
+  const [whole, fraction = ''] = text.split('.');
+  return Number(whole) * 1000 + Number(fraction.padEnd(6, '0')) / 10 ** (Math.max(6, fraction.length) - 3);
+}
+
+/**
+ * Writes a frame as a line of a text log, without a line end.
+ *
+ * @param frame - the frame; without an instant the line has zero
+ * @param port - name of the port that the line gives
+ * @returns e.g. `(1502984866.421964) can0 09F112CC#FF725AFF7FFF7FFD`
+ *
+ * @example
+ * ```ts
+ * import { frameLine } from 'seahail/network';
+ *
+ * console.log(frameLine({ id: 0x09f80123, data: Uint8Array.of(1, 2), at: 1500 })); // (0000000001.500000) can0 09F80123#0102
+ * ```
+ */
+export function frameLine({ id, data, at = 0 }: NetworkFrame, port: string = 'can0'): string {
+  const hex = [...data].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  const identifier = id.toString(16).padStart(8, '0');
+  return `(${(at / 1000).toFixed(6).padStart(17, '0')}) ${port} ${`${identifier}#${hex}`.toUpperCase()}`;
+}

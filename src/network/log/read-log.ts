@@ -1,0 +1,100 @@
+import type { Issue } from '../../result/index.ts';
+import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
+import { type FrameLine, readFrameLine } from './candump.ts';
+import { readCapture } from './pcap.ts';
+
+const CLAUSE = 'common practice: text logs of can-utils, capture files of link type 227';
+const MOST_TEXT = 120;
+
+/**
+ * Reads a log of the network: text in the forms that the general CAN tools of Linux write, or a capture file of link
+ * type 227.
+ *
+ * @param log - text, or bytes of a text or of a capture file
+ * @param options - own identity, and an instant for lines without one
+ * @returns what its messages say, in order; a line that is not a frame gives a `damaged` reading
+ * @throws TypeError when the own identity is not text, RangeError when it is not nine digits or the instant is not finite
+ *
+ * @see {@link createNetworkReader}
+ *
+ * @example
+ * ```ts
+ * import { readNetworkLog } from 'seahail/network';
+ *
+ * const [reading] = readNetworkLog('(1780323000.000000) can0 09F80123#004B942188F71FFC');
+ * if (reading?.kind === 'own-fix') console.log(reading.fix.position); // { latitude: 56.3366656, longitude: -6.501388 }
+ * ```
+ */
+export function readNetworkLog(
+  log: string | Uint8Array,
+  options: NetworkReaderOptions = {},
+): NetworkReading[] {
+  const reader = createNumberedReader(options);
+  const readings: NetworkReading[] = [];
+  const spoilt = (line: number, text: string, issue: Issue): void => {
+    readings.push({
+      kind: 'damaged',
+      line,
+      offset: 0,
+      at: options.now ?? null,
+      notices: [],
+      sources: [],
+      text: text.slice(0, MOST_TEXT),
+      dropped: 0,
+      issues: [issue],
+    });
+  };
+  let line = 0;
+  if (typeof log !== 'string' && !(log instanceof Uint8Array)) {
+    spoilt(0, '', issueOf('network-log-not-text', 'Log: expected text or bytes', typeof log));
+    return readings;
+  }
+  const capture = typeof log === 'string' ? null : readCapture(log);
+  if (capture === null) {
+    for (const text of linesOf(typeof log === 'string' ? log : latinText(log))) {
+      line++;
+      const frame: FrameLine = readFrameLine(text);
+      if (frame === 'unreadable') {
+        spoilt(
+          line,
+          text,
+          issueOf('network-log-line', 'Line: expected a CAN frame of a text log', text.slice(0, 40)),
+        );
+      } else if (typeof frame !== 'string') readings.push(...reader.push(frame, line));
+    }
+  } else {
+    for (const frame of capture.frames) {
+      line++;
+      if (frame !== null) readings.push(...reader.push(frame, line));
+    }
+    if (capture.fault !== null) {
+      const [code, fact] =
+        capture.fault === 'cut-off'
+          ? ['network-log-cut-off', 'Capture file: expected whole records to the end']
+          : ['network-log-link-type', 'Capture file: expected link type 227'];
+      spoilt(line + 1, '', issueOf(code, fact, capture.fault));
+    }
+  }
+  readings.push(...reader.flush(line));
+  return readings;
+}
+
+function issueOf(code: string, message: string, received: string): Issue {
+  return { code, message: `${message}, got ${received}`, at: [], received, clause: CLAUSE };
+}
+
+/** Lines end with CR LF, LF or CR. */
+function* linesOf(text: string): Generator<string> {
+  for (const match of text.matchAll(/[^\r\n]+|\r\n?|\n/g)) {
+    const [piece] = match;
+    if (piece.charCodeAt(0) > 13) yield piece;
+  }
+}
+
+/** Frames are written in ASCII: what is not becomes a character that no frame has. */
+function latinText(bytes: Uint8Array): string {
+  const parts: string[] = [];
+  for (let from = 0; from < bytes.length; from += 4096)
+    parts.push(String.fromCharCode(...bytes.subarray(from, from + 4096)));
+  return parts.join('');
+}

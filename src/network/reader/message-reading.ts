@@ -1,0 +1,355 @@
+import { callFromFields, type Symbols } from '../../call/index.ts';
+import { resolveTime, type TimeOfDay } from '../../position/index.ts';
+import type { CallReading, NetworkMessage, Reading, ReadingBase } from '../../report/index.ts';
+import type { Notice } from '../../result/index.ts';
+import type { Quantity } from '../field/field.ts';
+import { plainText, readVariableText } from '../field/text.ts';
+import { readAisReport } from '../message/ais-report.ts';
+import { readDscCall } from '../message/dsc-call.ts';
+import {
+  ADDRESS_CLAIM,
+  AIS_ADDRESSED_TEXT,
+  AIS_TEXT,
+  COURSE_AND_SPEED,
+  DSC_CALL,
+  GNSS_POSITION,
+  HEADING,
+  MAN_OVERBOARD,
+  NAVIGATION,
+  POSITION,
+  PRODUCT,
+  RADIO,
+  ROUTE,
+  SYSTEM_TIME,
+  TIME_AND_DATE,
+  VARIATION,
+  WAYPOINTS,
+} from '../message/layout.ts';
+import { fieldNotice } from '../message/notice.ts';
+import { decodePayload } from '../message/payload.ts';
+import { degreesOf, degreesOfWide, instantOf, knotsOf, known } from '../message/quantity.ts';
+import { createRepeats, type Repeats } from './repeats.ts';
+
+type Base = ReadingBase<NetworkMessage>;
+type MessageReading = Reading<NetworkMessage>;
+
+/** What the reader keeps from message to message. */
+export interface Context {
+  readonly own: Symbols | null;
+  readonly repeats: Repeats;
+}
+
+/** A context at its beginning. */
+export function createContext(own: Symbols | null): Context {
+  return { own, repeats: createRepeats() };
+}
+
+/** A radio that writes a call twice does so within this. Common practice, no source. */
+const SAME_CALL_MS = 10_000;
+/** A time of day comes round again: what says the same after half a day is not the same. */
+const HALF_DAY = 43_200_000;
+/** A clock that has lost 1024 weeks is this much early. */
+const ROLLOVER = 1024 * 7 * 86_400_000;
+
+/** What a message says, one reading for each thing; a message without a known meaning is kept as `'other'`. */
+export function messageReadings(
+  pgn: number,
+  payload: Uint8Array,
+  base: Base,
+  context: Context,
+): MessageReading[] {
+  switch (pgn) {
+    case DSC_CALL.pgn:
+      return [callReading(payload, base, context)];
+    case POSITION.pgn: {
+      const { latitude, longitude } = decodePayload(POSITION, payload).values;
+      const place = placeOf(latitude, longitude);
+      return [ownFix(pgn, base, place, 'unstated', null)];
+    }
+    case GNSS_POSITION.pgn:
+      return [gnssReading(payload, base)];
+    case TIME_AND_DATE.pgn: {
+      const { values } = decodePayload(TIME_AND_DATE, payload);
+      return clock(base, instantOf(values.date, values.time));
+    }
+    case SYSTEM_TIME.pgn: {
+      const { values } = decodePayload(SYSTEM_TIME, payload);
+      return clock(base, instantOf(values.date, values.time));
+    }
+    case COURSE_AND_SPEED.pgn:
+    case HEADING.pgn:
+    case VARIATION.pgn:
+      return [motionReading(pgn, payload, base)];
+    case RADIO.pgn:
+      return [radioReading(payload, base)];
+    case MAN_OVERBOARD.pgn:
+      return [manOverboard(payload, base)];
+    case NAVIGATION.pgn:
+    case ROUTE.pgn:
+    case WAYPOINTS.pgn:
+      return waypointReadings(pgn, payload, base);
+    case AIS_TEXT.pgn:
+    case AIS_ADDRESSED_TEXT.pgn:
+      return [safetyText(pgn, payload, base)];
+    case ADDRESS_CLAIM.pgn:
+    case PRODUCT.pgn:
+      return [nodeReading(pgn, payload, base)];
+    default: {
+      const ais = readAisReport(pgn, payload);
+      if (ais === null) return [{ kind: 'other', ...base }];
+      const { report, own, channel, notices } = ais;
+      return [{ kind: 'ais', ...withNotices(base, notices), own, channel, report }];
+    }
+  }
+}
+
+function withNotices(base: Base, notices: readonly Notice[]): Base {
+  return notices.length === 0 ? base : { ...base, notices: [...base.notices, ...notices] };
+}
+
+function callReading(
+  payload: Uint8Array,
+  base: Base,
+  { own, repeats }: Context,
+): CallReading<NetworkMessage> {
+  const { values, short } = decodePayload(DSC_CALL, payload);
+  const { fields, receivedAt, notices } = readDscCall(values, own);
+  const read = callFromFields(fields);
+  const more: Notice[] = [];
+  if (short) {
+    more.push(
+      fieldNotice(
+        'network-message-short',
+        { pgn: DSC_CALL.pgn, field: 'payload' },
+        `${payload.length} bytes`,
+        'ends before its last field',
+        'all fields',
+      ),
+    );
+  }
+  if (receivedAt !== null && base.at !== null && isRolledOver(receivedAt, base.at)) {
+    more.push(
+      fieldNotice(
+        'network-date-early',
+        { pgn: DSC_CALL.pgn, field: 'Date of Receipt' },
+        new Date(receivedAt).toISOString().slice(0, 10),
+        'is 1024 weeks early and is not used',
+        'the date of the log',
+      ),
+    );
+  }
+  // The message number and the instant differ when one call is written twice.
+  const { messageId: _, receiptDate: _d, receiptTime: _t, ...content } = values;
+  const dated = fields.position !== null && fields.time !== null;
+  const distress = fields.format === 112 || fields.category === 112;
+  const span = distress || dated ? HALF_DAY : SAME_CALL_MS;
+  const at = base.at ?? receivedAt;
+  return {
+    kind: 'call',
+    ...withNotices(base, [...notices, ...more, ...read.notices]),
+    at,
+    ...repeats.number(JSON.stringify(content), span, at),
+    stage: 'final',
+    call: read.call,
+    direction: 'received',
+    talker: '',
+    positionTime: 'time' in read.call ? resolved(read.call.time, at) : null,
+  };
+}
+
+function resolved(time: TimeOfDay | null, at: number | null): CallReading['positionTime'] {
+  return time === null || at === null ? null : resolveTime(time, at);
+}
+
+/** Whether a date is 1024 weeks, or a multiple, before another, give or take a day. */
+function isRolledOver(date: number, at: number): boolean {
+  const cycles = Math.round((at - date) / ROLLOVER);
+  return cycles > 0 && Math.abs(at - date - cycles * ROLLOVER) < 2 * 86_400_000;
+}
+
+interface Place {
+  readonly latitude: number;
+  readonly longitude: number;
+}
+
+function placeOf(latitude: Quantity, longitude: Quantity): Place | null {
+  if (typeof latitude !== 'number' || typeof longitude !== 'number') return null;
+  return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
+}
+
+type Fix = Extract<MessageReading, { kind: 'own-fix' }>['fix'];
+
+function ownFix(
+  pgn: number,
+  base: Base,
+  position: Place | null,
+  quality: Fix['quality'],
+  instant: number | null,
+): MessageReading {
+  const time = instant === null ? null : timeOf(instant);
+  const fix: Fix = { formatter: `PGN ${pgn}`, position, quality, time, instant, speed: null, course: null };
+  return { kind: 'own-fix', ...base, fix };
+}
+
+function timeOf(instant: number): NonNullable<Fix['time']> {
+  const seconds = (((instant % 86_400_000) + 86_400_000) % 86_400_000) / 1000;
+  return { hour: Math.floor(seconds / 3600), minute: Math.floor(seconds / 60) % 60, second: seconds % 60 };
+}
+
+// Method of PGN 129029.
+const QUALITIES: readonly Fix['quality'][] = [
+  'none',
+  'autonomous',
+  'differential',
+  'precise',
+  'real-time-kinematic',
+  'float-real-time-kinematic',
+  'estimated',
+  'manual',
+  'simulated',
+];
+
+function gnssReading(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(GNSS_POSITION, payload);
+  const quality = QUALITIES[values.method ?? 0] ?? 'none';
+  const usable = quality !== 'none' && quality !== 'simulated';
+  const wide = (value: typeof values.latitude): number | null =>
+    value === null ? null : degreesOfWide(value);
+  const place = placeOf(wide(values.latitude), wide(values.longitude));
+  return ownFix(GNSS_POSITION.pgn, base, usable ? place : null, quality, instantOf(values.date, values.time));
+}
+
+function clock(base: Base, instant: number | null): MessageReading[] {
+  return [instant === null ? { kind: 'other', ...base } : { kind: 'clock', ...base, instant }];
+}
+
+function motionReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
+  if (pgn === VARIATION.pgn) {
+    const variation = known(decodePayload(VARIATION, payload).values.variation);
+    return {
+      kind: 'motion',
+      ...base,
+      ...(variation === undefined ? {} : { variation: signedDegrees(variation) }),
+    };
+  }
+  if (pgn === HEADING.pgn) {
+    const { values } = decodePayload(HEADING, payload);
+    const [heading, variation] = [known(values.heading), known(values.variation)];
+    return {
+      kind: 'motion',
+      ...base,
+      ...(heading === undefined || values.reference === null || values.reference > 1
+        ? {}
+        : { [values.reference === 0 ? 'heading' : 'magneticHeading']: degreesOf(heading) }),
+      ...(variation === undefined ? {} : { variation: signedDegrees(variation) }),
+    };
+  }
+  const { values } = decodePayload(COURSE_AND_SPEED, payload);
+  const [course, speed] = [known(values.course), known(values.speed)];
+  return {
+    kind: 'motion',
+    ...base,
+    ...(course === undefined || values.reference === null || values.reference > 1
+      ? {}
+      : { [values.reference === 0 ? 'course' : 'magneticCourse']: degreesOf(course) }),
+    ...(speed === undefined ? {} : { speed: knotsOf(speed) }),
+  };
+}
+
+function signedDegrees(radians: number): number {
+  return Math.round(((radians * 180) / Math.PI) * 1000) / 1000;
+}
+
+function radioReading(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(RADIO, payload);
+  return {
+    kind: 'radio',
+    ...base,
+    receiveKHz: kHzOf(values.receive),
+    transmitKHz: kHzOf(values.transmit),
+    channel: plainText(values.channel),
+    power: known(values.power) ?? null,
+  };
+}
+
+/** Frequencies travel in steps of ten hertz. */
+function kHzOf(value: Quantity): number | null {
+  return typeof value === 'number' && value > 0 ? value / 100 : null;
+}
+
+function manOverboard(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(MAN_OVERBOARD, payload);
+  const { status, mmsi } = values;
+  return {
+    kind: 'man-overboard',
+    ...base,
+    status: status === 0 || status === 1 ? 'activated' : status === 2 ? 'test' : null,
+    position: placeOf(values.latitude, values.longitude),
+    instant: instantOf(values.date, values.time),
+    mmsi: typeof mmsi === 'number' && mmsi > 0 && mmsi <= 999_999_999 ? nineDigits(mmsi) : null,
+  };
+}
+
+function nineDigits(number: number): string {
+  return String(number).padStart(9, '0');
+}
+
+function waypointReadings(pgn: number, payload: Uint8Array, base: Base): MessageReading[] {
+  if (pgn === NAVIGATION.pgn) {
+    const { latitude, longitude } = decodePayload(NAVIGATION, payload).values;
+    const position = placeOf(latitude, longitude);
+    return [
+      position === null
+        ? { kind: 'other', ...base }
+        : { kind: 'waypoint', ...base, waypoint: { position, name: '' } },
+    ];
+  }
+  const { waypoints } =
+    pgn === ROUTE.pgn ? decodePayload(ROUTE, payload).values : decodePayload(WAYPOINTS, payload).values;
+  const readings = waypoints.flatMap(({ name, latitude, longitude }): MessageReading[] => {
+    const position = placeOf(latitude, longitude);
+    const waypoint = position && { position, name: readVariableText(name).text ?? '' };
+    return waypoint === null ? [] : [{ kind: 'waypoint', ...base, waypoint }];
+  });
+  return readings.length === 0 ? [{ kind: 'other', ...base }] : readings;
+}
+
+function safetyText(pgn: number, payload: Uint8Array, base: Base): MessageReading {
+  const addressed = pgn === AIS_ADDRESSED_TEXT.pgn ? decodePayload(AIS_ADDRESSED_TEXT, payload).values : null;
+  const { mmsi, text } = addressed ?? decodePayload(AIS_TEXT, payload).values;
+  const said = readVariableText(text).text;
+  if (mmsi === null || said === null) return { kind: 'other', ...base };
+  const to = addressed?.to ?? null;
+  return {
+    kind: 'safety-text',
+    ...base,
+    from: nineDigits(mmsi),
+    to: to === null ? null : nineDigits(to),
+    text: said,
+  };
+}
+
+function nodeReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
+  const source = base.sources[0]?.source ?? 255;
+  if (pgn === PRODUCT.pgn) {
+    const { values } = decodePayload(PRODUCT, payload);
+    const nothing = { name: null, manufacturer: null, function: null, deviceClass: null };
+    return { kind: 'node', ...base, source, ...nothing, model: plainText(values.model) };
+  }
+  const { values } = decodePayload(ADDRESS_CLAIM, payload);
+  const whole = payload.length >= 8;
+  return {
+    kind: 'node',
+    ...base,
+    source,
+    name: whole ? [...payload.subarray(0, 8)].reverse().map(hexByte).join('') : null,
+    manufacturer: values.manufacturer,
+    function: values.function,
+    deviceClass: values.deviceClass,
+    model: null,
+  };
+}
+
+function hexByte(byte: number): string {
+  return byte.toString(16).padStart(2, '0');
+}

@@ -1,0 +1,165 @@
+import { symbolsOf } from '../../call/index.ts';
+import type { NetworkMessage, Reading } from '../../report/index.ts';
+import { type Issue, quote } from '../../result/index.ts';
+import { CLAUSE } from '../message/notice.ts';
+import { isFast } from '../transport/fast-groups.ts';
+import { createFastPacketAssembler, type TornPacket, type WholePacket } from '../transport/fast-packet.ts';
+import { decodeIdentifier, type NetworkFrame } from '../transport/frame.ts';
+import { createContext, messageReadings } from './message-reading.ts';
+
+/** What a reader of the network is told. */
+export interface NetworkReaderOptions {
+  /** Own identity, nine digits: calls to one station are addressed to it, which their message does not carry. */
+  readonly own?: string | undefined;
+  /** Instant of receipt, epoch milliseconds, for frames without one. */
+  readonly now?: number | undefined;
+}
+
+/** One thing that the network said. */
+export type NetworkReading = Reading<NetworkMessage>;
+
+/** Reads the network frame by frame. */
+export interface NetworkReader {
+  /**
+   * Takes the next frame.
+   *
+   * @param frame - as received; anything that is not a frame gives a `damaged` reading
+   * @returns what the message that this frame completes says; mostly nothing
+   */
+  push(frame: NetworkFrame): NetworkReading[];
+  /** Ends the stream: fast packets that were never whole give `damaged` readings. */
+  flush(): NetworkReading[];
+}
+
+/**
+ * A reader for the frames of the CAN network of IEC 61162-3. Frames of a fast packet may come in any order and more
+ * than once, with other senders between; memory is bounded; nothing that arrives makes it throw.
+ *
+ * Only read with it. Who writes on this network needs an address of his own and answers for what other devices do
+ * with his messages.
+ *
+ * @param options - own identity, and an instant for frames without one
+ * @returns the reader
+ * @throws TypeError when the own identity is not text, RangeError when it is not nine digits or the instant is not finite
+ *
+ * @see {@link readNetworkLog}
+ *
+ * @example
+ * ```ts
+ * import { createNetworkReader } from 'seahail/network';
+ *
+ * const reader = createNetworkReader();
+ * const data = Uint8Array.from([0x00, 0x4b, 0x94, 0x21, 0x88, 0xf7, 0x1f, 0xfc]);
+ * for (const reading of reader.push({ id: 0x09f80123, data })) console.log(reading.kind); // own-fix
+ * ```
+ */
+export function createNetworkReader(options: NetworkReaderOptions = {}): NetworkReader {
+  const reader = createNumberedReader(options);
+  let frames = 0;
+  return {
+    push: (frame) => reader.push(frame, ++frames),
+    flush: () => reader.flush(frames),
+  };
+}
+
+/** A reader that is told the number of each frame or line. */
+export interface NumberedReader {
+  push(frame: NetworkFrame, line: number): NetworkReading[];
+  flush(line: number): NetworkReading[];
+}
+
+/** See {@link createNetworkReader}. */
+export function createNumberedReader({ own, now }: NetworkReaderOptions): NumberedReader {
+  if (own !== undefined && typeof own !== 'string')
+    throw new TypeError(`own: expected text, got ${typeof own}`);
+  if (own !== undefined && !/^\d{9}$/.test(own))
+    throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
+  if (now !== undefined && !Number.isFinite(now))
+    throw new RangeError(`now: expected epoch milliseconds, got ${now}`);
+  const assembler = createFastPacketAssembler();
+  const context = createContext(own === undefined ? null : symbolsOf(`${own}0`));
+
+  function readings(packet: WholePacket, line: number): NetworkReading[] {
+    const base = { line, offset: 0, at: packet.at ?? now ?? null, notices: [], sources: [messageOf(packet)] };
+    return messageReadings(packet.pgn, packet.payload, base, context);
+  }
+
+  return {
+    push(frame, line) {
+      if (!isFrame(frame)) return [damaged(line, now ?? null, '', [notFrame(frame)])];
+      const address = decodeIdentifier(frame.id);
+      if (!isFast(address.pgn)) {
+        return readings({ ...address, at: frame.at ?? null, payload: frame.data }, line);
+      }
+      const { messages, torn } = assembler.push(frame, address);
+      if (messages.length === 0 && torn.length === 0) return [];
+      return [
+        ...torn.map((packet) => tornReading(packet, line, now ?? null)),
+        ...messages.flatMap((packet) => readings(packet, line)),
+      ];
+    },
+    flush: (line) => assembler.flush().map((packet) => tornReading(packet, line, now ?? null)),
+  };
+}
+
+function isFrame(frame: unknown): frame is NetworkFrame {
+  // A getter may throw.
+  try {
+    const { id, data, at } = frame as NetworkFrame;
+    return (
+      Number.isInteger(id) &&
+      id >= 0 &&
+      id <= 0x1fffffff &&
+      data instanceof Uint8Array &&
+      data.length <= 8 &&
+      (at === undefined || Number.isFinite(at))
+    );
+  } catch {
+    return false;
+  }
+}
+
+function messageOf({ pgn, priority, source, destination, payload }: Omit<WholePacket, 'at'>): NetworkMessage {
+  const hex = hexOf(payload);
+  const raw = `PGN ${pgn} from ${source}: ${hex}`;
+  return { kind: 'network-message', pgn, priority, source, destination, payload: hex, raw };
+}
+
+const HEX: readonly string[] = /* @__PURE__ */ Array.from({ length: 256 }, (_, byte) =>
+  byte.toString(16).padStart(2, '0'),
+);
+
+function hexOf(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes) text += HEX[byte];
+  return text;
+}
+
+function tornReading(packet: TornPacket, line: number, now: number | null): NetworkReading {
+  const { pgn, source, sequence, frames, announced } = packet;
+  const issue: Issue = {
+    code: 'network-packet-torn',
+    message: `Fast packet of PGN ${pgn} from ${source}: expected ${announced ?? 'a first frame and'} frames, got ${frames}`,
+    at: [`PGN ${pgn}`, `source ${source}`, `sequence ${sequence}`],
+    expected: announced === null ? 'a first frame' : `${announced} frames`,
+    received: `${frames}`,
+    clause: CLAUSE,
+  };
+  const message = messageOf(packet);
+  return { ...damaged(line, packet.at ?? now, message.raw, [issue]), sources: [message] };
+}
+
+function damaged(line: number, at: number | null, text: string, issues: readonly Issue[]): NetworkReading {
+  return { kind: 'damaged', line, offset: 0, at, notices: [], sources: [], text, dropped: 0, issues };
+}
+
+function notFrame(value: unknown): Issue {
+  return {
+    code: 'network-not-a-frame',
+    message: `Frame: expected an identifier of 29 bits and up to 8 bytes, got ${typeof value}`,
+    at: [],
+    expected: '{ id, data, at }',
+    received: typeof value,
+    clause: CLAUSE,
+  };
+}
