@@ -236,16 +236,8 @@ export interface UnrecognisedCall extends CallBase {
 
 /** Everything that is received becomes one of these, everything that is sent starts as one. */
 export type Call =
-  | DistressAlert
-  | DistressAcknowledgement
-  | DistressSelfCancel
-  | DistressRelay
-  | DistressRelayAcknowledgement
-  | AllShipsCall
-  | AreaCall
-  | GroupCall
-  | IndividualCall
-  | IndividualAcknowledgement
+  | DistressCall
+  | AnnouncementCall
   | UnableToComply
   | PositionRequest
   | PositionReply
@@ -255,6 +247,22 @@ export type Call =
   | PollingAcknowledgement
   | AutomaticServiceCall
   | UnrecognisedCall;
+
+/** The calls of ITU-R M.493 tables A1-4.1 to A1-4.4. */
+export type DistressCall =
+  | DistressAlert
+  | DistressAcknowledgement
+  | DistressSelfCancel
+  | DistressRelay
+  | DistressRelayAcknowledgement;
+
+/** The calls that announce traffic: ITU-R M.493 tables A1-4.5 to A1-4.9. */
+export type AnnouncementCall =
+  | AllShipsCall
+  | AreaCall
+  | GroupCall
+  | IndividualCall
+  | IndividualAcknowledgement;
 
 /** The tag of each kind of call. */
 export type CallKind = Call['kind'];

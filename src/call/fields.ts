@@ -1,3 +1,13 @@
+import {
+  categories,
+  endsOfSequence,
+  firstTelecommands,
+  formatSpecifiers,
+  natures,
+  type SymbolTable,
+  secondTelecommands,
+} from './symbol.ts';
+
 /**
  * Symbol numbers 0–127 in order of transmission; `null` stands for a character that could not be read.
  */
@@ -75,6 +85,96 @@ export const emptyFields: CallFields = /* @__PURE__ */ Object.freeze({
   end: null,
   expansion: /* @__PURE__ */ Object.freeze([]),
 });
+
+/** The fields of a call while they are put together. */
+export type DraftFields = { -readonly [Name in keyof CallFields]: CallFields[Name] };
+
+/** Name of a field of a call. */
+export type FieldName = keyof CallFields;
+
+/** What a field is made of. */
+export interface FieldForm {
+  /** What people call it. */
+  readonly label: string;
+  /** One symbol, a row of them, a symbol that is there or not, or the sets of an expansion. */
+  readonly holds: 'symbol' | 'symbols' | 'flag' | 'sets';
+  /** How many symbols it takes on the air on VHF, where that is always the same. */
+  readonly length?: number;
+  /** The names of its symbols. */
+  readonly table?: SymbolTable<string>;
+}
+
+/**
+ * Every field, in no order of the air.
+ *
+ * Source: ITU-R M.493-15 Annex 1, from memory; the format specifier is sent twice.
+ */
+export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
+  format: { label: 'Format specifier', holds: 'symbol', length: 2, table: formatSpecifiers },
+  address: { label: 'Address', holds: 'symbols', length: 5 },
+  category: { label: 'Category', holds: 'symbol', length: 1, table: categories },
+  self: { label: 'Self-identification', holds: 'symbols', length: 5 },
+  telecommand1: { label: 'First telecommand', holds: 'symbol', length: 1, table: firstTelecommands },
+  telecommand2: { label: 'Second telecommand', holds: 'symbol', length: 1, table: secondTelecommands },
+  distressed: { label: 'Ship in distress', holds: 'symbols', length: 5 },
+  nature: { label: 'Nature of distress', holds: 'symbol', length: 1, table: natures },
+  position: { label: 'Position', holds: 'symbols', length: 5 },
+  header: { label: 'Header of the position', holds: 'flag', length: 1 },
+  time: { label: 'Time of the position', holds: 'symbols', length: 2 },
+  subsequent: {
+    label: 'Type of subsequent communication',
+    holds: 'symbol',
+    length: 1,
+    table: firstTelecommands,
+  },
+  receive: { label: 'First frequency or channel element', holds: 'symbols', length: 3 },
+  transmit: { label: 'Second frequency or channel element', holds: 'symbols', length: 3 },
+  telephone: { label: 'Telephone number', holds: 'symbols' },
+  rest: { label: 'Rest of the message', holds: 'symbols' },
+  end: { label: 'End of sequence', holds: 'symbol', table: endsOfSequence },
+  expansion: { label: 'Expansion', holds: 'sets' },
+};
+
+/** The names of all fields. */
+export const allFields: readonly FieldName[] = /* @__PURE__ */ Object.keys(fieldForms) as FieldName[];
+
+/** Symbol before the position of a reply (M.493, from memory; deviation: D-call-10). */
+export const POSITION_HEADER = 55;
+
+/** The fields with all their names: what is missing, or of another type, is not carried. */
+export function wholeFields(fields: unknown): CallFields {
+  const given = typeof fields === 'object' && fields !== null ? (fields as Partial<CallFields>) : {};
+  if (allFields.every((name) => fits(name, given[name]))) return given as CallFields;
+  return Object.fromEntries(
+    allFields.map((name) => [name, fits(name, given[name]) ? given[name] : emptyFields[name]]),
+  ) as unknown as CallFields;
+}
+
+function fits(name: FieldName, value: unknown): boolean {
+  switch (fieldForms[name].holds) {
+    case 'symbol':
+      return value === null || typeof value === 'number';
+    case 'flag':
+      return typeof value === 'boolean';
+    case 'symbols':
+      return Array.isArray(value) || (value === null && name !== 'rest');
+    case 'sets':
+      return Array.isArray(value) && value.every((set) => Array.isArray(set?.symbols));
+  }
+}
+
+/** Symbols as people write them down: `90 00 72`, two dashes for a character that could not be read. */
+export function shown(value: CallFields[FieldName]): string {
+  if (value === null || value === false) return 'none';
+  if (value === true) return String(POSITION_HEADER);
+  if (typeof value === 'number') return String(value);
+  return value.slice(0, 30).map(twoDigits).join(' ');
+}
+
+function twoDigits(symbol: number | null | ExpansionSet): string {
+  if (symbol === null) return '––';
+  return String(typeof symbol === 'object' ? symbol.specifier : symbol).padStart(2, '0');
+}
 
 /**
  * The decimal digits that symbols carry, two each.

@@ -13,8 +13,7 @@
 // What a call is: one interface a kind, and two families of them.
 
 export type * from './call.ts';
-export type { AnnouncementCall } from './kind/announcement.ts';
-export type { DistressCall } from './kind/distress.ts';
+export { isDistressCall } from './kinds.ts';
 
 // The symbols of each field and their names.
 
@@ -22,6 +21,8 @@ export * from './symbol.ts';
 
 // A call taken apart into fields of symbols, and back.
 
+export type { InterpretedCall } from './call-table.ts';
+export { callFromFields, callToFields } from './convert.ts';
 export {
   type CallFields,
   digitsOf,
@@ -31,8 +32,6 @@ export {
   symbolsOf,
 } from './fields.ts';
 export { type DraftFields, fillWhatIsUnsaid } from './fill-unsaid.ts';
-export { callFromFields, type InterpretedCall } from './from-fields.ts';
-export { callToFields } from './to-fields.ts';
 
 // Which fields make which call, and who may send it.
 
@@ -40,11 +39,11 @@ export {
   type ComposedKind,
   type Composition,
   compositionOf,
+  compositions,
   type Duty,
   type EquipmentClass,
   fieldLengths,
-} from './composition.ts';
-export { compositions } from './composition-table.ts';
+} from './kinds.ts';
 
 // Composing one call of each kind.
 

@@ -21,3 +21,12 @@ function sameProperties(one: Properties, other: Properties): boolean {
   for (const name of names) if (!Object.hasOwn(other, name) || !same(one[name], other[name])) return false;
   return true;
 }
+
+/** The same plain value again, sharing nothing with it. */
+export function copyOf<Value>(value: Value): Value {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(copyOf) as Value;
+  const copy: Record<string, unknown> = {};
+  for (const name of Object.keys(value)) copy[name] = copyOf((value as Properties)[name]);
+  return copy as Value;
+}

@@ -1,5 +1,6 @@
 import { quote } from '../result/index.ts';
-import { compositions } from './composition-table.ts';
+import { kinds } from './kinds.ts';
+import { isRecord, type Properties, RECORD_IF_ANY, TEXT, type ValueType } from './part.ts';
 
 /** A value of another type than a call holds in that place. */
 export interface WrongType {
@@ -15,7 +16,7 @@ export interface WrongType {
  */
 export function wrongType(call: unknown): WrongType | null {
   if (!isRecord(call)) return wrong([], 'a call', call);
-  if (call.kind !== 'unrecognised-call' && !compositions.some(({ kind }) => kind === call.kind))
+  if (call.kind !== 'unrecognised-call' && !kinds.some(({ kind }) => kind === call.kind))
     return wrong(['kind'], 'one of the kinds of call', call.kind);
   return (
     wrongAddress(call.to, call.kind === 'unrecognised-call') ??
@@ -25,39 +26,19 @@ export function wrongType(call: unknown): WrongType | null {
   );
 }
 
-type Type = readonly [wanted: string, fits: (value: unknown) => boolean];
-type Types = Readonly<Record<string, Type>>;
-type Plain = Readonly<Record<string, unknown>>;
+type Types = Readonly<Record<string, ValueType>>;
 
-const TEXT: Type = ['text or null', (value) => value === null || typeof value === 'string'];
-const TEXT_IF_ANY: Type = ['text', (value) => value === undefined || typeof value === 'string'];
-const NUMBER_IF_ANY: Type = ['a number', (value) => value === undefined || typeof value === 'number'];
-const NUMBERS_IF_ANY: Type = [
+const TEXT_IF_ANY: ValueType = ['text', (value) => value === undefined || typeof value === 'string'];
+const NUMBER_IF_ANY: ValueType = ['a number', (value) => value === undefined || typeof value === 'number'];
+const NUMBERS_IF_ANY: ValueType = [
   'a list of numbers',
   (value) => value === undefined || (Array.isArray(value) && value.every((each) => typeof each === 'number')),
 ];
-const RECORD_IF_ANY: Type = ['an object', (value) => value === undefined || isRecord(value)];
 
-const TYPES: Types = {
-  from: TEXT,
-  distressed: TEXT,
-  category: TEXT,
-  communication: TEXT,
-  remark: TEXT,
-  nature: TEXT,
-  subsequent: TEXT,
-  reason: TEXT,
-  telephone: TEXT,
-  channel: TEXT,
-  position: [
-    'a reported position or null',
-    (value) => value === null || (isRecord(value) && isRecord(value.latitude) && isRecord(value.longitude)),
-  ],
-  time: ['an hour and a minute, or null', (value) => value === null || isRecord(value)],
-  frequencies: RECORD_IF_ANY,
-  expansion: RECORD_IF_ANY,
-  asReceived: RECORD_IF_ANY,
-};
+const TYPES: Types = /* @__PURE__ */ Object.assign(
+  { from: TEXT, expansion: RECORD_IF_ANY, asReceived: RECORD_IF_ANY },
+  ...kinds.flatMap(({ message }) => message.map(({ properties }) => properties)),
+);
 
 const FREQUENCIES: Types = { receive: TEXT, transmit: TEXT };
 
@@ -82,7 +63,7 @@ function wrongAddress(to: unknown, mayBeNull: boolean): WrongType | null {
   return mistyped(to, ['to'], { mmsi: TEXT });
 }
 
-function mistyped(record: Plain, at: readonly string[], types: Types): WrongType | null {
+function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): WrongType | null {
   for (const [name, [wanted, fits]] of Object.entries(types))
     if (Object.hasOwn(record, name) && !fits(record[name])) return wrong([...at, name], wanted, record[name]);
   return null;
@@ -98,8 +79,4 @@ export function given(value: unknown): string {
   if (typeof value === 'string') return quote(value);
   if (typeof value === 'number' || typeof value === 'boolean' || value == null) return String(value);
   return Array.isArray(value) ? 'a list' : `of type ${typeof value}`;
-}
-
-function isRecord(value: unknown): value is Plain {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/call/call.ts';
-import { callFromFields } from '../../src/call/from-fields.ts';
-import { callToFields } from '../../src/call/to-fields.ts';
+import { callFromFields, callToFields } from '../../src/call/convert.ts';
 import { anyFields, mutated } from './arbitrary.ts';
 import { workedSequences } from './worked-sequences.ts';
 

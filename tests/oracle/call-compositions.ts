@@ -1,6 +1,6 @@
 /**
  * The compositions of calls as a literal list, one line a table row, in the order of transmission, written down
- * apart from `src/call/composition-table.ts` and compared with it.
+ * apart from `src/call/kinds.ts` and compared with it.
  *
  * Source: ITU-R M.493-16 Annex 1 tables A1-4.1 to A1-4.9, from memory. Order of the fields of alert, relay and
  * acknowledgement: Japan, Radio Station Operation Regulations Art. 36-2; of the test call: Japan, MPT

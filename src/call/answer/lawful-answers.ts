@@ -1,7 +1,7 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
-import { compositionOf } from '../composition.ts';
+import { compositionOf } from '../kinds.ts';
 
 /** Own station, for its answers. */
 export interface AnsweringStation {

@@ -8,10 +8,9 @@ import {
   type WorkingPurpose,
 } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
-import type { Call } from '../call.ts';
+import type { AnnouncementCall, Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
-import type { AnnouncementCall } from '../kind/announcement.ts';
 
 /** Whether the channel that a call names is one to talk on. */
 export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notice[] {

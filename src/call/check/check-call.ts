@@ -2,10 +2,9 @@ import type { ChannelPlan } from '../../channel/index.ts';
 import { geographicArea } from '../../position/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import type { EquipmentClass } from '../composition.ts';
+import { calls } from '../call-table.ts';
 import { type CallFields, digitsOf } from '../fields.ts';
-import { callFromFields } from '../from-fields.ts';
-import { callToFields } from '../to-fields.ts';
+import type { EquipmentClass } from '../kinds.ts';
 import { wrongType } from '../wrong-type.ts';
 import { channelNotices } from './channel.ts';
 import { distressNotices } from './distress.ts';
@@ -52,7 +51,7 @@ export function checkCall(call: Call, options: CheckOptions = {}): readonly Noti
 }
 
 function findings(call: Call, options: CheckOptions): readonly Notice[] {
-  if (call.kind === 'unrecognised-call') return callFromFields(call.asReceived).notices;
+  if (call.kind === 'unrecognised-call') return calls.noticesOf(call.asReceived);
   return [
     ...fieldNotices(call),
     ...stationNotices(call, options.equipmentClass),
@@ -65,8 +64,8 @@ function findings(call: Call, options: CheckOptions): readonly Notice[] {
 
 function fieldNotices(call: Call): readonly Notice[] {
   try {
-    const fields = callToFields(call);
-    return [...callFromFields(fields).notices, ...areaNotices(fields)];
+    const fields = calls.fieldsOf(call);
+    return [...calls.noticesOf(fields), ...areaNotices(fields)];
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return [valueNotice(error.message)];

@@ -1,8 +1,8 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import type { EquipmentClass } from '../composition.ts';
 import { placeLack, timeLack } from '../element/place-symbols.ts';
 import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
+import type { EquipmentClass } from '../kinds.ts';
 
 /** Who sends which distress call, and what the call leaves out. */
 export function distressNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {

@@ -1,8 +1,8 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call, CallAddress, UnrecognisedCall } from '../call.ts';
-import { compositionOf, type EquipmentClass } from '../composition.ts';
+import type { Call, UnrecognisedCall } from '../call.ts';
+import { calls } from '../call-table.ts';
 import { isAshore } from '../element/station-identity.ts';
-import type { FormatSpecifier } from '../symbol.ts';
+import type { EquipmentClass } from '../kinds.ts';
 
 const WHO: Readonly<Record<EquipmentClass, string>> = {
   A: 'a class A set',
@@ -19,7 +19,7 @@ export function equipmentNotices(
 ): Notice[] {
   const sender = equipment ?? (isAshore(call.from) ? 'coast' : undefined);
   if (sender === undefined) return [];
-  const duty = compositionOf(call.kind, formatOf(call))?.senders[sender];
+  const duty = calls.rowOf(call)?.senders[sender];
   const clause = 'ITU-R M.493-16, equipment classes, from memory';
   if (duty === 'none') {
     return [
@@ -42,16 +42,4 @@ export function equipmentNotices(
       clause,
     },
   ];
-}
-
-const FORMATS: Readonly<Record<CallAddress['kind'], FormatSpecifier>> = {
-  'all-stations': 'distress',
-  'all-ships': 'all-ships',
-  area: 'area',
-  group: 'group',
-  station: 'individual',
-};
-
-function formatOf(call: Exclude<Call, UnrecognisedCall>): FormatSpecifier {
-  return call.kind === 'automatic-service-call' ? 'automatic-service' : FORMATS[call.to.kind];
 }

@@ -1,8 +1,8 @@
 import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
-import type { EquipmentClass } from '../composition.ts';
 import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
+import type { EquipmentClass } from '../kinds.ts';
 
 /** Whether each identity is one that may stand where it stands. */
 export function stationNotices(

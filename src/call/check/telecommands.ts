@@ -1,6 +1,6 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call, UnrecognisedCall } from '../call.ts';
-import { compositionOf } from '../composition.ts';
+import { compositionOf } from '../kinds.ts';
 import { reasons } from '../symbol.ts';
 
 const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';

@@ -1,6 +1,6 @@
 import type { Call, ExpansionData } from '../call.ts';
+import { calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
-import { canonicalFields } from '../kind/canonical-fields.ts';
 import { wrongType } from '../wrong-type.ts';
 
 /** What every call can take along beside its message. */
@@ -25,7 +25,8 @@ export function composed<Kind extends Call>(call: Kind, options: WithExpansion):
   if (whole.to !== null && 'mmsi' in whole.to && whole.to.mmsi === whole.from)
     throw new RangeError(`to: ${whole.from} is the own identity, and no station calls itself`);
   if (expansion !== undefined) wantSendable(expansion);
-  const { data } = readExpansion(canonicalFields(whole).expansion);
+  const fields = calls.compose(whole);
+  const { data } = readExpansion(fields.expansion);
   return data === null ? call : { ...call, expansion: data };
 }
 

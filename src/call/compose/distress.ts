@@ -3,11 +3,11 @@ import type {
   AllShipsAddress,
   DistressAcknowledgement,
   DistressAlert,
+  DistressCall,
   DistressRelay,
   DistressRelayAcknowledgement,
   DistressSelfCancel,
 } from '../call.ts';
-import type { DistressCall } from '../kind/distress.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
 import { given } from '../wrong-type.ts';
 import { distressedIdentity, ofKind, ownIdentity, stationOrGroup, want } from './arguments.ts';

@@ -1,13 +1,19 @@
 import type { Call } from '../call.ts';
-import { compositionOf } from '../composition.ts';
+import { calls } from '../call-table.ts';
 import { addressOf } from '../element/address-symbols.ts';
 import { readChannel, saysNothing } from '../element/channel-symbols.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { lackOf, positionOf, timeOf, UNKNOWN_POSITION, UNKNOWN_TIME } from '../element/place-symbols.ts';
 import { telephoneOf } from '../element/telephone-number.ts';
-import type { CallFields, ExpansionSet, Symbols } from '../fields.ts';
-import { allFields, fieldNames } from '../notice/field-names.ts';
+import {
+  allFields,
+  type CallFields,
+  type ExpansionSet,
+  fieldForms,
+  POSITION_HEADER,
+  type Symbols,
+} from '../fields.ts';
 import { same } from '../same.ts';
 import {
   categories,
@@ -20,7 +26,6 @@ import {
   type SymbolTable,
   secondTelecommands,
 } from '../symbol.ts';
-import { callToFields } from '../to-fields.ts';
 import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {
   categoryWords,
@@ -43,17 +48,21 @@ export interface DescriptionRow {
 
 /** Every field of a call in the order on the air, then what does not belong to its composition. */
 export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): DescriptionRow[] {
-  const fields = callToFields(call);
-  const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
-  const row = call.kind === 'unrecognised-call' ? null : compositionOf(call.kind, format);
+  const fields = calls.fieldsOf(call);
+  const row = calls.rowOf(call);
   const clause = row?.clause ?? 'ITU-R M.493-16 Annex 1';
-  const order = row === null ? [] : row.order;
+  const order = row?.order ?? [];
   const others = allFields.filter((field) => !order.includes(field));
   const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];
     return [
-      { label: fieldNames[field], value: valueWords(field, fields, nameOf, channelOf), symbols, clause },
+      {
+        label: fieldForms[field].label,
+        value: valueWords(field, fields, nameOf, channelOf),
+        symbols,
+        clause,
+      },
     ];
   });
   return [...rows, ...fields.expansion.map(expansionRow)];
@@ -61,7 +70,7 @@ export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): Des
 
 function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null {
   if (field === 'expansion') return null;
-  if (field === 'header') return fields.header ? [55] : null;
+  if (field === 'header') return fields.header ? [POSITION_HEADER] : null;
   const value = fields[field];
   if (typeof value === 'number') return [value];
   return field === 'rest' && value?.length === 0 ? null : value;

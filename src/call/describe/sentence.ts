@@ -1,11 +1,9 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
-import type { Call, CallAddress, PositionReply } from '../call.ts';
+import type { AnnouncementCall, Call, CallAddress, DistressCall, PositionReply } from '../call.ts';
 import { vhfChannelOfDigits } from '../element/channel-symbols.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
-import type { AnnouncementCall } from '../kind/announcement.ts';
-import type { DistressCall } from '../kind/distress.ts';
 import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
 
 /** How a station is named. */

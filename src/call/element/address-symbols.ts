@@ -1,44 +1,56 @@
-import type { CallAddress, DistressRelay } from '../call.ts';
-import type { CallFields } from '../fields.ts';
+import type { CallAddress } from '../call.ts';
+import type { CallFields, Symbols } from '../fields.ts';
+import { type FormatSpecifier, formatSpecifiers, symbolOfName } from '../symbol.ts';
 import { identityOf, identitySymbols } from './identity-symbols.ts';
 import { areaOf, areaSymbols } from './place-symbols.ts';
 
+/** The address that goes with each format specifier; of two for one address the usual one comes first. */
+export const ADDRESS_KINDS: Readonly<Record<FormatSpecifier, CallAddress['kind']>> = {
+  distress: 'all-stations',
+  'all-ships': 'all-ships',
+  area: 'area',
+  group: 'group',
+  individual: 'station',
+  'automatic-service': 'station',
+};
+
+/** The format specifier of a symbol, `undefined` when the table has no such symbol. */
+export function formatOf(symbol: number | null): FormatSpecifier | undefined {
+  return formatSpecifiers.rows.find((row) => row[0] === symbol)?.[1];
+}
+
 /** Whom a call is for, by its format specifier; `null` when that is none of the table. */
-export function addressOf(fields: CallFields): CallAddress | null {
-  switch (fields.format) {
-    case 112:
-      return { kind: 'all-stations' };
-    case 102:
-      return { kind: 'area', area: areaOf(fields.address) };
-    case 114:
-      return { kind: 'group', mmsi: identityOf(fields.address) };
-    case 116:
-      return { kind: 'all-ships' };
-    case 120:
-    case 123:
-      return { kind: 'station', mmsi: identityOf(fields.address) };
-    default:
-      return null;
-  }
+export function addressOf({ format, address }: CallFields): CallAddress | null {
+  const name = formatOf(format);
+  return name === undefined ? null : readAddress(name, address);
 }
 
-/** The address of a relay, which may go to one, some or all: no other call is read as a relay. */
-export function relayAddressOf(fields: CallFields): DistressRelay['to'] {
-  return addressOf(fields) as DistressRelay['to'];
-}
-
-/** Format specifier and address of a call; the automatic service has its own format specifier. */
-export function addressFields(address: CallAddress): Pick<CallFields, 'format' | 'address'> {
-  switch (address.kind) {
+/** The address of a call under a known format specifier. */
+export function readAddress(format: FormatSpecifier, address: Symbols | null): CallAddress {
+  const kind = ADDRESS_KINDS[format];
+  switch (kind) {
     case 'all-stations':
-      return { format: 112, address: null };
     case 'all-ships':
-      return { format: 116, address: null };
+      return { kind };
     case 'area':
-      return { format: 102, address: areaSymbols(address.area) };
-    case 'group':
-      return { format: 114, address: identitySymbols(address.mmsi) };
-    case 'station':
-      return { format: 120, address: identitySymbols(address.mmsi) };
+      return { kind, area: areaOf(address) };
+    default:
+      return { kind, mmsi: identityOf(address) };
   }
+}
+
+/** Format specifier and address of a call; `usual` is the format specifier of its row. */
+export function addressFields(
+  to: CallAddress,
+  usual: FormatSpecifier,
+): Pick<CallFields, 'format' | 'address'> {
+  const names = Object.keys(ADDRESS_KINDS) as FormatSpecifier[];
+  const format =
+    ADDRESS_KINDS[usual] === to.kind ? usual : names.find((name) => ADDRESS_KINDS[name] === to.kind);
+  return { format: symbolOfName(formatSpecifiers, format ?? usual), address: addressSymbols(to) };
+}
+
+function addressSymbols(to: CallAddress): Symbols | null {
+  if (to.kind === 'area') return areaSymbols(to.area);
+  return 'mmsi' in to ? identitySymbols(to.mmsi) : null;
 }

@@ -7,9 +7,6 @@ export interface ChannelElements {
   readonly frequencies?: { readonly receive: string | null; readonly transmit: string | null };
 }
 
-/** How a kind of call fills the second element when the first names a VHF channel. */
-export type SecondElement = 'repeated' | 'no-information';
-
 /** A frequency element that says nothing. */
 export const NO_CHANNEL: Symbols = /* @__PURE__ */ Object.freeze([
   NO_INFORMATION,
@@ -32,17 +29,17 @@ export function readChannel(receive: Symbols | null, transmit: Symbols | null): 
 }
 
 /**
- * Both elements of a call.
+ * Both elements of a call; the second repeats a VHF channel or says nothing.
  *
  * @throws RangeError when the channel or a frequency has no digits in a call
  */
 export function channelFields(
   elements: ChannelElements,
-  second: SecondElement,
+  isRepeated: boolean,
 ): Pick<CallFields, 'receive' | 'transmit'> {
   if (elements.channel !== null) {
     const symbols = vhfChannelSymbols(elements.channel);
-    return { receive: symbols, transmit: second === 'repeated' ? symbols : NO_CHANNEL };
+    return { receive: symbols, transmit: isRepeated ? symbols : NO_CHANNEL };
   }
   return {
     receive: frequencySymbols(elements.frequencies?.receive ?? null),

@@ -1,4 +1,6 @@
+import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { endsOfSequence, symbolOfName } from '../symbol.ts';
 
 /**
  * Whether a call has the form of the automatic alarm of a moored vessel: format 120, category 100, both telecommands
@@ -12,6 +14,14 @@ export function isMooredVesselAlarm(call: Call): boolean {
     call.remark === null &&
     call.channel === null &&
     call.frequencies === undefined &&
-    call.asReceived?.end === 127
+    call.asReceived?.end === symbolOfName(endsOfSequence, 'end-of-sequence')
   );
 }
+
+/** Says so. */
+export const mooredVesselNotice: Notice = {
+  code: 'call-moored-vessel-alarm',
+  message: 'Call: has the form of the automatic alarm of a moored vessel, which does not say which danger',
+  at: ['kind'],
+  clause: '47 CFR 80.179(e)',
+};

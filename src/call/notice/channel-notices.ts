@@ -1,9 +1,8 @@
 import type { Notice } from '../../result/index.ts';
-import type { Composition } from '../composition.ts';
 import { isNumbered, saysNothing, vhfChannelOf } from '../element/channel-symbols.ts';
-import type { CallFields } from '../fields.ts';
+import { type CallFields, fieldForms, shown } from '../fields.ts';
+import type { Composition } from '../kinds.ts';
 import { same } from '../same.ts';
-import { fieldNames, shown } from './field-names.ts';
 
 type Element = 'receive' | 'transmit';
 
@@ -66,7 +65,7 @@ function notice(
 ): Notice {
   return {
     code,
-    message: `${fieldNames[field]}: ${what}`,
+    message: `${fieldForms[field].label}: ${what}`,
     at: [field],
     ...(expected !== undefined && { expected }),
     received: shown(fields[field]),

@@ -1,19 +1,10 @@
 import type { Notice } from '../../result/index.ts';
-import { type ComposedKind, type Composition, compositionOf } from '../composition.ts';
 import { saysNothing } from '../element/channel-symbols.ts';
-import type { CallFields } from '../fields.ts';
-import {
-  categories,
-  firstTelecommands,
-  formatSpecifiers,
-  NO_INFORMATION,
-  nameOfSymbol,
-  natures,
-  secondTelecommands,
-} from '../symbol.ts';
+import { allFields, type CallFields, fieldForms, shown } from '../fields.ts';
+import type { Composition } from '../kinds.ts';
+import { categories, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
 import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
-import { allFields, fieldNames, shown } from './field-names.ts';
 
 const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
 
@@ -35,18 +26,15 @@ export function unrecognisedNotices(fields: CallFields): Notice[] {
  * element filled or both) are passed over. `canonical` is `null` when the fields are what composing gives.
  */
 export function compositionNotices(
-  kind: ComposedKind,
+  row: Composition,
   fields: CallFields,
   canonical: CallFields | null,
 ): Notice[] {
-  const format = formatSpecifiers.rows.find(([symbol]) => symbol === fields.format)?.[1];
-  const row = compositionOf(kind, format) ?? compositionOf(kind);
-  if (row === null) return [];
   return [
     ...missingCharacters(fields),
     ...unknownSymbols(fields, row),
     ...categoryNotices(fields, row),
-    ...echoedChannel(kind, fields, row),
+    ...echoedChannel(fields, row),
     ...elementNotices(fields, canonical, row),
     ...(canonical === null
       ? []
@@ -59,7 +47,7 @@ function missingCharacters(fields: CallFields): Notice[] {
     .filter((field) => hasGap(field, fields[field]))
     .map((field) => ({
       code: 'call-character-missing',
-      message: `${fieldNames[field]}: a character could not be read`,
+      message: `${fieldForms[field].label}: a character could not be read`,
       at: [field],
       received: shown(fields[field]),
       clause: RECOMMENDATION,
@@ -67,21 +55,15 @@ function missingCharacters(fields: CallFields): Notice[] {
 }
 
 function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
-  const named = [
-    ['category', categories],
-    ['telecommand1', firstTelecommands],
-    ['telecommand2', secondTelecommands],
-    ['nature', natures],
-    ['subsequent', firstTelecommands],
-  ] as const;
-  return named.flatMap(([field, table]) => {
+  return allFields.flatMap((field) => {
     const symbol = fields[field];
-    if (symbol === null || !row.order.includes(field)) return [];
+    const { table, label } = fieldForms[field];
+    if (table === undefined || typeof symbol !== 'number' || !row.order.includes(field)) return [];
     if (symbol === NO_INFORMATION && field !== 'category' && field !== 'nature') return [];
     if (!nameOfSymbol(table, symbol).startsWith('symbol-')) return [];
     return {
       code: 'call-symbol-unknown',
-      message: `${fieldNames[field]}: symbol ${symbol} has no name in the tables`,
+      message: `${label}: symbol ${symbol} has no name in the tables`,
       at: [field],
       received: String(symbol),
       clause: `${RECOMMENDATION} table of symbols`,
@@ -121,8 +103,8 @@ function categoryNotices(fields: CallFields, row: Composition): Notice[] {
 }
 
 // deviation: D-call-9
-function echoedChannel(kind: ComposedKind, fields: CallFields, row: Composition): Notice[] {
-  if (kind !== 'unable-to-comply' || [fields.receive, fields.transmit].every(saysNothing)) return [];
+function echoedChannel(fields: CallFields, row: Composition): Notice[] {
+  if (row.kind !== 'unable-to-comply' || [fields.receive, fields.transmit].every(saysNothing)) return [];
   return [
     {
       code: 'call-channel-echoed',

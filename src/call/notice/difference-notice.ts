@@ -1,10 +1,9 @@
 import type { Notice } from '../../result/index.ts';
-import type { Composition } from '../composition.ts';
 import { NO_CHANNEL, vhfChannelOf } from '../element/channel-symbols.ts';
-import type { CallFields, Symbols } from '../fields.ts';
+import { type CallFields, fieldForms, type Symbols, shown } from '../fields.ts';
+import type { Composition } from '../kinds.ts';
 import { same } from '../same.ts';
 import { endsOfSequence, nameOfSymbol } from '../symbol.ts';
-import { fieldNames, shown } from './field-names.ts';
 
 type Field = keyof CallFields;
 
@@ -92,7 +91,7 @@ function endNotice(fields: CallFields, canonical: CallFields, row: Composition):
 function finding(code: string, field: Field, what: string, fields: CallFields, row: Composition): Notice {
   return {
     code,
-    message: `${fieldNames[field]}: ${what}`,
+    message: `${fieldForms[field].label}: ${what}`,
     at: [field],
     received: shown(fields[field]),
     clause: row.clause,

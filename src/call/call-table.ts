@@ -1,0 +1,181 @@
+import type { Notice } from '../result/index.ts';
+import type { Call, CallAddress } from './call.ts';
+import { ADDRESS_KINDS, addressFields, addressOf, readAddress } from './element/address-symbols.ts';
+import { expansionSets, readExpansion } from './element/expansion.ts';
+import { identityOf, identitySymbols } from './element/identity-symbols.ts';
+import { isMooredVesselAlarm, mooredVesselNotice } from './element/moored-vessel.ts';
+import { fractionOf } from './element/place-symbols.ts';
+import { type CallFields, type DraftFields, emptyFields, wholeFields } from './fields.ts';
+import { type KindRow, kinds } from './kinds.ts';
+import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
+import type { Properties } from './part.ts';
+import { copyOf, same } from './same.ts';
+import { categories, formatSpecifiers, symbolOfName } from './symbol.ts';
+
+/** A call with what a person should be told about how it was composed. */
+export interface InterpretedCall {
+  readonly call: Call;
+  readonly notices: readonly Notice[];
+}
+
+/** Calls and their fields, each from the other, by a table of kinds. */
+export interface CallTable {
+  /** What fields mean. */
+  readonly read: (received: CallFields) => InterpretedCall;
+  /** What {@link CallTable.read} says of fields beside the call. */
+  readonly noticesOf: (received: CallFields) => readonly Notice[];
+  /** The fields that the table gives a call, whatever was received. */
+  readonly compose: (call: Call) => CallFields;
+  /** The fields of a call: as received while they still mean this call, else as composed. */
+  readonly fieldsOf: (call: Call) => CallFields;
+  /** The row of a call, the first of its kind where none is for its address. */
+  readonly rowOf: (call: Pick<Call, 'kind' | 'to'>) => KindRow | undefined;
+}
+
+/** What fields were read as, kept beside them so that they are not read again. */
+interface Reading extends InterpretedCall {
+  /** Whether composing the call gives these very fields. */
+  readonly exact: boolean;
+}
+
+/** A table of kinds at work. */
+export function callTable(rows: readonly KindRow[]): CallTable {
+  const rowFor = kindTeller(rows);
+  // By the fields that a call holds as received. Both are compared by value before they are relied on: either may have
+  // been changed since, and a call that was stored and restored has other objects.
+  const readings = new WeakMap<CallFields, Reading & { readonly fields: CallFields }>();
+
+  function rowOf({ kind, to }: Pick<Call, 'kind' | 'to'>): KindRow | undefined {
+    let first: KindRow | undefined;
+    for (const row of rows) {
+      if (row.kind !== kind) continue;
+      if (ADDRESS_KINDS[row.format] === to?.kind) return row;
+      first ??= row;
+    }
+    return first;
+  }
+
+  function compose(call: Call): CallFields {
+    if (call.kind === 'unrecognised-call') return call.asReceived;
+    const row = rowOf(call);
+    if (row === undefined) throw new TypeError(`kind: expected a kind of call, got '${call.kind}'`);
+    return composeAs(row, call);
+  }
+
+  function interpret(fields: CallFields): Reading {
+    const row = rowFor(fields);
+    if (row === null)
+      return { call: unrecognised(fields), notices: unrecognisedNotices(fields), exact: false };
+    const call = readAs(row, fields);
+    const composed = composeAs(row, call);
+    const exact = same(composed, fields);
+    const notices = isMooredVesselAlarm(exact ? call : { ...call, asReceived: fields })
+      ? [mooredVesselNotice]
+      : compositionNotices(row, fields, exact ? null : composed);
+    return { call, notices, exact };
+  }
+
+  function read(received: CallFields): InterpretedCall {
+    const fields = wholeFields(received);
+    const { call, notices, exact } = interpret(fields);
+    if (exact) return { call, notices };
+    readings.set(fields, { fields: copyOf(fields), call: copyOf(call), notices, exact });
+    return { call: { ...call, asReceived: fields } as Call, notices };
+  }
+
+  function kept(fields: CallFields): Reading | undefined {
+    const known = readings.get(fields);
+    return known !== undefined && same(known.fields, fields) ? known : undefined;
+  }
+
+  function readingOf(fields: CallFields): Reading {
+    const known = kept(fields);
+    if (known !== undefined) return known;
+    const reading = { fields: copyOf(fields), ...interpret(wholeFields(fields)) };
+    readings.set(fields, reading);
+    return reading;
+  }
+
+  function noticesOf(fields: CallFields): readonly Notice[] {
+    return (kept(fields) ?? interpret(wholeFields(fields))).notices;
+  }
+
+  function fieldsOf(call: Call): CallFields {
+    const { asReceived, ...said } = call;
+    if (asReceived === undefined || call.kind === 'unrecognised-call') return compose(call);
+    const { call: meant, exact } = readingOf(asReceived);
+    return !exact && same(meant, said) && wholeFields(asReceived) === asReceived ? asReceived : compose(call);
+  }
+
+  return { read, noticesOf, compose, fieldsOf, rowOf };
+}
+
+/** The table of ITU-R M.493. */
+export const calls: CallTable = /* @__PURE__ */ callTable(kinds);
+
+/**
+ * Tells the row that fields are of, by format specifier, first telecommand, end of sequence and whether there is a
+ * position; `null` when they are of none. The category counts only as a sign of distress, since older sets send
+ * position calls as routine (common practice, no source).
+ */
+function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow | null {
+  const byFormat = new Map<number | null, KindRow[]>();
+  for (const row of rows) {
+    const format = symbolOfName(formatSpecifiers, row.format);
+    byFormat.set(format, [...(byFormat.get(format) ?? []), row]);
+  }
+  const ofDistress = rows.filter(isAboutShip).map(({ fixed }) => fixed.telecommand1);
+  return (fields) => {
+    const { telecommand1, end } = fields;
+    const alike = byFormat.get(fields.format) ?? [];
+    if (alike.length < 2) return alike[0] ?? null;
+    const namesShip = fields.distressed !== null || fields.nature !== null;
+    // The telecommand decides, as long as some other field is of a distress.
+    const isDistress =
+      (namesShip || fields.category === DISTRESS_CATEGORY) && ofDistress.includes(telecommand1);
+    if (namesShip && !isDistress) return null;
+    const family = alike.filter((row) => isAboutShip(row) === isDistress);
+    const named = family.filter(({ fixed }) => fixed.telecommand1 === telecommand1);
+    const open =
+      isDistress || named.length > 0 ? named : family.filter(({ fixed }) => !('telecommand1' in fixed));
+    const told = open.find(({ message }) => message.some((part) => part.tells?.(fields)));
+    return told ?? open.find(({ fixed }) => fixed.end === end) ?? open[0] ?? null;
+  };
+}
+
+const DISTRESS_CATEGORY: number = /* @__PURE__ */ symbolOfName(categories, 'distress');
+
+function isAboutShip({ order }: KindRow): boolean {
+  return order.includes('distressed');
+}
+
+function unrecognised(fields: CallFields): Call {
+  const { data } = readExpansion(fields.expansion);
+  const sender = { from: identityOf(fields.self), ...(data !== null && { expansion: data }) };
+  return { kind: 'unrecognised-call', to: addressOf(fields), ...sender, asReceived: fields };
+}
+
+function readAs(row: KindRow, fields: CallFields): Call {
+  const expansion = readExpansion(fields.expansion);
+  const call: Properties = {
+    kind: row.kind,
+    to: readAddress(row.format, fields.address),
+    from: identityOf(fields.self),
+  };
+  if (expansion.data !== null) call.expansion = expansion.data;
+  for (const part of row.message) part.read(fields, call, expansion);
+  return call as unknown as Call;
+}
+
+function composeAs(row: KindRow, call: Call): CallFields {
+  const fields: DraftFields = {
+    ...emptyFields,
+    ...addressFields(call.to as CallAddress, row.format),
+    ...row.fixed,
+  };
+  const position = 'position' in call && row.order.includes('position') ? call.position : null;
+  fields.self = identitySymbols(call.from);
+  fields.expansion = expansionSets(call.expansion, fractionOf(position));
+  for (const part of row.message) part.write(call as unknown as Properties, fields);
+  return fields;
+}

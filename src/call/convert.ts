@@ -1,0 +1,51 @@
+import type { Call } from './call.ts';
+import { calls, type InterpretedCall } from './call-table.ts';
+import type { CallFields } from './fields.ts';
+
+/**
+ * What the fields of a call mean. Never fails: fields that fit no kind give an `'unrecognised-call'`,
+ * symbols outside the tables keep their number as a name, and whatever the call as such does not say
+ * stays with it in `asReceived`, so that {@link callToFields} gives back the same fields.
+ *
+ * The notices name what differs from the tables of ITU-R M.493 and what could not be read.
+ *
+ * @param received - the fields, each as the symbols received; one that is left out, or of another type, is one that
+ * the call does not carry
+ * @returns the call, and notices about odd, missing and unknown symbols
+ *
+ * @example
+ * ```ts
+ * import { callFromFields, callToFields, composePositionRequest } from 'seahail/call';
+ *
+ * const fields = callToFields(composePositionRequest({ from: '232999871', to: '232999142' }));
+ * const { call, notices } = callFromFields({ ...fields, category: 100 });
+ * console.log(call.kind); // position-request
+ * console.log(notices[0]?.code); // call-category-unusual
+ * ```
+ */
+export function callFromFields(received: CallFields): InterpretedCall {
+  return calls.read(received);
+}
+
+/**
+ * The fields of a call: as received while they still mean this call, else as the tables of ITU-R M.493
+ * compose it. So what was received goes out again symbol by symbol, and a call changed by spreading is
+ * encoded anew.
+ *
+ * @param call - any call
+ * @returns its fields, each as the symbols sent
+ * @throws TypeError, RangeError when a value has no symbols, such as an identity of eight digits
+ *
+ * @see {@link callFromFields}
+ *
+ * @example
+ * ```ts
+ * import { callToFields, composeTestCall } from 'seahail/call';
+ *
+ * const fields = callToFields(composeTestCall({ from: '232999871', to: '002329990' }));
+ * console.log(fields.telecommand1); // 118
+ * ```
+ */
+export function callToFields(call: Call): CallFields {
+  return calls.fieldsOf(call);
+}

@@ -1,0 +1,246 @@
+import type { Call, CallKind, DistressCall } from './call.ts';
+import { ADDRESS_KINDS } from './element/address-symbols.ts';
+import { type CallFields, type FieldName, fieldForms } from './fields.ts';
+import {
+  CATEGORY,
+  CHANNEL_ONCE,
+  CHANNEL_TWICE,
+  COMMUNICATION,
+  END,
+  FIXED_CATEGORY,
+  FIXED_TELECOMMAND,
+  HEADER,
+  type MessageProperty,
+  NATURE,
+  NO_CHANNELS,
+  NO_REMARK,
+  ONE_ELEMENT,
+  OWN_SHIP,
+  type Part,
+  POSITION,
+  REASON,
+  REMARK,
+  SELF,
+  SHIP,
+  SUBSEQUENT,
+  TELEPHONE,
+  TIME,
+  UNASKED,
+} from './part.ts';
+import {
+  type Category,
+  type EndOfSequence,
+  endsOfSequence,
+  type FirstTelecommand,
+  type FormatSpecifier,
+  symbolOfName,
+} from './symbol.ts';
+
+/** Equipment of a station: A full, D fixed set of small craft, H hand-held, M man-overboard device, or a coast station. */
+export type EquipmentClass = 'A' | 'D' | 'H' | 'M' | 'coast';
+
+/** What a class may do: must be able to, may be able to, only behind a guard against misuse, not at all. */
+export type Duty = 'required' | 'optional' | 'guarded' | 'none';
+
+/** A kind of call that has a composition, which is every kind but the unrecognised. */
+export type ComposedKind = Exclude<Call['kind'], 'unrecognised-call'>;
+
+/** One row of the tables of compositions: a kind of call under one format specifier. */
+export interface Composition {
+  readonly kind: ComposedKind;
+  readonly format: FormatSpecifier;
+  /** Categories by the book, the usual one first; empty when the call carries none. */
+  readonly categories: readonly Category[];
+  /** First telecommands by the book; empty when the call carries none. */
+  readonly telecommands: readonly FirstTelecommand[];
+  /** Fields in the order on the air; of a field that occurs, how many symbols it has is in {@link fieldLengths}. */
+  readonly order: readonly (keyof CallFields)[];
+  readonly end: EndOfSequence;
+  /** Count of information characters before the end of sequence, the format specifier counted twice. */
+  readonly characters: number;
+  /** Table of the Recommendation. */
+  readonly clause: string;
+  /** Which equipment may send it on VHF: a hint, never a reason to refuse what was received. */
+  readonly senders: Readonly<Record<EquipmentClass, Duty>>;
+}
+
+/** A composition with the parts that read and write its message. */
+export interface KindRow extends Composition {
+  readonly message: readonly Part[];
+  /** The fields that are the same in all its calls. */
+  readonly fixed: Partial<CallFields>;
+}
+
+type CallOf<Kind> = Extract<Call, { readonly kind: Kind }>;
+type Senders = Composition['senders'];
+type RowOf<Kind extends ComposedKind> = readonly [
+  kind: Kind,
+  format: FormatSpecifier,
+  table: string,
+  message: readonly Part<MessageProperty<CallOf<Kind>>>[],
+  end: EndOfSequence,
+  categories: readonly Category[],
+  telecommands: readonly FirstTelecommand[],
+  senders: Senders,
+];
+type Row = { readonly [Kind in ComposedKind]: RowOf<Kind> }[ComposedKind];
+
+// What follows the format specifier and the address.
+const ALERT = [SELF, NATURE, POSITION, TIME, SUBSEQUENT];
+const ABOUT = [FIXED_CATEGORY, SELF, FIXED_TELECOMMAND, SHIP, NATURE, POSITION, TIME, SUBSEQUENT];
+const OWN = [FIXED_CATEGORY, SELF, FIXED_TELECOMMAND, OWN_SHIP, NATURE, POSITION, TIME, SUBSEQUENT];
+const TO_MANY = [CATEGORY, SELF, COMMUNICATION, REMARK, CHANNEL_ONCE];
+const TO_ONE = [CATEGORY, SELF, COMMUNICATION, REMARK, CHANNEL_TWICE];
+// deviation: D-call-9
+const UNABLE = [CATEGORY, SELF, FIXED_TELECOMMAND, REASON, CHANNEL_TWICE];
+const ENQUIRY = [CATEGORY, SELF, FIXED_TELECOMMAND, NO_REMARK, NO_CHANNELS];
+const REPORT = [CATEGORY, SELF, FIXED_TELECOMMAND, NO_REMARK, HEADER, POSITION, TIME, UNASKED];
+const DIAL = [CATEGORY, SELF, COMMUNICATION, REMARK, ONE_ELEMENT, TELEPHONE, END];
+
+const RQ = 'acknowledgement-requested';
+const BQ = 'acknowledgement';
+const EOS = 'end-of-sequence';
+
+const VOICE = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'] as const;
+const TRAFFIC = [...VOICE, 'data', 'teleprinter-fec', 'teleprinter-arq'] as const;
+const SERVICE = [...VOICE, 'data', 'unable-to-comply', 'end-of-call'] as const;
+const URGENT = ['urgency', 'safety'] as const;
+const ANY = ['routine', 'safety', 'urgency'] as const;
+const ACK = ['distress-acknowledgement'] as const;
+const RELAY = ['distress-relay'] as const;
+
+// deviation: D-call-4
+const ALL: Senders = { A: 'required', D: 'required', H: 'required', M: 'none', coast: 'required' };
+const IN_DISTRESS: Senders = { A: 'required', D: 'required', H: 'required', M: 'required', coast: 'none' };
+const RESCUE: Senders = { A: 'guarded', D: 'none', H: 'none', M: 'none', coast: 'required' };
+const TELL_ONE: Senders = { A: 'required', D: 'optional', H: 'optional', M: 'required', coast: 'required' };
+const TELL_GROUP: Senders = { A: 'required', D: 'none', H: 'none', M: 'required', coast: 'required' };
+const TOLD: Senders = { A: 'required', D: 'none', H: 'none', M: 'none', coast: 'required' };
+const POLL: Senders = { A: 'required', D: 'optional', H: 'optional', M: 'none', coast: 'required' };
+const FEW: Senders = { A: 'optional', D: 'none', H: 'none', M: 'none', coast: 'optional' };
+
+// Of rows that only the end of sequence tells apart, the call comes before its answer.
+// biome-ignore format: one line a row, as the tables have it
+const ROWS: readonly Row[] = [
+  ['distress-alert', 'distress', 'A1-4.1', ALERT, EOS, [], [], IN_DISTRESS],
+  ['distress-acknowledgement', 'all-ships', 'A1-4.2', ABOUT, EOS, ['distress'], ACK, RESCUE],
+  ['distress-self-cancel', 'all-ships', 'A1-4.2', OWN, EOS, ['distress'], ACK, IN_DISTRESS],
+  // ITU-R M.493-16 §9: 117 asks for an acknowledgement, 122 gives one, 127 ends all other calls.
+  ['distress-relay', 'individual', 'A1-4.3', ABOUT, RQ, ['distress'], RELAY, TELL_ONE],
+  ['distress-relay', 'all-ships', 'A1-4.3', ABOUT, EOS, ['distress'], RELAY, RESCUE],
+  ['distress-relay', 'area', 'A1-4.3', ABOUT, EOS, ['distress'], RELAY, RESCUE],
+  ['distress-relay', 'group', 'A1-4.3', ABOUT, EOS, ['distress'], RELAY, TELL_GROUP],
+  ['distress-relay-acknowledgement', 'individual', 'A1-4.4', ABOUT, BQ, ['distress'], RELAY, TOLD],
+  ['distress-relay-acknowledgement', 'all-ships', 'A1-4.4', ABOUT, BQ, ['distress'], RELAY, RESCUE],
+  ['distress-relay-acknowledgement', 'area', 'A1-4.4', ABOUT, BQ, ['distress'], RELAY, RESCUE],
+  ['distress-relay-acknowledgement', 'group', 'A1-4.4', ABOUT, BQ, ['distress'], RELAY, TOLD],
+  ['all-ships-call', 'all-ships', 'A1-4.5', TO_MANY, EOS, URGENT, VOICE, ALL],
+  ['area-call', 'area', 'A1-4.6', TO_MANY, EOS, URGENT, TRAFFIC, FEW],
+  ['group-call', 'group', 'A1-4.8', TO_MANY, EOS, ['routine'], TRAFFIC, ALL],
+  ['individual-call', 'individual', 'A1-4.7 and A1-4.9', TO_ONE, RQ, ANY, TRAFFIC, ALL],
+  ['individual-acknowledgement', 'individual', 'A1-4.7 and A1-4.9', TO_ONE, BQ, ANY, TRAFFIC, ALL],
+  ['unable-to-comply', 'individual', 'A1-4.7 and A1-4.9', UNABLE, BQ, ANY, ['unable-to-comply'], ALL],
+  ['position-request', 'individual', 'A1-4.7', ENQUIRY, RQ, ['safety'], ['ship-position'], ALL],
+  ['position-reply', 'individual', 'A1-4.7', REPORT, BQ, ['safety'], ['ship-position'], ALL],
+  ['test-call', 'individual', 'A1-4.7', ENQUIRY, RQ, ['safety'], ['test'], ALL],
+  ['test-acknowledgement', 'individual', 'A1-4.7', ENQUIRY, BQ, ['safety'], ['test'], ALL],
+  // deviation: D-call-5
+  ['polling-call', 'individual', 'A1-4.9', ENQUIRY, RQ, ['routine'], ['polling'], POLL],
+  ['polling-acknowledgement', 'individual', 'A1-4.9', ENQUIRY, BQ, ['routine'], ['polling'], POLL],
+  // deviation: D-call-6
+  ['automatic-service-call', 'automatic-service', 'A1-4.9', DIAL, RQ, ['routine'], SERVICE, FEW],
+];
+
+/** Every kind of call: all that is known of it is in its row, and everything else follows from there. */
+export const kinds: readonly KindRow[] = /* @__PURE__ */ ROWS.map(kindRow);
+
+/** A row with what follows from it. */
+export function kindRow(row: Row): KindRow {
+  const [kind, format, table, message, end, categories, telecommands, senders] = row;
+  const head: readonly FieldName[] = ADDRESS_KINDS[format].startsWith('all-')
+    ? ['format']
+    : ['format', 'address'];
+  const order = [...head, ...message.flatMap(({ fields }) => fields)];
+  return {
+    kind,
+    format,
+    categories,
+    telecommands,
+    order,
+    end,
+    characters: order.reduce((sum, field) => sum + (fieldForms[field].length ?? 0), 0),
+    clause: `ITU-R M.493-16 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
+    senders,
+    message,
+    fixed: Object.assign(
+      { end: symbolOfName(endsOfSequence, end) },
+      ...message.map((part) => part.fixed?.({ categories, telecommands })),
+    ),
+  };
+}
+
+/**
+ * Every kind of call, by format specifier. Area calls and relays to an area are practice of MF and HF.
+ *
+ * Source: ITU-R M.493-16 Annex 1 tables A1-4.1 to A1-4.9, from memory; order of alert, acknowledgement, relay and
+ * urgency call: Japan, Radio Station Operation Regulations Art. 36-2; test call: Japan, MPT Notification 567 of
+ * 1990 figure 5. The numbers of the tables follow M.493-16, which renumbered them. Who may send what is remembered with
+ * little confidence.
+ *
+ * @see {@link compositionOf}
+ * @see {@link fieldLengths}
+ */
+export const compositions: readonly Composition[] = /* @__PURE__ */ kinds.map(
+  ({ message: _, fixed: __, ...composition }) => composition,
+);
+
+/** Symbols a field takes on the air on VHF (the format specifier is sent twice, the header 55 is the reply's). */
+export const fieldLengths: Readonly<Partial<Record<keyof CallFields, number>>> =
+  /* @__PURE__ */ Object.fromEntries(
+    /* @__PURE__ */ Object.entries(fieldForms).flatMap(([name, { length }]) =>
+      length === undefined ? [] : [[name, length]],
+    ),
+  );
+
+/**
+ * The composition of a kind of call.
+ *
+ * @param kind - any kind but the unrecognised
+ * @param format - format specifier, where a kind has several compositions; the first unless stated
+ * @returns the row, `null` when the kind has none under that format specifier
+ *
+ * @example
+ * ```ts
+ * import { compositionOf } from 'seahail/call';
+ *
+ * console.log(compositionOf('distress-alert')?.characters); // 16
+ * console.log(compositionOf('distress-relay', 'individual')?.end); // acknowledgement-requested
+ * ```
+ */
+export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Composition | null {
+  return (
+    compositions.find((row) => row.kind === kind && (format === undefined || row.format === format)) ?? null
+  );
+}
+
+const DISTRESS_KINDS: ReadonlySet<CallKind> = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ kinds.filter(({ order }) => order.includes('nature')).map(({ kind }) => kind),
+);
+
+/**
+ * Whether a call is about a distress: an alert, a relay, their acknowledgements, and the cancellation of an alert.
+ *
+ * @param call - any call
+ * @returns true for the calls of ITU-R M.493 tables A1-4.1 to A1-4.4
+ *
+ * @example
+ * ```ts
+ * import { composeDistressAlert, composeTestCall, isDistressCall } from 'seahail/call';
+ *
+ * console.log(isDistressCall(composeDistressAlert({ from: '232999218' }))); // true
+ * console.log(isDistressCall(composeTestCall({ from: '232999871', to: '002329990' }))); // false
+ * ```
+ */
+export function isDistressCall(call: Call): call is DistressCall {
+  return DISTRESS_KINDS.has(call.kind);
+}
