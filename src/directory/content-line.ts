@@ -65,9 +65,12 @@ function octetsOf(point: number): number {
   return point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
 }
 
-/** TEXT value, RFC 6350 §3.4. */
+/** TEXT value, RFC 6350 §3.4. No other control character is left to end a line, or a card. */
 export function escapeText(text: string): string {
-  return text.replace(/[\\,;]/g, '\\$&').replace(/\n/g, '\\n');
+  return text
+    .replace(/[\\,;]/g, '\\$&')
+    .replace(/\r\n?|\n/g, '\\n')
+    .replace(/(?!\t)\p{Cc}/gu, ' ');
 }
 
 /** The text of a TEXT value. */

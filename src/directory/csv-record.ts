@@ -11,25 +11,22 @@ export interface CsvRecord {
  * Take a text apart by RFC 4180, with line ends of any kind, and commas, semicolons or tabs as the first line has them.
  * A record with broken quoting costs its first line only: reading goes on at the next.
  */
-export function readRecords(text: string): readonly CsvRecord[] {
+export function* readRecords(text: string): Generator<CsvRecord> {
   const source = text.startsWith('\ufeff') ? text.slice(1) : text;
   const separator = separatorOf(source);
-  const records: CsvRecord[] = [];
-  const dead = new Set<number>();
+  const tried = new Uint8Array(source.length + 1);
   let line = 1;
   let start = 0;
   while (start < source.length) {
-    const record = readRecord(source, start, separator, dead);
+    const record = readRecord(source, start, separator, tried);
     const lineEnd = endOfLine(source, start);
     const next = record === undefined ? lineEnd : record.end;
-    if (record === undefined) records.push({ line, fields: [], broken: source.slice(start, lineEnd) });
-    else if (record.fields.some((field) => field.trim() !== ''))
-      records.push({ line, fields: record.fields });
+    if (record === undefined) yield { line, fields: [], broken: source.slice(start, lineEnd) };
+    else if (record.fields.some((field) => field.trim() !== '')) yield { line, fields: record.fields };
     const after = afterLineEnd(source, next);
     line += source.slice(start, after).match(/\r\n|\r|\n/g)?.length ?? 0;
     start = after;
   }
-  return records;
 }
 
 /** Write records by RFC 4180: comma, CRLF, quotes only where needed. */
@@ -39,14 +36,14 @@ export function writeRecords(records: readonly (readonly string[])[]): string {
   return records.map((fields) => `${fields.map(quoted).join(',')}\r\n`).join('');
 }
 
-/** A cell that a spreadsheet would take for a formula, marked as text by an apostrophe. */
+/** A cell that a spreadsheet would take for a formula, full-width signs among its first characters, marked as text by an apostrophe. */
 export function guarded(text: string): string {
-  return /^'*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /^'*[=+\-@＝＋－＠\t\r\n]/.test(text) ? `'${text}` : text;
 }
 
 /** The text of a cell that {@link guarded} may have marked. */
 export function unguarded(cell: string): string {
-  return /^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
+  return /^'+[=+\-@＝＋－＠\t\r\n]/.test(cell) ? cell.slice(1) : cell;
 }
 
 function separatorOf(source: string): string {
@@ -56,27 +53,24 @@ function separatorOf(source: string): string {
 }
 
 /**
- * The record that starts here, or undefined where its quoting is broken. `dead` keeps where fields of broken records
- * started: what follows there breaks again, so that nothing is read twice and the time stays linear.
+ * The record that starts here, or undefined where its quoting is broken. `tried` marks where fields started: what
+ * follows one of a broken record breaks again, so that nothing is read twice and the time stays linear. One of a sound
+ * record lies before all that is read after it.
  */
 function readRecord(
   source: string,
   start: number,
   separator: string,
-  dead: Set<number>,
+  tried: Uint8Array,
 ): { readonly fields: readonly string[]; readonly end: number } | undefined {
   const fields: string[] = [];
-  const starts: number[] = [];
-  const broken = (): undefined => {
-    for (const each of starts) dead.add(each);
-  };
   let at = start;
   for (;;) {
-    if (dead.has(at)) return broken();
-    starts.push(at);
+    if (tried[at] === 1) return undefined;
+    tried[at] = 1;
     if (source[at] === '"') {
       const end = closingQuote(source, at + 1);
-      if (end === undefined) return broken();
+      if (end === undefined) return undefined;
       fields.push(source.slice(at + 1, end).replaceAll('""', '"'));
       at = end + 1;
     } else {
@@ -87,7 +81,7 @@ function readRecord(
       at = end;
     }
     if (at >= source.length || source[at] === '\r' || source[at] === '\n') return { fields, end: at };
-    if (source[at] !== separator) return broken();
+    if (source[at] !== separator) return undefined;
     at++;
   }
 }

@@ -3,6 +3,7 @@ import { failure, type Notice, quote, type Result, success } from '../result/ind
 import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
+import { createNoticeList, type NoticeList } from './notice-list.ts';
 
 /**
  * Write a directory as CSV for spreadsheets and other programs (RFC 4180, header in the first line, instants as
@@ -73,7 +74,8 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
  * ```
  */
 export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]> {
-  const [header, ...rows] = typeof text === 'string' ? readRecords(text) : [];
+  const rows = readRecords(typeof text === 'string' ? text : '');
+  const header = rows.next().value as CsvRecord | undefined;
   const columns = columnsOf(header?.fields ?? []);
   if (!columns.some(({ field }) => field === 'mmsi')) {
     return failure({
@@ -86,7 +88,7 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
       clause: rfc4180,
     });
   }
-  const notices: Notice[] = [];
+  const notices = createNoticeList();
   const updates: StationUpdate[] = [];
   const lines = new Map<string, number>();
   for (const row of rows) {
@@ -97,7 +99,7 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
     lines.set(update.mmsi, row.line);
     updates.push(update);
   }
-  return success(updates, notices);
+  return success(updates, notices.all());
 }
 
 const rfc4180 = 'RFC 4180 §2';
@@ -162,7 +164,11 @@ function columnsOf(header: readonly string[]): readonly Column[] {
   });
 }
 
-function updateOf(row: CsvRecord, columns: readonly Column[], notices: Notice[]): StationUpdate | undefined {
+function updateOf(
+  row: CsvRecord,
+  columns: readonly Column[],
+  notices: NoticeList,
+): StationUpdate | undefined {
   const where = `line ${row.line}`;
   const notice = (code: string, field: string, message: string, received: string, clause: string): void => {
     notices.push({ code, message, at: [where, field], received: quote(received), clause });

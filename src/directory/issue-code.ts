@@ -17,6 +17,7 @@ export const DIRECTORY_ISSUE_CODES = [
   { code: 'directory-vcard-version', meaning: 'a card has another version than 4.0' },
   { code: 'directory-vcard-identity', meaning: 'a card has no identity' },
   { code: 'directory-vcard-group', meaning: 'a group of a card is not the identity of a group' },
+  { code: 'directory-more-notices', meaning: 'a text has more findings than are listed' },
 ] as const;
 
 /** A code of {@link DIRECTORY_ISSUE_CODES}. */

@@ -1,7 +1,8 @@
 import { usesOf } from '../identity/index.ts';
 import { classify } from '../identity/internal.ts';
-import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { failure, quote, type Result, success } from '../result/index.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
+import { createNoticeList, type NoticeList } from './notice-list.ts';
 import { createDirectory, isInstant } from './remember.ts';
 
 /**
@@ -50,9 +51,9 @@ export function readDirectoryJson(text: unknown): Result<Directory> {
       received: typeof text === 'string' ? quote(text) : typeof text,
     });
   }
-  const notices: Notice[] = [];
+  const notices = createNoticeList();
   const updates = stations.flatMap((station: unknown, place) => updatesOf(objectOf(station), place, notices));
-  return success(createDirectory(updates), notices);
+  return success(createDirectory(updates), notices.all());
 }
 
 function jsonOf(text: string): unknown {
@@ -66,7 +67,7 @@ function jsonOf(text: string): unknown {
 function updatesOf(
   station: Readonly<Record<string, unknown>>,
   place: number,
-  notices: Notice[],
+  notices: NoticeList,
 ): readonly StationUpdate[] {
   /** The field where it is usable; one that is there and is not gives a notice. */
   const take = <T>(

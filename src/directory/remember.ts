@@ -3,7 +3,6 @@ import { classify } from '../identity/internal.ts';
 import { quote } from '../result/index.ts';
 import type {
   Directory,
-  ExtraField,
   KnownStation,
   StationOrigin,
   StationOrigins,
@@ -56,19 +55,66 @@ export function createDirectory(updates: StationUpdate | readonly StationUpdate[
  * ```
  */
 export function remember(directory: Directory, updates: StationUpdate | readonly StationUpdate[]): Directory {
-  const stations = new Map<string, KnownStation>(
-    directory.stations.map((station) => [station.mmsi, station]),
-  );
-  let changed = false;
+  const { stations } = directory;
+  const placeOf = placesIn(stations);
+  const drafts = new Map<string, Draft>();
   for (const update of [updates].flat()) {
-    const before = stations.get(update.mmsi);
-    const after = updated(before, update);
-    if (JSON.stringify(before) === JSON.stringify(after)) continue;
-    stations.set(after.mmsi, after);
-    changed = true;
+    const draft = drafts.get(update.mmsi) ?? draftOf(update, stations[placeOf(update.mmsi) ?? -1]);
+    learn(draft, update);
+    drafts.set(draft.mmsi, draft);
   }
-  if (!changed) return directory;
-  return { kind: 'directory', stations: [...stations.values()].sort((a, b) => (a.mmsi < b.mmsi ? -1 : 1)) };
+  let changed: KnownStation[] | undefined;
+  const added: KnownStation[] = [];
+  for (const draft of drafts.values()) {
+    const after = stationOf(draft);
+    if (JSON.stringify(draft.before) === JSON.stringify(after)) continue;
+    changed ??= stations.slice();
+    const place = placeOf(draft.mmsi);
+    if (place === undefined) added.push(after);
+    else changed[place] = after;
+  }
+  return changed === undefined
+    ? directory
+    : { kind: 'directory', stations: inOrder(changed, added, ordered.has(stations)) };
+}
+
+/** Lists made here, which are in order of digits: a station in them is found without reading all of them. */
+const ordered: WeakSet<readonly KnownStation[]> = /* @__PURE__ */ new WeakSet();
+
+/** How to find the place of an identity in a list. */
+function placesIn(stations: readonly KnownStation[]): (mmsi: string) => number | undefined {
+  if (!ordered.has(stations)) {
+    const places = new Map<string, number>(stations.map(({ mmsi }, place) => [mmsi, place]));
+    return (mmsi) => places.get(mmsi);
+  }
+  return (mmsi) => {
+    const place = firstFrom(stations, mmsi);
+    return stations[place]?.mmsi === mmsi ? place : undefined;
+  };
+}
+
+/** Place of the first station whose digits are not below these. */
+function firstFrom(stations: readonly KnownStation[], mmsi: string): number {
+  let [from, to] = [0, stations.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((stations[middle] as KnownStation).mmsi < mmsi) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
+
+function inOrder(
+  changed: KnownStation[],
+  added: readonly KnownStation[],
+  isOrdered: boolean,
+): readonly KnownStation[] {
+  if (!isOrdered || added.length > 1) {
+    for (const one of added) changed.push(one);
+    changed.sort((a, b) => (a.mmsi < b.mmsi ? -1 : 1));
+  } else for (const one of added) changed.splice(firstFrom(changed, one.mmsi), 0, one);
+  ordered.add(changed);
+  return changed;
 }
 
 /** From the most trusted to the least. */
@@ -79,54 +125,97 @@ function mayReplace(origin: StationOrigin, present: StationOrigin | undefined): 
   return present === undefined || trust.indexOf(origin) <= trust.indexOf(present);
 }
 
-function updated(before: KnownStation | undefined, update: StationUpdate): KnownStation {
-  const identity = classify(update.mmsi);
+/** A station while updates come in: each costs what it brings, however much is known already. */
+interface Draft {
+  readonly before: KnownStation | undefined;
+  readonly mmsi: Mmsi;
+  readonly kind: KnownStation['kind'];
+  entry: StationOrigin;
+  readonly texts: Map<TextField, { readonly text: string; readonly origin: StationOrigin }>;
+  readonly groups: Set<Mmsi>;
+  readonly extra: Map<string, string>;
+  heardAt: number | undefined;
+  calledAt: number | undefined;
+}
+
+const TEXT_FIELDS = ['name', 'callSign', 'notes'] as const;
+type TextField = (typeof TEXT_FIELDS)[number];
+
+function draftOf({ mmsi, origin }: StationUpdate, before: KnownStation | undefined): Draft {
+  const identity = classify(mmsi);
   if (identity === undefined)
-    throw new RangeError(`remember: identity of an assigned form wanted, given ${told(update.mmsi)}`);
-  const { origin } = update;
-  if (!trust.includes(origin))
-    throw new RangeError(`remember: origin ${trust.join(', ')} wanted, given ${told(origin)}`);
-  const entry = mayReplace(origin, before?.origins.entry) ? origin : (before?.origins.entry ?? origin);
-  const texts: { name?: string; callSign?: string; notes?: string } = {};
-  const origins: { -readonly [Field in keyof StationOrigins]: StationOrigins[Field] } = { entry };
-  for (const field of ['name', 'callSign', 'notes'] as const) {
-    const given = update[field];
-    const text = given === undefined ? '' : field === 'notes' ? manyLines(given) : oneLine(given);
-    const said = text !== '' || (given !== undefined && origin === 'typed');
-    const present = before?.[field];
-    if (said && mayReplace(origin, before?.origins[field])) {
-      if (text === '') continue;
-      texts[field] = field === 'callSign' ? text.toUpperCase() : text;
-      origins[field] = origin;
-    } else if (present !== undefined) {
-      texts[field] = present;
-      origins[field] = before?.origins[field] ?? origin;
-    }
+    throw new RangeError(`remember: identity of an assigned form wanted, given ${told(mmsi)}`);
+  const entry = before?.origins.entry ?? origin;
+  const texts: Draft['texts'] = new Map();
+  for (const field of TEXT_FIELDS) {
+    const text = before?.[field];
+    if (text !== undefined) texts.set(field, { text, origin: before?.origins[field] ?? entry });
   }
-  const heardAt = latest(before?.heardAt, update.heardAt);
-  const calledAt = latest(before?.calledAt, update.calledAt);
-  const extra = extraOf(before?.extra, update.extra);
   return {
+    before,
     mmsi: identity.mmsi,
     kind: identity.kind,
-    ...texts,
-    groups: groupsOf(before?.groups, update.groups),
-    origins,
-    ...(heardAt !== undefined && { heardAt }),
-    ...(calledAt !== undefined && { calledAt }),
-    ...(extra.length > 0 && { extra }),
+    entry,
+    texts,
+    groups: new Set(before?.groups),
+    extra: new Map(before?.extra?.map(({ label, text }) => [label, text])),
+    heardAt: before?.heardAt,
+    calledAt: before?.calledAt,
   };
 }
 
-function groupsOf(before: readonly Mmsi[] = [], added: readonly string[] = []): readonly Mmsi[] {
-  const groups = new Set(before);
-  for (const digits of added) {
+function learn(draft: Draft, update: StationUpdate): void {
+  const { origin } = update;
+  if (!trust.includes(origin))
+    throw new RangeError(`remember: origin ${trust.join(', ')} wanted, given ${told(origin)}`);
+  if (mayReplace(origin, draft.entry)) draft.entry = origin;
+  for (const field of TEXT_FIELDS) {
+    const given = update[field];
+    if (given === undefined) continue;
+    const text = field === 'notes' ? manyLines(given) : oneLine(given);
+    if ((text === '' && origin !== 'typed') || !mayReplace(origin, draft.texts.get(field)?.origin)) continue;
+    if (text === '') draft.texts.delete(field);
+    else draft.texts.set(field, { text: field === 'callSign' ? text.toUpperCase() : text, origin });
+  }
+  for (const digits of update.groups ?? []) {
     const group = classify(digits);
     if (group === undefined || !usesOf(group).group)
       throw new RangeError('remember: identity of a group wanted');
-    groups.add(group.mmsi);
+    draft.groups.add(group.mmsi);
   }
-  return [...groups].sort();
+  for (const field of update.extra ?? []) {
+    const label = oneLine(field.label);
+    const text = manyLines(field.text);
+    if (label !== '' && text !== '') draft.extra.set(label, text);
+  }
+  draft.heardAt = latest(draft.heardAt, update.heardAt);
+  draft.calledAt = latest(draft.calledAt, update.calledAt);
+}
+
+function stationOf(draft: Draft): KnownStation {
+  const { mmsi, kind, groups, extra, heardAt, calledAt } = draft;
+  const texts: { [Field in TextField]?: string } = {};
+  const origins: { -readonly [Field in keyof StationOrigins]: StationOrigins[Field] } = {
+    entry: draft.entry,
+  };
+  for (const field of TEXT_FIELDS) {
+    const known = draft.texts.get(field);
+    if (known === undefined) continue;
+    texts[field] = known.text;
+    origins[field] = known.origin;
+  }
+  return {
+    mmsi,
+    kind,
+    ...texts,
+    groups: [...groups].sort(),
+    origins,
+    ...(heardAt !== undefined && { heardAt }),
+    ...(calledAt !== undefined && { calledAt }),
+    ...(extra.size > 0 && {
+      extra: [...extra].sort(([a], [b]) => (a < b ? -1 : 1)).map(([label, text]) => ({ label, text })),
+    }),
+  };
 }
 
 function latest(before: number | undefined, added: number | undefined): number | undefined {
@@ -138,19 +227,6 @@ function latest(before: number | undefined, added: number | undefined): number |
 /** Whether a value is whole epoch milliseconds in the range of dates. */
 export function isInstant(value: unknown): value is number {
   return Number.isInteger(value) && Math.abs(value as number) <= 8.64e15;
-}
-
-function extraOf(
-  before: readonly ExtraField[] = [],
-  added: readonly ExtraField[] = [],
-): readonly ExtraField[] {
-  const fields = new Map(before.map(({ label, text }) => [label, text]));
-  for (const field of added) {
-    const label = oneLine(field.label);
-    const text = manyLines(field.text);
-    if (label !== '' && text !== '') fields.set(label, text);
-  }
-  return [...fields].sort(([a], [b]) => (a < b ? -1 : 1)).map(([label, text]) => ({ label, text }));
 }
 
 /** What was given, for a message: text in quotes, anything else by its type. */

@@ -1,5 +1,5 @@
 import { formatIdentity, parseIdentity } from '../identity/index.ts';
-import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { failure, quote, type Result, success } from '../result/index.ts';
 import {
   type ContentLine,
   escapeText,
@@ -10,6 +10,7 @@ import {
 } from './content-line.ts';
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, KnownStation, StationUpdate } from './known-station.ts';
+import { createNoticeList, type NoticeList } from './notice-list.ts';
 
 /**
  * Write a directory as vCard 4.0 cards for address books (RFC 6350). What vCard has no property for goes into extended
@@ -40,9 +41,9 @@ function writeVcard(station: KnownStation): string {
   ];
   if (kind === 'ship-group') lines.push(['KIND', 'group']);
   // FN is required, RFC 6350 §6.2.1.
-  lines.push(['FN', escapeText(name ?? formatIdentity(mmsi))], ['X-MMSI', mmsi]);
+  lines.push(['FN', escapeText(name ?? formatIdentity(mmsi))], ['X-MMSI', escapeText(mmsi)]);
   if (callSign !== undefined) lines.push(['X-CALL-SIGN', escapeText(callSign)]);
-  for (const group of groups) lines.push(['X-MMSI-GROUP', group]);
+  for (const group of groups) lines.push(['X-MMSI-GROUP', escapeText(group)]);
   if (notes !== undefined) lines.push(['NOTE', escapeText(notes)]);
   for (const { label, text } of extra) lines.push(['X-EXTRA', `${escapeText(label)};${escapeText(text)}`]);
   lines.push(['END', 'VCARD']);
@@ -71,7 +72,7 @@ function writeVcard(station: KnownStation): string {
  */
 export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
   const lines = typeof text === 'string' ? readContentLines(text) : [];
-  const notices: Notice[] = [];
+  const notices = createNoticeList();
   const updates: StationUpdate[] = [];
   let card: Card | undefined;
   let found = false;
@@ -112,7 +113,7 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
       clause: 'RFC 6350 §6.1.1',
     });
   }
-  return success(updates, notices);
+  return success(updates, notices.all());
 }
 
 /** Properties that say nothing about the station, or what its identity says anyway. */
@@ -121,7 +122,7 @@ const silent: ReadonlySet<string> = /* @__PURE__ */ new Set(['BEGIN', 'N', 'KIND
 /** The lines of one card, its `BEGIN` first. */
 type Card = [ContentLine, ...ContentLine[]];
 
-function updateOf(card: Readonly<Card>, notices: Notice[]): StationUpdate | undefined {
+function updateOf(card: Readonly<Card>, notices: NoticeList): StationUpdate | undefined {
   let mmsi: string | undefined;
   const groups: string[] = [];
   const texts: { name?: string; callSign?: string; notes?: string } = {};

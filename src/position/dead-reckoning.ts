@@ -47,7 +47,8 @@ export function deadReckoning(from: Coordinates, run: Run): Coordinates {
     throw new RangeError(`line: rhumb or geodesic is needed, got ${line}`);
   }
   const track = overGround(run);
-  if (track.course === null || seconds === 0) return requireCoordinates(from);
+  const { latitude, longitude } = requireCoordinates(from);
+  if (track.course === null || seconds === 0) return { latitude: latitude + 0, longitude: longitude + 0 };
   const metres = metresRun(track.speed, Math.abs(seconds));
   const course = seconds < 0 ? track.course + 180 : track.course;
   return line === 'rhumb' ? alongRhumb(from, course, metres) : destination(from, course, metres);

@@ -84,5 +84,5 @@ export function destination(from: Coordinates, bearing: number, metres: number):
   requireFinite('bearing', bearing);
   requireNotNegative('metres', metres);
   const line = geographiclib.Geodesic.WGS84.Direct(from.latitude, from.longitude, bearing, metres);
-  return { latitude: line.lat2 as number, longitude: line.lon2 as number };
+  return { latitude: (line.lat2 as number) + 0, longitude: (line.lon2 as number) + 0 };
 }

@@ -1,4 +1,6 @@
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** More steps than any two numbers need: bounds far from zero never come as close as may be asked. */
+const MOST_STEPS = 128;
 
 /**
  * Where a function with one dip between two bounds is lowest, by golden section.
@@ -12,7 +14,7 @@ export function lowestOf(value: (x: number) => number, from: number, to: number,
   let [low, high] = [from, to];
   let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
   let [atLeft, atRight] = [value(left), value(right)];
-  while (high - low > within) {
+  for (let step = 0; high - low > within && step < MOST_STEPS; step += 1) {
     if (atLeft < atRight) {
       [high, right, atRight] = [right, left, atLeft];
       left = high - GOLDEN * (high - low);
@@ -30,7 +32,7 @@ export function lowestOf(value: (x: number) => number, from: number, to: number,
 export function crossingOf(value: (x: number) => number, from: number, to: number, within: number): number {
   let [low, high] = [from, to];
   const start = value(from) <= 0;
-  while (high - low > within) {
+  for (let step = 0; high - low > within && step < MOST_STEPS; step += 1) {
     const middle = (low + high) / 2;
     if (value(middle) <= 0 === start) low = middle;
     else high = middle;

@@ -2,14 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CsvRecord, readRecords, writeRecords } from '../../src/directory/csv-record.ts';
 
+const recordsOf = (text: string) => [...readRecords(text)];
+
 const fieldsOf = (text: string): readonly (readonly string[])[] =>
-  readRecords(text).map(({ fields }) => fields);
+  recordsOf(text).map(({ fields }) => fields);
 
 describe('CSV records', () => {
   // RFC 4180 §2 rule 1 names CR LF; the other two are common practice, no source.
   it.each(['\r\n', '\r', '\n'])('are parted by %j, a broken one costs its own line only', (end) => {
     const text = ['mmsi,name', '232999142,"Tern', '232999563,Pellinore', ''].join(end);
-    expect(readRecords(text)).toEqual([
+    expect(recordsOf(text)).toEqual([
       { line: 1, fields: ['mmsi', 'name'] },
       { line: 2, fields: [], broken: '232999142,"Tern' },
       { line: 3, fields: ['232999563', 'Pellinore'] },
@@ -22,7 +24,7 @@ describe('CSV records', () => {
   });
 
   it('are left out where every field is blank', () => {
-    expect(readRecords('a,b\n , \t\n,\nc,')).toEqual([
+    expect(recordsOf('a,b\n , \t\n,\nc,')).toEqual([
       { line: 1, fields: ['a', 'b'] },
       { line: 4, fields: ['c', ''] },
     ]);
@@ -80,7 +82,7 @@ describe('records with broken quotes', () => {
     fc.assert(
       fc.property(fc.array(piece, { maxLength: 20 }), (pieces) => {
         const text = `a,b\n${pieces.join('')}`;
-        expect(readRecords(text)).toEqual(slowly(text));
+        expect(recordsOf(text)).toEqual(slowly(text));
       }),
       { numRuns: 3000 },
     );
@@ -93,7 +95,7 @@ describe('records with broken quotes', () => {
     ['with other fields between', 'x","",y,"\n', ''],
   ])('cost one line each, in a megabyte of them: %s', (_, piece, end) => {
     const count = Math.ceil(1_000_000 / piece.length);
-    const records = readRecords(`mmsi,name\n${piece.repeat(count)}${end}`);
+    const records = recordsOf(`mmsi,name\n${piece.repeat(count)}${end}`);
     expect(records.filter(({ broken }) => broken !== undefined).length).toBeGreaterThan(count - 3);
   });
 });

@@ -10,6 +10,8 @@ import {
 } from '../../src/directory/index.ts';
 import { updates } from './arbitrary.ts';
 
+const recordsOf = (text: string) => [...readRecords(text)];
+
 const read = (
   text: unknown,
 ): { updates: readonly StationUpdate[]; notices: readonly (readonly unknown[])[] } => {
@@ -63,7 +65,7 @@ describe('CSV', () => {
     ],
     ['"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
   ])('reads %j as RFC 4180 says', (text, records) => {
-    expect(readRecords(text).map(({ fields }) => fields)).toEqual(records);
+    expect(recordsOf(text).map(({ fields }) => fields)).toEqual(records);
   });
 
   it('reads back what it wrote', () => {
@@ -72,7 +74,7 @@ describe('CSV', () => {
         const filled = records.map((fields, row) => [`row ${row}`, 'two', 'three', ...fields]);
         const head = ['a', 'b', 'c'];
         const text = writeRecords([head, ...filled]);
-        expect(readRecords(text).map(({ fields }) => fields)).toEqual([head, ...filled]);
+        expect(recordsOf(text).map(({ fields }) => fields)).toEqual([head, ...filled]);
       }),
     );
   });
@@ -376,4 +378,18 @@ describe('a list of stations', () => {
       ),
     ).toEqual(['=x', "'-x", "'plain", "Pull'-n-Go"]);
   });
+});
+
+// Common practice, no source: spreadsheets in East Asian input modes take full-width signs for formula signs too.
+describe('cells that begin with a full-width sign', () => {
+  it.each(['＝1+1', '＋1', '－1', '＠SUM', "'＝1"])(
+    '%s is marked as text and read back as it was',
+    (name) => {
+      const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name });
+      const [, row = ''] = writeDirectoryCsv(directory).split('\r\n');
+      expect(row.split(',')[1]).toBe(`'${name}`);
+      const back = readDirectoryCsv(writeDirectoryCsv(directory));
+      expect(back.ok && back.value[0]?.name).toBe(name);
+    },
+  );
 });

@@ -206,3 +206,22 @@ describe('a directory as vCards', () => {
     }
   });
 });
+
+// RFC 6350 §3.3 and §3.4: a content line ends at CRLF, so no value may hold a line end of its own. The directory here is
+// made by hand, as a program without types may make one.
+describe('cards of a directory that did not come through remember', () => {
+  it.each([
+    ['a name', { name: 'Tern\rEND:VCARD\rBEGIN:VCARD' }],
+    ['an identity', { name: 'Tern', mmsi: '232999142\r\nEND:VCARD\r\nBEGIN:VCARD\r\nX-MMSI:232999563' }],
+    ['a group', { groups: ['023299905\r\nEND:VCARD\r\nBEGIN:VCARD\r\nX-MMSI:232999563'] }],
+    ['a call sign', { callSign: '2ZZT4\nEND:VCARD\nBEGIN:VCARD' }],
+    ['a note', { notes: 'a\rb\u0085c\u000bd' }],
+    ['an extra field', { extra: [{ label: 'x\r\nEND:VCARD', text: 'y\r\nBEGIN:VCARD' }] }],
+  ])('are one card each, whatever is in %s', (_, change) => {
+    const station = { mmsi: '232999142', kind: 'ship', groups: [], origins: { entry: 'typed' }, ...change };
+    const text = writeVcards({ kind: 'directory', stations: [station] } as never);
+    const lines = text.split('\r\n');
+    expect(lines.filter((line) => /^(BEGIN|END):/.test(line))).toEqual(['BEGIN:VCARD', 'END:VCARD']);
+    expect(text.replaceAll('\r\n', '')).not.toMatch(/\p{Cc}/u);
+  });
+});

@@ -6,6 +6,8 @@ import { extendWatchLog, type LogEntry, writeLogCsv, writeLogJson } from '../../
 import { coast, friend, own } from './happenings.ts';
 import { Radio } from './radio.ts';
 
+const recordsOf = (text: string) => [...readRecords(text)];
+
 /** A watch with a call sent, one heard, and a correction. */
 function watch(): readonly LogEntry[] {
   const radio = new Radio({ mmsi: own });
@@ -58,7 +60,7 @@ describe('the watch log', () => {
 
   it('is written as CSV after RFC 4180: a reader gets the same fields back', () => {
     const log = watch();
-    const [head, ...records] = readRecords(writeLogCsv(log));
+    const [head, ...records] = recordsOf(writeLogCsv(log));
     expect(head?.fields.slice(0, 4)).toEqual(['number', 'time', 'what', 'text']);
     expect(records.map(({ fields }) => fields[3])).toEqual(log.map(({ text }) => text));
     expect(records[1]?.fields).toEqual([
@@ -80,7 +82,7 @@ describe('the watch log', () => {
   it('lets no spreadsheet take a note for a formula', () => {
     const radio = new Radio({ mmsi: own });
     radio.give({ kind: 'note', text: '=1+1' });
-    expect(readRecords(writeLogCsv(radio.log))[1]?.fields[3]).toBe("'=1+1");
+    expect(recordsOf(writeLogCsv(radio.log))[1]?.fields[3]).toBe("'=1+1");
   });
 
   it('survives any text and any instant', () => {
@@ -96,7 +98,7 @@ describe('the watch log', () => {
           position: null,
         };
         const marked = /^'*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-        expect(readRecords(writeLogCsv([entry]))[1]?.fields[3]).toBe(marked);
+        expect(recordsOf(writeLogCsv([entry]))[1]?.fields[3]).toBe(marked);
       }),
     );
   });

@@ -20,6 +20,8 @@ export interface LineSplitter {
 /** Longest line held: a dozen sentences, or one of 82 characters behind a TAG block and a time stamp many times over. */
 export const MOST_LINE_CHARACTERS = 1024;
 const BYTES_AT_ONCE = 4096;
+const LINE_FEED = 0x0a;
+const CARRIAGE_RETURN = 0x0d;
 
 /**
  * A splitter at its beginning. Where the chunks were cut makes no difference to the lines.
@@ -84,20 +86,16 @@ export function createLineSplitter(): LineSplitter {
 
   function pushText(text: string, onLine: (line: Line) => void): void {
     let from = 0;
-    let lineFeed = text.indexOf('\n');
-    let carriageReturn = text.indexOf('\r');
     while (from < text.length) {
-      if (lineFeed >= 0 && lineFeed < from) lineFeed = text.indexOf('\n', from);
-      if (carriageReturn >= 0 && carriageReturn < from) carriageReturn = text.indexOf('\r', from);
       if (afterCarriageReturn) {
         afterCarriageReturn = false;
-        if (lineFeed === from) {
+        if (text.charCodeAt(from) === LINE_FEED) {
           offset += 1;
           from += 1;
           continue;
         }
       }
-      const end = firstOf(lineFeed, carriageReturn);
+      const end = lineEnd(text, from);
       if (end < 0) {
         feed(text.slice(from), onLine);
         return;
@@ -111,7 +109,7 @@ export function createLineSplitter(): LineSplitter {
       }
       number += 1;
       offset += 1;
-      afterCarriageReturn = end === carriageReturn;
+      afterCarriageReturn = text.charCodeAt(end) === CARRIAGE_RETURN;
       from = end + 1;
     }
   }
@@ -130,9 +128,13 @@ export function createLineSplitter(): LineSplitter {
   };
 }
 
-function firstOf(one: number, other: number): number {
-  if (one < 0) return other;
-  return other < 0 ? one : Math.min(one, other);
+/** Where the next CR or LF is, or -1. One pass: searching for each of them reads on through all that follows. */
+export function lineEnd(text: string, from: number): number {
+  for (let index = from; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    if (code === LINE_FEED || code === CARRIAGE_RETURN) return index;
+  }
+  return -1;
 }
 
 /** Where the last sentence in the text begins, its TAG block included; 0 or less when none begins behind the first character. */

@@ -3,7 +3,7 @@ import type { CallReading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
-import { MOST_LINE_CHARACTERS } from '../frame/lines.ts';
+import { lineEnd, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { isPiece, PIECE_WANTED, typeName } from '../frame/piece.ts';
 import { writeTarget } from '../point/target.ts';
 import { writeWaypoint } from '../point/waypoint.ts';
@@ -239,12 +239,4 @@ export function createMender(options: MenderOptions = {}): Mender {
       return given();
     },
   };
-}
-
-function lineEnd(text: string, from: number): number {
-  for (let index = from; index < text.length; index += 1) {
-    const code = text.charCodeAt(index);
-    if (code === 0x0a || code === 0x0d) return index;
-  }
-  return -1;
 }
