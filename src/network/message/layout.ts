@@ -588,7 +588,8 @@ export const ADDRESS_CLAIM = {
   fields: [
     ['unique', 'code', 21],
     ['manufacturer', 'code', 11],
-    ['instance', 'code', 8],
+    ['instanceLower', 'code', 3],
+    ['instanceUpper', 'code', 5],
     ['function', 'code', 8],
     ['', 'spare', 1],
     ['deviceClass', 'code', 7],

@@ -54,7 +54,14 @@ export function writeNodeFrames(node: NodeIdentity, options: MessageOptions): Ne
     if (!(Number.isInteger(value) && value >= 0 && value <= most))
       throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${value}`);
   }
-  const claim = { ...node, instance: 0, systemInstance: 0, industry: MARINE, arbitrary: 1 };
+  const claim = {
+    ...node,
+    instanceLower: 0,
+    instanceUpper: 0,
+    systemInstance: 0,
+    industry: MARINE,
+    arbitrary: 1,
+  };
   const product = {
     databaseVersion: 2.1,
     product: 0,
