@@ -5,10 +5,10 @@ import { expansionSets, readExpansion } from './element/expansion.ts';
 import { identityOf, identitySymbols } from './element/identity-symbols.ts';
 import { isMooredVesselAlarm, mooredVesselNotice } from './element/moored-vessel.ts';
 import { fractionOf } from './element/place-symbols.ts';
-import { type CallFields, type DraftFields, emptyFields, wholeFields } from './fields.ts';
+import { type CallFields, type DraftFields, wholeFields } from './fields.ts';
 import { type KindRow, kinds } from './kinds.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
-import type { Properties } from './part.ts';
+import { FIXED_TELECOMMAND, type Properties } from './part.ts';
 import { copyOf, same } from './same.ts';
 import { categories, formatSpecifiers, symbolOfName } from './symbol.ts';
 
@@ -28,6 +28,8 @@ export interface CallTable {
   readonly compose: (call: Call) => CallFields;
   /** The fields of a call: as received while they still mean this call, else as composed. */
   readonly fieldsOf: (call: Call) => CallFields;
+  /** The row that fields are of, `null` when they are of none. */
+  readonly rowFor: (fields: CallFields) => KindRow | null;
   /** The row of a call, the first of its kind where none is for its address. */
   readonly rowOf: (call: Pick<Call, 'kind' | 'to'>) => KindRow | undefined;
 }
@@ -107,7 +109,7 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     return !exact && same(meant, said) && wholeFields(asReceived) === asReceived ? asReceived : compose(call);
   }
 
-  return { read, noticesOf, compose, fieldsOf, rowOf };
+  return { read, noticesOf, compose, fieldsOf, rowFor, rowOf };
 }
 
 /** The table of ITU-R M.493. */
@@ -124,7 +126,7 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
     const format = symbolOfName(formatSpecifiers, row.format);
     byFormat.set(format, [...(byFormat.get(format) ?? []), row]);
   }
-  const ofDistress = rows.filter(isAboutShip).map(({ fixed }) => fixed.telecommand1);
+  const ofDistress = rows.filter(isAboutShip).map(({ unsaid }) => unsaid.telecommand1);
   return (fields) => {
     const { telecommand1, end } = fields;
     const alike = byFormat.get(fields.format) ?? [];
@@ -135,15 +137,19 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
       (namesShip || fields.category === DISTRESS_CATEGORY) && ofDistress.includes(telecommand1);
     if (namesShip && !isDistress) return null;
     const family = alike.filter((row) => isAboutShip(row) === isDistress);
-    const named = family.filter(({ fixed }) => fixed.telecommand1 === telecommand1);
-    const open =
-      isDistress || named.length > 0 ? named : family.filter(({ fixed }) => !('telecommand1' in fixed));
+    const named = family.filter((row) => isTold(row) && row.unsaid.telecommand1 === telecommand1);
+    const open = isDistress || named.length > 0 ? named : family.filter((row) => !isTold(row));
     const told = open.find(({ message }) => message.some((part) => part.tells?.(fields)));
-    return told ?? open.find(({ fixed }) => fixed.end === end) ?? open[0] ?? null;
+    return told ?? open.find(({ unsaid }) => unsaid.end === end) ?? open[0] ?? null;
   };
 }
 
 const DISTRESS_CATEGORY: number = /* @__PURE__ */ symbolOfName(categories, 'distress');
+
+/** Whether a row has one first telecommand, which tells it. */
+function isTold({ message }: KindRow): boolean {
+  return message.includes(FIXED_TELECOMMAND);
+}
 
 function isAboutShip({ order }: KindRow): boolean {
   return order.includes('distressed');
@@ -168,11 +174,7 @@ function readAs(row: KindRow, fields: CallFields): Call {
 }
 
 function composeAs(row: KindRow, call: Call): CallFields {
-  const fields: DraftFields = {
-    ...emptyFields,
-    ...addressFields(call.to as CallAddress, row.format),
-    ...row.fixed,
-  };
+  const fields: DraftFields = { ...row.unsaid, ...addressFields(call.to as CallAddress, row.format) };
   const position = 'position' in call && row.order.includes('position') ? call.position : null;
   fields.self = identitySymbols(call.from);
   fields.expansion = expansionSets(call.expansion, fractionOf(position));

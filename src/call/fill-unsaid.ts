@@ -1,31 +1,26 @@
-import type { CallFields, Symbols } from './fields.ts';
-import { NO_INFORMATION } from './symbol.ts';
+import { calls } from './call-table.ts';
+import { vhfChannelOf } from './element/channel-symbols.ts';
+import type { DraftFields } from './fields.ts';
+import { kinds } from './kinds.ts';
 
-/** The fields of a call while they are being read. */
-export type DraftFields = { -readonly [Key in keyof CallFields]: CallFields[Key] };
+/** What a cable leaves empty although the air carries it. */
+const FILLED = ['position', 'time', 'subsequent', 'receive', 'transmit'] as const;
 
-const NO_POSITION: Symbols = [99, 99, 99, 99, 99];
-const NO_TIME: Symbols = [88, 88];
-const NO_CHANNEL: Symbols = [NO_INFORMATION, NO_INFORMATION, NO_INFORMATION];
-
-/** Puts in the symbols that the air carries where a cable has an empty field. deviation: D-sentence-9 */
+/**
+ * Puts in the symbols that the air carries where a cable has an empty field: those of a call that gives no position,
+ * time, communication or channel. deviation: D-sentence-9
+ */
 export function fillWhatIsUnsaid(fields: DraftFields): void {
-  const { format, telecommand1, position } = fields;
-  if (format === 112 || fields.distressed !== null || fields.nature !== null) {
-    fields.position ??= NO_POSITION;
-    fields.time ??= NO_TIME;
-    fields.subsequent ??= NO_INFORMATION;
-    return;
-  }
-  if (telecommand1 === 121 && (position !== null || fields.end === 122)) {
-    fields.header = true;
-    fields.position ??= NO_POSITION;
-    fields.time ??= NO_TIME;
-    return;
-  }
-  if (position !== null) return;
-  fields.receive ??= NO_CHANNEL;
-  if (format === 123) return;
-  const repeats = format === 120 && fields.receive[0] === 90;
-  fields.transmit ??= repeats ? fields.receive : NO_CHANNEL;
+  const namesShip = fields.distressed !== null || fields.nature !== null;
+  const row =
+    calls.rowFor(fields) ?? (namesShip ? kinds.find(({ order }) => order.includes('distressed')) : null);
+  if (!row || (fields.position !== null && !row.order.includes('position'))) return;
+  if (row.unsaid.header) fields.header = true;
+  // One VHF channel stands for both directions.
+  const repeats = row.format === 'individual' && vhfChannelOf(fields.receive) !== null;
+  for (const name of FILLED)
+    if (row.order.includes(name))
+      Object.assign(fields, {
+        [name]: fields[name] ?? (repeats && name === 'transmit' ? fields.receive : row.unsaid[name]),
+      });
 }

@@ -31,7 +31,6 @@ export {
   type Symbols,
   symbolsOf,
 } from './fields.ts';
-export { type DraftFields, fillWhatIsUnsaid } from './fill-unsaid.ts';
 
 // Which fields make which call, and who may send it.
 

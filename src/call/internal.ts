@@ -2,4 +2,6 @@
 export { want } from './compose/arguments.ts';
 export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
 export { isAshore } from './element/station-identity.ts';
+export type { DraftFields } from './fields.ts';
+export { fillWhatIsUnsaid } from './fill-unsaid.ts';
 export { stationNamed } from './station-names.ts';

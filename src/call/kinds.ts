@@ -1,6 +1,6 @@
 import type { Call, CallKind, DistressCall } from './call.ts';
 import { ADDRESS_KINDS } from './element/address-symbols.ts';
-import { type CallFields, type FieldName, fieldForms } from './fields.ts';
+import { type CallFields, type DraftFields, emptyFields, type FieldName, fieldForms } from './fields.ts';
 import {
   CATEGORY,
   CHANNEL_ONCE,
@@ -67,8 +67,8 @@ export interface Composition {
 /** A composition with the parts that read and write its message. */
 export interface KindRow extends Composition {
   readonly message: readonly Part[];
-  /** The fields that are the same in all its calls. */
-  readonly fixed: Partial<CallFields>;
+  /** The fields of its calls before any property is written: what is always the same, and "no information". */
+  readonly unsaid: CallFields;
 }
 
 type CallOf<Kind> = Extract<Call, { readonly kind: Kind }>;
@@ -172,11 +172,18 @@ export function kindRow(row: Row): KindRow {
     clause: `ITU-R M.493-16 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
     senders,
     message,
-    fixed: Object.assign(
-      { end: symbolOfName(endsOfSequence, end) },
-      ...message.map((part) => part.fixed?.({ categories, telecommands })),
-    ),
+    unsaid: unsaid(row),
   };
+}
+
+function unsaid([, , , message, end, categories, telecommands]: Row): CallFields {
+  const fields: DraftFields = { ...emptyFields, end: symbolOfName(endsOfSequence, end) };
+  for (const { fields: carried, properties, fixed, write } of message) {
+    Object.assign(fields, fixed?.({ categories, telecommands }));
+    const nothing = Object.fromEntries(Object.keys(properties).map((name) => [name, null]));
+    if (carried.length > 0) write(nothing, fields);
+  }
+  return fields;
 }
 
 /**
@@ -191,7 +198,7 @@ export function kindRow(row: Row): KindRow {
  * @see {@link fieldLengths}
  */
 export const compositions: readonly Composition[] = /* @__PURE__ */ kinds.map(
-  ({ message: _, fixed: __, ...composition }) => composition,
+  ({ message: _, unsaid: __, ...composition }) => composition,
 );
 
 /** Symbols a field takes on the air on VHF (the format specifier is sent twice, the header 55 is the reply's). */

@@ -1,4 +1,5 @@
-import type { DraftFields, Symbols } from '../../call/index.ts';
+import type { Symbols } from '../../call/index.ts';
+import type { DraftFields } from '../../call/internal.ts';
 import type { Direction } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
