@@ -95,7 +95,7 @@ function identityFormsPage() {
       form.holder,
       yes(uses.own),
       uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
-      form.clause.replace('ITU-R M.585-9 ', ''),
+      form.clause.replace('ITU-R M.585-10 ', ''),
       form.since,
       form.source === 'seen' ? 'read' : 'memory',
     ];
@@ -103,7 +103,7 @@ function identityFormsPage() {
   page(
     'identity-forms',
     'Identity forms',
-    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. Clauses are those of ITU-R M.585-9; *read* means in a published text, *memory* that the text was not at hand. The [guide to identities](../guide/identity.md) tells what to do with them.',
+    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. Clauses are those of ITU-R M.585-10; *read* means in a published text, *memory* that the text was not at hand. The [guide to identities](../guide/identity.md) tells what to do with them.',
     table(
       [
         'form',

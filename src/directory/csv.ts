@@ -110,7 +110,7 @@ function again(mmsi: string, line: number, before: number): Notice {
     message: `Row has the identity of line ${before} again: one number belongs to one station`,
     at: [`line ${line}`, 'mmsi'],
     received: quote(mmsi),
-    clause: 'ITU-R M.585-9',
+    clause: 'ITU-R M.585-10',
   };
 }
 
@@ -198,7 +198,7 @@ function updateOf(
       else notices.push(...parsed.issues.map((issue) => ({ ...issue, at: [where, field] })));
     } else if (field === 'groups') {
       groups = groupsOf(text, (group) =>
-        notice('directory-csv-group', field, 'Group is not the identity of a group', group, 'ITU-R M.585-9'),
+        notice('directory-csv-group', field, 'Group is not the identity of a group', group, 'ITU-R M.585-10'),
       );
     } else if (field === 'heardAt' || field === 'calledAt') {
       const at = instantOf(text);

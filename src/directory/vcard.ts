@@ -148,7 +148,7 @@ function updateOf(card: Readonly<Card>, notices: NoticeList): StationUpdate | un
     else if (line.name === 'X-CALL-SIGN') place(line, 'callSign');
     else if (line.name === 'X-MMSI-GROUP') {
       const told = groupsOf(text, () =>
-        tell(line, 'directory-vcard-group', 'Group is not the identity of a group', 'ITU-R M.585-9'),
+        tell(line, 'directory-vcard-group', 'Group is not the identity of a group', 'ITU-R M.585-10'),
       );
       for (const group of told) groups.push(group);
     } else if (line.name === 'X-EXTRA') {

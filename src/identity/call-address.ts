@@ -88,7 +88,7 @@ export function fromCallAddress(tenDigits: unknown): Result<AddressDigits> {
       ...about,
       code: 'identity-unassigned',
       message: `Call address holds ${digits}, which has no assigned form`,
-      clause: 'ITU-R M.585-9',
+      clause: 'ITU-R M.585-10',
     });
   }
   return success({ digits, tenthDigit, ...(identity !== undefined && { identity }) }, notices);

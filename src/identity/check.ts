@@ -28,7 +28,7 @@ export interface IdentityField {
  * identity is not for this use at all
  * @throws RangeError when the use or the station is none of those named
  *
- * Source: ITU-R M.585-9, M.493-16, from memory in parts; notices are common practice.
+ * Source: ITU-R M.585-10, M.493-16, from memory in parts; notices are common practice.
  *
  * @see {@link usesOf}
  *
@@ -50,7 +50,7 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
       : use === 'distressed'
         ? whyNotDistressed(identity.kind)
         : whyNotCalled(identity.kind, use);
-  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal, 'ITU-R M.585-9'));
+  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal, 'ITU-R M.585-10'));
   if ((use === 'individual' || use === 'group') && field.ownMmsi === identity.mmsi) {
     return failure(
       finding(

@@ -94,7 +94,7 @@ export interface HandheldIdentity {
   readonly mid: string;
 }
 
-/** AIS search and rescue transmitter, `970xxyyyy`. Free form: no country in it. */
+/** AIS search and rescue transmitter, `970xxyyyy`. Free form: no country in it, and two devices may have the same. */
 export interface AisSartIdentity {
   readonly kind: 'ais-sart';
   readonly mmsi: Mmsi;
@@ -128,12 +128,12 @@ export interface EpirbAisIdentity {
 export interface AmrdBIdentity {
   readonly kind: 'amrd-b';
   readonly mmsi: Mmsi;
-  /** The six digits after 979; how they divide is not confirmed. */
+  /** The six digits after 979: pseudo-random, so two devices may have the same. */
   readonly serial: string;
 }
 
 /**
- * A maritime identity with its parts, by form of ITU-R M.585-9. Plain data: it survives JSON and structured clone.
+ * A maritime identity with its parts, by form of ITU-R M.585-10. Plain data: it survives JSON and structured clone.
  *
  * @example
  * ```ts

@@ -6,6 +6,7 @@
  * - `seahail/identity/administrations`: assigned? The table of MIDs, apart because of its size.
  * - {@link formatIdentity}: for people and for machines.
  * - {@link toCallAddress}, {@link fromCallAddress}: the ten digits used on the air.
+ * - {@link toAtis}, {@link readAtis}: the ten digits used on inland waters.
  * - {@link checkCallSign}: is a call sign plausible?
  * - {@link identitySchema}: a Standard Schema for forms.
  * - {@link identityForms}: the table of forms, for help pages.
@@ -15,6 +16,8 @@
  *
  * @packageDocumentation
  */
+export type { AtisCallSign, AtisMember, AtisMmsi, AtisReading } from './atis.ts';
+export { atisMembers, readAtis, toAtis } from './atis.ts';
 export type { AddressDigits } from './call-address.ts';
 export { fromCallAddress, toCallAddress } from './call-address.ts';
 export { checkCallSign } from './call-sign.ts';

@@ -39,6 +39,7 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-leading-zeros', meaning: 'seven or eight digits, as when leading zeros were dropped' },
   { code: 'identity-call-address', meaning: 'ten digits ending in 0, the form used on the air' },
   { code: 'identity-atis', meaning: 'ten digits beginning with 9, an inland waterway ATIS code' },
+  { code: 'identity-atis-shape', meaning: 'an ATIS code is not 9, a MID and six digits' },
   { code: 'identity-digit-count', meaning: 'a wrong number of digits, without a likely reading' },
   // fromCallAddress
   { code: 'identity-address-shape', meaning: 'an address of a call is not ten digits' },

@@ -18,7 +18,7 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
  * @param input - anything; only text of at most 200 characters can succeed, since numbers lose leading zeros
  * @returns the identity with its parts, or at least one issue; never throws
  *
- * Source: ITU-R M.585-9 Annexes 1 and 2.
+ * Source: ITU-R M.585-10 Annexes 1 and 2.
  *
  * @see {@link identitySchema}
  * @see {@link formatIdentity}
@@ -43,7 +43,7 @@ export function parseIdentity(input: unknown): Result<Identity> {
     at: [],
     expected: '9 digits',
     received: typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input,
-    clause: 'ITU-R M.585-9',
+    clause: 'ITU-R M.585-10',
     ...(suggestion !== undefined && { suggestion }),
   });
   if ('kind' in read) return success(read, notices.map(dress));

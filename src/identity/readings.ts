@@ -19,9 +19,12 @@ export function readingsOf(digits: string): readonly Finding[] {
   if (/^\d{9}0$/.test(digits) && classify(digits.slice(0, 9)) !== undefined) {
     readings.push(['identity-call-address', 'has the ten digits used on the air', digits.slice(0, 9)]);
   }
-  // Regional arrangement on the inland waterway service, from memory: 9 and the ship's own identity.
-  if (/^9[2-7]\d{8}$/.test(digits)) {
-    readings.push(['identity-atis', 'looks like an inland waterway ATIS code', digits.slice(1)]);
+  // Fifth and sixth digit 01 to 26 may be a letter, and the code that of a call sign: then no ship comes first.
+  const [, letter = ''] = /^9[2-7]\d\d(\d\d)\d{4}$/.exec(digits) ?? [];
+  if (letter !== '') {
+    const message = 'looks like an inland waterway ATIS code';
+    if (letter > '00' && letter < '27') readings.push(['identity-atis', `${message} of a call sign`]);
+    readings.push(['identity-atis', message, digits.slice(1)]);
   }
   return readings;
 }

@@ -119,7 +119,7 @@ function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[
     at: [],
     expected,
     received: `'${mmsi}'`,
-    clause: 'ITU-R M.585-9',
+    clause: 'ITU-R M.585-10',
   };
 }
 

@@ -19,7 +19,7 @@ export interface IdentityUses {
  * @param identity - an identity, or anything that tells its kind
  * @returns three answers
  *
- * Source: ITU-R M.585-9 and M.493-16, from memory in parts.
+ * Source: ITU-R M.585-10 and M.493-16, from memory in parts.
  *
  * @example
  * ```ts

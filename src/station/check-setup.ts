@@ -62,7 +62,7 @@ export function checkSetup(settings: StationSettings, observations: SetupObserva
 }
 
 function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
-  const item = { subject: 'identity', clause: 'ITU-R M.585-9; ITU-R M.493, self-identification' } as const;
+  const item = { subject: 'identity', clause: 'ITU-R M.585-10; ITU-R M.493, self-identification' } as const;
   if (mmsi === null) {
     return {
       ...item,
@@ -144,7 +144,7 @@ function timeItem({ now, time }: SetupObservations): SetupItem {
 }
 
 function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
-  const item = { subject: 'groups', clause: 'ITU-R M.585-9, group ship station call identities' } as const;
+  const item = { subject: 'groups', clause: 'ITU-R M.585-10, group ship station call identities' } as const;
   for (const group of groups) {
     const parsed = parseIdentity(group);
     const checked = parsed.ok

@@ -136,7 +136,7 @@ describe('each finding in full', () => {
           message: 'Identity: 12345678 has no form that ITU-R M.585 assigns',
           at: ['from'],
           received: '12345678',
-          clause: 'ITU-R M.585-9 Annex 1',
+          clause: 'ITU-R M.585-10 Annex 1',
         },
       ],
     ],
@@ -452,7 +452,7 @@ describe('equipment', () => {
       expect(to(target)).toEqual(['call-class-none', 'call-relay-cases']);
   });
 
-  // 8: hand-held set; 972: man-overboard device (ITU-R M.585-9).
+  // 8: hand-held set; 972: man-overboard device (ITU-R M.585-10).
   it('and the identity of its owner go together', () => {
     expect(codes({ ...hail, from: '823299904' }, { equipmentClass: 'H' })).toEqual([]);
     expect(codes({ ...hail, from: '823299904' }, { equipmentClass: 'D' })).toEqual(['identity-station']);

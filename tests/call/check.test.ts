@@ -91,7 +91,7 @@ describe('channels', () => {
   });
 });
 
-describe('stations (ITU-R M.585-9)', () => {
+describe('stations (ITU-R M.585-10)', () => {
   it('a call to oneself', () => {
     expect(codes({ ...hail, to: { kind: 'station', mmsi: from } })).toEqual(['identity-own-called']);
   });

@@ -42,7 +42,7 @@ export const deviations: Record<string, () => void> = {
   'D-identity-8': () => {
     for (const kind of ['amrd-b', 'sar-aircraft-all-national']) {
       const form = identityForms.find((each) => each.kind === kind);
-      expect(form?.source).toBe('memory');
+      expect(form?.source).toBe(kind === 'amrd-b' ? 'seen' : 'memory');
       expect(form?.since).toContain('not confirmed');
     }
   },

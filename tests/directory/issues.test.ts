@@ -58,7 +58,7 @@ describe('what readDirectoryCsv tells', () => {
         message: 'Row has the identity of line 2 again: one number belongs to one station',
         at: ['line 4', 'mmsi'],
         received: "'232999142'",
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
       },
     ]);
   });
@@ -82,7 +82,7 @@ describe('what readDirectoryCsv tells', () => {
         message: 'Group is not the identity of a group',
         at: ['line 2', 'groups'],
         received: "'232999563'",
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
       },
       {
         code: 'directory-csv-time',
@@ -238,7 +238,7 @@ describe('what readVcards tells', () => {
         message: 'Group is not the identity of a group',
         at: ['line 4', 'X-MMSI-GROUP'],
         received: "'232999563'",
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
       },
       {
         code: 'identity-leading-zeros',
@@ -246,7 +246,7 @@ describe('what readVcards tells', () => {
         at: ['line 8', 'X-MMSI'],
         expected: '9 digits',
         received: "'2329990'",
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
         suggestion: '002329990',
       },
       {

@@ -17,7 +17,7 @@ const identity = (digits: string): Identity => {
   return result.value;
 };
 
-/** ITU-R M.585-9 and M.493-16, from memory: own, individual, group. */
+/** ITU-R M.585-10 and M.493-16, from memory: own, individual, group. */
 const uses: Record<IdentityKind, string> = {
   ship: 'yes yes no',
   'ship-group': 'no no yes',

@@ -23,6 +23,14 @@ describe('forms of an identity', () => {
     expect([...new Set(forms.valid.map(({ kind }) => kind))].sort()).toEqual([...kinds].sort());
   });
 
+  it('groups the free forms in Annex 2 §2, where identities may occur twice (ITU-R M.585-10, restated)', () => {
+    const free = identityForms.filter(({ unique }) => !unique);
+    expect(free.map(({ pattern }) => pattern.slice(0, 3))).toEqual(['970', '972', '974', '979']);
+    for (const { clause } of free) expect(clause).toBe('ITU-R M.585-10 Annex 2 §2');
+    for (const { pattern, holder } of free)
+      expect(holder).toContain(pattern.startsWith('979') ? 'six pseudo-random digits' : '00 for tests');
+  });
+
   it.each(identityForms)('reads $pattern as $kind', ({ kind, pattern }) => {
     const national: Record<string, string> = { coast: '0000', 'sar-aircraft': '000' };
     fc.assert(

@@ -54,7 +54,7 @@ describe('what parseIdentity tells', () => {
         at: [],
         expected: '9 digits',
         received: input.length > 40 ? `'${input.slice(0, 39)}…'` : `'${input}'`,
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
       },
     ]);
   });
@@ -76,7 +76,7 @@ describe('what parseIdentity tells', () => {
         at: [],
         expected: '9 digits',
         received: `'${input}'`,
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
         suggestion,
       },
     ]);
@@ -105,7 +105,7 @@ describe('what parseIdentity tells', () => {
   });
 
   it('about a number, though its digits be an IMO number', () => {
-    const common = { at: [], expected: '9 digits', received: "'9074729'", clause: 'ITU-R M.585-9' };
+    const common = { at: [], expected: '9 digits', received: "'9074729'", clause: 'ITU-R M.585-10' };
     expect(told(9074729)).toStrictEqual([
       {
         ...common,
@@ -128,7 +128,7 @@ describe('what parseIdentity tells', () => {
         at: [],
         expected: '9 digits',
         received: 'boolean',
-        clause: 'ITU-R M.585-9',
+        clause: 'ITU-R M.585-10',
       },
     ]);
     expect(told(undefined)[0]).toMatchObject({ message: 'Identity is empty', received: 'undefined' });
@@ -187,7 +187,7 @@ describe('what checkIdentity tells', () => {
   ])('refusing %s for %j', (digits, field, message) => {
     expect(checkIdentity(identity(digits), field)).toStrictEqual({
       ok: false,
-      issues: [{ code: 'identity-use', message, at: [], received: `'${digits}'`, clause: 'ITU-R M.585-9' }],
+      issues: [{ code: 'identity-use', message, at: [], received: `'${digits}'`, clause: 'ITU-R M.585-10' }],
     });
   });
 
@@ -292,7 +292,7 @@ describe('what the other checks tell', () => {
           at: [],
           expected: 'ship or handheld',
           received: "'002329990'",
-          clause: 'ITU-R M.585-9',
+          clause: 'ITU-R M.585-10',
         },
       ],
     });
@@ -337,7 +337,7 @@ describe('what fromCallAddress tells', () => {
           message: 'Call address holds 100000000, which has no assigned form',
           at: [],
           received: "'1000000007'",
-          clause: 'ITU-R M.585-9',
+          clause: 'ITU-R M.585-10',
         },
       ],
     });

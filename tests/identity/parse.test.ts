@@ -222,7 +222,7 @@ describe('parseIdentity', () => {
           at: [],
           expected: '9 digits',
           received: "'23'",
-          clause: 'ITU-R M.585-9',
+          clause: 'ITU-R M.585-10',
         },
       ],
     });

@@ -1,5 +1,5 @@
 /**
- * ITU-R M.585-9 Annexes 1 and 2 (from memory where the forms table says so), read aloud one form after the other, digit
+ * ITU-R M.585-10 Annexes 1 and 2 (from memory where the forms table says so), read aloud one form after the other, digit
  * by digit: slow, literal, and sharing nothing with the shipped code.
  */
 export function kindByTheBook(digits: string): string {

@@ -218,7 +218,7 @@ describe('an AIS message', () => {
     });
   });
 
-  it('from 970, 972 and 974 comes from a locating device (ITU-R M.585-9 Annex 2, from memory)', () => {
+  it('from 970, 972 and 974 comes from a locating device (ITU-R M.585-10 Annex 2, from memory)', () => {
     const bits = bitsOf('1', {
       message: 1,
       mmsi: 972_999_001,

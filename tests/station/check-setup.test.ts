@@ -53,7 +53,7 @@ describe('the set-up check', () => {
     }
   });
 
-  // ITU-R M.585-9: ship MIDxxxxxx, hand-held 8MIDxxxxx, man-overboard device 972xxxxxx, coast 00MIDxxxx.
+  // ITU-R M.585-10: ship MIDxxxxxx, hand-held 8MIDxxxxx, man-overboard device 972xxxxxx, coast 00MIDxxxx.
   it.each<[SettingsInput['equipment'], string, string]>([
     ['D', own, 'ready'],
     ['A', own, 'ready'],

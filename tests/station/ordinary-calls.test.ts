@@ -494,7 +494,7 @@ describe('starting a call', () => {
     ).toBe('station-fix-form');
   });
 
-  it('wants an identity that can be a station’s own: ITU-R M.585-9', () => {
+  it('wants an identity that can be a station’s own: ITU-R M.585-10', () => {
     for (const mmsi of [club, '002320000', '123', '970123456', '']) {
       expect(() => createStation({ mmsi }), mmsi).toThrow(RangeError);
     }

@@ -61,7 +61,7 @@ export function linesOf(identity: Identity): HTMLElement {
         }
       : null,
     'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
-    { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-9, M.493-16' },
+    { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-10, M.493-16' },
     { what: 'Called as one', answer: yes(uses.individual) },
     { what: 'Called as a group', answer: yes(uses.group) },
     {

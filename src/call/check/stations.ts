@@ -54,7 +54,7 @@ function identityNotices(
         message: `Identity: ${mmsi} has no form that ITU-R M.585 assigns`,
         at: [at],
         received: mmsi,
-        clause: 'ITU-R M.585-9 Annex 1',
+        clause: 'ITU-R M.585-10 Annex 1',
       },
     ];
   }

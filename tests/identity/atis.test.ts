@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import table from '../../shared/identity/administrations.json' with { type: 'json' };
+import vectors from '../../shared/identity/atis.json' with { type: 'json' };
+import { atisMembers, parseIdentity, readAtis, toAtis } from '../../src/identity/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { hostile } from './arbitrary.ts';
+
+// Sources stand beside each vector of the file.
+describe('ATIS codes', () => {
+  it.each(vectors.encoded)('$code is made of $from ($source)', ({ from, code }) => {
+    expect(toAtis(from as Parameters<typeof toAtis>[0])).toBe(code);
+  });
+
+  it.each(vectors.read)('$code: $reason', ({ code, readings }) => {
+    expect(readAtis(code)).toEqual({ ok: true, value: readings, notices: [] });
+    expect(readAtis(`${code.slice(0, 4)} ${code.slice(4)}`)).toMatchObject({ ok: true });
+  });
+
+  it.each(vectors.refused)('$code is refused: $reason', ({ code }) => {
+    expect(readAtis(code)).toMatchObject({ ok: false, issues: [{ code: 'identity-atis-shape' }] });
+  });
+
+  it('of another call sign or identity is refused: no rule for it was seen', () => {
+    for (const callSign of ['DAB234', 'DA234', 'da2345', '2ZZM8', ''])
+      expect(() => toAtis({ mid: '211', callSign }), callSign).toThrow(RangeError);
+    for (const mmsi of ['002329990', '023299905', '823299904', '97200123', ''])
+      expect(() => toAtis({ mmsi }), mmsi).toThrow(RangeError);
+    for (const mid of ['111', '21', ''])
+      expect(() => toAtis({ mid, callSign: 'DA2345' })).toThrow(RangeError);
+  });
+
+  it('of a call sign of another country is refused, because the code would read as another', () => {
+    expect(() => toAtis({ mid: '211', callSign: 'PA2345' })).toThrow('starts with D for MID 211');
+  });
+
+  it('comes back among its readings, whatever it was made of', () => {
+    const letter = fc.integer({ min: 65, max: 90 }).map((point) => String.fromCharCode(point));
+    const digits = (length: number) => fc.stringMatching(new RegExp(`^\\d{${length}}$`));
+    const mid = fc.constantFrom(...table.entries.map((entry) => entry.mid));
+    fc.assert(
+      fc.property(mid, letter, digits(4), ($mid, second, four) => {
+        const read = valueOf(readAtis(toAtis({ mid: '269', callSign: `H${second}${four}` })));
+        expect(read).toContainEqual(expect.objectContaining({ callSign: `H${second}${four}` }));
+        const ship = `${$mid}${four}${four.slice(2)}`;
+        const mmsi = valueOf(readAtis(toAtis({ mmsi: ship })));
+        expect(mmsi).toContainEqual({ kind: 'atis-mmsi', mid: $mid, mmsi: ship });
+      }),
+    );
+  });
+
+  it('nothing makes it throw', () => {
+    for (const input of hostile) expect(readAtis(input)).toMatchObject({ ok: false });
+    fc.assert(fc.property(fc.anything(), (input) => void readAtis(input)));
+  });
+
+  it('members are countries of the table of administrations, with their MIDs', () => {
+    for (const { iso3166, mids } of atisMembers.countries) {
+      const listed = table.entries
+        .filter((entry) => entry.iso3166 === iso3166 && entry.area === null)
+        .map((entry) => entry.mid);
+      expect([iso3166, mids]).toEqual([iso3166, listed]);
+    }
+    // Lists of a yachting association (17) and a page of 2022 (16: without ME and RO, with UA).
+    const ofOne = atisMembers.countries.filter(({ listed }) => listed === 'one');
+    expect(ofOne.map(({ iso3166 }) => iso3166)).toEqual(['ME', 'RO', 'UA']);
+    expect(atisMembers.countries).toHaveLength(18);
+  });
+
+  it('in a field for an identity suggests no ship first (DA2345, not 211012345)', () => {
+    const result = parseIdentity('9211012345');
+    if (result.ok) throw new Error('an identity');
+    expect(result.issues[0].message).toContain('of a call sign');
+    expect(result.issues[0]).not.toHaveProperty('suggestion');
+    expect(result.issues[1]).toMatchObject({ code: 'identity-atis', suggestion: '211012345' });
+  });
+});
