@@ -112,7 +112,7 @@ export function channelToDigits(channel: Channel | Designator): string {
  * import { unitedStatesPlan } from 'seahail/channel/united-states';
  *
  * const read = channelFromDigits('900022', unitedStatesPlan);
- * if (read.ok) console.log(read.value.kind, read.notices[0]?.suggestion); // vhf-channel 22A
+ * if (read.ok) console.log(read.value.kind, read.notices[0]?.suggestion); // vhf-channel 1022
  * ```
  */
 export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined): Result<CallFrequency> {

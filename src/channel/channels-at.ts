@@ -81,10 +81,11 @@ export function channelsAt(
  * import { channelsFor } from 'seahail/channel';
  * import { unitedStatesPlan } from 'seahail/channel/united-states';
  *
- * console.log(channelsFor(unitedStatesPlan, 'coast-guard-liaison').map((channel) => channel.designator).join(' ')); // 22A
+ * console.log(channelsFor(unitedStatesPlan, 'coast-guard-liaison').map((channel) => channel.designator).join(' ')); // 1022
  * ```
  */
 export function channelsFor(plan: ChannelPlan, use: ChannelUse): readonly Channel[] {
+  if (!isPlan(plan)) throw new TypeError(`channelsFor: ${noPlan(plan).message}`);
   const serving = plan.channels.filter((channel) => channel.uses.includes(use));
   return [
     ...serving.filter((channel) => channel.uses[0] === use),

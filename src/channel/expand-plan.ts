@@ -70,7 +70,7 @@ export function expandPlan(table: PlanTable): ChannelPlan {
 }
 
 /** The value, frozen with everything in it. */
-function frozen<T>(value: T): T {
+export function frozen<T>(value: T): T {
   if (typeof value === 'object' && !Object.isFrozen(value)) {
     Object.freeze(value);
     for (const part of Object.values(value ?? {})) frozen(part);

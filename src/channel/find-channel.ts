@@ -3,6 +3,7 @@ import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, type NumberedDesignator, parseDesignator } from './designator.ts';
 import { formatMegahertz, frequenciesInWords } from './frequency.ts';
 import { frequencyOf } from './frequency-of.ts';
+import { plainText } from './plain-text.ts';
 
 /**
  * The channel of a plan that goes by a name.
@@ -35,7 +36,7 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
-  const known = typeof designator === 'string' ? channelNamed(plan, designator) : undefined;
+  const known = typeof designator === 'string' ? channelTyped(plan, designator) : undefined;
   if (known) return success(known);
   if (!isPlan(plan)) return failure(noPlan(plan));
   const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
@@ -45,6 +46,11 @@ export function findChannel(
   const others = [options?.elsewhere ?? []].flat().filter(isPlan);
   const elsewhere = others.flatMap((other) => elsewhereIssue(other, read.value.text));
   return failure(notInPlan(plan, read.value), ...elsewhere);
+}
+
+/** The channel that has this name or alias, typed in any case and with any blanks between words. */
+function channelTyped(plan: ChannelPlan, text: string): Channel | undefined {
+  return channelNamed(plan, text) ?? channelNamed(plan, plainText(text) ?? text);
 }
 
 /** The channel that has exactly this name or alias. */
@@ -60,26 +66,48 @@ function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
   if (!isPlan(plan)) return index;
   for (const channel of plan.channels) {
     for (const name of [channel.designator, ...channel.aliases]) {
-      if (!index.has(name)) index.set(name, channel);
+      for (const key of [name, plainText(name) ?? name]) if (!index.has(key)) index.set(key, channel);
     }
   }
   if (Object.isFrozen(plan) && Object.isFrozen(plan.channels)) indexes.set(plan, index);
   return index;
 }
 
-/** Whether a value is a plan at all: programs without types hand in what they like. */
+/**
+ * Whether a value has what the functions of this room read of a plan: programs without types hand in what they like.
+ * {@link parsePlan} looks at every field.
+ */
 export function isPlan(value: unknown): value is ChannelPlan {
-  return Array.isArray((value as ChannelPlan | null | undefined)?.channels);
+  const { channels } = (value ?? {}) as { readonly channels?: unknown };
+  return Array.isArray(channels) && channels.every(isChannel);
 }
 
-/** What there is to say of a value that is no plan. */
+function isChannel(value: unknown): boolean {
+  const { designator, aliases, uses, evidence, intership } = (value ?? {}) as Partial<Channel>;
+  return (
+    typeof designator === 'string' &&
+    [aliases, uses].every((list) => Array.isArray(list)) &&
+    typeof evidence?.use === 'object' &&
+    typeof intership?.nonCommercial === 'string'
+  );
+}
+
+/** What there is to say of a value that is not a plan. */
 export function noPlan(value: unknown): Issue {
+  const isNear = Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels);
+  const received = isNear
+    ? 'channels with fields missing'
+    : value === null
+      ? 'null'
+      : Array.isArray(value)
+        ? 'a list'
+        : typeof value;
   return {
     code: 'channel-no-plan',
-    message: `Channel plan wanted, ${value === null ? 'null' : typeof value} given`,
+    message: `Channel plan: expected a plan, as definePlan makes one, got ${received}`,
     at: [],
-    expected: 'a channel plan',
-    received: value === null ? 'null' : typeof value,
+    expected: 'a plan, as definePlan makes one',
+    received,
     clause: 'common practice',
   };
 }

@@ -22,6 +22,11 @@ export type {
   Fitness,
 } from './channel.ts';
 
+/* A plan of your own. */
+
+export type { OwnChannelOptions, OwnPlan, PlanlessChannel } from './define-plan.ts';
+export { definePlan, duplexChannel, parsePlan, simplexChannel } from './define-plan.ts';
+
 /* From what people write to a channel of a plan. */
 
 export type { Designator, NamedDesignator, NumberedDesignator } from './designator.ts';

@@ -1,6 +1,6 @@
 import type { Notice } from '../result/index.ts';
 import type { Channel, ChannelPlan, Fitness } from './channel.ts';
-import { channelNamed, channelsNumbered } from './find-channel.ts';
+import { channelNamed, channelsNumbered, isPlan, noPlan } from './find-channel.ts';
 import { frequenciesInWords } from './frequency.ts';
 import { fitnessFor, type WorkingPurpose } from './purpose.ts';
 import { barTo, checkWorkingChannel } from './working-channel.ts';
@@ -14,6 +14,8 @@ export interface WorkingChannel {
   readonly channels: readonly Channel[];
   /** The least that any of the plans says of it. */
   readonly fitness: Exclude<Fitness, 'no'>;
+  /** What each set shows for it, in the order of the sets; empty where no sets were given. */
+  readonly onSets: readonly string[];
   /** Why, in plain words, plan by plan. */
   readonly reason: string;
   /** What to mind, with clauses. */
@@ -38,23 +40,33 @@ export interface WorkingChannels {
   readonly purpose: WorkingPurpose;
   /** Names of the plans. */
   readonly plans: readonly string[];
+  /** Names of the plans that the sets are programmed with, where they were given. */
+  readonly sets: readonly string[];
   /** Best first. */
   readonly ranked: readonly WorkingChannel[];
   /** In order of number, plan by plan. */
   readonly ruledOut: readonly RuledOutChannel[];
 }
 
+/** What else {@link workingChannels} may know. */
+export interface WorkingChannelsOptions {
+  /** The plan that each ship's set is programmed with: which frequencies it has, whatever that plan says of their use. */
+  readonly sets?: readonly ChannelPlan[] | undefined;
+}
+
 /**
  * Working channels that are good for every given plan, best first, each with its reason; and for every
  * other channel the reason why not.
  *
- * Give one plan for two ships in the same waters, two where plans meet or where the other ship's set may
- * follow another plan. A channel counts as the same in two plans when the frequencies are the same,
+ * Give the plan of the waters, whose rules hold for every ship in them, or two plans where waters meet. What a set
+ * from elsewhere can tune is another question: `sets` asks only whether it has the frequencies, not what its plan
+ * would use them for. A channel counts as the same in two plans when the frequencies are the same,
  * whatever it is called. The tables describe; national rules, the licence and local assignment decide,
  * and a channel is listened to before it is used.
  *
  * @param plans - one plan or several
- * @param purpose - what the channel is wanted for
+ * @param purpose - what the channel is for
+ * @param options - `sets`: what the two sets can tune
  * @returns ranked and ruled-out channels; together they hold every channel of every plan once
  * @throws RangeError when no plan is given, or the purpose is none of them
  *
@@ -69,19 +81,27 @@ export interface WorkingChannels {
  *
  * const { ranked, ruledOut } = workingChannels([internationalPlan, unitedStatesPlan], 'intership-non-commercial');
  * console.log(ranked[0]?.designator); // 72
+ * const visitor = workingChannels(internationalPlan, 'intership-non-commercial', { sets: [unitedStatesPlan] });
+ * console.log(visitor.ranked.slice(0, 4).map(({ designator }) => designator).join(' ')); // 72 08 77 06
  * console.log(ruledOut.find(({ designator }) => designator === '77')?.reason); // Channel 77 is not for non-commercial talk between ships in the United States plan: talk with pilots about movement and docking (with pilots only)
  * ```
  */
 export function workingChannels(
   plans: ChannelPlan | readonly ChannelPlan[],
   purpose: WorkingPurpose,
+  options: WorkingChannelsOptions = {},
 ): WorkingChannels {
-  const given = 'kind' in plans ? [plans] : plans;
-  if (given.length === 0) throw new RangeError('workingChannels: at least one plan wanted, none given');
+  const given = plansOf(plans);
+  const sets = plansOf(options.sets ?? []);
+  if (given.length === 0) throw new RangeError('workingChannels: expected at least one plan, got none');
   const ranked: WorkingChannel[] = [];
   const ruledOut: RuledOutChannel[] = [];
   for (const candidate of candidatesOf(given)) {
-    const [first, ...others] = obstacles(candidate, given, purpose);
+    const tuned = sets.map((set) => channelOnSet(candidate, set));
+    const [first, ...others] = [
+      ...obstacles(candidate, given, purpose),
+      ...sets.flatMap((set, place) => (tuned[place] === undefined ? [notOnSet(candidate, set)] : [])),
+    ];
     const { designator } = candidate;
     const channels = candidate.channels.filter((channel) => channel !== undefined);
     if (first === undefined) {
@@ -90,6 +110,7 @@ export function workingChannels(
         designator,
         channels,
         fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'no'>,
+        onSets: tuned.flatMap((channel) => channel?.designator ?? []),
         reason: channels.map((channel) => inPlan(channel)).join('; '),
         notices: channels.flatMap((channel) => checkWorkingChannel(channel, purpose)),
       });
@@ -104,10 +125,44 @@ export function workingChannels(
     }
   }
   ranked.sort((a, b) => standing(a, purpose) - standing(b, purpose));
-  return { kind: 'working-channels', purpose, plans: given.map(({ name }) => name), ranked, ruledOut };
+  return {
+    kind: 'working-channels',
+    purpose,
+    plans: given.map(({ name }) => name),
+    sets: sets.map(({ name }) => name),
+    ranked,
+    ruledOut,
+  };
+}
+
+function plansOf(given: ChannelPlan | readonly ChannelPlan[]): readonly ChannelPlan[] {
+  const plans: readonly unknown[] = Array.isArray(given) ? given : [given];
+  return plans.map((plan) => {
+    if (isPlan(plan)) return plan;
+    throw new TypeError(`workingChannels: ${noPlan(plan).message}`);
+  });
+}
+
+/** What a set programmed with a plan shows for the frequencies of a channel, where ships may transmit on them. */
+function channelOnSet({ key }: Candidate, set: ChannelPlan): Channel | undefined {
+  return set.channels.find((channel) => !channel.receiveOnly && frequencyKey(channel) === key);
+}
+
+function notOnSet({ designator }: Candidate, set: ChannelPlan): Notice {
+  const namesake = channelNamed(set, designator);
+  const instead = namesake === undefined ? '' : `, which has ${frequenciesInWords(namesake)} under that name`;
+  return {
+    code: 'channel-not-on-set',
+    message: `Channel ${designator} cannot be tuned by a set with the channels of ${set.name}${instead}`,
+    at: [],
+    received: designator,
+    clause: set.edition,
+  };
 }
 
 interface Candidate {
+  /** Its frequencies. */
+  readonly key: string;
   readonly designator: string;
   /** One place a plan; undefined where the plan has no channel of these frequencies. */
   readonly channels: (Channel | undefined)[];
@@ -118,9 +173,9 @@ function candidatesOf(plans: readonly ChannelPlan[]): Iterable<Candidate> {
   const candidates = new Map<string, Candidate>();
   plans.forEach((plan, place) => {
     for (const channel of plan.channels) {
-      // A side that does not transmit listens where the other does.
-      const key = `${channel.shipKHz ?? channel.coastKHz}/${channel.coastKHz ?? channel.shipKHz}`;
+      const key = frequencyKey(channel);
       const candidate = candidates.get(key) ?? {
+        key,
         designator: channel.designator,
         channels: plans.map(() => undefined),
       };
@@ -129,6 +184,11 @@ function candidatesOf(plans: readonly ChannelPlan[]): Iterable<Candidate> {
     }
   });
   return candidates.values();
+}
+
+/** The same for channels of equal frequencies: a side that does not transmit listens where the other does. */
+function frequencyKey({ shipKHz, coastKHz }: Channel): string {
+  return `${shipKHz ?? coastKHz}/${coastKHz ?? shipKHz}`;
 }
 
 function obstacles(candidate: Candidate, plans: readonly ChannelPlan[], purpose: WorkingPurpose): Notice[] {

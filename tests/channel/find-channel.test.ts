@@ -23,7 +23,7 @@ describe('findChannel', () => {
       channels: [{ ...channel, designator: 'Harbour A', aliases: [] }],
     };
     expect(findChannel(own, 'Harbour A')).toEqual({ ok: true, value: own.channels[0], notices: [] });
-    expect(findChannel(own, 'harbour a').ok).toBe(false);
+    expect(valueOf(findChannel(own, ' harbour  a '))).toBe(own.channels[0]);
   });
 
   it('finds one channel under all its names', () => {

@@ -324,9 +324,9 @@ describe('a channel the plan does not have', () => {
       expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toEqual([
         {
           code: 'channel-no-plan',
-          message: `Channel plan wanted, ${given} given`,
+          message: `Channel plan: expected a plan, as definePlan makes one, got ${given}`,
           at: [],
-          expected: 'a channel plan',
+          expected: 'a plan, as definePlan makes one',
           received: given,
           clause: 'common practice',
         },
@@ -361,7 +361,7 @@ describe('what a program is told that asks for the impossible', () => {
       'formatMegahertz: whole kilohertz from 0 to 999999 wanted, 156.8 given',
     );
     expect(() => workingChannels([], 'safety')).toThrow(
-      'workingChannels: at least one plan wanted, none given',
+      'workingChannels: expected at least one plan, got none',
     );
   });
 });

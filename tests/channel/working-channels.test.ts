@@ -223,6 +223,7 @@ describe('an answer under two plans', () => {
     const channels = both.map((plan) => find(plan, '67'));
     expect(entry).toEqual({
       kind: 'working-channel',
+      onSets: [],
       designator: '67',
       channels,
       fitness: 'restricted',

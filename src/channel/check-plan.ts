@@ -1,0 +1,247 @@
+import type { Issue } from '../result/index.ts';
+import { quote } from '../result/index.ts';
+import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
+import { plainText } from './plain-text.ts';
+
+/** More findings than a person can use at once are not listed. */
+const MOST_ISSUES = 20;
+
+type Path = readonly (string | number)[];
+/** What a field must hold, in words, and whether a value is that. */
+type Rule = readonly [expected: string, holds: (value: unknown) => boolean];
+
+/**
+ * What keeps a value from being a channel plan: at most twenty findings, none for a plan that every function can use.
+ * Nothing is thrown, whatever the value is.
+ */
+export function planIssues(value: unknown): Issue[] {
+  if (!isRecord(value)) return [issue([], 'an object with name and channels', value)];
+  const issues = fieldIssues(value, PLAN, []);
+  if (!Array.isArray(value['channels'])) return issues;
+  const names = new Map<string, number>();
+  value['channels'].forEach((channel: unknown, place) => {
+    if (issues.length < MOST_ISSUES) issues.push(...channelIssues(channel, place, names));
+  });
+  if (issues.length > 0) return issues.slice(0, MOST_ISSUES);
+  const plan = value as unknown as ChannelPlan;
+  return plan.callingChannels
+    .filter((name) => !names.has(plainText(name) ?? ''))
+    .map((name) => issue(['callingChannels'], 'channels of this plan', name));
+}
+
+function channelIssues(value: unknown, place: number, names: Map<string, number>): Issue[] {
+  const at = ['channels', place];
+  if (!isRecord(value)) return [issue(at, 'a channel, as simplexChannel makes one', value)];
+  const issues = fieldIssues(value, CHANNEL, at);
+  if (issues.length > 0) return issues;
+  const channel = value as unknown as Channel;
+  for (const name of [channel.designator, ...channel.aliases]) {
+    const plain = plainText(name) ?? '';
+    const holder = names.get(plain) ?? place;
+    if (holder !== place)
+      issues.push(issue([...at, 'designator'], `another name than channels[${holder}] has`, name));
+    names.set(plain, holder);
+  }
+  const wrong = CONSISTENT.find(([, , holds]) => !holds(channel));
+  if (wrong !== undefined) issues.push(issue([...at, wrong[0]], wrong[1], channel[wrong[0]]));
+  return issues;
+}
+
+function fieldIssues(
+  record: Readonly<Record<string, unknown>>,
+  rules: Readonly<Record<string, Rule>>,
+  at: Path,
+): Issue[] {
+  return Object.entries(rules).flatMap(([field, [expected, holds]]) => {
+    const given = Object.hasOwn(record, field) ? record[field] : undefined;
+    return holds(given) ? [] : [issue([...at, field], expected, given)];
+  });
+}
+
+function issue(at: Path, expected: string, given: unknown): Issue {
+  const place = at.map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`)).join('');
+  const received = shown(given);
+  return {
+    code: 'channel-plan-malformed',
+    message: `Channel plan${place === '' ? '' : ` ${place.slice(1)}`}: expected ${expected}, got ${received}`,
+    at,
+    expected,
+    received,
+    clause: 'common practice',
+  };
+}
+
+function shown(value: unknown): string {
+  if (typeof value === 'string') return quote(value);
+  if (value === null || ['undefined', 'number', 'boolean'].includes(typeof value)) return String(value);
+  return Array.isArray(value) ? 'a list' : `a value of type ${typeof value}`;
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+const isText = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
+const isWatts = (value: unknown): boolean => Number.isFinite(value) && (value as number) > 0;
+const isOneOf =
+  (words: readonly string[]) =>
+  (value: unknown): boolean =>
+    typeof value === 'string' && words.includes(value);
+const listOf =
+  (holds: (value: unknown) => boolean) =>
+  (value: unknown): boolean =>
+    Array.isArray(value) && value.every(holds);
+const orNull =
+  (holds: (value: unknown) => boolean) =>
+  (value: unknown): boolean =>
+    value === null || holds(value);
+const oneOf = (...words: readonly string[]): Rule => [words.join(', '), isOneOf(words)];
+
+const TEXT: Rule = ['text', isText];
+const TEXT_OR_NULL: Rule = ['text or null', orNull(isText)];
+const TEXTS: Rule = ['a list of texts', listOf(isText)];
+const TRUTH: Rule = ['true or false', (value) => typeof value === 'boolean'];
+const WATTS: Rule = ['watts above zero or null', orNull(isWatts)];
+const KHZ: Rule = [
+  'whole kilohertz or null',
+  orNull((value) => Number.isInteger(value) && (value as number) > 0),
+];
+// A call sign or a frequency in full is longer than any name of a channel; plain-text.ts reads no longer one.
+const NAME: Rule = ['a name of 1 to 40 characters', isName];
+function isName(value: unknown): boolean {
+  return isText(value) && plainText(value as string) !== undefined;
+}
+
+const FITNESS: readonly Fitness[] = ['preferred', 'allowed', 'restricted', 'no'];
+const USES: { readonly [use in ChannelUse]: true } = {
+  ais: true,
+  'aircraft-support': true,
+  asm: true,
+  'autonomous-devices': true,
+  calling: true,
+  'coast-guard': true,
+  'coast-guard-liaison': true,
+  commercial: true,
+  'distress-safety-calling': true,
+  dredging: true,
+  dsc: true,
+  'environmental-broadcast': true,
+  fishing: true,
+  government: true,
+  intership: true,
+  marina: true,
+  'nautical-information': true,
+  'navigation-safety': true,
+  'non-commercial': true,
+  'on-board': true,
+  pilotage: true,
+  'pollution-control': true,
+  'port-operations': true,
+  'public-correspondence': true,
+  safety: true,
+  'safety-broadcast': true,
+  'search-and-rescue': true,
+  'ship-movement': true,
+  'ship-to-coast': true,
+  towing: true,
+  vdes: true,
+  'vessel-traffic': true,
+  'weather-broadcast': true,
+};
+
+const TAG: Pick<ChannelPlan, 'kind'> = { kind: 'channel-plan' };
+const PLAN: { readonly [field in keyof ChannelPlan]: Rule } = {
+  kind: oneOf(TAG.kind),
+  name: TEXT,
+  edition: TEXT,
+  sources: TEXTS,
+  cautions: TEXTS,
+  callingChannels: TEXTS,
+  rules: TEXTS,
+  channels: ['a list of channels', Array.isArray],
+};
+
+const isLimit = (value: unknown): boolean =>
+  isRecord(value) &&
+  isWatts(value['watts']) &&
+  isOneOf(['output', 'radiated'])(value['measure']) &&
+  isText(value['when']);
+const isEvidence = (value: unknown): boolean =>
+  isRecord(value) && isOneOf(['source', 'memory'])(value['basis']) && isText(value['source']);
+
+const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
+  kind: oneOf('channel'),
+  plan: TEXT,
+  designator: NAME,
+  aliases: ['a list of names of 1 to 40 characters', listOf(isName)],
+  m1084: [
+    'digits of ITU-R M.1084 or null',
+    orNull((value) => /^(?:[12]0)?\d\d$/.test(typeof value === 'string' ? value : '')),
+  ],
+  shipKHz: KHZ,
+  coastKHz: KHZ,
+  mode: oneOf('simplex', 'duplex', 'coast-broadcast'),
+  service: oneOf('voice', 'distress', 'dsc', 'ais', 'asm', 'vdes', 'data', 'weather'),
+  uses: ['a list of uses', listOf((value) => typeof value === 'string' && Object.hasOwn(USES, value))],
+  note: TEXT,
+  region: TEXT_OR_NULL,
+  transmitters: oneOf('ships', 'ships-and-coast', 'coast'),
+  receiveOnly: TRUTH,
+  users: oneOf('all', 'commercial', 'non-commercial', 'authority'),
+  powerLimitW: WATTS,
+  powerRule: TEXT_OR_NULL,
+  automaticPowerReduction: TRUTH,
+  conditionalPowerLimits: ['a list of power limits with watts, measure and when', listOf(isLimit)],
+  coastPowerLimitW: WATTS,
+  dataMessages: ['permitted, prohibited or null', orNull(isOneOf(['permitted', 'prohibited']))],
+  intership: [
+    'nonCommercial and commercial, each preferred, allowed, restricted or no',
+    (value) =>
+      isRecord(value) && isOneOf(FITNESS)(value['nonCommercial']) && isOneOf(FITNESS)(value['commercial']),
+  ],
+  caution: TEXT_OR_NULL,
+  mayBeNamed: TRUTH,
+  notNamedBecause: TEXT_OR_NULL,
+  selectiveCallRule: TEXT_OR_NULL,
+  evidence: [
+    'frequency, use and power, each with basis and source',
+    (value) => isRecord(value) && ['frequency', 'use', 'power'].every((field) => isEvidence(value[field])),
+  ],
+};
+
+/** What the fields of one channel say of each other. */
+const CONSISTENT: readonly (readonly [
+  field: keyof Channel,
+  expected: string,
+  holds: (channel: Channel) => boolean,
+])[] = [
+  ['shipKHz', 'a frequency for ships, for coast stations or for both', hasFrequency],
+  [
+    'mode',
+    'duplex for two frequencies, simplex for one',
+    ({ mode, shipKHz, coastKHz }) => {
+      const hasTwo = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
+      return mode !== 'coast-broadcast' ? hasTwo === (mode === 'duplex') : !hasTwo;
+    },
+  ],
+  [
+    'receiveOnly',
+    'true where ships have no frequency',
+    ({ receiveOnly, shipKHz }) => receiveOnly === (shipKHz === null),
+  ],
+  [
+    'transmitters',
+    'those that have a frequency',
+    ({ transmitters, shipKHz, coastKHz }) =>
+      transmitters === (shipKHz === null ? 'coast' : coastKHz === null ? 'ships' : 'ships-and-coast'),
+  ],
+  [
+    'notNamedBecause',
+    'a reason where the channel may not be named, and null elsewhere',
+    ({ mayBeNamed, notNamedBecause }) => mayBeNamed === (notNamedBecause === null),
+  ],
+];
+
+function hasFrequency({ shipKHz, coastKHz }: Channel): boolean {
+  return shipKHz !== null || coastKHz !== null;
+}

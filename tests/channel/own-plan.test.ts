@@ -1,0 +1,192 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type Channel,
+  type ChannelPlan,
+  channelsAt,
+  channelsFor,
+  checkWorkingChannel,
+  definePlan,
+  duplexChannel,
+  findChannel,
+  type OwnPlan,
+  parsePlan,
+  simplexChannel,
+  workingChannels,
+} from '../../src/channel/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+
+// The club and its channel are invented.
+const club = definePlan({
+  name: 'Ardle Sailing Club',
+  channels: [
+    ...internationalPlan.channels,
+    simplexChannel('Club 1', 155_900, { note: 'races', aliases: ['P1'] }),
+    duplexChannel('Harbour', 157_550, 162_150, { uses: ['marina'] }),
+  ],
+});
+
+describe('a plan of your own', () => {
+  it.each(['Club 1', 'club 1', ' CLUB  1 ', 'p1'])('is searched for %s', (typed) => {
+    expect(valueOf(findChannel(club, typed)).designator).toBe('Club 1');
+  });
+
+  it('serves every function that takes a plan', () => {
+    expect(valueOf(channelsAt(club, '155.9'))[0]?.channel.plan).toBe('Ardle Sailing Club');
+    expect(channelsFor(club, 'marina').map(({ designator }) => designator)).toContain('Harbour');
+    const { ranked, ruledOut } = workingChannels(club, 'intership-non-commercial');
+    expect(ranked.map(({ designator }) => designator)).toContain('Club 1');
+    expect(ruledOut.map(({ designator }) => designator)).toContain('Harbour');
+    expect(checkWorkingChannel(valueOf(findChannel(club, 'Club 1')), 'intership-non-commercial')).toEqual([]);
+  });
+
+  it('calls on 16 where it has 16, and names a channel in a call only by digits of Appendix 18', () => {
+    expect(club.callingChannels).toEqual(['16']);
+    expect(definePlan({ name: 'Two', channels: [simplexChannel('A', 155_900)] }).callingChannels).toEqual([]);
+    // 156.875 MHz is 77 in RR Appendix 18.
+    expect(simplexChannel('77', 156_875).m1084).toBe('77');
+    expect(simplexChannel('77', 156_900).m1084).toBeNull();
+    expect(simplexChannel('Club 1', 155_900).m1084).toBeNull();
+    // 157.100 and 161.700 MHz are 22; 157.100 alone is 1022.
+    expect(duplexChannel('22', 157_100, 161_700).m1084).toBe('22');
+    expect(simplexChannel('1022', 157_100).m1084).toBe('1022');
+  });
+
+  it('is frozen through and through, and leaves what it was made of alone', () => {
+    const uses = ['marina'] as const;
+    const options = { uses: [...uses] };
+    const plan = definePlan({ name: 'One', channels: [simplexChannel('A', 155_900, options)] });
+    expect(Object.isFrozen(plan.channels[0]?.uses)).toBe(true);
+    expect(Object.isFrozen(plan.channels[0]?.evidence.power)).toBe(true);
+    expect(Object.isFrozen(options.uses)).toBe(false);
+  });
+
+  it.each([...plans, club])('of $name goes through JSON', (plan) => {
+    expect(valueOf(parsePlan(JSON.stringify(plan)))).toEqual(JSON.parse(JSON.stringify(plan)));
+    expect(valueOf(parsePlan(structuredClone({ ...plan })))).toEqual({ ...plan });
+  });
+});
+
+describe('a plan written by hand', () => {
+  const [channel] = internationalPlan.channels as [Channel];
+  const withChannel = (change: Record<string, unknown>) => ({
+    ...internationalPlan,
+    channels: [...internationalPlan.channels, { ...channel, designator: 'X', aliases: [], ...change }],
+  });
+
+  it.each<[unknown, readonly (string | number)[]]>([
+    [null, []],
+    ['{"kind":', []],
+    [[], []],
+    [{}, ['kind']],
+    [{ ...internationalPlan, channels: 72 }, ['channels']],
+    [{ ...internationalPlan, channels: [null] }, ['channels', 0]],
+    [{ ...internationalPlan, callingChannels: ['99'] }, ['callingChannels']],
+    [withChannel({ shipKHz: 156.05 }), ['channels', internationalPlan.channels.length, 'shipKHz']],
+    [withChannel({ shipKHz: '156050' }), ['channels', internationalPlan.channels.length, 'shipKHz']],
+    [withChannel({ designator: '16' }), ['channels', internationalPlan.channels.length, 'designator']],
+    [
+      withChannel({ aliases: ['ais1', 'ais 1'] }),
+      ['channels', internationalPlan.channels.length, 'designator'],
+    ],
+    [
+      withChannel({ designator: 'x'.repeat(41) }),
+      ['channels', internationalPlan.channels.length, 'designator'],
+    ],
+    [withChannel({ uses: ['gossip'] }), ['channels', internationalPlan.channels.length, 'uses']],
+    [withChannel({ uses: ['toString'] }), ['channels', internationalPlan.channels.length, 'uses']],
+    [withChannel({ mode: 'simplex' }), ['channels', internationalPlan.channels.length, 'mode']],
+    [withChannel({ receiveOnly: true }), ['channels', internationalPlan.channels.length, 'receiveOnly']],
+    [withChannel({ transmitters: 'coast' }), ['channels', internationalPlan.channels.length, 'transmitters']],
+    [withChannel({ mayBeNamed: false }), ['channels', internationalPlan.channels.length, 'notNamedBecause']],
+    [withChannel({ evidence: {} }), ['channels', internationalPlan.channels.length, 'evidence']],
+  ])('is refused with the place of its fault: %#', (input, at) => {
+    const result = parsePlan(input);
+    expect(result.ok || result.issues[0]).toMatchObject({ code: 'channel-plan-malformed', at });
+  });
+
+  it('with every fault lists twenty of them', () => {
+    const result = parsePlan({ channels: Array.from({ length: 100 }, () => ({})) });
+    expect(result.ok || result.issues).toHaveLength(20);
+  });
+
+  it('throws a TypeError that lists what is wrong, where a program defines it', () => {
+    for (const plan of [undefined, {}, { name: 'A' }, { name: 'A', channels: [{ designator: 'P1' }] }]) {
+      expect(() => definePlan(plan as unknown as OwnPlan)).toThrow(TypeError);
+    }
+    try {
+      definePlan({ name: '', channels: [simplexChannel('A', 0.5)] });
+      expect.unreachable();
+    } catch (error) {
+      expect((error as { issues: readonly { at: unknown }[] }).issues.map(({ at }) => at)).toContainEqual([
+        'channels',
+        0,
+        'shipKHz',
+      ]);
+    }
+  });
+
+  it('gives an issue or a TypeError wherever it is used as it is', () => {
+    const wrong = { name: 'A', channels: [{ designator: 'P1' }] } as unknown as ChannelPlan;
+    for (const result of [findChannel(wrong, 'P1'), channelsAt(wrong, '156.8')]) {
+      expect(result.ok || result.issues[0].code).toBe('channel-no-plan');
+    }
+    for (const use of [
+      () => workingChannels(wrong, 'safety'),
+      () => workingChannels([internationalPlan, wrong], 'safety'),
+      () => workingChannels(undefined as unknown as ChannelPlan, 'safety'),
+      () => workingChannels(internationalPlan, 'safety', { sets: [wrong] }),
+      () => channelsFor(wrong, 'marina'),
+    ]) {
+      expect(use).toThrow(TypeError);
+    }
+  });
+
+  it('never makes anything throw that reads from outside', () => {
+    fc.assert(
+      fc.property(fc.anything(), fc.anything(), (one, other) => {
+        parsePlan(one);
+        parsePlan({ ...internationalPlan, channels: [one, { ...channel, aliases: other }] });
+      }),
+    );
+  });
+});
+
+describe('what each set can tune', () => {
+  // 06, 08 and 77 are 156.300, 156.400 and 156.875 MHz in RR Appendix 18 and in 47 CFR 80.373(f) alike.
+  it('leaves a United States set in British waters 06, 08 and 77, which its own waters would not', () => {
+    const designators = (channels: { readonly ranked: readonly { readonly designator: string }[] }) =>
+      channels.ranked.map(({ designator }) => designator);
+    const purpose = 'intership-non-commercial';
+    const visitor = workingChannels(unitedKingdomPlan, purpose, { sets: [unitedStatesPlan] });
+    expect(designators(visitor)).toEqual(expect.arrayContaining(['06', '08', '72', '77']));
+    expect(designators(workingChannels([unitedKingdomPlan, unitedStatesPlan], purpose))).not.toContain('77');
+    expect(visitor.sets).toEqual(['United States']);
+    expect(visitor.ranked.find(({ designator }) => designator === '77')?.onSets).toEqual(['77']);
+  });
+
+  it('rules out what a set has not, and says what it has under that name', () => {
+    const { ruledOut } = workingChannels(unitedKingdomPlan, 'ship-to-coast', { sets: [unitedStatesPlan] });
+    // M is 157.850 MHz, 37A of the United Kingdom.
+    expect(ruledOut.find(({ designator }) => designator === 'M')?.notices.map(({ code }) => code)).toContain(
+      'channel-not-on-set',
+    );
+    const reverse = workingChannels(unitedStatesPlan, 'ship-to-coast', { sets: [internationalPlan] });
+    expect(reverse.ruledOut.find(({ designator }) => designator === '1022')?.notices.at(-1)?.code).toBe(
+      'channel-not-on-set',
+    );
+  });
+
+  it('takes no channel on which the set only listens', () => {
+    const { ruledOut } = workingChannels(club, 'intership-non-commercial', {
+      sets: [
+        definePlan({
+          name: 'Listener',
+          channels: [simplexChannel('72', 156_625, { transmitters: 'coast' })],
+        }),
+      ],
+    });
+    expect(ruledOut.map(({ designator }) => designator)).toContain('72');
+  });
+});
