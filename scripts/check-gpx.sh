@@ -1,10 +1,11 @@
 #!/usr/bin/env bash
-# Validates GPX against the GPX 1.1 schema with xmllint (Debian: libxml2-utils).
+# Validates GPX 1.1 waypoints against a schema of our own with xmllint (Debian: libxml2-utils).
 # Without arguments it checks documents made here from awkward waypoints; `npm run build:js` must have run.
 # With arguments it checks those files.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-schema=shared/position/gpx-1.1.xsd
+schema=shared/position/gpx-waypoints.rng
+valid() { xmllint --noout --nonet --relaxng "$schema" "$@"; }
 
 if [ $# -eq 0 ]; then
   folder=$(mktemp -d)
@@ -24,8 +25,33 @@ const waypoints = corners.map((position, i) => {
 });
 writeFileSync(`${folder}/none.gpx`, toGpx([], { creator: awkward[3] }));
 writeFileSync(`${folder}/awkward.gpx`, toGpx(waypoints, { creator: awkward[5] }));
+
+// Each breaks one rule of GPX 1.1, and the schema must say so.
+const right = toGpx([{ position: corners[9], name: 'Merrow', time: 0, type: 'boat' }], { creator: 'check' });
+const wrong = {
+  order: right.replace(/( *<time>.*\n)( *<name>.*\n)/, '$2$1'),
+  longitude: right.replace(/lon="[^"]*"/, 'lon="180.000000"'),
+  latitude: right.replace(/lat="[^"]*"/, 'lat="90.000001"'),
+  time: right.replace(/<time>.*</, '<time>1970-01-01<'),
+  element: right.replace('</wpt>', '<course>90</course></wpt>'),
+  twice: right.replace(/( *<name>.*\n)/, '$1$1'),
+  version: right.replace('version="1.1"', 'version="1.0"'),
+  namespace: right.replace('GPX/1/1', 'GPX/1/0'),
+  creator: right.replace(/ creator="[^"]*"/, ''),
+};
+writeFileSync(`${folder}/right.gpx`, right);
+for (const [name, text] of Object.entries(wrong)) {
+  if (text === right) throw new Error(`${name}: nothing was broken`);
+  writeFileSync(`${folder}/${name}.broken`, text);
+}
 SCRIPT
+  for broken in "$folder"/*.broken; do
+    if valid "$broken" 2>/dev/null; then
+      echo "the schema accepts a document with a wrong $(basename "$broken" .broken)" >&2
+      exit 1
+    fi
+  done
   set -- "$folder"/*.gpx
 fi
 
-xmllint --noout --nonet --schema "$schema" "$@"
+valid "$@"

@@ -233,7 +233,7 @@ function worst(channels: readonly Channel[], purpose: WorkingPurpose): number {
 
 /**
  * Small is good: first the least any plan says, then what the plans say together, then 72, the one
- * ordinary intership channel that all four plans share, then channels kept for ships alone.
+ * ordinary intership channel that all plans share, then channels kept for ships alone.
  * deviation: D-channel-10
  */
 function standing({ channels }: WorkingChannel, purpose: WorkingPurpose): number {

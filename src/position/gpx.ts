@@ -5,7 +5,7 @@ import { xmlText } from './xml-text.ts';
 /**
  * Writes waypoints as a GPX 1.1 document.
  *
- * Elements stand in the order that the schema asks for. Longitude 180 is written -180, as GPX has no 180. A control
+ * Elements come in the order of the schema. Longitude 180 is written -180, as GPX has no 180. A control
  * character or half of a surrogate pair, which XML cannot hold, becomes U+FFFD.
  *
  * @param waypoints - the places
