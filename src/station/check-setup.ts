@@ -4,7 +4,7 @@ import type { StationSettings } from './state/settings.ts';
 import type { StationFix } from './state/state.ts';
 import { lengthOf } from './state/timer.ts';
 
-/** What was seen of a station that is being set up. */
+/** What was observed of a station that is being set up. */
 export interface SetupObservations {
   /** Epoch milliseconds. */
   readonly now: number;
@@ -20,11 +20,19 @@ export interface SetupObservations {
 
 /** One line of the check. */
 export interface SetupItem {
-  readonly subject: 'identity' | 'position' | 'time' | 'groups' | 'channels' | 'test-call' | 'plotter';
+  readonly subject:
+    | 'identity'
+    | 'position'
+    | 'time'
+    | 'groups'
+    | 'channels'
+    | 'watch'
+    | 'test-call'
+    | 'plotter';
   readonly status: 'ready' | 'not-ready' | 'unknown';
   /** What was found, English, without a final full stop. */
   readonly finding: string;
-  /** What to do; `null` when nothing. */
+  /** What to do; `null` if nothing. */
   readonly toDo: string | null;
   readonly clause: string;
 }
@@ -32,7 +40,7 @@ export interface SetupItem {
 /**
  * Whether a station is ready for use, point by point.
  *
- * It sees what it is told and no more: aerial, power and the licence are for a person to look at.
+ * It judges only what it is given: aerial, power and licence are for a person to check.
  *
  * @param settings - the station's settings
  * @param observations - what was seen
@@ -56,19 +64,23 @@ export function checkSetup(settings: StationSettings, observations: SetupObserva
     timeItem(observations),
     groupsItem(settings),
     channelsItem(settings),
+    watchItem(settings),
     testItem(observations),
     plotterItem(observations),
   ];
 }
 
 function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
-  const item = { subject: 'identity', clause: 'ITU-R M.585-10; ITU-R M.493, self-identification' } as const;
+  const item = {
+    subject: 'identity',
+    clause: 'ITU-R M.585-10; ITU-R M.493-16, self-identification',
+  } as const;
   if (mmsi === null) {
     return {
       ...item,
       status: 'not-ready',
-      finding: 'No own identity is stored: nothing can be sent',
-      toDo: 'Store the nine digits of the radio licence; most sets take them once only',
+      finding: 'Own identity is not stored: the radio cannot transmit DSC calls',
+      toDo: 'Enter the MMSI of the ship station licence; most radios accept it only once',
     };
   }
   const parsed = parseIdentity(mmsi);
@@ -83,8 +95,8 @@ function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
   return {
     ...item,
     status: 'not-ready',
-    finding: doubt?.message ?? `Own identity ${mmsi} is not of the form for this kind of set`,
-    toDo: 'Compare with the radio licence; a wrong identity is changed by the dealer',
+    finding: doubt?.message ?? `Own identity ${mmsi} does not have the form for this kind of radio`,
+    toDo: 'Compare it with the licence; a dealer can change a wrong identity',
   };
 }
 
@@ -94,8 +106,8 @@ function positionItem({ timers }: StationSettings, { now, fix }: SetupObservatio
     return {
       ...item,
       status: 'not-ready',
-      finding: 'No own position: an alert would say nothing of the place',
-      toDo: 'Connect a position receiver, or enter the position by hand',
+      finding: 'No own position: a distress alert would go out without one',
+      toDo: 'Connect a GNSS receiver, or enter the position by hand',
     };
   }
   const age = now - fix.at;
@@ -104,21 +116,21 @@ function positionItem({ timers }: StationSettings, { now, fix }: SetupObservatio
     return {
       ...item,
       status: 'not-ready',
-      finding: 'The position is of a time to come',
-      toDo: 'Set the clock to UTC, or enter the position anew',
+      finding: 'The position fix is dated in the future',
+      toDo: 'Set the clock to UTC, or enter the position again',
     };
   }
   if (fix.source === 'instrument' && age < 60_000) {
-    return { ...item, status: 'ready', finding: 'Position comes from the receiver', toDo: null };
+    return { ...item, status: 'ready', finding: 'Position comes from the GNSS receiver', toDo: null };
   }
   const isOld = age >= lengthOf('position-warning', timers) || fix.source === 'instrument';
   return {
     ...item,
     status: isOld ? 'not-ready' : 'ready',
-    finding: `Position of ${minutes} minutes ago, from ${fix.source === 'person' ? 'the person' : 'the receiver'}`,
+    finding: `Position is ${minutes} minutes old, ${fix.source === 'person' ? 'entered by hand' : 'from the GNSS receiver'}`,
     toDo: isOld
-      ? 'See to the position receiver, or enter the position anew'
-      : 'Enter the position anew every four hours at the latest',
+      ? 'Check the GNSS receiver, or enter the position again'
+      : 'Enter the position again at least every 4 hours',
   };
 }
 
@@ -128,17 +140,17 @@ function timeItem({ now, time }: SetupObservations): SetupItem {
     return {
       ...item,
       status: 'not-ready',
-      finding: 'The set shows no time',
-      toDo: 'Connect a position receiver, or enter UTC',
+      finding: 'The radio shows no time',
+      toDo: 'Connect a GNSS receiver, or enter UTC',
     };
   }
   const seconds = Math.round(Math.abs(time - now) / 1000);
   return seconds <= 60
-    ? { ...item, status: 'ready', finding: 'Time is right to the minute', toDo: null }
+    ? { ...item, status: 'ready', finding: 'Time is correct to the minute', toDo: null }
     : {
         ...item,
         status: 'not-ready',
-        finding: `Time is ${seconds} seconds off`,
+        finding: `Time is ${seconds} seconds wrong`,
         toDo: 'Set the clock to UTC, not to local time',
       };
 }
@@ -159,7 +171,7 @@ function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
       };
     }
   }
-  const finding = groups.length === 0 ? 'No group' : `Groups: ${groups.join(', ')}`;
+  const finding = groups.length === 0 ? 'No group identity' : `Groups: ${groups.join(', ')}`;
   return { ...item, status: 'ready', finding, toDo: null };
 }
 
@@ -170,8 +182,36 @@ function channelsItem({ channels }: StationSettings): SetupItem {
     : {
         ...item,
         status: 'not-ready',
-        finding: 'No working channel',
-        toDo: 'Choose working channels that are allowed in these waters',
+        finding: 'No working channels',
+        toDo: 'Enter the working channels allowed in these waters',
+      };
+}
+
+/** Radio that changes its channel automatically leaves a required watch unnoticed: US Coast Guard safety alert of 2010. */
+function watchItem({ tuning, watched }: StationSettings): SetupItem {
+  const item = {
+    subject: 'watch',
+    clause:
+      'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493-11 considering j)',
+  } as const;
+  const list = watched.join(', ');
+  if (tuning === 'by-hand') {
+    const finding =
+      watched.length === 0 ? 'Channel is changed by hand' : `Channel is changed by hand, watch on ${list}`;
+    return { ...item, status: 'ready', finding, toDo: null };
+  }
+  return watched.length === 0
+    ? {
+        ...item,
+        status: 'unknown',
+        finding: 'A DSC call can change the channel automatically',
+        toDo: 'If a watch on another channel is required (bridge-to-bridge, vessel traffic), list it as watched and change channel by hand',
+      }
+    : {
+        ...item,
+        status: 'not-ready',
+        finding: `A DSC call can take the radio off watched channel ${list} unnoticed`,
+        toDo: 'Change channel by hand, or keep the watch on a second receiver',
       };
 }
 
@@ -181,8 +221,8 @@ function testItem({ testAnsweredAt, now }: SetupObservations): SetupItem {
     return {
       ...item,
       status: 'unknown',
-      finding: 'No test call was answered yet',
-      toDo: 'Send a test call to a coast station that answers them, or to a friend; never test with a distress alert',
+      finding: 'No test call has been answered yet',
+      toDo: 'Send a test call to a coast station that answers them, or to a friend. Never test with a distress alert',
     };
   }
   const days = Math.floor((now - testAnsweredAt) / 86_400_000);
@@ -190,11 +230,16 @@ function testItem({ testAnsweredAt, now }: SetupObservations): SetupItem {
     return {
       ...item,
       status: 'not-ready',
-      finding: 'A test call was answered at a time to come',
-      toDo: 'Set the clock to UTC, and test again',
+      finding: 'The last test-call reply is dated in the future',
+      toDo: 'Set the clock to UTC and test again',
     };
   }
-  return { ...item, status: 'ready', finding: `A test call was answered ${days} days ago`, toDo: null };
+  return {
+    ...item,
+    status: 'ready',
+    finding: `The last test call was answered ${days} days ago`,
+    toDo: null,
+  };
 }
 
 function plotterItem({ replyOnPlotter }: SetupObservations): SetupItem {
@@ -206,12 +251,12 @@ function plotterItem({ replyOnPlotter }: SetupObservations): SetupItem {
         ...item,
         status: 'not-ready',
         finding: 'A position reply did not reach the plotter',
-        toDo: 'See to the wiring, the speed of the wire and the sentences that the plotter takes',
+        toDo: 'Check the wiring, the baud rate and the sentences that the plotter accepts',
       }
     : {
         ...item,
         status: 'unknown',
-        finding: 'Not tried',
-        toDo: 'Ask a friend for her position and look at the plotter',
+        finding: 'Position reply to the plotter not tested',
+        toDo: 'Request the position of a friend and check that it appears on the plotter',
       };
 }

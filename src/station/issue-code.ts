@@ -16,7 +16,7 @@ export const STATION_ISSUE_CODES = [
   {
     code: 'station-relay-reason',
     meaning:
-      'a ship relays on VHF only for a vessel that cannot alert herself and needs more help: both are vouched for',
+      'a ship gives a reason for a DSC relay: nobody acknowledged (to one coast station), or the vessel cannot alert herself and needs more help',
   },
   { code: 'station-channel-form', meaning: 'no channel that a call can name' },
   {

@@ -5,6 +5,7 @@ import { nextWake, type StationState } from './state/state.ts';
 import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './turn/act.ts';
 import { beginCall } from './turn/begin-call.ts';
 import { moveClock } from './turn/clock.ts';
+import { tuneByHand } from './turn/common-action.ts';
 import { fireOn } from './turn/fire-on.ts';
 import { hear } from './turn/hear.ts';
 import { rankOf } from './turn/open-dialogue.ts';
@@ -85,7 +86,7 @@ function follow(turn: Turn, event: StationEvent): void {
       turn.state.channelBusy = event.busy;
       break;
     case 'tuned':
-      turn.state.tunedTo = event.channel;
+      tuneByHand(turn, event.channel);
       break;
     case 'sent':
     case 'send-failed':

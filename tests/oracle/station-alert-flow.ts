@@ -19,7 +19,7 @@ export type Box =
 /**
  * What a ship that receives a VHF alert does, box by box.
  *
- * A literal reading of the flow chart of IMO COMSAR/Circ.25 (chart for MF seen in a national handbook, with channel 16
+ * A literal reading of the flow chart of MSC.1/Circ.1657 (the chart of its predecessor for MF seen in a national handbook, with channel 16
  * in the place of 2182 kHz for VHF from memory).
  */
 export function alertFlow(situation: Situation): readonly Box[] {

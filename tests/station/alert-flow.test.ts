@@ -45,7 +45,7 @@ function play(situation: Situation): readonly Box[] {
   return boxes;
 }
 
-describe('the flow for an alert heard on VHF: IMO COMSAR/Circ.25', () => {
+describe('the flow for an alert heard on VHF: MSC.1/Circ.1657', () => {
   it.each(flow.situations)('$situation', ({ situation, boxes }) => {
     expect(alertFlow(situation)).toEqual(boxes);
     expect(play(situation)).toEqual(boxes);

@@ -32,9 +32,9 @@ function statusOf(
 
 describe('the set-up check', () => {
   it('finds nothing to do on a station that is ready', () => {
-    const items = checkSetup(createStation({ mmsi: own, groups: [club] }).settings, good);
-    expect(items.map(({ status }) => status)).toEqual(Array.from({ length: 7 }, () => 'ready'));
-    expect(items.map(({ toDo }) => toDo)).toEqual(Array.from({ length: 7 }, () => null));
+    const items = checkSetup(createStation({ mmsi: own, groups: [club], tuning: 'by-hand' }).settings, good);
+    expect(items.map(({ status }) => status)).toEqual(Array.from({ length: 8 }, () => 'ready'));
+    expect(items.map(({ toDo }) => toDo)).toEqual(Array.from({ length: 8 }, () => null));
   });
 
   it('says what to do about everything that is not ready, with a clause', () => {

@@ -17,7 +17,7 @@ const club = ['023299905'];
 export const evening: readonly SimulatedStation[] = [
   {
     name: 'Skerra Coastguard',
-    settings: { mmsi: '002329990', equipment: 'coast' },
+    settings: { mmsi: '002329990', equipment: 'coast', designated: true },
     ...at(20, 30, 120),
     person,
   },

@@ -31,7 +31,7 @@ const settings: readonly SettingsInput[] = [
   { mmsi: own, equipment: 'A', groups: ['023299905'], policies: automatic },
   // Long times cut short, so that walks get behind them.
   { mmsi: own, equipment: 'A', timers: { 'listen-after-alert': 15_000, 'alert-repeat': 30_000 } },
-  { mmsi: '002329990', equipment: 'coast' },
+  { mmsi: '002329990', equipment: 'coast', designated: true },
 ];
 
 const heard = fc.sample(heardCall, { numRuns: 2000, seed: 1 });

@@ -43,10 +43,14 @@ describe('an alert is received', () => {
     });
     expect(effectsOf(radio.effects, 'tune')[0]?.channel).toBe('16');
     const advice = adviceNow(radio);
-    expect(advice.whoAcknowledges.clause).toContain('47 CFR 80.1117');
+    expect(advice.whoAcknowledges.clause).toContain('80.1117(a)');
     expect(advice.dscAcknowledgement.allowed).toBe(false);
-    expect(advice.relay).toMatchObject({ allowed: false, clause: expect.stringContaining('COMSAR/Circ.25') });
-    expect(advice.waitFor?.clause).toBe('47 CFR 80.1121(b)');
+    expect(advice.relay).toMatchObject({
+      allowed: false,
+      clause: expect.stringContaining('MSC.1/Circ.1657'),
+    });
+    expect(advice.waitFor?.clause).toContain('47 CFR 80.1121(b)');
+    expect(advice.relayToMany.allowed).toBe(false);
     expect(advice.caution).toContain('Lives may depend on this');
   });
 
@@ -59,7 +63,7 @@ describe('an alert is received', () => {
     expect(adviceNow(afterAlert({ speed: 0 })).distance?.seconds).toBeNull();
   });
 
-  it('with a coast acknowledgement asks whether the vessel can help: IMO COMSAR/Circ.25', () => {
+  it('with a coast acknowledgement asks whether the vessel can help: MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.pass(30_000);
     radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
@@ -72,7 +76,7 @@ describe('an alert is received', () => {
     expect(radio.log.map(({ text }) => text)).toContain(`Acknowledged ${troubled} by voice on channel 16`);
   });
 
-  it('with a coast acknowledgement and unable to help: log and reset, COMSAR/Circ.25', () => {
+  it('with a coast acknowledgement and unable to help: log and reset, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
     radio.give({ kind: 'stand-by', dialogue: 1 });
@@ -90,14 +94,14 @@ describe('an alert is received', () => {
     expect(adviceNow(radio).voiceAcknowledgement.allowed).toBe(true);
   });
 
-  it('no traffic and no more alerts: log and reset, COMSAR/Circ.25', () => {
+  it('no traffic and no more alerts: log and reset, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.pass(5 * MINUTE);
     radio.give({ kind: 'no-traffic', dialogue: 1 });
     expect(radio.phases).toEqual([]);
   });
 
-  it('no traffic and the alert goes on: inform a coast station, COMSAR/Circ.25', () => {
+  it('no traffic and the alert goes on: inform a coast station, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.pass(4 * MINUTE);
     radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
@@ -230,11 +234,11 @@ describe('acknowledging by DSC', () => {
     expect(radio.phases).toEqual(['heard-distress: assisting']);
   });
 
-  it('is for a coast station at once, by hand: ITU-R M.541', () => {
-    const radio = afterAlert({ mmsi: coast, equipment: 'coast' });
+  it('is for a designated coast station without delay, by hand: 47 CFR 80.103(c), 80.1119(a)', () => {
+    const radio = afterAlert({ mmsi: coast, equipment: 'coast', designated: true });
     expect(adviceNow(radio).now[0]?.text).toContain('Acknowledge by DSC');
     radio.pass(10 * MINUTE);
-    expect(radio.onAir, 'never by itself').toBeNull();
+    expect(radio.onAir, 'never automatically').toBeNull();
     radio.give({ kind: 'acknowledge', dialogue: 1 });
     radio.give({ kind: 'confirm', dialogue: 1 });
     expect(radio.onAir?.call).toMatchObject({
@@ -292,7 +296,7 @@ describe('a relay is heard', () => {
     expect(effectsOf(ship.effects, 'speak').map(({ situation }) => situation)).toEqual(['mayday-relay']);
     ship.pass(60 * MINUTE);
     expect(ship.onAir).toBeNull();
-    const shore = new Radio({ mmsi: coast, equipment: 'coast' });
+    const shore = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
     shore.give({ kind: 'heard', call, verdict: 'clean' });
     shore.give({ kind: 'acknowledge', dialogue: 1 });
     shore.give({ kind: 'confirm', dialogue: 1 });
@@ -335,7 +339,7 @@ describe('a relay is heard', () => {
     } as const;
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     radio.give({ kind: 'heard', call: closed, verdict: 'clean' });
-    expect(adviceNow(radio).now[0]?.text).toContain('man-overboard device calls this very vessel');
+    expect(adviceNow(radio).now[0]?.text).toContain('Your own man-overboard device');
     expect(adviceNow(radio).question?.answers).toEqual(['close', 'acknowledge']);
     radio.give({ kind: 'acknowledge', dialogue: 1 });
     radio.give({ kind: 'confirm', dialogue: 1 });
@@ -379,16 +383,16 @@ describe('what a distress says again', () => {
     expect(effectsOf(effects, 'show')[0]).toMatchObject({ topic: 'distress-repeated', call: finer });
   });
 
-  it('traffic is heard: answer as the station that leads it directs, COMSAR/Circ.25', () => {
+  it('traffic is heard: answer as the station that controls it directs, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.give({ kind: 'traffic', dialogue: 1 });
-    expect(adviceNow(radio).voiceAcknowledgement.why).toContain('the station that leads the traffic');
+    expect(adviceNow(radio).voiceAcknowledgement.why).toContain('the station that controls the traffic');
   });
 });
 
-describe('a coast station', () => {
-  it('is asked to acknowledge, leads the traffic, and puts the distress away: ITU-R M.541', () => {
-    const radio = new Radio({ mmsi: coast, equipment: 'coast' });
+describe('a designated coast station', () => {
+  it('is asked to acknowledge, takes charge of the traffic, and closes the distress: RR 32.27, 47 CFR 80.1119(a)', () => {
+    const radio = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
     radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
     expect(adviceNow(radio)).toMatchObject({
       question: { answers: ['acknowledge', 'traffic'] },
@@ -398,14 +402,14 @@ describe('a coast station', () => {
     radio.give({ kind: 'confirm', dialogue: 1 });
     radio.finish();
     const advice = adviceNow(radio);
-    expect(advice.now[0]?.text).toContain('Lead the distress traffic');
+    expect(advice.now[0]?.text).toContain('Take charge of the distress traffic');
     expect(advice.question?.answers).toEqual(['close', 'acknowledge']);
     radio.give({ kind: 'close', dialogue: 1 });
     expect(radio.phases).toEqual([]);
   });
 
   it('is never told what only a ship is told', () => {
-    const radio = new Radio({ mmsi: coast, equipment: 'coast' });
+    const radio = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
     radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
     const listening = adviceNow(radio);
     radio.pass(6 * MINUTE);
@@ -422,7 +426,7 @@ describe('relaying a distress', () => {
     from: null,
   };
 
-  it('needs both grounds, and a second thought: IMO COMSAR/Circ.25', () => {
+  it('needs both grounds, and a second thought: MSC.1/Circ.1657', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     const refused = radio.give({ kind: 'call', call: relay });
     expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-relay-reason');

@@ -217,7 +217,7 @@ const settings = fc.constantFrom<SettingsInput>(
     tuning: 'by-hand',
     callers: [{ caller: '232999142', policy: 'refuse-station-barred' }],
   },
-  { mmsi: '002329990', equipment: 'coast', policies: automatic },
+  { mmsi: '002329990', equipment: 'coast', designated: true, policies: automatic },
   { mmsi: null },
 );
 

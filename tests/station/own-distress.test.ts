@@ -125,11 +125,20 @@ describe('sending a distress alert', () => {
     expect(waits.size).toBe(20);
   });
 
-  it('asks for the voice message after 15 seconds in any case: ITU-R M.541 Annex 3', () => {
+  it('asks for the voice message as soon as the alert is out: RR 2024 No. 32.13, ITU-R M.541-11 Annex 3 §1.4.1', () => {
     const radio = inDistress();
     radio.finish();
-    expect(effectsOf(radio.pass(14_999), 'speak')).toEqual([]);
-    expect(effectsOf(radio.pass(1), 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
+    expect(effectsOf(radio.effects, 'speak').at(-1)).toMatchObject({ situation: 'mayday', channel: '16' });
+    const reminded = (effects: ReturnType<typeof radio.pass>) =>
+      effectsOf(effects, 'show').some(({ text }) => text.includes('do not wait for an acknowledgement'));
+    expect(reminded(radio.pass(14_999))).toBe(false);
+    expect(reminded(radio.pass(1)), 'at the latest after 15 s, a UK procedure summary of about 2000').toBe(
+      true,
+    );
+    const spoken = inDistress();
+    spoken.finish();
+    spoken.give({ kind: 'spoken', dialogue: 1 });
+    expect(reminded(spoken.pass(15_000))).toBe(false);
   });
 
   it('asks for the voice message at once when acknowledged sooner', () => {

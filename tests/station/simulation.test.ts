@@ -140,7 +140,7 @@ describe('two transmissions', () => {
     ({ kind: 'call', call: composePositionRequest({ from, to: coast }) }) as const;
   const skerra: SimulatedStation = {
     name: 'Skerra',
-    settings: { mmsi: coast, equipment: 'coast' },
+    settings: { mmsi: coast, equipment: 'coast', designated: true },
     position: home,
     antennaHeight: 100,
   };

@@ -87,6 +87,7 @@ function stationFor(role: Role, policy: Policy, seed: number): StationState {
   const station = createStation({
     mmsi: role.mmsi,
     equipment: role.equipment,
+    designated: role.designated,
     groups: role.groups ?? [],
     policies,
     seed,

@@ -14,6 +14,8 @@ export interface Role {
   readonly callSign: string | null;
   readonly mmsi: string;
   readonly equipment: EquipmentClass;
+  /** Acknowledges distress by DSC, as the coastguard does. */
+  readonly designated?: boolean;
   readonly position: Coordinates;
   readonly groups?: readonly string[];
 }
@@ -57,6 +59,7 @@ const coastguard: Role = {
   callSign: null,
   mmsi: '002329990',
   equipment: 'coast',
+  designated: true,
   position: { latitude: 56.45, longitude: -6.2 },
 };
 

@@ -5,7 +5,13 @@ import type { HeardDistressDialogue, HeardDistressPhase } from '../state/dialogu
 import type { AnswerKind } from '../state/effect.ts';
 import type { StationState } from '../state/state.ts';
 import { DISTRESS_CAUTION } from '../turn/turn.ts';
-import { dscPermission, type Permission, relayPermission, voicePermission } from './permission.ts';
+import {
+  dscPermission,
+  type Permission,
+  relayPermission,
+  relayToManyPermission,
+  voicePermission,
+} from './permission.ts';
 import { stageOf } from './stage.ts';
 import type { AdviceStep } from './step.ts';
 
@@ -20,7 +26,7 @@ export interface DistanceToDistress {
   readonly ownPositionAt: number;
 }
 
-/** What the decision flow for a distress alert heard on VHF says at this stage. */
+/** Advice of the decision flow for a distress alert received on VHF, at this stage. */
 export interface DistressAdvice {
   readonly kind: 'distress-advice';
   /** Nine digits, `null` when unknown. */
@@ -28,7 +34,7 @@ export interface DistressAdvice {
   readonly phase: HeardDistressPhase;
   /** What to do now, in order. */
   readonly now: readonly AdviceStep[];
-  /** What to decide, and by which events; `null` when nothing is to be decided now. */
+  /** The question to answer, and the events that answer it; `null` when there is none now. */
   readonly question: { readonly text: string; readonly answers: readonly AnswerKind[] } | null;
   /** What to wait for, `null` when for nothing. */
   readonly waitFor: AdviceStep | null;
@@ -38,15 +44,17 @@ export interface DistressAdvice {
   readonly voiceAcknowledgement: Permission;
   /** Acknowledging by DSC. */
   readonly dscAcknowledgement: Permission;
-  /** Passing the alert on. */
+  /** A DSC relay to one coast station. Passing the distress on by voice or any other means is never forbidden. */
   readonly relay: Permission;
+  /** A DSC relay to all ships, a group or an area. */
+  readonly relayToMany: Permission;
   /** `null` when a position is missing. */
   readonly distance: DistanceToDistress | null;
   readonly caution: string;
 }
 
 /**
- * What to do about another vessel's distress at this stage: the decision flow for alerts heard on VHF, as data.
+ * Advice about another vessel's distress at this stage: the decision flow for alerts received on VHF, as data.
  *
  * It helps a trained person and replaces neither the training nor the law: national rules and the master's decision
  * come first.
@@ -55,8 +63,8 @@ export interface DistressAdvice {
  * @param dialogue - its number
  * @returns `null` when there is no such distress
  *
- * Source: IMO COMSAR/Circ.25 (flow chart seen for MF; for VHF with channel 16 in the place of 2182 kHz, from memory)
- * and its successor of 2022; ITU-R M.541; 47 CFR 80.1117 and 80.1121.
+ * Source: MSC.1/Circ.1657 (the chart of the circular before it was seen for MF; for VHF with channel 16 in the place of
+ * 2182 kHz, from memory); RR 2024 Nos. 32.16 to 32.29A; ITU-R M.541-11 Annex 3; 47 CFR 80.103(c), 80.1117 and 80.1121.
  *
  * @see {@link step}
  *
@@ -69,7 +77,7 @@ export interface DistressAdvice {
  * const merrow = createStation({ mmsi: '232999871' });
  * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
  * const advice = adviseOnDistress(state, 1);
- * console.log(advice?.now[0]?.text); // Send nothing that could disturb, listen on channel 16 and inform the master
+ * console.log(advice?.now[0]?.text); // Keep watch on channel 16, do not transmit, and inform the master
  * console.log(advice?.relay.allowed); // false
  * ```
  */
@@ -78,7 +86,7 @@ export function adviseOnDistress(state: StationState, dialogue: number): Distres
   return found?.procedure === 'heard-distress' ? adviceFor(state, found) : null;
 }
 
-/** The same for a dialogue at hand. */
+/** The same for a given dialogue. */
 export function adviceFor(state: StationState, dialogue: HeardDistressDialogue): DistressAdvice {
   const { distressed, phase } = dialogue;
   return {
@@ -87,12 +95,13 @@ export function adviceFor(state: StationState, dialogue: HeardDistressDialogue):
     phase,
     ...stageOf(state, dialogue),
     whoAcknowledges: {
-      text: 'As a rule a coast station or rescue co-ordination centre, and nobody else by DSC',
-      clause: '47 CFR 80.1117; ITU-R M.541',
+      text: 'The coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC',
+      clause: '47 CFR 80.103(c), 80.1117(a); RR 2024 No. 32.27',
     },
     voiceAcknowledgement: voicePermission(state, dialogue),
     dscAcknowledgement: dscPermission(state, dialogue),
-    relay: relayPermission(state),
+    relay: relayPermission(state, dialogue),
+    relayToMany: relayToManyPermission(state),
     distance: distanceTo(state, dialogue.call),
     caution: DISTRESS_CAUTION,
   };

@@ -1,7 +1,7 @@
 import type { DistressRelay } from '../../call/index.ts';
 import { clause } from '../state/clause.ts';
 import type { HeardDistressDialogue } from '../state/dialogue.ts';
-import { maySend } from '../state/equipment.ts';
+import { isDesignated, maySend } from '../state/equipment.ts';
 import type { StationState } from '../state/state.ts';
 import { isCoastIdentity } from '../turn/own-identity.ts';
 
@@ -12,12 +12,12 @@ export interface Permission {
   readonly clause: string;
 }
 
-/** Whether a coast station relayed this distress: then it has it in hand, and looks for ships to help. */
+/** Whether a coast station relayed this distress: it is then in charge, and asks ships for help. */
 export function isRelayedByCoast({ call }: HeardDistressDialogue): boolean {
   return call.kind === 'distress-relay' && isCoastIdentity(call.from);
 }
 
-/** Whether all that was heard is a relay: then it is the relay that is acknowledged, not an alert. */
+/** Whether only a relay was received: then the relay is acknowledged, not an alert. */
 export function isAboutRelay(
   dialogue: HeardDistressDialogue,
 ): dialogue is HeardDistressDialogue & { readonly call: DistressRelay } {
@@ -27,50 +27,50 @@ export function isAboutRelay(
 /** Whether to acknowledge by voice on channel 16. */
 export function voicePermission({ settings }: StationState, dialogue: HeardDistressDialogue): Permission {
   const { phase } = dialogue;
-  if (settings.equipment === 'coast') {
+  if (isDesignated(settings)) {
     return {
       allowed: true,
-      why: 'A coast station answers on channel 16 after its DSC acknowledgement',
+      why: 'A designated coast station answers on channel 16 after its DSC acknowledgement',
       clause: clause.acknowledgement,
     };
   }
   if (isRelayedByCoast(dialogue)) {
     return {
       allowed: true,
-      why: 'A coast station relays the distress: answer it by voice when able to assist, as it directs',
+      why: 'A coast station relays the distress: answer it by voice if you can assist, as it directs',
       clause: clause.coastRelay,
     };
   }
   if (isCoastIdentity(dialogue.acknowledgedBy)) {
     return {
       allowed: true,
-      why: 'A coast station has acknowledged: answer by voice when able to assist, as it directs',
-      clause: clause.relay,
+      why: 'A coast station has acknowledged: answer by voice if you can assist, as it directs',
+      clause: clause.flow,
     };
   }
   if (phase === 'coast-answered') {
     return {
       allowed: true,
-      why: 'Distress traffic is heard: speak only when able to assist, as the station that leads the traffic directs',
-      clause: clause.relay,
+      why: 'Distress traffic is heard: speak only if you can assist, as the station that controls the traffic directs',
+      clause: clause.flow,
     };
   }
   return phase === 'listening' || phase === 'shown'
     ? {
         allowed: false,
-        why: 'Coast stations are given time first; in the vicinity the master may shorten it',
+        why: 'Leave coast stations time to acknowledge; in the vicinity the master may shorten it',
         clause: '47 CFR 80.1121(b)',
       }
     : {
         allowed: true,
-        why: 'No coast station was heard to acknowledge: a vessel near enough acknowledges by voice on channel 16, and then tells a coast station',
-        clause: '47 CFR 80.1121(b)',
+        why: 'No coast station has acknowledged: if you are near, acknowledge by voice on channel 16, and inform a coast station',
+        clause: 'RR 2024 Nos. 32.28 and 32.29A; 47 CFR 80.1121(b)',
       };
 }
 
 /**
- * Whether to acknowledge by DSC: a coast station at once; a ship a relay that is addressed to her, and an alert only
- * with class A, to end one that goes on without any acknowledgement.
+ * Whether to acknowledge by DSC: a designated coast station without delay; any station a relay addressed to it; a ship
+ * an alert only with class A, to stop one that goes on without any acknowledgement, from a vessel in the vicinity.
  */
 export function dscPermission({ settings }: StationState, dialogue: HeardDistressDialogue): Permission {
   const { distressed, acknowledgedBy, alerts, call, phase } = dialogue;
@@ -79,52 +79,83 @@ export function dscPermission({ settings }: StationState, dialogue: HeardDistres
     why,
     clause: where,
   });
-  if (settings.mmsi === null) return no('No own identity is stored', clause.identity);
+  if (settings.mmsi === null) return no('Own identity is not stored', clause.identity);
   const acknowledgement = isAboutRelay(dialogue)
     ? ({ kind: 'distress-relay-acknowledgement', to: dialogue.call.to } as const)
     : ({ kind: 'distress-acknowledgement', to: { kind: 'all-ships' } } as const);
   if (!maySend(settings.equipment, acknowledgement)) {
-    return no('This class of equipment does not acknowledge distress', clause.equipment);
+    return no('Equipment of this class does not acknowledge distress', clause.equipment);
   }
   if (isAboutRelay(dialogue)) {
     if (call.from === null) return no('The relay does not say who sent it');
-    if (settings.equipment === 'coast') {
-      return { allowed: true, why: 'Coast stations acknowledge, by hand', clause: clause.acknowledgement };
-    }
+    if (isDesignated(settings)) return byHand;
     return dialogue.call.to.kind === 'station'
       ? { allowed: true, why: 'The relay is addressed to this station', clause: clause.coastRelay }
-      : no(
-          'A ship acknowledges a relay by voice on channel 16, to the station that sent it',
-          clause.coastRelay,
-        );
+      : no('Acknowledge a relay by voice on channel 16, to the station that sent it', clause.coastRelay);
   }
   if (distressed === null) return no('The identity of the vessel in distress is not known');
+  if (isDesignated(settings)) return byHand;
   if (settings.equipment === 'coast') {
-    return { allowed: true, why: 'Coast stations acknowledge, by hand', clause: clause.acknowledgement };
+    return no(
+      'Only the coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC: report the distress to the coastguard',
+      '47 CFR 80.103(c)',
+    );
   }
-  if (acknowledgedBy !== null) return no('The alert is acknowledged already');
+  if (acknowledgedBy !== null) return no('The alert has been acknowledged');
+  if (phase === 'coast-answered' || phase === 'assisting')
+    return no('Distress traffic is in progress: there is no alert to stop');
   if (phase !== 'undecided' && phase !== 'inform-coast')
-    return no('Coast stations are given five minutes first');
-  if (alerts < 2) return no('The alert is not repeated: there is nothing to stop');
+    return no('Keep watch on channel 16 for up to five minutes: the coastguard acknowledges');
+  if (alerts < 2) return no('The alert was not repeated: there is nothing to stop');
   return {
     allowed: true,
-    why: 'The alert goes on and nobody acknowledged: after consulting a rescue co-ordination centre',
-    clause: '47 CFR 80.1121(d)',
+    why: 'The alert goes on and nobody acknowledged: only for a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
+    clause: 'MSC.1/Circ.1657; 47 CFR 80.1121(d)',
   };
 }
 
-/** Whether to pass the distress on. */
-export function relayPermission({ settings }: StationState): Permission {
+const byHand: Permission = {
+  allowed: true,
+  why: 'A designated coast station acknowledges, by hand',
+  clause: clause.acknowledgement,
+};
+
+/** Whether to pass the distress on to one coast station by DSC: RR 2024 Nos. 32.16, 32.17 and 32.19B. deviation: D-station-12 */
+export function relayPermission(
+  { settings }: StationState,
+  dialogue: Pick<HeardDistressDialogue, 'phase' | 'acknowledgedBy' | 'call'>,
+): Permission {
+  const no = (why: string): Permission => ({ allowed: false, why, clause: clause.relay });
+  const { phase, acknowledgedBy } = dialogue;
+  if (phase === 'cancelled') return no('The vessel cancelled her alert');
+  if (isCoastIdentity(acknowledgedBy) || isCoastIdentity(dialogue.call.from) || phase === 'coast-answered')
+    return no('A coast station or another station is handling the distress: follow its instructions');
+  if (phase === 'shown') return no('The call was received with errors: keep watch on channel 16');
+  if (phase === 'listening')
+    return no(
+      'Keep watch on channel 16 for up to five minutes. If nobody acknowledges, pass the distress on to one coast station',
+    );
   if (settings.equipment === 'coast') {
     return {
       allowed: true,
-      why: 'Coast stations relay to the ships they want to reach',
+      why: 'Nobody acknowledged within five minutes: inform the coastguard or rescue co-ordination centre by any means',
       clause: clause.relay,
     };
   }
   return {
-    allowed: false,
-    why: 'An alert heard on VHF is no reason for a relay. One is allowed only when the vessel in distress cannot alert herself and the master judges that more help is needed',
+    allowed: true,
+    why: 'Nobody acknowledged within five minutes: inform one coast station by a DSC relay to that station alone where your rules allow it, by voice or by any other means (in United States waters not by DSC)',
     clause: clause.relay,
   };
+}
+
+/** Whether to send a DSC relay to all ships, a group or an area. */
+export function relayToManyPermission({ settings }: StationState): Permission {
+  return settings.equipment === 'coast'
+    ? { allowed: true, why: 'A coast station relays to the ships it needs to reach', clause: clause.relay }
+    : {
+        allowed: false,
+        why: 'On VHF a ship sends no DSC relay to all ships or an area for an alert that it received by DSC; it may do so only when the vessel in distress cannot alert herself and the master judges that more help is needed',
+        clause: clause.relay,
+      };
 }

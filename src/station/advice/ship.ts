@@ -2,51 +2,61 @@ import { clause } from '../state/clause.ts';
 import { type AdviceStep, channelFree, type Flow, record, takenBack, withErrors } from './step.ts';
 
 const listen: AdviceStep = {
-  text: 'Send nothing that could disturb, listen on channel 16 and inform the master',
+  text: 'Keep watch on channel 16, do not transmit, and inform the master',
   clause: clause.heardAlert,
 };
 const follow: AdviceStep = {
   text: 'Follow the instructions of the coast station or rescue co-ordination centre',
-  clause: clause.relay,
+  clause: clause.flow,
 };
 const decide: AdviceStep = {
-  text: 'The master decides whether this vessel is able to assist',
+  text: 'The master decides whether this vessel can assist',
+  clause: clause.flow,
+};
+
+const informCoast: AdviceStep = {
+  text: 'Inform a coast station or rescue co-ordination centre by any means: by voice, by telephone, or by a DSC relay to that station alone where your rules allow it (in United States waters not by DSC)',
   clause: clause.relay,
 };
 
-/** What a ship does: IMO COMSAR/Circ.25, flow chart. */
+/** What a ship does: flow chart of MSC.1/Circ.1657. */
 export const shipFlow: Flow = {
   now: {
     shown: [withErrors, record],
     listening: [
       listen,
-      { text: 'Leave the acknowledgement to the coast stations', clause: '47 CFR 80.1117' },
+      { text: 'Leave the DSC acknowledgement to the coastguard', clause: '47 CFR 80.1117(a)' },
       record,
     ],
     undecided: [
       {
-        text: 'No acknowledgement was heard: listen for distress traffic on channel 16',
-        clause: clause.relay,
+        text: 'Nobody acknowledged within five minutes: listen for distress traffic on channel 16',
+        clause: clause.flow,
+      },
+      {
+        ...informCoast,
+        text: `If you hear none: ${informCoast.text.charAt(0).toLowerCase()}${informCoast.text.slice(1)}`,
       },
     ],
     'coast-answered': [decide, record],
-    'inform-coast': [
-      { text: 'Inform a coast station or rescue co-ordination centre by any means', clause: clause.relay },
-      decide,
-      record,
-    ],
+    'inform-coast': [informCoast, decide, record],
     assisting: [
       {
         text: 'Acknowledge by voice on channel 16 to the vessel in distress or to the rescue co-ordination centre',
-        clause: clause.relay,
+        clause: clause.acknowledgement,
+      },
+      {
+        ...informCoast,
+        text: 'If no coast station has acknowledged, inform one by any means',
+        clause: 'RR 2024 No. 32.29A',
       },
       follow,
       record,
     ],
     'acknowledge-asked': [
       {
-        text: 'Acknowledge by DSC only to end an alert that goes on, after consulting a rescue co-ordination centre',
-        clause: '47 CFR 80.1121(d)',
+        text: 'Acknowledge by DSC only to stop an alert that goes on, from a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
+        clause: 'MSC.1/Circ.1657; 47 CFR 80.1121(d)',
       },
     ],
     'acknowledge-waiting': [listen],
@@ -55,19 +65,22 @@ export const shipFlow: Flow = {
   },
   question: {
     listening: {
-      text: 'Is the alert acknowledged by voice, or is distress traffic heard?',
+      text: 'Do you hear an acknowledgement by voice, or distress traffic?',
       answers: ['traffic', 'assist'],
     },
     undecided: {
-      text: 'Is distress traffic heard on channel 16?',
+      text: 'Do you hear distress traffic on channel 16?',
       answers: ['traffic', 'no-traffic', 'assist'],
     },
-    'coast-answered': { text: 'Is this vessel able to assist?', answers: ['assist', 'stand-by'] },
-    'inform-coast': { text: 'Is this vessel able to assist?', answers: ['assist', 'stand-by', 'traffic'] },
+    'coast-answered': { text: 'Can this vessel assist?', answers: ['assist', 'stand-by'] },
+    'inform-coast': { text: 'Can this vessel assist?', answers: ['assist', 'stand-by', 'traffic'] },
     'acknowledge-asked': { text: 'Acknowledge by DSC?', answers: ['confirm', 'decline'] },
   },
   waitFor: {
-    listening: { text: 'Five minutes for a coast station to acknowledge', clause: '47 CFR 80.1121(b)' },
+    listening: {
+      text: 'An acknowledgement, for up to five minutes',
+      clause: 'RR 2024 No. 32.16; 47 CFR 80.1121(b)',
+    },
     'acknowledge-waiting': channelFree,
   },
 };

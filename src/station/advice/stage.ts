@@ -1,12 +1,13 @@
 import { clause } from '../state/clause.ts';
 import type { HeardDistressDialogue } from '../state/dialogue.ts';
+import { isDesignated } from '../state/equipment.ts';
 import type { StationState } from '../state/state.ts';
 import { coastFlow } from './coast.ts';
 import { dscPermission, isAboutRelay, isRelayedByCoast } from './permission.ts';
 import { shipFlow } from './ship.ts';
 import { type AdviceStep, record, type Stage } from './step.ts';
 
-/** The stage of a distress for this station: a ship, a coast station, or the ship whose own device calls. */
+/** The stage of a distress for this station: a designated coast station, any other station, or the ship whose own device calls. */
 export function stageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
   const stage = bareStageOf(state, dialogue);
   const { question } = stage;
@@ -17,7 +18,7 @@ export function stageOf(state: StationState, dialogue: HeardDistressDialogue): S
 
 function bareStageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
   const { phase } = dialogue;
-  const isCoast = state.settings.equipment === 'coast';
+  const isCoast = isDesignated(state.settings);
   if (!isCoast && isOwnDevice(state, dialogue)) return ownDeviceStage;
   const flow = isCoast ? coastFlow : shipFlow;
   const stage = {
@@ -25,12 +26,22 @@ function bareStageOf(state: StationState, dialogue: HeardDistressDialogue): Stag
     question: flow.question[phase] ?? null,
     waitFor: flow.waitFor[phase] ?? null,
   };
-  if (isCoast || phase !== 'coast-answered' || !isRelayedByCoast(dialogue)) return stage;
-  return { ...stage, now: [answerRelay, ...stage.now] };
+  if (isCoast) return stage;
+  const reports = state.settings.equipment === 'coast' && phase !== 'coast-answered' && phase !== 'cancelled';
+  const first = [
+    ...(reports ? [report] : []),
+    ...(phase === 'coast-answered' && isRelayedByCoast(dialogue) ? [answerRelay] : []),
+  ];
+  return { ...stage, now: [...first, ...stage.now] };
 }
 
+const report: AdviceStep = {
+  text: 'Report the distress to the coastguard or rescue co-ordination centre at once; this station is not designated to acknowledge by DSC',
+  clause: '47 CFR 80.103(c), 80.1119(a)',
+};
+
 const answerRelay: AdviceStep = {
-  text: 'A coast station relays the distress: when able to assist, acknowledge the relay by voice on channel 16 to that station',
+  text: 'A coast station relays the distress: if you can assist, acknowledge the relay by voice on channel 16 to that station',
   clause: clause.coastRelay,
 };
 
@@ -50,11 +61,11 @@ function isOwnDevice({ settings }: StationState, dialogue: HeardDistressDialogue
 const ownDeviceStage: Stage = {
   now: [
     {
-      text: 'A man-overboard device calls this very vessel: look for the person, turn back and recover them',
+      text: 'Your own man-overboard device is calling this vessel: look for the person, turn back and recover them',
       clause: 'ITU-R M.493-16, class M, from memory',
     },
     {
-      text: 'When the person is not recovered at once, send this vessel’s own distress alert: man overboard',
+      text: 'If the person is not recovered at once, send your own distress alert: man overboard',
       clause: clause.alert,
     },
     record,

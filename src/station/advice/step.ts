@@ -2,7 +2,7 @@ import { clause } from '../state/clause.ts';
 import type { HeardDistressPhase } from '../state/dialogue.ts';
 import type { AnswerKind } from '../state/effect.ts';
 
-/** One thing to do, or to leave. */
+/** One instruction. */
 export interface AdviceStep {
   /** English, without a final full stop. */
   readonly text: string;
@@ -10,7 +10,7 @@ export interface AdviceStep {
   readonly clause: string;
 }
 
-/** Where a station stands in the flow: what to do, what to decide, what to wait for. */
+/** A stage of the flow: instructions, the question to answer, and what to wait for. */
 export interface Stage {
   readonly now: readonly AdviceStep[];
   readonly question: { readonly text: string; readonly answers: readonly AnswerKind[] } | null;
@@ -24,23 +24,23 @@ export interface Flow {
   readonly waitFor: Partial<Readonly<Record<HeardDistressPhase, AdviceStep>>>;
 }
 
-/** For the log, at every stage. */
+/** Log entry, at every stage. */
 export const record: AdviceStep = {
-  text: 'Enter everything heard and done into the radio log',
+  text: 'Log everything received and done',
   clause: clause.log,
 };
 
-/** Nothing in it is certain. */
+/** After a reception with errors. */
 export const withErrors: AdviceStep = {
-  text: 'A distress call was received with errors: nothing in it is certain. Listen on channel 16',
+  text: 'Keep watch on channel 16. A distress call was received with errors: nothing in it is certain',
   clause: clause.errorCheck,
 };
 
 /** The end of a false alert. */
 export const takenBack: AdviceStep = {
-  text: 'The vessel took her alert back. Log it and listen on channel 16 for her voice',
+  text: 'The vessel cancelled her alert. Log it and listen on channel 16 for the voice cancellation',
   clause: clause.falseAlert,
 };
 
-/** What stands between a call and channel 70. */
+/** A call waits for channel 70. */
 export const channelFree: AdviceStep = { text: 'Channel 70 to be free', clause: clause.channelUse };

@@ -51,7 +51,7 @@ const FIX_INTERVAL = 300_000;
  * const { channel70 } = simulate(
  *   [
  *     { name: 'Merrow', settings: { mmsi: '232999871' }, ...place },
- *     { name: 'Skerra Coastguard', settings: { mmsi: '002329990', equipment: 'coast' }, ...place },
+ *     { name: 'Skerra Coastguard', settings: { mmsi: '002329990', equipment: 'coast', designated: true }, ...place },
  *   ],
  *   [
  *     {

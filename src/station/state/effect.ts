@@ -91,6 +91,7 @@ export type ShowTopic =
   | 'transmission-failed'
   | 'tune-by-hand'
   | 'unexpected-answer'
+  | 'watch-left'
   | 'waiting-for-acknowledgement';
 
 /** Kinds of event by which a person answers a question; `'refuse'` needs a reason as well. */

@@ -14,6 +14,17 @@ const formats: Readonly<Record<CallAddress['kind'], FormatSpecifier>> = {
   'all-stations': 'distress',
 };
 
+/** Whether a station acknowledges distress by DSC as a matter of duty: 47 CFR 80.103(c). */
+export function isDesignated({
+  equipment,
+  designated,
+}: {
+  readonly equipment: EquipmentClass;
+  readonly designated: boolean;
+}): boolean {
+  return equipment === 'coast' && designated;
+}
+
 /** Whether a class of equipment sends such a call at all, by the table of compositions. */
 export function maySend(equipment: EquipmentClass, call: Pick<Call, 'kind' | 'to'>): boolean {
   if (call.to === null) return false;

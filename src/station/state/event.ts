@@ -63,13 +63,24 @@ export interface SettingsEvent extends At {
   readonly settings: SettingsChange;
 }
 
-/** The one case in which a ship relays a distress on VHF (IMO COMSAR/Circ.25, 47 CFR 80.1121). */
-export interface RelayGrounds {
-  /** The vessel in distress is not able to send the alert. */
-  readonly cannotAlertHerself: true;
-  /** The master of this ship judges that more help is needed. */
-  readonly moreHelpNeeded: true;
-}
+/**
+ * Why a ship relays a distress by DSC.
+ *
+ * - Both of the first form allow a relay to anybody (MSC.1/Circ.1657, 47 CFR 80.1121(b)).
+ * - The second form allows a relay to one coast station (RR 2024 Nos. 32.16, 32.19B), where national rules allow it; in
+ *   United States waters use voice or any other means instead.
+ */
+export type RelayGrounds =
+  | {
+      /** The vessel in distress is not able to send the alert. */
+      readonly cannotAlertHerself: true;
+      /** The master of this ship judges that more help is needed. */
+      readonly moreHelpNeeded: true;
+    }
+  | {
+      /** Nobody acknowledged the alert or MAYDAY call within five minutes, and no distress traffic is heard. */
+      readonly unanswered: true;
+    };
 
 /** A person starts a call. `from` is filled in by the station. */
 export interface CallEvent extends At {
@@ -77,7 +88,7 @@ export interface CallEvent extends At {
   readonly call: Call;
   /** How often to try, the first time counted, 1 to 3. Usual: 3 to a coast station, 2 to a ship, 1 for tests and polling; always 1 for a relay. */
   readonly attempts?: number;
-  /** What the master of a ship vouches for before a distress relay on VHF: both, or there is no relay. */
+  /** What the master of a ship confirms before a distress relay. */
   readonly because?: RelayGrounds;
 }
 

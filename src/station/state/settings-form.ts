@@ -10,11 +10,13 @@ import { timers } from './timer.ts';
 export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknown) => boolean>> = {
   mmsi: (value) => value === null || canBeOwn(value),
   equipment: (value) => classes.includes(value),
+  designated: (value) => typeof value === 'boolean',
   groups: (value) => isList(value) && value.every(isText),
   policies: (value) => isRecord(value) && subjects.every((subject) => isPolicy(value[subject])),
   callers: (value) => isList(value) && value.every(isCallerPolicy),
   tuning: (value) => value === 'automatic' || value === 'by-hand',
   channels: (value) => isList(value) && value.every(isTalkChannel),
+  watched: (value) => isList(value) && value.every(isTalkChannel),
   speed: (value) => isFinite(value) && value >= 0,
   logOthers: (value) => typeof value === 'boolean',
   timers: (value) => isRecord(value) && Object.entries(value).every(isLength),

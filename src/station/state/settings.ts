@@ -28,13 +28,22 @@ export interface StationSettings {
   readonly mmsi: string | null;
   /** Class of equipment; `'D'`, a fixed set of a small craft, unless stated. */
   readonly equipment: EquipmentClass;
+  /**
+   * Whether this coast station is designated to acknowledge distress by DSC (47 CFR 80.103(c)): the coastguard or a
+   * rescue co-ordination centre. `false` unless stated: a marina, a club or a port follows the guidance for ships and
+   * reports to the coastguard. Without effect on other equipment.
+   */
+  readonly designated: boolean;
   /** Group identities this station belongs to, nine digits each. */
   readonly groups: readonly string[];
   /** By kind of call. Individual calls are answered by hand unless the owner chose otherwise. */
   readonly policies: Readonly<Record<PolicySubject, Policy>>;
   /** By caller; the first that fits goes before `policies`. */
   readonly callers: readonly CallerPolicy[];
-  /** Whether the radio may change its channel by itself; `'automatic'` unless stated. */
+  /**
+   * Whether the radio may change its channel automatically; `'automatic'` unless stated. Set `'by-hand'` where a watch
+   * on another channel is required, such as bridge-to-bridge or vessel traffic.
+   */
   readonly tuning: 'automatic' | 'by-hand';
   /**
    * Working channels this station can use, the most wanted first, kept as digits of ITU-R M.1084: for the waters it is
@@ -43,6 +52,11 @@ export interface StationSettings {
    * stated, which are channels between ships in the international plan: state those of your waters.
    */
   readonly channels: readonly string[];
+  /**
+   * Voice channels on which a continuous watch is required, such as 13 or a vessel traffic channel, kept as digits of
+   * ITU-R M.1084; none unless stated. Whenever the radio is tuned away from one, a `show` effect says so.
+   */
+  readonly watched: readonly string[];
   /** Speed for "time to reach", knots; 6 unless stated. */
   readonly speed: number;
   /** Also log calls that are for somebody else. */
@@ -76,11 +90,13 @@ export const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
 const usual: StationSettings = {
   mmsi: null,
   equipment: 'D',
+  designated: false,
   groups: [],
   policies: usualPolicies,
   callers: [],
   tuning: 'automatic',
   channels: ['72', '77', '08', '06'],
+  watched: [],
   speed: 6,
   logOthers: false,
   timers: {},
@@ -102,6 +118,7 @@ export function completeSettings(input: SettingsChange, before: StationSettings 
     groups: copyOf(all.groups),
     callers: copyOf(all.callers),
     channels: copyOf(all.channels, (name) => workingChannel(name) ?? name),
+    watched: copyOf(all.watched, (name) => workingChannel(name) ?? name),
     timers: { ...all.timers },
   };
 }

@@ -79,9 +79,10 @@ export const timers: readonly TimerRow[] = [
     least: 15,
     most: 15,
     unit: 'second',
-    confidence: 'high',
-    clause: clause.alert,
-    meaning: 'wait for an acknowledgement before the distress call and message are spoken in any case',
+    confidence: 'medium',
+    clause: 'UK maritime authority, procedure summary of about 2000; RR 2024 No. 32.13 asks for no wait',
+    meaning:
+      'latest moment for the distress call and message by voice, which are asked for as soon as the alert is out',
   },
   {
     // deviation: D-station-2

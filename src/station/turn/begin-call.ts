@@ -1,8 +1,11 @@
-import type { Call } from '../../call/index.ts';
+import type { Call, DistressRelay } from '../../call/index.ts';
 import { quote } from '../../result/index.ts';
+import { relayPermission } from '../advice/permission.ts';
 import { clause } from '../state/clause.ts';
+import type { HeardDistressDialogue } from '../state/dialogue.ts';
 import { maySend } from '../state/equipment.ts';
 import type { CallEvent, RelayGrounds } from '../state/event.ts';
+import type { StationState } from '../state/state.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { isCoastIdentity } from './own-identity.ts';
 import { reject } from './reject.ts';
@@ -45,16 +48,16 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
   const channel =
     'channel' in call && call.channel !== null ? takeChannel(turn, call, call.channel) : undefined;
   if (channel === null) return;
-  // deviation: D-station-12
-  if (call.kind === 'distress-relay' && equipment !== 'coast' && !isCaseForRelay(because)) {
-    reject(
-      turn,
-      null,
-      'station-relay-reason',
-      'Relay: allowed only when the vessel in distress cannot alert herself and the master judges that more help is needed',
-      { expected: 'because: { cannotAlertHerself: true, moreHelpNeeded: true }', clause: clause.relay },
-    );
-    return;
+  if (call.kind === 'distress-relay' && equipment !== 'coast') {
+    const why = barToRelay(turn.state, call, because);
+    if (why !== null) {
+      reject(turn, null, 'station-relay-reason', `Relay: ${why}`, {
+        expected:
+          'because: { unanswered: true } to one coast station, or { cannotAlertHerself: true, moreHelpNeeded: true }',
+        clause: clause.relay,
+      });
+      return;
+    }
   }
   const { asReceived: _received, ...meaning } = call;
   openDialogue(
@@ -124,8 +127,28 @@ function isWithoutAddress({ to }: Call): boolean {
   return to === null || ('mmsi' in to && to.mmsi === null) || ('area' in to && to.area === null);
 }
 
-function isCaseForRelay(because: RelayGrounds | undefined): boolean {
-  return because?.cannotAlertHerself === true && because.moreHelpNeeded === true;
+/** Why a ship does not send this relay by DSC; `null` when she may. */
+function barToRelay(
+  state: StationState,
+  call: DistressRelay,
+  because: RelayGrounds | undefined,
+): string | null {
+  if (because !== undefined && 'unanswered' in because && because.unanswered === true) {
+    if (call.to.kind !== 'station' || !isCoastIdentity(call.to.mmsi)) {
+      return 'expected the address of one coast station for a distress that nobody acknowledged; to many only when the vessel in distress cannot alert herself and the master judges that more help is needed';
+    }
+    const heard = state.dialogues.find(
+      (dialogue): dialogue is HeardDistressDialogue =>
+        dialogue.procedure === 'heard-distress' &&
+        dialogue.distressed !== null &&
+        dialogue.distressed === call.distressed,
+    );
+    const permission = heard === undefined ? null : relayPermission(state, heard);
+    return permission === null || permission.allowed ? null : permission.why;
+  }
+  const both = because !== undefined && 'cannotAlertHerself' in because;
+  if (both && because.cannotAlertHerself === true && because.moreHelpNeeded === true) return null;
+  return 'expected a reason: nobody acknowledged within five minutes (to one coast station), or the vessel in distress cannot alert herself and the master judges that more help is needed';
 }
 
 // M.541 gives three attempts to a coast station. deviation: D-station-6 (two to a ship, one where a set answers).

@@ -80,8 +80,31 @@ export function speak(
 
 /** Changes the voice channel. */
 export function tune(turn: Turn, dialogue: Dialogue, channel: string): void {
+  const left = turn.state.tunedTo;
   turn.state.tunedTo = channel;
   emit(turn, dialogue, { kind: 'tune', channel });
+  tellWatchLeft(turn, dialogue, left);
+}
+
+/** The voice channel was changed outside this machine, or as it asked. */
+export function tuneByHand(turn: Turn, channel: string): void {
+  const left = turn.state.tunedTo;
+  turn.state.tunedTo = channel;
+  tellWatchLeft(turn, null, left);
+}
+
+/**
+ * Says that the radio left a channel that must be watched. Automatic channel change during a bridge-to-bridge or
+ * traffic watch: US Coast Guard safety alert of 2010; ITU-R M.493-11 considering j).
+ */
+function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | null): void {
+  const { tunedTo, settings } = turn.state;
+  if (left === tunedTo) return;
+  const watched = left === null ? settings.watched : settings.watched.filter((channel) => channel === left);
+  const lost = watched.filter((channel) => channel !== tunedTo);
+  if (lost.length === 0) return;
+  const text = `Radio is on channel ${tunedTo}, not on channel ${lost.join(' or ')}: keep the required watch there on another receiver, or tune back`;
+  tell(turn, dialogue, 'watch-left', text);
 }
 
 /** Distress traffic is on channel 16: to it, or the person is told to go there. */

@@ -1,4 +1,5 @@
 import type { Call, Reason } from '../../call/index.ts';
+import { isMooredVesselAlarm } from '../../call/internal.ts';
 import type { IncomingDialogue } from '../state/dialogue.ts';
 import type { AlarmKind } from '../state/effect.ts';
 import type { Procedure } from '../state/procedure.ts';
@@ -194,6 +195,8 @@ function channelOf({ answer, call }: IncomingDialogue): string | null {
 }
 
 function alarmFor(call: Call): AlarmKind {
+  // 47 CFR 80.179(e): the call is routine in form, a fire or a sinking in fact.
+  if (isMooredVesselAlarm(call)) return 'urgency';
   if (!isAnnouncement(call) && call.kind !== 'individual-call') return 'routine';
   if (!('category' in call)) return 'routine';
   return call.category === 'distress' || call.category === 'urgency' || call.category === 'safety'

@@ -100,6 +100,14 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     'mark-stopped': (_, dialogue) => {
       dialogue.stopped = true;
     },
+    'remind-to-speak': (turn, dialogue) => {
+      if (dialogue.spoken) return;
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'waiting-for-acknowledgement',
+        text: 'Send the distress call and message by voice on channel 16 now; do not wait for an acknowledgement',
+      });
+    },
     send: (turn, dialogue) => {
       const { call } = dialogue;
       if (call !== null) transmit(turn, dialogue, call, timesOf(call));

@@ -76,7 +76,7 @@ const decidedIn = (from: Exclude<Open, 'assisting'>): readonly Row[] => [
   },
 ];
 
-/** Listening, deciding and helping: the flow of IMO COMSAR/Circ.25. */
+/** Listening, deciding and helping: the flow of MSC.1/Circ.1657. */
 export const inHand: readonly Row[] = [
   ...heardIn('listening'),
   ...decidedIn('listening'),

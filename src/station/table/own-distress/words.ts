@@ -22,6 +22,7 @@ export type OwnDistressAction =
   | 'log-sent'
   | 'log-spoken'
   | 'mark-stopped'
+  | 'remind-to-speak'
   | 'send'
   | 'show-acknowledged'
   | 'show-cancel-failure'
