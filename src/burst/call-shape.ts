@@ -1,4 +1,5 @@
-import type { CharacterKind } from './field-prior.ts';
+import { compositions, endsOfSequence, formatSpecifiers, symbolOfName } from '../call/index.ts';
+import { type CharacterKind, fieldPriors } from './field-prior.ts';
 
 /** One way a call may be put together: the kind of each character, and how usual that is. */
 export interface CallShape {
@@ -13,7 +14,7 @@ export const LONGEST_CALL = 40;
 /** Share of calls that fit none of the compositions. */
 const UNUSUAL_SHARE = 0.03;
 /** Share of calls that have a composition and more characters behind it, up to so many. */
-const MORE_SHARE = 0.2;
+const MORE_SHARE = 0.05;
 const MOST_MORE = 12;
 
 const IDENTITY: readonly CharacterKind[] = ['identityFirst', 'pair', 'pair', 'pair', 'identityLast'];
@@ -49,13 +50,13 @@ const REPLY: readonly CharacterKind[] = [
 const knownShapes = (): readonly CallShape[] => [
   shape(0.12, ['distressFormat', ...IDENTITY, ...PARTICULARS, 'plainEnd']),
   shape(0.12, ['allShipsFormat', ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'plainEnd']),
-  shape(0.12, ['allShipsFormat', ...DISTRESS, 'plainEnd']),
-  shape(0.4, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'anyEnd']),
-  shape(0.09, ['addressedFormat', ...REPLY, 'header', ...POSITION, ...TIME, 'anyEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, ...TIME, 'anyEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, 'header', ...POSITION, 'anyEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, 'anyEnd']),
-  shape(0.05, ['addressedFormat', ...IDENTITY, ...DISTRESS, 'anyEnd']),
+  shape(0.12, ['allShipsFormat', ...DISTRESS, 'relayEnd']),
+  shape(0.4, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'knownEnd']),
+  shape(0.09, ['addressedFormat', ...REPLY, 'header', ...POSITION, ...TIME, 'knownEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, ...TIME, 'knownEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, 'header', ...POSITION, 'knownEnd']),
+  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, 'knownEnd']),
+  shape(0.05, ['addressedFormat', ...IDENTITY, ...DISTRESS, 'knownEnd']),
   shape(0.01, [
     'addressedFormat',
     ...IDENTITY,
@@ -63,12 +64,12 @@ const knownShapes = (): readonly CallShape[] => [
     'second',
     ...LONG_ELEMENT,
     ...LONG_ELEMENT,
-    'anyEnd',
+    'knownEnd',
   ]),
-  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...ELEMENT, 'anyEnd']),
+  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...ELEMENT, 'knownEnd']),
   ...numbered(0, 8, (digits) => {
     const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
-    return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'anyEnd']);
+    return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'knownEnd']);
   }),
 ];
 
@@ -103,6 +104,29 @@ export function everyShape(): readonly CallShape[] {
 
 function shape(share: number, kinds: readonly CharacterKind[]): CallShape {
   return { kinds, share };
+}
+
+/**
+ * Whether a call has the length and the end of sequence of a composition with its format specifier.
+ *
+ * @param characters - format specifier once, up to and with the end of sequence
+ */
+export function isComposition(characters: readonly number[]): boolean {
+  // deviation: D-burst-8 (no other call is received as clean).
+  const format = characters[0] as number;
+  const end = characters.at(-1) as number;
+  return (
+    compositions.some(
+      (each) =>
+        symbolOfName(formatSpecifiers, each.format) === format &&
+        symbolOfName(endsOfSequence, each.end) === end,
+    ) &&
+    knownShapes().some(
+      ({ kinds }) =>
+        kinds.length === characters.length &&
+        (fieldPriors()[kinds[0] as CharacterKind][format] as number) > -4,
+    )
+  );
 }
 
 /** A head, and after it anything at all, of every length. */

@@ -1,6 +1,7 @@
 import { LONGEST_CALL } from './call-shape.ts';
 import { LONGEST_EXPANSION } from './expansion.ts';
 import { type CharacterKind, fieldPriors } from './field-prior.ts';
+import { LEFT_OUT, RUINED } from './loss.ts';
 import {
   characterPositions,
   DX_PHASING,
@@ -10,10 +11,6 @@ import {
   streamLength,
 } from './sequence.ts';
 
-/** Share of words that some click or burst of noise has made worthless, whatever they seem to say. */
-const RUINED = 1e-3;
-/** Share of calls whose end of sequence does not stand twice more behind the error check. */
-const SHORT_END = 0.01;
 const SYMBOLS = 128;
 /** Rows of a table: the longest call and the longest expansion behind it, each with its end and error check. */
 const ROWS: number = /* @__PURE__ */ (() => LONGEST_CALL + LONGEST_EXPANSION + 8)();
@@ -47,16 +44,19 @@ export interface CharacterTables {
 }
 
 /**
- * Soften what each word says by the chance that it was ruined, and fill up to {@link LONGEST_STREAM} with
+ * Soften what each word says by the chance that it was lost or ruined, and fill up to {@link LONGEST_STREAM} with
  * words that were not heard.
  *
  * @param metrics - per stream position and symbol, natural log of the likelihood against that of random bits
+ * @param lost - how likely it is of each stream position that reception was lost there, 0 to 1; none by default
  */
-export function soften(metrics: ArrayLike<number>): Float64Array {
+export function soften(metrics: ArrayLike<number>, lost: ArrayLike<number> = []): Float64Array {
   const heard = new Float64Array(LONGEST_STREAM * SYMBOLS);
   const length = Math.min(metrics.length, heard.length);
-  for (let at = 0; at < length; at++)
-    heard[at] = Math.log((1 - RUINED) * Math.exp(metrics[at] as number) + RUINED);
+  for (let at = 0; at < length; at++) {
+    const received = (1 - RUINED) * (1 - (lost[Math.floor(at / SYMBOLS)] ?? 0));
+    heard[at] = Math.log(received * Math.exp(metrics[at] as number) + 1 - received);
+  }
   return heard;
 }
 
@@ -73,7 +73,7 @@ export function combineCopies(heard: Float64Array): CharacterTables {
     for (const position of endPositions(row)) addRow(end, row, heard, position);
   }
   for (let at = 0; at < ROWS * SYMBOLS; at++)
-    end[at] = (character[at] as number) + Math.log((1 - SHORT_END) * Math.exp(end[at] as number) + SHORT_END);
+    end[at] = (character[at] as number) + Math.log((1 - LEFT_OUT) * Math.exp(end[at] as number) + LEFT_OUT);
   const characterKinds = Object.keys(fieldPriors());
   const known = new Float64Array(ROWS * 2 * (characterKinds.length + 1)).fill(Number.NaN);
   const mean = (kind: CharacterKind | null, index: number, last: boolean): number => {

@@ -1,5 +1,5 @@
 import type { Issue, Result } from '../result/index.ts';
-import { type DecodeOptions, decodeFirst, decodeWhere } from './decode-soft.ts';
+import { type DecodeOptions, decodeFirst, decodeWhere, type GivenBits, type Stretch } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import { separate } from './judgement.ts';
 import type { Received } from './receive.ts';
@@ -8,6 +8,8 @@ import { encodeSymbol } from './symbol-code.ts';
 
 /** Share of bits taken to be wrong until a call tells better. */
 const FIRST_GUESS = 0.04;
+/** Shapes of call looked into until it is known how many bits are wrong. */
+const FIRST_SHAPES = 2;
 const BIT = "0, 1 or not heard ('?' in a text, null in an array)";
 
 /**
@@ -35,46 +37,53 @@ export function decodeBits(
   bits: string | ArrayLike<number | null>,
   options: DecodeOptions = {},
 ): Result<Reception> {
-  return decodeWhere(hardBits(bits), options, decodeHard);
+  return decodeWhere(givenHard(bits), options, decodeHard);
 }
 
 /** Decode bits of 1, -1 and 0 (not heard), with the share of wrong bits that the call itself shows. */
-export function decodeHard(hard: Float64Array, options: DecodeOptions): Received | null {
-  const first = decodeFirst(weighted(hard, FIRST_GUESS), separate, options);
+export function decodeHard({ bits, offset }: Stretch, options: DecodeOptions): Received | null {
+  const first = decodeFirst(weighted(bits, offset, FIRST_GUESS), separate, options, FIRST_SHAPES);
   if (first === null) return null;
   const { start } = first.reception.quality;
-  return decodeFirst(weighted(hard, wrongShare(hard, first)), separate, { start });
+  return decodeFirst(weighted(bits, offset, wrongShare(bits, offset, first)), separate, { start });
 }
 
-function weighted(hard: Float64Array, wrong: number): Float64Array {
+function weighted(hard: Float64Array, offset: number, wrong: number): Stretch {
   const weight = Math.log((1 - wrong) / wrong);
-  return hard.map((bit) => bit * weight);
+  return { bits: hard.map((bit) => bit * weight), offset };
 }
 
-/** Share of the call's bits that came wrong, never quite 0 nor quite a half. */
-function wrongShare(hard: Float64Array, { reception, stream }: Received): number {
+/** Share of the call's bits that came wrong where reception was not lost, never quite 0 nor quite a half. */
+function wrongShare(hard: Float64Array, offset: number, { reception, stream, received }: Received): number {
   const { start, polarity } = reception.quality;
   let heard = 0;
   let wrong = 0;
   [...stream.map(encodeSymbol).join('')].forEach((bit, index) => {
-    const value = hard[start + index] ?? 0;
+    const value = hard[start - offset + index] ?? 0;
     if (value === 0) return;
-    heard++;
-    if (((bit === '1') === (polarity === 'normal')) !== value > 0) wrong++;
+    const share = received[Math.floor(index / 10)] as number;
+    heard += share;
+    if (((bit === '1') === (polarity === 'normal')) !== value > 0) wrong += share;
   });
   return Math.min((wrong + 0.5) / (heard + 1), 0.45);
 }
 
-function hardBits(bits: unknown): Float64Array | Issue {
-  const list = typeof bits === 'string' ? [...bits.replace(/\s/g, '')] : listOf(bits);
+/** Hard bits as they were given, or the issue with what is none. */
+export function givenHard(bits: unknown): GivenBits | Issue {
+  const list = typeof bits === 'string' ? bits.replace(/\s/g, '') : listOf(bits);
   if (list === null)
     return wrongInput('bits', "a text of '0', '1' and '?' or an array of 0, 1 and null", bits);
-  const values = new Float64Array(list.length);
-  for (let index = 0; index < values.length; index++) {
-    const bit = list[index];
-    if (bit === 1 || bit === '1') values[index] = 1;
-    else if (bit === 0 || bit === '0') values[index] = -1;
-    else if (bit !== null && bit !== '?') return wrongInput(`bit ${index}`, BIT, bit, [index]);
-  }
-  return values;
+  return {
+    length: list.length,
+    read(from, to): Float64Array | Issue {
+      const values = new Float64Array(to - from);
+      for (let index = from; index < to; index++) {
+        const bit = list[index];
+        if (bit === 1 || bit === '1') values[index - from] = 1;
+        else if (bit === 0 || bit === '0') values[index - from] = -1;
+        else if (bit !== null && bit !== '?') return wrongInput(`bit ${index}`, BIT, bit, [index]);
+      }
+      return values;
+    },
+  };
 }

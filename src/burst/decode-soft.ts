@@ -20,6 +20,12 @@ export interface DecodeOptions {
 const SUREST = 12;
 /** A burst that is less likely than this to be one is not reported. */
 const LIKELY = 0.5;
+/** Bits that can matter before an index: those of phasing and dot pattern whose front was cut off. */
+const BEFORE = 200;
+/** Bits from the first phasing bit to the end of the longest call and its expansion. */
+const LONGEST_BITS: number = 10 * LONGEST_STREAM;
+/** Bits that are made fit to calculate with at a time. */
+const STRETCH = 8192;
 
 /**
  * Decode the first call in a row of soft bits.
@@ -49,18 +55,55 @@ const LIKELY = 0.5;
  * ```
  */
 export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
-  return decodeWhere(softBits(llrs), options, (bits, where) => decodeFirst(bits, related, where));
+  return decodeWhere(givenSoft(llrs), options, (stretch, where) => decodeFirst(stretch, related, where));
 }
 
-/** Decode bits, or say why they or the options cannot be read. */
+/** Bits as they were given; a stretch of them is made fit to calculate with when it is needed. */
+export interface GivenBits {
+  readonly length: number;
+  /** The bits from one index up to another, or the issue with one of them. */
+  read(from: number, to: number): Float64Array | Issue;
+}
+
+/** A stretch of bits and where it lies. */
+export interface Stretch {
+  readonly bits: Float64Array;
+  /** Index of its first bit in what was given. */
+  readonly offset: number;
+}
+
+/** Decode bits, or say why they or the options cannot be read. Only as much is looked at as the first call needs. */
 export function decodeWhere(
-  bits: Float64Array | Issue,
+  given: GivenBits | Issue,
   options: DecodeOptions | null,
-  decode: (bits: Float64Array, options: DecodeOptions) => Received | null,
+  decode: (stretch: Stretch, options: DecodeOptions) => Received | null,
 ): Result<Reception> {
-  if (!(bits instanceof Float64Array)) return failure(bits);
+  if ('code' in given) return failure(given);
   const wrong = wrongNumber('start', options?.start) ?? wrongNumber('from', options?.from);
-  return wrong === null ? report(decode(bits, options ?? {})) : failure(wrong);
+  if (wrong !== null) return failure(wrong);
+  const { length } = given;
+  const start = options?.start === undefined ? undefined : Math.trunc(options.start);
+  let from = Math.max(0, Math.trunc(start ?? options?.from ?? 0));
+  let best: Received | null = null;
+  for (let low = Math.max(0, Math.min(from, length) - BEFORE); ; ) {
+    const high = Math.min(low + STRETCH, length);
+    const bits = given.read(low, high);
+    if (!(bits instanceof Float64Array)) return failure(bits);
+    const found = decode({ bits, offset: low }, start === undefined ? { from } : { start });
+    const last = high === length || start !== undefined;
+    // What begins near the end of the stretch is looked at again with all that follows.
+    const next = high - LONGEST_BITS - BEFORE;
+    const isWhole = last || (found !== null && found.reception.quality.start < next);
+    if (isWhole && isLikely(found)) return report(found);
+    if (best === null || (found !== null && found.evidence > best.evidence)) best = found;
+    if (last) return report(best);
+    from = Math.max(from, next);
+    low = from - BEFORE;
+  }
+}
+
+function isLikely(received: Received | null): received is Received {
+  return received !== null && received.callProbability >= LIKELY;
 }
 
 /** The reception as a result. */
@@ -70,12 +113,24 @@ export function report(received: Received | null): Result<Reception> {
   return success(received.reception, received.notices);
 }
 
-/** The first call worth reporting, or else the best that was found. */
-export function decodeFirst(bits: Float64Array, trust: Trust, options: DecodeOptions): Received | null {
-  if (options.start !== undefined) return decodeAt(bits, trust, phasingAt(bits, Math.trunc(options.start)));
+/**
+ * The first call worth reporting, or else the best that was found.
+ *
+ * @param most - how many shapes of call are looked into at each place
+ */
+export function decodeFirst(
+  stretch: Stretch,
+  trust: Trust,
+  options: DecodeOptions,
+  most?: number,
+): Received | null {
+  const { bits, offset } = stretch;
+  if (options.start !== undefined)
+    return decodeAt(stretch, trust, phasingAt(bits, options.start - offset), most);
   let best: Received | null = null;
-  for (const place of findPhasing(bits, Math.max(0, Math.trunc(options.from ?? 0)))) {
-    const received = decodeAt(bits, trust, place);
+  for (const place of findPhasing(bits, Math.max(0, (options.from ?? 0) - offset))) {
+    if (isLikely(best) && offset + place.start >= best.reception.quality.end) return best;
+    const received = decodeAt(stretch, trust, place, most);
     if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
     best = received;
     if (best.reception.quality.verdict !== 'doubtful') return best;
@@ -83,7 +138,12 @@ export function decodeFirst(bits: Float64Array, trust: Trust, options: DecodeOpt
   return best;
 }
 
-function decodeAt(bits: Float64Array, trust: Trust, { start, sign, lead }: PhasingPlace): Received | null {
+function decodeAt(
+  { bits, offset }: Stretch,
+  trust: Trust,
+  { start, sign, lead }: PhasingPlace,
+  most?: number,
+): Received | null {
   const metrics = new Float64Array(128 * LONGEST_STREAM);
   for (let word = 0; word < LONGEST_STREAM; word++)
     wordMetric(bits, start + 10 * word, sign, metrics, 128 * word);
@@ -92,17 +152,32 @@ function decodeAt(bits: Float64Array, trust: Trust, { start, sign, lead }: Phasi
     lead,
     trust,
     polarity: sign === 1 ? 'normal' : 'inverted',
-    start,
-    given: bits.length,
+    start: offset + start,
+    given: offset + bits.length,
+    most,
   });
+}
+
+/** Soft values as they were given, or the issue with what is none. */
+function givenSoft(llrs: unknown): GivenBits | Issue {
+  const list = listOf(llrs);
+  if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
+  return { length: list.length, read: (from, to) => boundedValues(list, from, to) };
 }
 
 /** Values made fit to calculate with, or the issue with what was given. */
 export function softBits(llrs: unknown): Float64Array | Issue {
   const list = listOf(llrs);
   if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
-  return Float64Array.from(list, (value) => {
-    const number = typeof value === 'number' ? value : 0;
-    return Number.isNaN(number) ? 0 : Math.max(-SUREST, Math.min(SUREST, number));
-  });
+  return boundedValues(list, 0, list.length);
+}
+
+function boundedValues(list: ArrayLike<unknown>, from: number, to: number): Float64Array {
+  const values = new Float64Array(to - from);
+  for (let at = from; at < to; at++) {
+    const given = list[at];
+    const number = typeof given === 'number' && !Number.isNaN(given) ? given : 0;
+    values[at - from] = Math.max(-SUREST, Math.min(SUREST, number));
+  }
+  return values;
 }

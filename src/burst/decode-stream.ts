@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../result/index.ts';
 import { decodeHard } from './decode-bits.ts';
-import { report } from './decode-soft.ts';
+import { decodeWhere } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol, isSymbol } from './symbol-code.ts';
@@ -41,7 +41,11 @@ export function decodeStream(symbols: ArrayLike<number | null>): Result<Receptio
       bits[10 * position + index] = bit === '1' ? 1 : -1;
     });
   }
-  const result = report(decodeHard(bits, {}));
+  const result = decodeWhere(
+    { length: bits.length, read: (from, to) => bits.subarray(from, to) },
+    {},
+    decodeHard,
+  );
   if (!result.ok) return result;
   const { quality } = result.value;
   const counted = { ...quality, start: Math.floor(quality.start / 10), end: Math.ceil(quality.end / 10) };

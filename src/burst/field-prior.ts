@@ -1,8 +1,8 @@
 /**
  * How likely each symbol is in each field, before anything is heard.
  *
- * These are expectations, never rules: every symbol keeps a share everywhere, so that an unusual call costs
- * a little certainty and is still read. The shares are our own estimates (common practice, no source); the
+ * These are expectations, not rules: every symbol keeps a share everywhere but in the end of sequence of a known
+ * composition, so that an unusual call costs a little certainty and is still read. The shares are our own estimates (common practice, no source); the
  * ranges are those of ITU-R M.493.
  */
 
@@ -14,7 +14,7 @@ const range = (first: number, last: number): readonly number[] =>
 /** Natural log of a share for each of the 128 symbols: parts as given, what is left over spread over all. */
 function spread(...parts: readonly Part[]): Float64Array {
   const given = parts.reduce((sum, [share]) => sum + share, 0);
-  const shares = new Float64Array(128).fill((1 - given) / 128);
+  const shares = new Float64Array(128).fill(Math.max(1 - given, 0) / 128);
   for (const [share, symbols] of parts)
     for (const symbol of symbols) shares[symbol] = (shares[symbol] as number) + share / symbols.length;
   return shares.map(Math.log);
@@ -85,8 +85,14 @@ export function expectations(): FieldPriors {
     longElementFirst: spread([0.95, range(40, 49)], [0.045, digits]),
     header: spread([0.995, [55]]),
     telephoneMark: spread([0.99, [105, 106]]),
-    free: spread([0.85, digits], [0.15 - 1e-3, service]),
-    plainEnd: spread([0.98, [127]], [0.0199, [117, 122]]),
+    // No composition has an end of sequence before its end.
+    free: spread(
+      [0.85, digits],
+      [0.15 - 1e-3, service.filter((symbol) => ![117, 122, 127].includes(symbol))],
+    ),
+    plainEnd: spread([1, [127]]),
+    relayEnd: spread([0.7, [127]], [0.3, [122]]),
+    knownEnd: spread([1, [117, 122, 127]]),
     anyEnd: spread([0.9999, [117, 122, 127]]),
     expansionSpecifier: spread([0.9, range(100, 106)], [0.05, service]),
   };
@@ -125,5 +131,7 @@ export type CharacterKind =
   | 'telephoneMark'
   | 'free'
   | 'plainEnd'
+  | 'relayEnd'
+  | 'knownEnd'
   | 'anyEnd'
   | 'expansionSpecifier';

@@ -18,5 +18,12 @@ export { errorCheckOf } from './error-check.ts';
 export { charactersFromFields, fieldsFromCharacters } from './information.ts';
 export { BURST_ISSUE_CODES, type BurstIssueCode } from './issue-code.ts';
 export type { Rescore } from './judgement.ts';
-export type { CharacterQuality, CharacterSource, Reception, ReceptionQuality, Verdict } from './reception.ts';
+export type {
+  CharacterQuality,
+  CharacterSource,
+  ErrorCheck,
+  Reception,
+  ReceptionQuality,
+  Verdict,
+} from './reception.ts';
 export { decodeSymbol, encodeSymbol } from './symbol-code.ts';

@@ -11,6 +11,10 @@ export const BURST_ISSUE_CODES = [
   { code: 'burst-cut-short', meaning: 'what was given ends before the call does' },
   { code: 'burst-inverted', meaning: 'the two tones came the wrong way round' },
   { code: 'burst-repaired', meaning: 'the error check or expectations helped to read the call' },
+  {
+    code: 'burst-check-wrong',
+    meaning: 'characters and error check were received and do not agree',
+  },
   { code: 'burst-doubtful', meaning: 'the call may be wrong and must not be acted on' },
   {
     code: 'burst-format-once',

@@ -2,10 +2,12 @@ import { listOf } from './input.ts';
 import { logSum } from './log-sum.ts';
 import { streamOf } from './sequence.ts';
 import { TRELLIS_REACH } from './trellis.ts';
-import type { Reading, WholeCall } from './whole-call.ts';
+import { holds, type Reading, type WholeCall } from './whole-call.ts';
 
 /** Natural log of the odds, before anything is heard, that a call begins at a given bit. */
 export const CALL_ODDS = -16;
+/** A call less sure than this is in doubt. */
+const SHOWN = 0.99;
 /** More than any sound can say (natural log): what is told to be certain or impossible counts as this. */
 const BEYOND = 1e6;
 
@@ -53,12 +55,19 @@ export const compared: Trust = { listed: 1, unlisted: 0.8 };
  * @param whole - the readings
  * @param lead - natural log of what was heard of the dot pattern, against random bits
  * @param trust - how far the differences can be believed
- * @param rescore - better likelihoods of the listed readings, from whoever has the sound
+ * @param rescore - better likelihoods of the listed readings, from who has the sound
+ * @param isAsReceived - whether a reading is what was received, character by character, where it differs from another
  */
-export function judge(whole: WholeCall, lead: number, trust: Trust, rescore: Rescore | undefined): Judgement {
+export function judge(
+  whole: WholeCall,
+  lead: number,
+  trust: Trust,
+  rescore: Rescore | undefined,
+  isAsReceived: (reading: readonly number[], other: readonly number[]) => boolean = () => false,
+): Judgement {
   const readings = rescore === undefined ? whole.readings : rescored(whole.readings, rescore);
-  const [reading, second] = readings;
-  const best = weightOf(reading);
+  const [first] = readings;
+  const best = weightOf(first);
   const listedBefore = sumOf(whole.readings);
   const listed = sumOf(readings);
   // Calls that are not listed gain or lose by rescoring what the listed ones do.
@@ -69,12 +78,22 @@ export function judge(whole: WholeCall, lead: number, trust: Trust, rescore: Res
   const relative = readings.map((each) => Math.exp(trust.listed * (weightOf(each) - best)));
   const others = Math.exp(trust.unlisted * (unlisted - best));
   const sum = relative.reduce((one, other) => one + other, others);
-  const margin = second === undefined ? TRELLIS_REACH : best - weightOf(second);
+  // Where the call stays in doubt, what was received is shown before what was expected.
+  const inDoubt = callProbability / sum < SHOWN;
+  const received = inDoubt
+    ? readings.findIndex(({ characters }) => !holds(characters) && isAsReceived(characters, first.characters))
+    : -1;
+  const chosen = Math.max(received, 0);
+  const reading = readings[chosen] as Reading;
+  const second = readings[chosen === 0 ? 1 : 0];
+  // A wrong check says that one character is wrong, the check itself included, and not which.
+  const right = holds(reading.characters) ? 1 : 1 / reading.characters.length;
+  const margin = second === undefined ? TRELLIS_REACH : Math.max(weightOf(reading) - weightOf(second), 0);
   return {
     reading,
     runnerUp: second === undefined || margin > TRELLIS_REACH ? null : second,
     margin: Math.min(margin, TRELLIS_REACH),
-    probability: callProbability / sum,
+    probability: (callProbability * right * (relative[chosen] as number)) / sum,
     evidence,
     callProbability,
     characterProbabilities: reading.characters.map((symbol, index) => {
@@ -83,7 +102,8 @@ export function judge(whole: WholeCall, lead: number, trust: Trust, rescore: Res
         if (characters.length === reading.characters.length && characters[index] === symbol)
           share += relative[at] as number;
       });
-      return (callProbability * share) / sum;
+      const legible = right === 1 ? 1 : 1 - right;
+      return (callProbability * legible * share) / sum;
     }),
   };
 }
@@ -93,7 +113,9 @@ function weightOf({ heard, prior }: Reading): number {
 }
 
 function rescored(readings: WholeCall['readings'], rescore: Rescore): WholeCall['readings'] {
-  const answer = listOf(rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1)))));
+  const answer = listOf(
+    rescore(readings.map(({ characters }) => streamOf(characters.slice(0, -1), [], characters.at(-1)))),
+  );
   const again = readings.map((reading, index) => {
     const heard = answer?.[index];
     if (typeof heard !== 'number' || Number.isNaN(heard)) return reading;

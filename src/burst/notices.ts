@@ -14,7 +14,16 @@ interface Circumstances {
 export function receptionNotices(quality: ReceptionQuality, about: Circumstances): Notice[] {
   const notices: Notice[] = [];
   const sure = `${percent(quality.probability)} sure`;
-  if (quality.verdict === 'doubtful')
+  if (quality.errorCheck.kind === 'wrong')
+    notices.push({
+      code: 'burst-check-wrong',
+      message: `Error check: expected ${quality.errorCheck.computed}, got ${quality.errorCheck.received}: show the call as received in error and do not act on it`,
+      at: ['errorCheck'],
+      expected: String(quality.errorCheck.computed),
+      received: String(quality.errorCheck.received),
+      clause: 'ITU-R M.493 error-check character, from memory',
+    });
+  else if (quality.verdict === 'doubtful')
     notices.push({
       code: 'burst-doubtful',
       message: `the call is only ${sure}: show it as received in error and do not act on it`,

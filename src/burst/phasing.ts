@@ -51,17 +51,18 @@ interface Heard {
  * Places where phasing may begin, in order. There is no gate on hard phasing: every word counts by what was
  * heard of it.
  */
-export function findPhasing(bits: Float64Array, from: number): PhasingPlace[] {
+export function* findPhasing(bits: Float64Array, from: number): Generator<PhasingPlace, void> {
   const heard = prepare(bits);
-  const peaks: PhasingPlace[] = [];
+  let peak: PhasingPlace | null = null;
   for (let start = from - PHASING_BITS + LEAST; start <= bits.length - LEAST; start++) {
     const place = placeAt(heard, start);
-    if (place.evidence < THRESHOLD) continue;
-    const last = peaks.at(-1);
-    if (last === undefined || start - last.start >= AROUND) peaks.push(place);
-    else if (place.evidence > last.evidence) peaks[peaks.length - 1] = place;
+    if (peak !== null && start - peak.start >= AROUND) {
+      yield peak;
+      peak = null;
+    }
+    if (peak === null ? place.evidence >= THRESHOLD : place.evidence > peak.evidence) peak = place;
   }
-  return peaks;
+  if (peak !== null) yield peak;
 }
 
 /** What was heard of phasing at a given place. */

@@ -1,15 +1,25 @@
 import { callFromFields, type ExpansionSet, type Symbols } from '../call/index.ts';
 import type { Notice } from '../result/index.ts';
 import { heardWithoutExpansion } from './behind.ts';
+import { isComposition } from './call-shape.ts';
 import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
+import { errorCheckOf } from './error-check.ts';
 import { readExpansion } from './expansion-reading.ts';
 import { fieldsFromCharacters } from './information.ts';
 import { CALL_ODDS, type Judgement, judge, type Rescore, type Trust } from './judgement.ts';
+import { heardOfStream, lostShares, receivedShares } from './loss.ts';
 import { receptionNotices } from './notices.ts';
-import type { CharacterQuality, Reception, ReceptionQuality, Verdict } from './reception.ts';
+import type {
+  CharacterQuality,
+  CharacterSource,
+  ErrorCheck,
+  Reception,
+  ReceptionQuality,
+  Verdict,
+} from './reception.ts';
 import { streamLength, streamOf } from './sequence.ts';
-import { weighWholeCall } from './whole-call.ts';
+import { holds, weighWholeCall } from './whole-call.ts';
 
 const CLEAN = 0.9999;
 const REPAIRED = 0.99;
@@ -35,6 +45,8 @@ export interface Words {
   readonly start: number;
   /** Index behind the last bit the caller gave. */
   readonly given: number;
+  /** How many shapes of call are looked into; as many as are worth it by default. */
+  readonly most?: number | undefined;
 }
 
 /** A reception with its notices, and how sure it is that there is a call at all. */
@@ -46,6 +58,8 @@ export interface Received {
   readonly evidence: number;
   /** Every symbol of the most likely call, those left open in the reception included. */
   readonly stream: readonly number[];
+  /** For each symbol of it, how likely it is that it was received. */
+  readonly received: Float64Array;
 }
 
 /**
@@ -54,34 +68,43 @@ export interface Received {
  * @returns `null` when there is none
  */
 export function receive(words: Words, rescore?: Rescore): Received | null {
-  const tables = combineCopies(soften(words.metrics));
-  const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead);
+  const tables = combineCopies(soften(words.metrics, lostShares(words.metrics)));
+  const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead, words.most);
   if (whole === null) return null;
-  const judgement = judge(whole, words.lead, words.trust, rescore);
+  const ofWords: Rescore = (streams) => streams.map((stream) => heardOfStream(words.metrics, stream));
+  const alone = aloneOf(words.metrics);
+  const isAsReceived = (reading: readonly number[], other: readonly number[]): boolean =>
+    compareCopies(tables, alone, reading).sources.every(
+      (source, index) =>
+        source === 'both-copies' || (source === 'one-copy' && reading[index] === other[index]),
+    );
+  const judgement = judge(whole, words.lead, words.trust, rescore ?? ofWords, isAsReceived);
   const { characters } = judgement.reading;
   const end = characters.length - 2;
-  const alone = aloneOf(words.metrics);
   const report = compareCopies(tables, alone, characters);
   const verdict = verdictOf(judgement, report);
+  const errorCheck = errorCheckIn(characters, report);
   const qualities = characters.map((symbol, index): CharacterQuality => {
     const probability = judgement.characterProbabilities[index] as number;
+    const source = report.sources[index] as CharacterSource;
     // What was expected is no reading: a character of which nothing came in stays unread.
-    if (verdict === 'doubtful' && (probability < LEGIBLE || !wasHeard(tables, index, end)))
+    const isLegible = probability >= LEGIBLE || (errorCheck.kind === 'wrong' && source === 'both-copies');
+    if (verdict === 'doubtful' && (!isLegible || !wasHeard(tables, index, end)))
       return { symbol: null, source: 'unread', probability };
-    return { symbol, source: report.sources[index] ?? 'soft', probability };
+    return { symbol, source, probability };
   });
   const read: Symbols = qualities.slice(0, -1).map(({ symbol }) => symbol);
   const expansion = readExpansion(tables, end, heardWithoutExpansion(tables, end));
   const sets: readonly ExpansionSet[] = expansion.kind === 'read' ? expansion.sets : [];
   const { call, notices } = callFromFields({ ...fieldsFromCharacters(read), expansion: sets });
-  const stream = streamOf(characters.slice(0, -1));
+  const stream = streamOf(characters.slice(0, -1), [], characters.at(-1));
   const used = expansion.kind === 'read' ? expansion.end : streamLength(end);
   const quality: ReceptionQuality = {
     verdict,
     probability: judgement.probability,
     margin: judgement.margin,
     runnerUp: judgement.runnerUp === null ? null : informationOf(judgement.runnerUp.characters.slice(0, -1)),
-    errorCheck: report.asSent ? 'as-sent' : report.checkHeard ? 'used-for-repair' : 'not-received',
+    errorCheck,
     characters: qualities,
     words: {
       sent: stream.length,
@@ -102,13 +125,26 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
     callProbability: judgement.callProbability,
     evidence: judgement.evidence,
     stream,
+    received: receivedShares(words.metrics, stream),
   };
 }
 
 function verdictOf({ reading, probability }: Judgement, report: CopyReport): Verdict {
-  const once = WITHOUT_ADDRESS.includes(reading.characters[0] as number) && report.formatCopies < 2;
-  if (probability >= CLEAN && report.asSent && !once) return 'clean';
+  const { characters } = reading;
+  if (!holds(characters)) return 'doubtful';
+  const once = WITHOUT_ADDRESS.includes(characters[0] as number) && report.formatCopies < 2;
+  if (probability >= CLEAN && report.asSent && isComposition(characters.slice(0, -1)) && !once)
+    return 'clean';
   return probability >= REPAIRED ? 'repaired' : 'doubtful';
+}
+
+function errorCheckIn(characters: readonly number[], report: CopyReport): ErrorCheck {
+  if (!report.checkHeard) return { kind: 'not-read' };
+  if (!holds(characters)) {
+    const received = characters.at(-1) as number;
+    return { kind: 'wrong', received, computed: errorCheckOf(characters.slice(0, -1)) };
+  }
+  return { kind: report.asSent ? 'as-sent' : 'used-for-repair' };
 }
 
 /** Whether anything at all was heard of a character: without, every symbol is as likely as any other. */

@@ -3,10 +3,11 @@ import type { Call, Symbols } from '../call/index.ts';
 /**
  * How far a reception can be relied on.
  *
- * - `clean`: at least 0.9999 sure, the characters as received satisfied the error check, and a distress or
- *   all-ships format specifier was received twice. Only this is fit for automatic action.
- * - `repaired`: at least 0.99 sure, but the error check or the field expectations helped to read it.
- * - `doubtful`: anything less. Show it as received in error; act on nothing.
+ * - `clean`: at least 0.9999 sure, the characters as received satisfy the error check as received, the call has the
+ *   length and the end of sequence of a composition with its format specifier, and a distress or all-ships format
+ *   specifier was received twice. Only this is fit for automatic action.
+ * - `repaired`: at least 0.99 sure, but one of the other conditions does not hold.
+ * - `doubtful`: anything less, and every call whose error check is wrong. Show it as received in error; act on nothing.
  */
 export type Verdict = 'clean' | 'repaired' | 'doubtful';
 
@@ -30,21 +31,34 @@ export interface CharacterQuality {
   readonly probability: number;
 }
 
+/**
+ * What became of the error check.
+ *
+ * - `as-sent`: the characters, each read from its own copies alone, are those of the call and satisfy the check
+ * - `used-for-repair`: they do not, and the check was used up in finding the call
+ * - `wrong`: check and characters were received and do not agree: one of them is wrong, no telling which
+ * - `not-read`: nothing was heard of the check itself
+ */
+export type ErrorCheck =
+  | { readonly kind: 'as-sent' | 'used-for-repair' | 'not-read' }
+  | {
+      readonly kind: 'wrong';
+      /** Error-check character as received, 0–127. */
+      readonly received: number;
+      /** Error-check character that the characters as received would need, 0–127. */
+      readonly computed: number;
+    };
+
 /** How sure a reception is. */
 export interface ReceptionQuality {
   readonly verdict: Verdict;
-  /** Probability that the whole call is right, 0–1. */
+  /** Probability that the whole call is right, 0–1; with a wrong error check, any character may be the wrong one. */
   readonly probability: number;
   /** Natural log of how much more likely this reading is than the next best one; at most 14. */
   readonly margin: number;
   /** Information symbols of the next best reading; `null` when none comes near. */
   readonly runnerUp: readonly number[] | null;
-  /**
-   * `as-sent`: the characters, each read from its own copies alone, are those of the call and satisfy the check.
-   * `used-for-repair`: they do not, and the check was used up in finding the call.
-   * `not-received`: nothing was heard of the check itself.
-   */
-  readonly errorCheck: 'as-sent' | 'used-for-repair' | 'not-received';
+  readonly errorCheck: ErrorCheck;
   /** Each character, format specifier once, end of sequence and then the error check last. */
   readonly characters: readonly CharacterQuality[];
   /** Words (ten-bit symbols) of the call, phasing included, and how many of them alone say something else. */

@@ -11,6 +11,12 @@ export const RX_LAG = 2;
 /** On VHF the dot pattern is always 20 bits (Japan, Notification 567 of 1990); either polarity is allowed. */
 export const DOT_PATTERN = '10101010101010101010';
 
+/** The phasing symbol at a stream position; `null` where a character stands. */
+export function phasingSymbol(position: number): number | null {
+  if (position % 2 === 0) return position < 2 * DX_PHASING_SLOTS ? DX_PHASING : null;
+  return RX_PHASING[(position - 1) / 2] ?? null;
+}
+
 /** Symbols before the first that carries a character: slots 0–5 of DX and RX. */
 const FIRST_SLOT = DX_PHASING_SLOTS;
 
@@ -48,12 +54,17 @@ export function streamLength(end: number): number {
  *
  * @param characters - format specifier once, up to and with the end of sequence
  * @param appended - DX symbols of an expansion, its closing end-of-sequence pair included; none by default
+ * @param check - the error check that is sent, the right one by default
  */
-export function streamOf(characters: readonly number[], appended: readonly number[] = []): number[] {
+export function streamOf(
+  characters: readonly number[],
+  appended: readonly number[] = [],
+  check: number = errorCheckOf(characters),
+): number[] {
   const [format, ...others] = characters;
   if (format === undefined) throw new RangeError('a call has at least one character');
   const end = others.at(-1) ?? format;
-  const message = [format, format, ...others, errorCheckOf(characters), end, end, ...appended];
+  const message = [format, format, ...others, check, end, end, ...appended];
   const first = [...Array.from({ length: DX_PHASING_SLOTS }, () => DX_PHASING), ...message];
   const second = [...RX_PHASING, ...message];
   return first.flatMap((symbol, slot) => [symbol, second[slot] as number]);

@@ -9,13 +9,18 @@ const SYMBOLS = 128;
 /** Shapes of which this much less (natural log) was heard than of all others are not worth a trellis. */
 const WORTHLESS = 12;
 /** Shapes that get a trellis, at most: in a call cut short many are alike. */
-const MOST_SOLVED = 16;
+export const MOST_SOLVED = 8;
 /** Readings kept for comparison, at most. */
 const LIST_LENGTH = 64;
+/** Natural log of the share of calls whose error check is wrong as sent, or wrong alike in both its copies. */
+const WRONG_CHECK = /* @__PURE__ */ Math.log(2e-3);
 
 /** One reading of the whole call. */
 export interface Reading {
-  /** Format specifier once, up to and with the end of sequence, then the error check: exclusive-or zero. */
+  /**
+   * Format specifier once, up to and with the end of sequence, then the error check: exclusive-or zero, unless what
+   * was received is best explained by a wrong check.
+   */
   readonly characters: readonly number[];
   /** Natural log of what was heard given this call, against random bits. */
   readonly heard: number;
@@ -38,9 +43,14 @@ export interface WholeCall {
  *
  * @param tables - what all copies of each character say
  * @param least - natural log of the weight below which a call is not worth looking for
+ * @param most - how many shapes are looked into
  * @returns `null` when no call can weigh that much
  */
-export function weighWholeCall(tables: CharacterTables, least: number): WholeCall | null {
+export function weighWholeCall(
+  tables: CharacterTables,
+  least: number,
+  most: number = MOST_SOLVED,
+): WholeCall | null {
   const promising = byPromise(tables);
   const found = new Map<string, readonly number[]>();
   let total = Number.NEGATIVE_INFINITY;
@@ -49,14 +59,20 @@ export function weighWholeCall(tables: CharacterTables, least: number): WholeCal
   let solved = 0;
   for (const { shape, expected, behind } of promising) {
     // What is not worth a trellis still counts, as what it weighs on average.
-    if (solved === MOST_SOLVED || expected < Math.max(total - WORTHLESS, least - tables.phasing))
+    if (solved === most || expected < Math.max(total - WORTHLESS, least - tables.phasing))
       total = logSum(total, expected);
     else {
       solved++;
       const extra = Math.log(shape.share) + behind;
-      const answer = solveTrellis(weightsOf(tables, shape), shape.kinds.length + 1, LIST_LENGTH);
+      const weights = weightsOf(tables, shape);
+      const answer = solveTrellis(weights, shape.kinds.length + 1, LIST_LENGTH);
       total = logSum(total, answer.total + extra);
+      // Of all calls, whatever their check, those whose check is right are one in 128 and weighed already.
+      const wrong = -Math.expm1(Math.min(answer.total + extra - Math.log(SYMBOLS) - expected, 0));
+      if (wrong > 0) total = logSum(total, expected + Math.log(wrong) + WRONG_CHECK);
       for (const { characters } of answer.paths) found.set(characters.join(), characters);
+      const plain = plainReading(weights);
+      found.set(plain.join(), plain);
       const weight = answer.paths[0].weight + extra;
       if (weight > best) ({ shares } = answer);
       best = Math.max(best, weight);
@@ -108,6 +124,18 @@ function weightsOf(tables: CharacterTables, { kinds }: CallShape): Float64Array 
   return weights;
 }
 
+/** The heaviest symbol of each row, whatever the error check says. */
+function plainReading(weights: Float64Array): number[] {
+  const characters: number[] = [];
+  for (let row = 0; row < weights.length; row += SYMBOLS) {
+    let best = 0;
+    for (let symbol = 1; symbol < SYMBOLS; symbol++)
+      if ((weights[row + symbol] as number) > (weights[row + best] as number)) best = symbol;
+    characters.push(best);
+  }
+  return characters;
+}
+
 function heardOf(tables: CharacterTables, characters: readonly number[]): number {
   const end = characters.length - 2;
   let sum = 0;
@@ -128,5 +156,10 @@ function priorOf(characters: readonly number[], prospects: readonly Prospect[]):
     });
     prior = logSum(prior, each);
   }
-  return prior;
+  return holds(characters) ? prior : prior + WRONG_CHECK - Math.log(SYMBOLS);
+}
+
+/** Whether the error check, the last of some characters, is that of the others. */
+export function holds(characters: readonly number[]): boolean {
+  return characters.reduce((parity, symbol) => parity ^ symbol, 0) === 0;
 }

@@ -103,13 +103,13 @@ describe('shapes of calls', () => {
     );
   });
 
-  it('give a fifth of the share of an alert to alerts with one to twelve characters too many', () => {
+  it('give a twentieth of the share of an alert to alerts with one to twelve characters too many', () => {
     const alerts = shapes.filter(({ kinds }) => kinds[0] === 'distressFormat' && kinds[6] === 'nature');
     const [usual, ...more] = alerts;
     expect(usual?.kinds).toHaveLength(16);
     expect(more.map(freeOf)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
     expect(more.map(({ kinds }) => kinds.slice(0, 15))).toEqual(more.map(() => usual?.kinds.slice(0, 15)));
-    expect(sumOf(more)).toBeCloseTo(0.2 * (usual?.share ?? 0), 12);
+    expect(sumOf(more)).toBeCloseTo(0.05 * (usual?.share ?? 0), 12);
   });
 
   it('are worked out once', () => {

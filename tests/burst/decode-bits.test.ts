@@ -76,7 +76,7 @@ describe('bits of a call in a longer stream', () => {
         const { call: read, quality } = valueOf(decodeBits(sent.join('')));
         expect(read).toEqual(call);
         expect(quality.verdict === 'clean').toBe(
-          quality.verdict === 'clean' && quality.errorCheck === 'as-sent',
+          quality.verdict === 'clean' && quality.errorCheck.kind === 'as-sent',
         );
         expect(quality.probability).toBeGreaterThan(0.99);
       }),

@@ -10,7 +10,7 @@ const quality: ReceptionQuality = {
   probability: 0.99999,
   margin: 14,
   runnerUp: null,
-  errorCheck: 'as-sent',
+  errorCheck: { kind: 'as-sent' },
   characters: [{ symbol: 112, source: 'both-copies', probability: 1 }],
   words: { sent: 50, differing: 0 },
   polarity: 'normal',

@@ -69,12 +69,12 @@ describe('phasing at a place', () => {
 });
 
 describe('places where phasing may begin', () => {
-  const starts = (text: string, from = 0) => findPhasing(bitsOf(text), from).map(({ start }) => start);
+  const starts = (text: string, from = 0) => [...findPhasing(bitsOf(text), from)].map(({ start }) => start);
 
   it('are one for each call, in order, each as it is looked at by itself', () => {
     const twice = bitsOf(sent + silence(130) + sent);
     const second = sent.length + 130 + 20;
-    const places = findPhasing(twice, 0).filter(({ evidence }) => evidence > 80);
+    const places = [...findPhasing(twice, 0)].filter(({ evidence }) => evidence > 80);
     expect(places).toEqual([phasingAt(twice, 20), phasingAt(twice, second)]);
   });
 
@@ -115,7 +115,7 @@ describe('places where phasing may begin', () => {
     fc.assert(
       fc.property(fc.nat({ max: 400 }), fc.boolean(), (before, wrongWay) => {
         const text = silence(before) + sent;
-        const places = findPhasing(bitsOf(wrongWay ? turned(text) : text), 0);
+        const places = [...findPhasing(bitsOf(wrongWay ? turned(text) : text), 0)];
         const best = places.reduce((one, other) => (other.evidence > one.evidence ? other : one));
         expect([best.start, best.sign]).toEqual([before + 20, wrongWay ? -1 : 1]);
       }),

@@ -30,7 +30,7 @@ describe('verdict', () => {
   it('is clean when everything came as sent', () => {
     const { quality } = valueOf(decodeStream(stream));
     expect(quality.verdict).toBe('clean');
-    expect(quality.errorCheck).toBe('as-sent');
+    expect(quality.errorCheck.kind).toBe('as-sent');
     expect(quality.characters.every(({ source }) => source === 'both-copies')).toBe(true);
     expect(quality.words).toEqual({ sent: 62, differing: 0 });
     expect(quality.runnerUp).toBeNull();
@@ -48,7 +48,7 @@ describe('verdict', () => {
     const hit = stream.map((symbol, at) => (copies(9).includes(at) ? null : symbol));
     const { quality, call: read } = valueOf(decodeStream(hit));
     expect(read).toEqual(call);
-    expect(quality.errorCheck).toBe('used-for-repair');
+    expect(quality.errorCheck.kind).toBe('used-for-repair');
     expect(quality.characters[9]?.source).toBe('repaired');
     expect(quality.verdict).not.toBe('clean');
   });
@@ -57,7 +57,7 @@ describe('verdict', () => {
     const hit = stream.map((symbol, at) => (copies(21).includes(at) ? null : symbol));
     const { quality, call: read } = valueOf(decodeStream(hit));
     expect(read).toEqual(call);
-    expect(quality.errorCheck).toBe('not-received');
+    expect(quality.errorCheck.kind).toBe('not-read');
     expect(quality.verdict).not.toBe('clean');
   });
 
@@ -66,7 +66,7 @@ describe('verdict', () => {
     for (const index of [2, 8]) hit[copies(index)[1]] = 33;
     const { quality, call: read } = valueOf(decodeStream(hit));
     expect(quality.verdict).not.toBe('clean');
-    expect(quality.errorCheck).toBe('used-for-repair');
+    expect(quality.errorCheck.kind).toBe('used-for-repair');
     if (quality.verdict === 'repaired') expect(read).toEqual(call);
   });
 
@@ -93,7 +93,7 @@ describe('verdict', () => {
       const { quality, call: read } = valueOf(
         decodeSymbolMetrics(metricsOf(stream, 0.99).map((value) => faint * value)),
       );
-      expect(quality.errorCheck).toBe('as-sent');
+      expect(quality.errorCheck.kind).toBe('as-sent');
       if (verdict === 'repaired') {
         expect(read).toEqual(call);
         expect(quality.probability).toBeGreaterThanOrEqual(0.99);

@@ -56,7 +56,7 @@ describe.each(sequences.map((worked) => [worked.name, worked] as const))(
       expect(reception.information).toEqual(worked.information);
       expect(reception.quality).toMatchObject({
         verdict: 'clean',
-        errorCheck: 'as-sent',
+        errorCheck: { kind: 'as-sent' },
         polarity: 'normal',
         expansion: worked.expansion ? 'read' : 'none',
         start: 20,

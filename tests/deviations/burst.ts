@@ -31,4 +31,11 @@ export const deviations: Record<string, () => void> = {
     const once = alert.stream.map((symbol, position) => ([14, 17, 19].includes(position) ? null : symbol));
     expect(valueOf(decodeStream(once)).quality.verdict).not.toBe('clean');
   },
+  'D-burst-8': () => {
+    // An alert with one character too many, its error check right.
+    const longer = [...alert.information.slice(1, -1), 44, 127];
+    const { quality } = valueOf(decodeStream(streamOf(longer)));
+    expect(quality.errorCheck.kind).toBe('as-sent');
+    expect(quality.verdict).toBe('repaired');
+  },
 };

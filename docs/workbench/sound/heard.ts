@@ -1,5 +1,5 @@
 import type { HeardBurst } from 'seahail/audio';
-import type { CharacterQuality, CharacterSource, Reception, Verdict } from 'seahail/burst';
+import type { CharacterQuality, CharacterSource, ErrorCheck, Reception, Verdict } from 'seahail/burst';
 import { describeCall } from 'seahail/call';
 import { type Child, h } from '../frame/dom.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
@@ -45,11 +45,7 @@ export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = n
       },
       {
         what: 'Error check',
-        answer: {
-          'as-sent': 'right as sent',
-          'used-for-repair': 'used up in the repair',
-          'not-received': 'not heard',
-        }[quality.errorCheck],
+        answer: errorCheckAnswer(quality.errorCheck),
       },
       quality.expansion === 'none'
         ? null
@@ -60,6 +56,19 @@ export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = n
     ]),
     findings(heard.notices),
   );
+}
+
+function errorCheckAnswer(check: ErrorCheck): string {
+  switch (check.kind) {
+    case 'as-sent':
+      return 'right as sent';
+    case 'used-for-repair':
+      return 'used for the repair';
+    case 'wrong':
+      return `wrong: ${check.received} received, ${check.computed} computed`;
+    default:
+      return 'not read';
+  }
 }
 
 /** What a reception says, and how sure each character of it is. */
