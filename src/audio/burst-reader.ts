@@ -7,7 +7,7 @@ import { locate } from './acquire/sync.ts';
 import { improveFit, weighBits } from './estimate/fit.ts';
 import { createFitSpace, type Fit } from './estimate/fit-space.ts';
 import type { Baseband } from './front-end/baseband.ts';
-import { createWordSpace, likelihoodOfStream, smoothWords } from './trellis/smooth-words.ts';
+import { createWordSpace, smoothWords, streamLikelihood } from './trellis/smooth-words.ts';
 
 const WORD = 10;
 const SYMBOLS = 128;
@@ -37,9 +37,7 @@ export function createBurstReader(baseband: Baseband): BurstReader {
       const fit = improveFit(baseband, first, PHASING_BITS, Math.min(words, SURE_WORDS) * WORD, 4, space);
       weighBits(baseband, fit, PHASING_BITS, words * WORD, space);
       smoothWords(space.branches, words, PHASING, wordSpace, metrics);
-      const free = likelihoodOfStream(space.branches, words, []);
-      const rescore: Rescore = (streams) =>
-        streams.map((symbols) => likelihoodOfStream(space.branches, words, symbols) - free);
+      const rescore: Rescore = (streams) => streams.map(streamLikelihood(space.branches, words));
       return { fit, reception: decodeSymbolMetrics(metrics.subarray(0, SYMBOLS * words), { rescore }) };
     },
   };

@@ -86,32 +86,90 @@ export function smoothWords(
   }
 }
 
-/** ln P(sound | these symbols) for a stream known from its first word, phase unknown, against ten free bits a word. */
-export function likelihoodOfStream(branches: Branches, words: number, symbols: readonly number[]): number {
+/** Chance that reception is lost from one word to the next, that it comes back, and that it is lost at first. */
+const LOSE = 4e-3;
+const REGAIN = 0.08;
+const LOST_AT_FIRST = 0.15;
+
+/**
+ * How likely whole streams make the sound: ln P(sound | symbols), phase unknown, against free bits throughout.
+ *
+ * Reception may be lost for some words or for good (two states with memory): where it is, bits are free. Behind the
+ * last symbol they are free too.
+ *
+ * @returns a function of the symbols, the first word's first
+ */
+export function streamLikelihood(branches: Branches, words: number): (symbols: readonly number[]) => number {
   const { likelihood } = branches;
-  let now = new Float64Array(PHASES).fill(1 / PHASES);
+  let now = new Float64Array(PHASES);
   let next = new Float64Array(PHASES);
-  let sum = 0;
-  for (let j = 0; j < words; j++) {
-    const symbol = symbols[j];
-    for (let bit = 0; bit < BITS; bit++) {
-      const k = j * BITS + bit;
+  const runFree = (j: number, from: Float64Array): void => {
+    now.set(from);
+    for (let k = j * BITS; k < (j + 1) * BITS; k++) {
       next.fill(0);
-      if (symbol === undefined) {
-        step(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
-        step(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
-        sum -= Math.LN2;
-      } else {
-        const value = bitOf(symbol, bit);
-        step(now, 0, likelihood, (2 * k + value) * PHASES, value, next, 0);
-      }
+      step(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
+      step(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
       [now, next] = [next, now];
     }
-    wander(now, 0, next, 0, BITS);
-    [now, next] = [next, now];
-    sum += normalise(now, 0);
+    wander(now, 0, from, 0, BITS);
+  };
+  const runKnown = (j: number, symbol: number, from: Float64Array): void => {
+    now.set(from);
+    for (let bit = 0; bit < BITS; bit++) {
+      const value = bitOf(symbol, bit);
+      next.fill(0);
+      step(now, 0, likelihood, (2 * (j * BITS + bit) + value) * PHASES, value, next, 0);
+      [now, next] = [next, now];
+    }
+    wander(now, 0, from, 0, BITS);
+  };
+
+  // What is heard from word j on when its bits are free: by phase, and as a logarithm.
+  const behind = new Float64Array((words + 1) * PHASES).fill(1 / PHASES);
+  const rest = new Float64Array(words + 1);
+  for (let j = words - 1; j >= 0; j--) {
+    wander(behind, (j + 1) * PHASES, now, 0, BITS);
+    for (let k = (j + 1) * BITS - 1; k >= j * BITS; k--) {
+      next.fill(0);
+      stepBack(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
+      stepBack(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
+      [now, next] = [next, now];
+    }
+    behind.set(now, j * PHASES);
+    rest[j] = (rest[j + 1] as number) + normalise(behind, j * PHASES) - BITS * Math.LN2;
   }
-  return sum;
+  const onFrom = (j: number, phases: Float64Array): number => {
+    let sum = 0;
+    for (let s = 0; s < PHASES; s++) sum += (phases[s] as number) * (behind[j * PHASES + s] as number);
+    return Math.log(sum) + (rest[j] as number);
+  };
+  const free = onFrom(0, new Float64Array(PHASES).fill(1 / PHASES));
+
+  return (symbols) => {
+    const received = new Float64Array(PHASES).fill((1 - LOST_AT_FIRST) / PHASES);
+    const lost = new Float64Array(PHASES).fill(LOST_AT_FIRST / PHASES);
+    const length = Math.min(words, symbols.length);
+    let sum = 0;
+    for (let j = 0; j < length; j++) {
+      runKnown(j, symbols[j] as number, received);
+      runFree(j, lost);
+      let total = 0;
+      for (let s = 0; s < PHASES; s++) {
+        const here = received[s] as number;
+        const gone = (lost[s] as number) / (1 << BITS);
+        received[s] = (1 - LOSE) * here + REGAIN * gone;
+        lost[s] = LOSE * here + (1 - REGAIN) * gone;
+        total += here + gone;
+      }
+      for (let s = 0; s < PHASES; s++) {
+        received[s] = (received[s] as number) / total;
+        lost[s] = (lost[s] as number) / total;
+      }
+      sum += Math.log(total);
+    }
+    for (let s = 0; s < PHASES; s++) received[s] = (received[s] as number) + (lost[s] as number);
+    return sum + onFrom(length, received) - free;
+  };
 }
 
 /** Bit 0 to 9 of the ten-bit word of a symbol: information least significant first, then the count of zeros. */
