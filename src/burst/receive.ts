@@ -25,6 +25,8 @@ const CLEAN = 0.9999;
 const REPAIRED = 0.99;
 /** In a doubtful call, a character less sure than this is left open. */
 const LEGIBLE = 0.9;
+/** A burst of which fewer characters than this can be read is no call to report. */
+const LEAST_READ = 3;
 /** Natural log of the least odds for a call worth a closer look. */
 const LEAST = -5;
 // deviation: D-burst-7 (the rule is remembered).
@@ -122,7 +124,8 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
       ...receptionNotices(quality, { cut, formatCopies: report.formatCopies, expansion }),
       ...notices,
     ],
-    callProbability: judgement.callProbability,
+    callProbability:
+      read.filter((symbol) => symbol !== null).length < LEAST_READ ? 0 : judgement.callProbability,
     evidence: judgement.evidence,
     stream,
     received: receivedShares(words.metrics, stream),

@@ -225,7 +225,7 @@ describe('where to look', () => {
   });
 
   it('is in order: a doubtful call first, and the clear one behind it next', () => {
-    const broken = llrs.map((value, at) => (at < sent.bits.length && at > 110 ? 0 : value));
+    const broken = llrs.map((value, at) => (at < sent.bits.length && at > 300 ? 0 : value));
     const first = valueOf(decodeSoft(broken)).quality;
     expect(first).toMatchObject({ verdict: 'doubtful', start: 20 });
     expect(first.end).toBeLessThanOrEqual(second);
@@ -307,7 +307,8 @@ describe('metrics per word', () => {
 
   it('make a call likelier by what was heard of the dots before it', () => {
     const faint = new Float64Array(128 * sent.stream.length);
-    for (let at = 0; at < 16; at++) faint[128 * at + (sent.stream[at] as number)] = 0.9;
+    for (let at = 0; at < 16; at++) faint[128 * at + (sent.stream[at] as number)] = -0.3;
+    for (let at = 16; at < 40; at++) faint[128 * at + (sent.stream[at] as number)] = 2.5;
     const at = (lead?: number) => decodeSymbolMetrics(faint, lead === undefined ? {} : { lead });
     expect(at().ok).toBe(false);
     expect(at(-5)).not.toEqual(at());
