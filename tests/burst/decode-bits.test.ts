@@ -108,7 +108,8 @@ describe('bits of a call in a longer stream', () => {
 
   it('make up nothing that was never heard: phasing alone is no call', () => {
     const { bits: sent } = encodeCall(test);
-    for (let length = 60; length <= 180; length += 10) expect(decodeBits(sent.slice(0, length)).ok).toBe(false);
+    for (let length = 60; length <= 180; length += 10)
+      expect(decodeBits(sent.slice(0, length)).ok).toBe(false);
     const { quality, information } = valueOf(decodeBits(sent.slice(0, 300)));
     expect(quality.verdict).toBe('doubtful');
     expect(information.slice(0, 4)).toEqual([120, 120, 0, 23]);
