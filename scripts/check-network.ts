@@ -48,7 +48,7 @@ const hexOf = (bytes: Uint8Array): string =>
  * Where the other decoder is known to be wrong: text of two bytes a character comes out with a NUL after each, and the
  * two values below "not available" come out as numbers (public list of parameter groups: out of range, reserved).
  */
-const OTHER_IS_WRONG = /^(?:(?:\w\W)+ \w+|\d+ (?:out-of-range|reserved))$/;
+const OTHER_IS_WRONG = /^(?:(?:\w\0)+\w \w+|\d+ (?:out-of-range|reserved))$/;
 
 /** Fields that the vectors take for bits without a meaning. */
 const UNUSED = /^($|regional|filling)/;
@@ -160,7 +160,7 @@ function compareWithOther(): void {
         said === null || said === undefined ? null : String(said).replace(/[\x7f\xff@ ]+$/, '') || null;
       seen.values++;
       if (text === value || OTHER_IS_WRONG.test(`${text} ${value}`)) continue;
-      problems.push(`${id} (PGN ${pgn}) value ${index}: other ${text}, ours ${value}`);
+      problems.push(`${id} (PGN ${pgn}) value ${index}: other ${JSON.stringify(text)}, ours ${value}`);
     }
   }
   console.log(`second opinion: ${seen.payloads} payloads, ${seen.values} values`);

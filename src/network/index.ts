@@ -26,6 +26,17 @@ export { type WriteCallOptions, writeCallFrames } from './write/write-call.ts';
 export { type NodeIdentity, writeNodeFrames } from './write/write-node.ts';
 export { type WriteWaypointOptions, writeWaypointFrames } from './write/write-waypoint.ts';
 
+// Why a display shows nothing.
+
+export { type FaultCertainty, NETWORK_FAULTS, type NetworkFaultId } from './fault/fault-list.ts';
+export {
+  findNetworkFaults,
+  type NetworkFaultOptions,
+  type NetworkFaultReport,
+  type NetworkFinding,
+  type NetworkSighting,
+} from './fault/find-faults.ts';
+
 // One frame at a time.
 
 export {

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
@@ -12,17 +10,7 @@ import { createNetworkReader, type NetworkReading, writeCallFrames } from '../..
 import { formatReportedPosition, reportPosition } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { bytesOf, framesOf } from './support.ts';
-
-interface Message {
-  readonly id: string;
-  readonly payload: string;
-  readonly says: Record<string, unknown>;
-}
-const vectors = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../shared/network/messages.json'), 'utf8'),
-) as { constructed: { messages: Message[] }; recorded: { messages: Message[] } };
-const payloadOf = (id: string): Uint8Array =>
-  bytesOf(vectors.constructed.messages.find((message) => message.id === id)?.payload ?? '');
+import { payloadOf, recorded } from './vectors.ts';
 
 const OWN = '232999871';
 const read = (payload: Uint8Array, at?: number): NetworkReading[] => {
@@ -38,7 +26,7 @@ const callOf = ([reading]: NetworkReading[]): Call => {
 };
 
 describe('recorded calls say what three decoders read in them', () => {
-  it.each(vectors.recorded.messages)('$id', ({ payload, says }) => {
+  it.each(recorded.messages)('$id', ({ payload, says }) => {
     const call = callOf(read(bytesOf(payload)));
     const position =
       'position' in call && call.position !== null ? formatReportedPosition(call.position) : undefined;
@@ -46,7 +34,7 @@ describe('recorded calls say what three decoders read in them', () => {
   });
 
   it('keeps the finest position although the set that carries it is cut off', () => {
-    const [alert] = vectors.recorded.messages;
+    const [alert] = recorded.messages;
     expect(codes(read(bytesOf(alert?.payload ?? '')))).toEqual(['network-text-cut-off']);
   });
 });

@@ -1,19 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { PARAMETER_GROUPS } from '../../src/network/message/layout.ts';
 import { decodePayload, encodePayload } from '../../src/network/message/payload.ts';
 import { bytesOf, hexOf } from './support.ts';
-
-interface Message {
-  readonly id: string;
-  readonly pgn: number;
-  readonly payload: string;
-  readonly values: Record<string, unknown>;
-}
-const vectors = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../shared/network/messages.json'), 'utf8'),
-) as { constructed: { messages: Message[] }; recorded: { messages: Message[] } };
+import { constructed, recorded } from './vectors.ts';
 
 const layoutOf = (pgn: number) => {
   const layout = PARAMETER_GROUPS.find((row) => row.pgn === pgn);
@@ -23,21 +12,21 @@ const layoutOf = (pgn: number) => {
 
 // Source of widths and resolutions: public list of parameter groups of IEC 61162-3, Appendix B.1 version 1.300.
 describe('messages packed apart from the library', () => {
-  it.each(vectors.constructed.messages)('$id: PGN $pgn is read as packed', ({ pgn, payload, values }) => {
+  it.each(constructed.messages)('$id: PGN $pgn is read as packed', ({ pgn, payload, values }) => {
     const read = decodePayload(layoutOf(pgn), bytesOf(payload));
     expect(read.values).toMatchObject(values);
     expect(read.short).toBe(false);
     expect(read.surplus).toBe('');
   });
 
-  it.each(vectors.constructed.messages)('$id: PGN $pgn is written byte for byte', ({ pgn, payload }) => {
+  it.each(constructed.messages)('$id: PGN $pgn is written byte for byte', ({ pgn, payload }) => {
     const layout = layoutOf(pgn);
     expect(hexOf(encodePayload(layout, decodePayload(layout, bytesOf(payload)).values))).toBe(payload);
   });
 });
 
 describe('recorded calls', () => {
-  it.each(vectors.recorded.messages)('$id is written back as far as it goes', ({ pgn, payload }) => {
+  it.each(recorded.messages)('$id is written back as far as it goes', ({ pgn, payload }) => {
     const layout = layoutOf(pgn);
     const again = hexOf(encodePayload(layout, decodePayload(layout, bytesOf(payload)).values));
     expect(again.slice(0, payload.length)).toBe(payload);

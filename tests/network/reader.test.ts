@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -14,14 +12,10 @@ import {
 import { PARAMETER_GROUPS } from '../../src/network/message/layout.ts';
 import { stationUpdates } from '../../src/report/index.ts';
 import { bytesOf, framesOf } from './support.ts';
-
-const { constructed } = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../shared/network/messages.json'), 'utf8'),
-) as { constructed: { messages: { id: string; pgn: number; payload: string }[] } };
+import { messageOf } from './vectors.ts';
 
 const framesFor = (id: string): NetworkFrame[] => {
-  const message = constructed.messages.find((row) => row.id === id);
-  if (message === undefined) throw new Error(id);
+  const message = messageOf(id);
   const payload = bytesOf(message.payload);
   const fast = PARAMETER_GROUPS.find(({ pgn }) => pgn === message.pgn)?.fast;
   const [frame] = framesOf({ pgn: message.pgn }, payload);
