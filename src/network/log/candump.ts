@@ -22,8 +22,9 @@ const ANGLED = /^<0x([0-9A-Fa-f]{3,8})>\s+\[(\d)\]\s*((?:[0-9A-Fa-f]{2}\s*)*)$/;
  * Source: manual pages of can-utils (candump, canplayer), Debian 2020.11.
  */
 export function readFrameLine(line: string): FrameLine {
-  const text = line.length > MOST_LINE ? '' : line.trim();
-  if (text === '') return line.length > MOST_LINE ? 'unreadable' : 'empty';
+  if (typeof line !== 'string' || line.length > MOST_LINE) return 'unreadable';
+  const text = line.trim();
+  if (text === '') return 'empty';
   const compact = COMPACT.exec(text);
   if (compact !== null) {
     const [, seconds, id = '', fd, data = ''] = compact;

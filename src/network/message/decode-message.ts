@@ -28,7 +28,9 @@ export interface DecodedMessage {
  * if (message) console.log(decodeMessage(message)?.values.latitude); // 56.3366656
  * ```
  */
-export function decodeMessage({ pgn, payload }: NetworkMessage): DecodedMessage | undefined {
+export function decodeMessage(message: NetworkMessage): DecodedMessage | undefined {
+  const { pgn, payload } = message ?? {};
+  if (typeof payload !== 'string') return undefined;
   const group = PARAMETER_GROUPS.find((row) => row.pgn === pgn);
   if (group === undefined) return undefined;
   const bytes = Uint8Array.from(payload.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));

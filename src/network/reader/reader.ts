@@ -69,7 +69,8 @@ export interface NumberedReader {
 }
 
 /** See {@link createNetworkReader}. */
-export function createNumberedReader({ own, now }: NetworkReaderOptions): NumberedReader {
+export function createNumberedReader(options: NetworkReaderOptions): NumberedReader {
+  const { own, now } = options ?? {};
   if (own !== undefined && typeof own !== 'string')
     throw new TypeError(`own: expected text, got ${typeof own}`);
   if (own !== undefined && !/^\d{9}$/.test(own))

@@ -33,6 +33,7 @@ const FIRST_BROADCAST_FORMAT = 240;
  *
  * @param id - identifier; bits above the 29th are ignored
  * @returns priority, parameter group number, source and destination
+ * @throws RangeError when it is not a whole number from 0 to 4294967295
  *
  * @example
  * ```ts
@@ -42,6 +43,7 @@ const FIRST_BROADCAST_FORMAT = 240;
  * ```
  */
 export function decodeIdentifier(id: number): FrameAddress {
+  requireWhole('id', id, 0xffffffff);
   const format = (id >>> 16) & 0xff;
   const specific = (id >>> 8) & 0xff;
   const addressed = format < FIRST_BROADCAST_FORMAT;
@@ -84,5 +86,5 @@ export function encodeIdentifier({ priority, pgn, source, destination }: FrameAd
 
 function requireWhole(name: string, value: number, most: number): void {
   if (!(Number.isInteger(value) && value >= 0 && value <= most))
-    throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${value}`);
+    throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${String(value)}`);
 }
