@@ -88,7 +88,7 @@ export function channelToDigits(channel: Channel | Designator): string {
     );
   }
   // ITU-R M.493-16 table A1-5, as publicly restated: 90 and the four digits of M.1084.
-  return `90${channel.m1084.padStart(4, '0')}`;
+  return digitsNaming(channel.m1084);
 }
 
 /**
@@ -151,19 +151,31 @@ function decimal(digits: string, places: number): string {
   return `${Number(digits.slice(0, -places))}.${digits.slice(-places)}`;
 }
 
-function readChannel(digits: string, plan: ChannelPlan | undefined): Result<VhfChannelElement> {
-  const notices: Notice[] = [];
-  let four = digits.slice(2);
+/**
+ * The channel that the six digits of an element name, in digits of ITU-R M.1084: `'72'` of 900072, `'1022'` of 901022,
+ * and of 910022 too, the form that older sets are reported to send; `null` when they name no VHF channel. 900000 gives
+ * `'0000'`, which no plan has: channel 0 of the United Kingdom has no digits in a call.
+ */
+export function channelNamedBy(digits: string): string | null {
+  // deviation: D-channel-7
+  const [, leg, older] = /^9([12])00(\d\d)$/.exec(digits) ?? [];
+  if (older !== undefined) return `${leg}0${older}`;
+  if (!/^90\d{4}$/.test(digits)) return null;
+  return digits === '900000' ? '0000' : String(Number(digits.slice(2))).padStart(2, '0');
+}
+
+/** The six digits of an element that name a channel, by its digits of ITU-R M.1084. */
+export function digitsNaming(m1084: string): string {
+  return `90${m1084.padStart(4, '0')}`;
+}
+
+function readChannel(digits: string, plan: ChannelPlan | undefined): Result<CallFrequency> {
+  const name = channelNamedBy(digits);
   const second = digits.charAt(1);
-  // Older sets are said to put the leg into the second digit: 91 00 22 for 1022. deviation: D-channel-7
-  if (/[12]/.test(second) && four.startsWith('00')) {
-    notices.push(oldForm(digits, second));
-    four = `${second}0${four.slice(2)}`;
-  } else if (second !== '0') {
-    notices.push(unknownSecond(digits, second));
-  }
-  const read = parseDesignator(four);
-  const designator = read.ok ? read.value.text : four.replace(/^0{1,2}(?=[1-9])/, '');
+  if (name === null) return success({ kind: 'unknown', digits }, [unknownSecond(digits, second)]);
+  const notices: Notice[] = second === '0' ? [] : [oldForm(digits, second)];
+  const read = parseDesignator(name.padStart(4, '0'));
+  const designator = read.ok ? read.value.text : name;
   const element = { kind: 'vhf-channel', digits, designator, channel: null } as const;
   if (!read.ok) return success(element, [...notices, ...read.issues]);
   if (plan === undefined) return success(element, [...notices, ...read.notices]);

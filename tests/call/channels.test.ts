@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   answersTo,
@@ -11,9 +12,12 @@ import {
   composeTestCall,
   describeCall,
   emptyFields,
+  symbolsOf,
 } from '../../src/call/index.ts';
+import { channelFromDigits } from '../../src/channel/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { unitedStatesPlan } from '../../src/channel/united-states.ts';
+import { valueOf } from '../../src/result/index.ts';
 
 // All stations are the invented ones of the demo.
 const own = '232999871';
@@ -61,7 +65,7 @@ describe('without a plan', () => {
 describe('digits that name no channel', () => {
   it.each([
     ['99', [90, 0, 99]],
-    ['00', [90, 0, 0]],
+    ['0000', [90, 0, 0]],
     ['29', [90, 0, 29]],
     ['45', [90, 0, 45]],
     ['59', [90, 0, 59]],
@@ -84,6 +88,12 @@ describe('digits that name no channel', () => {
     for (const plan of [undefined, unitedKingdomPlan])
       expect(checkCall(call, { plan }).map((notice) => notice.code)).toEqual([code]);
     expect(ables(call)).toEqual([]);
+  });
+
+  // Channel 0 of the United Kingdom has no digits in a call: ITU-R M.1084 Annex 4, from memory.
+  it('900000 is not taken for channel 0', () => {
+    const { sentence } = describeCall(both(90, 0, 0).call, { plan: unitedKingdomPlan });
+    expect(sentence).toContain('channel 0000');
   });
 
   it.each(['01', '28', '60', '69', '70', '88', '1022', '2078'])('%s does', (channel) => {
@@ -120,7 +130,23 @@ describe('digits that name no channel', () => {
   });
 });
 
-// deviation: D-call-14
+// Both rooms read an element as the channel it names, or as none.
+describe('the six digits of an element', () => {
+  it('name the same channel in a call as by themselves', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 99_999 }), (number) => {
+        const digits = `9${String(number).padStart(5, '0')}`;
+        const receive = symbolsOf(digits);
+        const { call } = callFromFields({ ...callToFields(hail), receive, transmit: receive });
+        const alone = valueOf(channelFromDigits(digits));
+        expect((call as typeof hail).channel).toBe(alone.kind === 'vhf-channel' ? alone.designator : null);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+// deviation: D-channel-7
 describe('a channel in the form of older sets', () => {
   it('is told with what it was read as', () => {
     const { call, notices } = both(91, 0, 22);

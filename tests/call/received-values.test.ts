@@ -56,7 +56,7 @@ describe('the channel elements of a call', () => {
       expect(elements(symbols, nothing), JSON.stringify(symbols)).toBeNull();
   });
 
-  // deviation: D-call-14
+  // deviation: D-channel-7
   it('of older sets lead with 91 or 92, and then with nothing but zeros', () => {
     expect(elements([91, 0, 22], nothing)).toBe('1022');
     expect(elements([92, 0, 22], nothing)).toBe('2022');

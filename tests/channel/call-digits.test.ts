@@ -135,7 +135,7 @@ describe('other elements, from memory', () => {
       });
     }
     expect(channelFromDigits('930022')).toMatchObject({
-      value: { designator: '22' },
+      value: { kind: 'unknown', digits: '930022' },
       notices: [{ code: 'channel-digits-unknown' }],
     });
   });

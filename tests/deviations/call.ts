@@ -88,12 +88,6 @@ export const deviations: Record<string, () => void> = {
     expect(call.kind).toBe('position-request');
     expect(notices.map((notice) => notice.code)).toEqual(['call-category-unusual']);
   },
-  'D-call-14': () => {
-    const older = { telecommand1: 100, receive: [91, 0, 22], transmit: [91, 0, 22] };
-    const { call } = callFromFields({ ...individual, ...older });
-    expect(call).toMatchObject({ kind: 'individual-call', channel: '1022' });
-    expect(callToFields({ ...call, category: 'routine' } as typeof call).receive).toEqual([90, 10, 22]);
-  },
   'D-call-16': () => {
     const alert = callToFields(composeDistressAlert({ from: '232999218', nature: 'flooding' }));
     const { call } = callFromFields({ ...alert, nature: 112, subsequent: null });

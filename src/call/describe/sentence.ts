@@ -1,7 +1,7 @@
+import { channelNamedBy } from '../../channel/internal.ts';
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { AnnouncementCall, Call, CallAddress, DistressCall, PositionReply } from '../call.ts';
-import { vhfChannelOfDigits } from '../element/channel-symbols.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
@@ -129,7 +129,7 @@ function where({ channel, frequencies }: AnnouncementCall, channelOf: ChannelOf)
   if (channel !== null) return `channel ${channelOf(channel)}`;
   if (frequencies === undefined) return 'no channel named';
   const { receive, transmit } = frequencies;
-  const channels = [receive, transmit].map((digits) => (digits === null ? null : vhfChannelOfDigits(digits)));
+  const channels = [receive, transmit].map((digits) => (digits === null ? null : channelNamedBy(digits)));
   if (channels.every((each) => each === null))
     return `frequency digits ${receive ?? 'none'} and ${transmit ?? 'none'}`;
   const [first, second] = channels.map((each) => (each === null ? null : channelOf(each)));

@@ -1,3 +1,4 @@
+import { channelNamedBy, digitsNaming } from '../../channel/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
@@ -47,21 +48,10 @@ export function channelFields(
   };
 }
 
-/**
- * `'72'` of `90 00 72`, `'1022'` of `90 10 22`, and of `91 00 22` too, the form older sets are said to send;
- * `null` when the element names no VHF channel (M.493, from memory; deviation: D-call-14).
- */
+/** The VHF channel that an element names, `null` when it names none. */
 export function vhfChannelOf(element: Symbols | null): string | null {
   const digits = element?.length === 3 ? digitsOf(element) : null;
-  return digits === null ? null : vhfChannelOfDigits(digits);
-}
-
-/** The same of the six digits of an element. */
-export function vhfChannelOfDigits(digits: string): string | null {
-  if (digits.length !== 6) return null;
-  const [, leg, older] = /^9([12])00(\d\d)$/.exec(digits) ?? [];
-  if (older !== undefined) return `${leg}0${older}`;
-  return digits.startsWith('90') ? String(Number(digits.slice(2))).padStart(2, '0') : null;
+  return digits === null ? null : channelNamedBy(digits);
 }
 
 /** Whether digits are those of a numbered channel, or of one leg of it: Radio Regulations Appendix 18, ITU-R M.1084. */
@@ -69,12 +59,15 @@ export function isNumbered(channel: string): boolean {
   return /^(?:[12]0)?(?:0[1-9]|1\d|2[0-8]|[67]\d|8[0-8])$/.test(channel);
 }
 
+// What channelNamedBy can give.
+const CHANNEL = /^(?:0000|(?!00)\d\d|[1-9]\d{2,3})$/;
+
 function vhfChannelSymbols(channel: string): number[] {
   if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 1022 is needed');
-  if (!/^(?:\d\d|[1-9]\d{2,3})$/.test(channel)) {
+  if (!CHANNEL.test(channel)) {
     throw new RangeError(`channel: two to four digits such as '06' or '1022' are needed, not '${channel}'`);
   }
-  return symbolsOf(`90${channel.padStart(4, '0')}`);
+  return symbolsOf(digitsNaming(channel));
 }
 
 /** The digits of an element that carries some: six, or eight in newer MF/HF calls. */

@@ -39,7 +39,7 @@ function oneChannel(
   if (channel === null || !order.includes(field)) return [];
   if (!isNumbered(channel))
     return [notice('call-channel-unknown', field, `${channel} names no channel`, fields, APPENDIX_18)];
-  // deviation: D-call-14
+  // deviation: D-channel-7
   if (fields[field]?.[0] === 90) return [];
   return [
     notice(

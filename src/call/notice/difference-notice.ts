@@ -98,7 +98,7 @@ function finding(code: string, field: Field, what: string, fields: CallFields, r
   };
 }
 
-// The channel was read, and its older form has a notice of its own; deviation: D-call-14
+// The channel was read, and its older form has a notice of its own; deviation: D-channel-7
 function sameChannel(received: CallFields[Field], expected: CallFields[Field]): boolean {
   const [one, other] = [received, expected].map((value) => vhfChannelOf(value as Symbols | null));
   return one !== null && one === other;

@@ -1,0 +1,2 @@
+/** What other modules of this library use of this one and the package does not publish. */
+export { channelNamedBy, digitsNaming } from './call-digits.ts';
