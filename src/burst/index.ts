@@ -9,6 +9,7 @@
  *
  * @packageDocumentation
  */
+export { decodeAtis, encodeAtis } from './atis.ts';
 export { decodeBits } from './decode-bits.ts';
 export { type DecodeOptions, decodeSoft } from './decode-soft.ts';
 export { decodeStream } from './decode-stream.ts';

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { plausibleLayouts, setsFromCharacters } from '../../src/burst/expansion.ts';
-import { decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { decodeStream, encodeAtis, encodeCall, encodeSymbol } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { composeDistressAlert } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
@@ -9,6 +9,10 @@ import { valueOf } from '../../src/result/index.ts';
 const alert = encodeCall(composeDistressAlert({ from: '232999218', nature: 'sinking' }));
 
 export const deviations: Record<string, () => void> = {
+  'D-burst-8': () => {
+    expect(encodeAtis('9265123456')).toHaveLength(20 + 34 * 10);
+    expect(encodeAtis('9265123456').slice(140, 150)).toBe(encodeSymbol(121));
+  },
   'D-burst-2': () => {
     const stream = streamOf([5, 6, 127]);
     const dx = stream.filter((_, position) => position % 2 === 0);
