@@ -202,11 +202,10 @@ export const callChecks = [
         'distress-acknowledgement',
         'distress-relay',
         'distress-relay-to-all',
-        'distress-self-cancel',
       ]) {
         await page.goto('about:blank');
         await open(`workbench/call.html#kind=${kind}&position=56°20′ N 006°30′ W`);
-        // 47 CFR 80.335; Radio Regulations Art. 32, from memory.
+        // RR 2024 Art. 32; 47 CFR 80.335.
         await assertText(
           page.locator('#cautions li').first(),
           /^Only (?:in|about) grave and imminent danger.*never as a test/,
@@ -214,8 +213,24 @@ export const callChecks = [
         assert.doesNotMatch((await page.locator('#notices').textContent()) ?? '', /Nothing in the tables/);
       }
       await page.goto(at('workbench/call.html#kind=distress-alert'));
-      assert.doesNotMatch((await page.locator('#cautions').textContent()) ?? '', /Leave the acknowledgement/);
-      await assertText(page.locator('#consent'), /sent by mistake is cancelled at once: reset the set/);
+      assert.doesNotMatch(
+        (await page.locator('#cautions').textContent()) ?? '',
+        /Leave the DSC acknowledgement/,
+      );
+      await assertText(page.locator('#consent'), /cancel one sent by mistake at once: stop it on the radio/);
+    },
+  },
+  {
+    name: 'call: nothing argues against cancelling a false alert: RR 32.53B to 32.53E',
+    async run({ page, open }) {
+      await open('workbench/call.html#kind=distress-self-cancel&alertsent=09:15');
+      await assertText(
+        page.locator('#cautions li').first(),
+        /^Cancel the alert by voice on channel 16 at once/,
+      );
+      assert.doesNotMatch((await page.locator('#cautions').textContent()) ?? '', /Only (?:in|about) grave/);
+      await assertText(page.locator('#notices'), /^No reason, if an alert was false: cancel it at once/);
+      await assertText(page.locator('#words'), /MY DISTRESS ALERT OF zero nine one five UTC/);
     },
   },
   {
@@ -223,7 +238,7 @@ export const callChecks = [
     async run({ page, open }) {
       await open('workbench/call.html#kind=position-reply&to=&time=25:99');
       await assertText(page.locator('#issues'), /“to”: Identity is empty/);
-      await assertText(page.locator('#issues'), /“since”: '25:99' is no time of day/);
+      await assertText(page.locator('#issues'), /“since”: '25:99' is not a time of day/);
       const marked = () =>
         page.locator('[aria-invalid]').evaluateAll((all) => all.map(({ id }) => id).join(' '));
       assert.equal(await marked(), 'to time');

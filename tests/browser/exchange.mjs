@@ -105,7 +105,7 @@ export const exchangeChecks = [
     },
   },
   {
-    name: 'exchange: a coast station acknowledges an alert, and the casualty could stop or take it back',
+    name: 'exchange: a coast station acknowledges an alert, and the casualty could stop or cancel it',
     async run({ page, open }) {
       await open('workbench/exchange.html#scene=answered');
       const next = page.locator('#next');
@@ -122,7 +122,7 @@ export const exchangeChecks = [
       await assertText(page.locator('#script'), /The alert is acknowledged by Skerra Coastguard/);
       await assertText(
         page.locator('#script'),
-        /Only where a vessel or person is in grave and imminent danger/,
+        /Only when a vessel or person is in grave and imminent danger/,
       );
       assert(await next.isDisabled());
     },

@@ -1,14 +1,15 @@
 import { type Call, describeCall } from 'seahail/call';
 
-/** What the sender of a call must mind, before what everybody must. */
+/** Cautions for the sender of a call, before those for everybody. */
 export function cautionsFor(call: Call): ReturnType<typeof describeCall>['cautions'] {
   const { cautions } = describeCall(call, call.from === null ? {} : { own: call.from });
-  // The caution of an alert is the sender's already.
-  if (call.kind === 'distress-alert' || !call.kind.startsWith('distress-')) return cautions;
+  // An alert has the sender's caution already, and nothing argues against cancelling a false one.
+  if (call.kind === 'distress-alert' || call.kind === 'distress-self-cancel') return cautions;
+  if (!call.kind.startsWith('distress-')) return cautions;
   return [
     {
-      text: 'Only about grave and imminent danger that is real, by order of the person responsible for the vessel or station, and never as a test',
-      clause: 'Radio Regulations Art. 32, from memory; 47 CFR 80.335',
+      text: 'Only about grave and imminent danger that is real, on the authority of the master or the person responsible for the station, never as a test',
+      clause: 'RR 2024 Art. 32; 47 CFR 80.335',
     },
     ...cautions,
   ];

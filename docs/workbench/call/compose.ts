@@ -49,7 +49,7 @@ export const blanksOf: Readonly<Record<string, readonly string[]>> = {
   'distress-acknowledgement': ['distressed', 'nature', 'position'],
   'distress-relay': ['to', 'distressed', 'nature', 'position'],
   'distress-relay-to-all': ['distressed', 'nature', 'position'],
-  'distress-self-cancel': ['nature', 'position'],
+  'distress-self-cancel': ['nature', 'position', 'alertsent'],
 };
 
 const [CLUB, COAST] = ['023299905', '002329990'];
@@ -90,6 +90,7 @@ export function composeFrom(question: Question): Result<Call> {
 
   const parties = { from: identity('from'), to: identity('to'), distressed: identity('distressed') };
   const place = blanks.includes('position') ? taken('position', positionFrom(question)) : undefined;
+  if (blanks.includes('alertsent')) taken('alertsent', timeFrom(question['alertsent'] ?? ''));
   const time = blanks.includes('position') ? taken('time', timeFrom(question['time'] ?? '')) : undefined;
   const area = blanks.includes('corner') ? taken('corner', areaFrom(question)) : undefined;
   const [first, ...others] = issues;
@@ -167,6 +168,12 @@ function positionFrom(question: Question): Result<ReportedPosition | null> {
   return read.ok ? success(reportPosition(read.value, { enhanced: question['finer'] === 'yes' })) : read;
 }
 
+/** UTC at which the alert to cancel was sent, for its cancellation by voice; `null` where it was not typed. */
+export function alertTimeFrom(question: Question): TimeOfDay | null {
+  const read = timeFrom(question['alertsent'] ?? '');
+  return read.ok ? read.value : null;
+}
+
 function timeFrom(text: string): Result<TimeOfDay | null> {
   if (text.trim() === '') return success(null);
   const [, hour, minute] = /^\s*(\d{1,2})[:. h]?(\d{2})\s*$/.exec(text) ?? [];
@@ -175,7 +182,7 @@ function timeFrom(text: string): Result<TimeOfDay | null> {
   }
   return failure({
     code: 'time-of-day',
-    message: `'${text.slice(0, 20)}' is no time of day, hours and minutes wanted`,
+    message: `'${text.slice(0, 20)}' is not a time of day, expected hours and minutes`,
     at: [],
     expected: '14:32',
   });

@@ -15,7 +15,7 @@ import { heardCard, receptionOf } from '../sound/heard.ts';
 import { listenThrough } from '../sound/listen.ts';
 import { bitDrawing, bitsWith, damagedWords } from './bits.ts';
 import { cautionsFor } from './cautions.ts';
-import { blanksOf, composeFrom, hasRoutine, usualFor } from './compose.ts';
+import { alertTimeFrom, blanksOf, composeFrom, hasRoutine, usualFor } from './compose.ts';
 import { wordsToSpeak } from './words.ts';
 
 /** What a sound card is likely to run at, and what the receiver is given. */
@@ -94,7 +94,7 @@ function answer(question: Question): void {
     ),
   );
   fill(byId('notices'), noticesOf(call, question));
-  fill(byId('words'), wordsToSpeak(call));
+  fill(byId('words'), wordsToSpeak(call, alertTimeFrom(question)));
   fill(byId('wire'), wire(call));
   showWords(made.burst, damagedWords(question['damaged'] ?? '', made.burst));
   byId('consent').hidden = !made.distress;
@@ -126,9 +126,11 @@ function noticesOf(call: Call, question: Question): HTMLElement {
     h(
       'p',
       {},
-      call.kind.startsWith('distress-')
-        ? 'Everything, unless somebody is in grave and imminent danger. That its form agrees with the tables is no leave to send it.'
-        : 'Nothing in the tables. That is no leave to send: the licence and the operator decide.',
+      call.kind === 'distress-self-cancel'
+        ? 'No reason, if an alert was false: cancel it at once on the radio that sent it, and by voice on channel 16.'
+        : call.kind.startsWith('distress-')
+          ? 'Everything, unless somebody is in grave and imminent danger. That its form agrees with the tables is no leave to send it.'
+          : 'Nothing in the tables. That is no leave to send: the licence and the operator decide.',
     )
   );
 }

@@ -69,14 +69,14 @@ function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): r
       }
       return dialogue.phase === 'on-channel' ? [talkOver(dialogue.id)] : [];
     case 'own-distress':
-      if (dialogue.phase === 'cancel-asked') return yesOrNo('Yes, it was false', 'No, it stands');
-      // Before the first attempt there is nothing to stop or to take back.
+      if (dialogue.phase === 'cancel-asked') return yesOrNo('Yes, it was false', 'No, the distress is real');
+      // Before the first attempt there is nothing to stop or to cancel.
       return dialogue.attempts === 0
         ? spoken
         : [
             ...spoken,
             ['Stop the repeats', { kind: 'stop-alert', at: 0 }],
-            ['The alert was false: take it back', { kind: 'cancel-alert', at: 0 }],
+            ['The alert was false: cancel it', { kind: 'cancel-alert', at: 0 }],
           ];
     case 'heard-distress':
       if (dialogue.phase === 'acknowledge-asked')

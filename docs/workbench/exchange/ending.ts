@@ -8,8 +8,8 @@ export function endingOf({ scene, states, air }: Play): string {
   if (alert?.phase === 'acknowledged')
     return `${two} has acknowledged, and the alert is repeated no more. The rest is spoken on channel 16, where the coast station leads.`;
   if (alert?.phase === 'stopped')
-    return `${one} repeats the alert no more. Was it false, it must still be taken back, by the set and by voice on channel 16.`;
-  if (dialogueOf(states[1], 'heard-distress')?.phase === 'cancelled') return `${one} took the alert back.`;
+    return `${one} has stopped repeating the alert. If it was false it must still be cancelled, on the radio and by voice on channel 16.`;
+  if (dialogueOf(states[1], 'heard-distress')?.phase === 'cancelled') return `${one} cancelled the alert.`;
 
   const [mine, hers] = [talkingOn(states[0]), talkingOn(states[1])];
   if (mine !== null && mine === hers) return `They are talking on channel ${mine}.`;

@@ -84,8 +84,8 @@ function show(play: Play, full: boolean): void {
     scene.word === 'distress' || scene.word === 'answered'
       ? cautionBox([
           {
-            text: 'A pretended distress, for learning only. A false alert on the air starts a search: sending one on purpose is an offence in most countries; one sent by mistake is cancelled at once: reset the set, then cancel by voice on channel 16',
-            clause: '47 CFR 80.335; Radio Regulations Art. 32, from memory',
+            text: 'A simulated distress, for learning only. A false alert on the air starts a search: sending one on purpose is an offence in most countries; cancel one sent by mistake at once: stop it on the radio, then cancel by voice on channel 16',
+            clause: '47 CFR 80.335(a); RR 2024 Nos. 32.53B to 32.53E',
           },
         ])
       : null,
