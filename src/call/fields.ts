@@ -107,7 +107,7 @@ export interface FieldForm {
 /**
  * Every field, in no order of the air.
  *
- * Source: ITU-R M.493-15 Annex 1, from memory; the format specifier is sent twice.
+ * Source: ITU-R M.493-16 Annex 1, from memory; the format specifier is sent twice.
  */
 export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
   format: { label: 'Format specifier', holds: 'symbol', length: 2, table: formatSpecifiers },

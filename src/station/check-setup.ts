@@ -192,7 +192,7 @@ function watchItem({ tuning, watched }: StationSettings): SetupItem {
   const item = {
     subject: 'watch',
     clause:
-      'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493-11 considering j)',
+      'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
   } as const;
   const list = watched.join(', ');
   if (tuning === 'by-hand') {

@@ -213,7 +213,7 @@ describe('distress on MF and HF', () => {
   });
 });
 
-// ITU-R M.493-15 and earlier, from memory (deviation: D-call-16).
+// ITU-R M.493 before -16, from memory (deviation: D-call-16).
 describe('the signal of an emergency beacon, from a set of an older edition', () => {
   const flooding = callToFields(composeDistressAlert({ from: bounty, nature: 'flooding' }));
   const heard = callFromFields({ ...flooding, nature: 112, subsequent: 126 });

@@ -128,7 +128,7 @@ describe('who acknowledges by DSC', () => {
   });
 });
 
-// US Coast Guard safety alert of 2010; ITU-R M.493-11 considering j).
+// US Coast Guard safety alert of 2010; ITU-R M.493 considering j).
 describe('a watch on another channel', () => {
   it('the radio says so when a call takes it off a watched channel', () => {
     const radio = new Radio({ mmsi: own, watched: ['13'] });

@@ -95,7 +95,7 @@ export function tuneByHand(turn: Turn, channel: string): void {
 
 /**
  * Says that the radio left a channel that must be watched. Automatic channel change during a bridge-to-bridge or
- * traffic watch: US Coast Guard safety alert of 2010; ITU-R M.493-11 considering j).
+ * traffic watch: US Coast Guard safety alert of 2010; ITU-R M.493 considering j).
  */
 function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | null): void {
   const { tunedTo, settings } = turn.state;
