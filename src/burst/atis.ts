@@ -3,7 +3,7 @@ import { errorCheckOf } from './error-check.ts';
 import { DOT_PATTERN, DX_PHASING_SLOTS, RX_LAG, streamOf } from './sequence.ts';
 import { decodeSymbol, encodeSymbol } from './symbol-code.ts';
 
-/** Format specifier of an ATIS burst. deviation: D-burst-8 (the layout is second-hand). */
+/** Format specifier of an ATIS burst. deviation: D-burst-9 (the layout is second-hand). */
 const ATIS_FORMAT = 121;
 const END = 127;
 /** Symbols from the first of phasing to the last error check. */

@@ -9,7 +9,7 @@ import { valueOf } from '../../src/result/index.ts';
 const alert = encodeCall(composeDistressAlert({ from: '232999218', nature: 'sinking' }));
 
 export const deviations: Record<string, () => void> = {
-  'D-burst-8': () => {
+  'D-burst-9': () => {
     expect(encodeAtis('9265123456')).toHaveLength(20 + 34 * 10);
     expect(encodeAtis('9265123456').slice(140, 150)).toBe(encodeSymbol(121));
   },
