@@ -41,6 +41,15 @@ describe('docs/deviations.md', () => {
     }
   });
 
+  it('has at most 45 doubts', () => {
+    const [doubts = ''] = readFileSync(join(root, 'docs/deviations.md'), 'utf8').split(
+      '## Choices of our own',
+    );
+    const count = doubts.match(/^\| D-/gm)?.length ?? 0;
+    expect(count).toBeGreaterThan(0);
+    expect(count).toBeLessThanOrEqual(45);
+  });
+
   it('lists no id twice', () => {
     expect(listed).toEqual([...new Set(listed)]);
   });
