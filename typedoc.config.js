@@ -22,6 +22,7 @@ export default {
     'src/report/index.ts',
     'src/sentence/index.ts',
     'src/network/index.ts',
+    'src/bridge/index.ts',
     'src/station/index.ts',
   ],
   out: 'site',

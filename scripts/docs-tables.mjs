@@ -4,6 +4,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { AUDIO_ISSUE_CODES } from 'seahail/audio';
+import { BRIDGE_ISSUE_CODES } from 'seahail/bridge';
 import { BURST_ISSUE_CODES } from 'seahail/burst';
 import {
   CALL_ISSUE_CODES,
@@ -331,6 +332,7 @@ function issueCodesPage() {
     ['call', CALL_ISSUE_CODES],
     ['burst', BURST_ISSUE_CODES],
     ['network', NETWORK_ISSUE_CODES],
+    ['bridge', BRIDGE_ISSUE_CODES],
     ['audio', AUDIO_ISSUE_CODES],
     ['sentence', SENTENCE_ISSUE_CODES],
     ['station', STATION_ISSUE_CODES],

@@ -20,6 +20,7 @@ const arrows: Record<string, readonly string[]> = {
   audio: ['result', 'burst'],
   report: ['result', 'identity', 'directory', 'channel', 'position', 'call'],
   sentence: ['result', 'identity', 'channel', 'position', 'call', 'report'],
+  bridge: ['result', 'report', 'sentence', 'network'],
   network: ['result', 'position', 'call', 'report'],
   station: ['result', 'identity', 'directory', 'channel', 'position', 'call', 'speech', 'burst'],
 };

@@ -22,8 +22,10 @@ export {
 // Writing calls and waypoints, and what a node of its own needs.
 
 export type { MessageOptions } from './write/message-frames.ts';
+export { type WriteAisFramesOptions, writeAisFrames } from './write/write-ais.ts';
 export { type WriteCallOptions, writeCallFrames } from './write/write-call.ts';
 export { type NodeIdentity, writeNodeFrames } from './write/write-node.ts';
+export { writeOwnPositionFrames } from './write/write-own-position.ts';
 export { type WriteWaypointOptions, writeWaypointFrames } from './write/write-waypoint.ts';
 
 // Why a display shows nothing.

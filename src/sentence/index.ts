@@ -18,6 +18,11 @@ export { writeTarget } from './point/target.ts';
 export { type TalkerOption, writeWaypoint } from './point/waypoint.ts';
 export { type WriteOptions, type WrittenSentences, writeSentences } from './write-sentences.ts';
 
+// Passing on what arrived over another cable.
+
+export { type WriteAisOptions, writeAisSentences } from './ais/write-ais.ts';
+export { writeOwnPosition } from './own/write-own-position.ts';
+
 // Why a display shows nothing, and mending it on the way.
 
 export type { FaultReport, Finding, Sighting } from './fault/fault.ts';

@@ -1,4 +1,4 @@
-import type { AisReport, NavigationalStatus } from '../../report/index.ts';
+import type { AisReport } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Quantity } from '../field/field.ts';
 import { plainText, readVariableText } from '../field/text.ts';
@@ -13,6 +13,7 @@ import {
   AIS_STATIC_B_NAME,
   AIS_TIME,
 } from './layout.ts';
+import { NAVIGATIONAL_STATUSES } from './navigational-status.ts';
 import { fieldNotice } from './notice.ts';
 import { decodePayload } from './payload.ts';
 import { degreesOf, instantOf, knotsOf, known } from './quantity.ts';
@@ -46,18 +47,6 @@ interface Motion {
   readonly heading?: Quantity;
 }
 
-const STATUS: readonly NavigationalStatus[] = [
-  'under-way-using-engine',
-  'at-anchor',
-  'not-under-command',
-  'restricted-manoeuvrability',
-  'constrained-by-draught',
-  'moored',
-  'aground',
-  'fishing',
-  'under-way-sailing',
-];
-
 /**
  * Reads an AIS parameter group into the report that AIS sentences give; `null` for another group, or when the
  * message ends before the identity.
@@ -67,7 +56,7 @@ export function readAisReport(pgn: number, payload: Uint8Array): NetworkAis | nu
     case AIS_CLASS_A.pgn: {
       const { values } = decodePayload(AIS_CLASS_A, payload);
       return report(pgn, values, 'ship-class-a', (draft, notices) => {
-        const status = values.status === 14 ? 'locating-device-active' : STATUS[values.status ?? 15];
+        const status = NAVIGATIONAL_STATUSES[values.status ?? 15];
         if (/^97[024]/.test(draft.mmsi)) draft.station = 'locating-device';
         if (status !== undefined) draft.status = status;
         readMotion(draft, values);

@@ -1,0 +1,20 @@
+import type { NavigationalStatus } from '../../report/index.ts';
+
+/** Navigational status by its number (ITU-R M.1371-6, message 1); 9 to 13 are reserved or for towing. */
+export const NAVIGATIONAL_STATUSES: readonly (NavigationalStatus | undefined)[] = [
+  'under-way-using-engine',
+  'at-anchor',
+  'not-under-command',
+  'restricted-manoeuvrability',
+  'constrained-by-draught',
+  'moored',
+  'aground',
+  'fishing',
+  'under-way-sailing',
+  undefined,
+  undefined,
+  undefined,
+  undefined,
+  undefined,
+  'locating-device-active',
+];

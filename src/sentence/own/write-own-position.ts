@@ -1,0 +1,76 @@
+import type { ReceiverFix } from '../../report/index.ts';
+import { coordinateFields } from '../field/coordinate-fields.ts';
+import { utcField } from '../field/utc-field.ts';
+import { formatSentence } from '../frame/format.ts';
+import type { TalkerOption } from '../point/waypoint.ts';
+
+/** Mode indicator of IEC 61162-1 for each quality. */
+const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
+  none: 'N',
+  autonomous: 'A',
+  differential: 'D',
+  precise: 'P',
+  'real-time-kinematic': 'R',
+  'float-real-time-kinematic': 'F',
+  estimated: 'E',
+  manual: 'M',
+  simulated: 'S',
+  unstated: 'A',
+};
+
+/**
+ * Writes an own position as an `RMC` sentence when it has its date, else as `GLL`, so that a radio on a serial port
+ * learns where it is.
+ *
+ * A radio sends this position in a distress alert. Write only what a receiver of this vessel gave, and stop when it
+ * stops: the radio must notice that its position is old.
+ *
+ * @param fix - as a reader gives it
+ * @param options - the talker; `'GN'` unless given
+ * @returns the sentence without its line end
+ * @throws RangeError when position, time, speed or course is out of range
+ *
+ * Source: IEC 61162-1, `RMC` and `GLL` sentences, as restated in equipment papers.
+ *
+ * @example
+ * ```ts
+ * import { writeOwnPosition } from 'seahail/sentence';
+ *
+ * const position = { latitude: 56.3388, longitude: -6.502 };
+ * const instant = Date.UTC(2026, 5, 1, 14, 10, 30);
+ * const time = { hour: 14, minute: 10, second: 30 };
+ * const fix = { formatter: 'RMC', position, quality: 'autonomous', time, instant, speed: 5.2, course: 123.4 } as const;
+ * console.log(writeOwnPosition(fix)); // $GNRMC,141030.00,A,5620.3280,N,00630.1200,W,5.2,123.4,010626,,,A*57
+ * ```
+ */
+export function writeOwnPosition(fix: ReceiverFix, { talker = 'GN' }: TalkerOption = {}): string {
+  const { position, quality, time, instant, speed, course } = fix;
+  const usable = position !== null && quality !== 'none' && quality !== 'simulated';
+  const status = usable ? 'A' : 'V';
+  const place = position === null ? ['', '', '', ''] : coordinateFields(position);
+  const utc = time === null ? '' : utcField(time);
+  const mode = MODES[quality];
+  if (instant === null)
+    return formatSentence({ talker, formatter: 'GLL', fields: [...place, utc, status, mode] });
+  const fields = [
+    utc,
+    status,
+    ...place,
+    tenths('speed', speed, 10_000),
+    tenths('course', course, 360),
+    dateField(instant),
+  ];
+  return formatSentence({ talker, formatter: 'RMC', fields: [...fields, '', '', mode] });
+}
+
+function tenths(name: string, value: number | null, most: number): string {
+  if (value === null) return '';
+  if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: expected 0 to ${most}, got ${value}`);
+  return value.toFixed(1);
+}
+
+/** `ddmmyy`. */
+function dateField(instant: number): string {
+  const [year = '', month = '', day = ''] = new Date(instant).toISOString().slice(0, 10).split('-');
+  return day + month + year.slice(2);
+}
