@@ -40,7 +40,7 @@ const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
  * const instant = Date.UTC(2026, 5, 1, 14, 10, 30);
  * const time = { hour: 14, minute: 10, second: 30 };
  * const fix = { formatter: 'RMC', position, quality: 'autonomous', time, instant, speed: 5.2, course: 123.4 } as const;
- * console.log(writeOwnPosition(fix)); // $GNRMC,141030.00,A,5620.3280,N,00630.1200,W,5.2,123.4,010626,,,A*57
+ * console.log(writeOwnPosition(fix)); // $GNRMC,141030.00,A,5620.3280,N,00630.1200,W,5.2,123.4,010626,,,A*5B
  * ```
  */
 export function writeOwnPosition(fix: ReceiverFix, { talker = 'GN' }: TalkerOption = {}): string {
