@@ -1,4 +1,14 @@
-import { compositions, endsOfSequence, formatSpecifiers, symbolOfName } from '../call/index.ts';
+import {
+  type ComposedKind,
+  type Composition,
+  compositions,
+  type EndOfSequence,
+  endsOfSequence,
+  type FormatSpecifier,
+  formatSpecifiers,
+  symbolOfName,
+} from '../call/index.ts';
+import type { FieldName } from '../call/internal.ts';
 import { type CharacterKind, fieldPriors } from './field-prior.ts';
 
 /** One way a call may be put together: the kind of each character, and how usual that is. */
@@ -18,60 +28,105 @@ const MORE_SHARE = 0.05;
 const MOST_MORE = 12;
 
 const IDENTITY: readonly CharacterKind[] = ['identityFirst', 'pair', 'pair', 'pair', 'identityLast'];
-const SHIP: readonly CharacterKind[] = [
-  'unknownFirst',
-  'unknownPair',
-  'unknownPair',
-  'unknownPair',
-  'unknownLast',
-];
 const POSITION: readonly CharacterKind[] = ['quadrant', 'place', 'place', 'place', 'place'];
 const TIME: readonly CharacterKind[] = ['hour', 'minute'];
-const PARTICULARS: readonly CharacterKind[] = ['nature', ...POSITION, ...TIME, 'subsequent'];
-const HEAD: readonly CharacterKind[] = ['category', ...IDENTITY, 'telecommand'];
-const DISTRESS: readonly CharacterKind[] = [
-  'distressCategory',
-  ...IDENTITY,
-  'distressTelecommand',
-  ...SHIP,
-  ...PARTICULARS,
-];
 const ELEMENT: readonly CharacterKind[] = ['elementFirst', 'elementSecond', 'elementThird'];
 const LONG_ELEMENT: readonly CharacterKind[] = ['longElementFirst', 'pair', 'pair', 'pair'];
-const REPLY: readonly CharacterKind[] = [
-  ...IDENTITY,
-  'category',
-  ...IDENTITY,
-  'positionTelecommand',
-  'second',
-];
 
-/** The compositions of ITU-R M.493, and what older sets send. */
-const knownShapes = (): readonly CallShape[] => [
-  shape(0.12, ['distressFormat', ...IDENTITY, ...PARTICULARS, 'plainEnd']),
-  shape(0.12, ['allShipsFormat', ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'plainEnd']),
-  shape(0.12, ['allShipsFormat', ...DISTRESS, 'relayEnd']),
-  shape(0.4, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...ELEMENT, 'knownEnd']),
-  shape(0.09, ['addressedFormat', ...REPLY, 'header', ...POSITION, ...TIME, 'knownEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, ...TIME, 'knownEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, 'header', ...POSITION, 'knownEnd']),
-  shape(0.01, ['addressedFormat', ...REPLY, ...POSITION, 'knownEnd']),
-  shape(0.05, ['addressedFormat', ...IDENTITY, ...DISTRESS, 'knownEnd']),
-  shape(0.01, [
-    'addressedFormat',
-    ...IDENTITY,
-    ...HEAD,
-    'second',
-    ...LONG_ELEMENT,
-    ...LONG_ELEMENT,
-    'knownEnd',
-  ]),
-  shape(0.01, ['addressedFormat', ...IDENTITY, ...HEAD, 'second', ...LONG_ELEMENT, ...ELEMENT, 'knownEnd']),
-  ...numbered(0, 8, (digits) => {
-    const mark: CharacterKind[] = digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
-    return shape(0.002, ['automaticFormat', ...IDENTITY, ...HEAD, 'second', ...ELEMENT, ...mark, 'knownEnd']);
-  }),
-];
+/** The kinds of character of each field; a telephone number is counted apart. */
+const FIELDS: Readonly<Partial<Record<FieldName, readonly CharacterKind[]>>> = {
+  address: IDENTITY,
+  category: ['category'],
+  self: IDENTITY,
+  telecommand1: ['telecommand'],
+  telecommand2: ['second'],
+  distressed: ['unknownFirst', 'unknownPair', 'unknownPair', 'unknownPair', 'unknownLast'],
+  nature: ['nature'],
+  receive: ELEMENT,
+  transmit: ELEMENT,
+  header: ['header'],
+  position: POSITION,
+  time: TIME,
+  subsequent: ['subsequent'],
+};
+
+/** Share of all calls that have the layout of a kind, by the first kind in the tables that has it: estimates (common practice, no source). */
+const SHARES: Readonly<Partial<Record<ComposedKind, number>>> = {
+  'distress-alert': 0.12,
+  'distress-acknowledgement': 0.12,
+  'distress-relay': 0.05,
+  'all-ships-call': 0.12,
+  'area-call': 0.4,
+  'position-reply': 0.09,
+  'automatic-service-call': 0.002,
+};
+/** Share of any other layout, and of the form that older sets give one. */
+const SMALL_SHARE = 0.01;
+
+/** The layouts of the compositions of ITU-R M.493, and what older sets send. */
+function knownShapes(): readonly CallShape[] {
+  const layouts = new Map<string, { readonly first: Composition; readonly ends: Set<EndOfSequence> }>();
+  for (const row of compositions) {
+    const key = kindsOf(row).join();
+    const layout = layouts.get(key) ?? { first: row, ends: new Set() };
+    layouts.set(key, layout);
+    layout.ends.add(row.end);
+  }
+  return [...layouts.values()].flatMap(({ first, ends }) => {
+    const kinds = kindsOf(first);
+    const end = endKind(ends);
+    const usual = SHARES[first.kind] ?? SMALL_SHARE;
+    if (first.order.includes('telephone'))
+      return numbered(0, 8, (digits) => shape(usual, [...kinds, ...telephone(digits), end]));
+    return [
+      shape(usual, [...kinds, end]),
+      ...olderForms(first, kinds).map((form) => shape(SMALL_SHARE, [...form, end])),
+    ];
+  });
+}
+
+function kindsOf({ format, order }: Composition): CharacterKind[] {
+  return order.flatMap((field): readonly CharacterKind[] => {
+    if (field === 'format') return [formatKind(format)];
+    if (order.includes('distressed') && field === 'category') return ['distressCategory'];
+    if (field === 'telecommand1' && order.includes('position'))
+      return [order.includes('distressed') ? 'distressTelecommand' : 'positionTelecommand'];
+    return FIELDS[field] ?? [];
+  });
+}
+
+function formatKind(format: FormatSpecifier): CharacterKind {
+  if (format === 'distress') return 'distressFormat';
+  if (format === 'all-ships') return 'allShipsFormat';
+  return format === 'automatic-service' ? 'automaticFormat' : 'addressedFormat';
+}
+
+function endKind(ends: ReadonlySet<EndOfSequence>): CharacterKind {
+  if (!ends.has('end-of-sequence') || ends.has('acknowledgement-requested')) return 'knownEnd';
+  return ends.has('acknowledgement') ? 'relayEnd' : 'plainEnd';
+}
+
+function telephone(digits: number): CharacterKind[] {
+  return digits === 0 ? [] : ['telephoneMark', ...repeat('pair', digits)];
+}
+
+/** Position replies without header, time or both, and frequencies of eight digits. deviation: D-call-10 */
+function olderForms({ format, order }: Composition, kinds: readonly CharacterKind[]): CharacterKind[][] {
+  if (order.includes('header')) {
+    const head = kinds.slice(0, kinds.indexOf('header'));
+    return [
+      [...head, ...POSITION, ...TIME],
+      [...head, 'header', ...POSITION],
+      [...head, ...POSITION],
+    ];
+  }
+  if (!order.includes('transmit') || format === 'all-ships') return [];
+  const head = kinds.slice(0, kinds.indexOf('elementFirst'));
+  return [
+    [...head, ...LONG_ELEMENT, ...LONG_ELEMENT],
+    [...head, ...LONG_ELEMENT, ...ELEMENT],
+  ];
+}
 
 let workedOut: readonly CallShape[] | undefined;
 
@@ -96,8 +151,8 @@ export function everyShape(): readonly CallShape[] {
       ),
     ),
     ...unusual(['distressFormat', ...IDENTITY]),
-    ...unusual(['allShipsFormat', ...HEAD]),
-    ...unusual(['addressedFormat', ...IDENTITY, ...HEAD]),
+    ...unusual(['allShipsFormat', 'category', ...IDENTITY, 'telecommand']),
+    ...unusual(['addressedFormat', ...IDENTITY, 'category', ...IDENTITY, 'telecommand']),
     ...unusual(['anyFormat']),
   ].filter(({ kinds }) => kinds.length <= LONGEST_CALL + 1);
 }

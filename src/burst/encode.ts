@@ -1,7 +1,8 @@
 import { type Call, type CallFields, callToFields } from '../call/index.ts';
+import { type FieldName, fieldForms } from '../call/internal.ts';
 import { errorCheckOf } from './error-check.ts';
 import { charactersFromSets, expansionSymbols } from './expansion.ts';
-import { ALL_SHIPS, charactersFromFields, DISTRESS } from './information.ts';
+import { charactersFromFields, headOf } from './information.ts';
 import { DOT_PATTERN, streamOf } from './sequence.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
@@ -66,14 +67,15 @@ export function encodeCall(call: Call): Burst {
   return { ...burst, expansion: { information: added, errorCheck: errorCheckOf([...added, end]) } };
 }
 
+const NEEDED: readonly FieldName[] = ['address', 'category', 'self', 'telecommand1'];
+
 /** A call read from a wire may lack what a set on that wire knows anyway; on the air it would be another call. */
 function requireComplete(fields: CallFields): void {
-  const { format, address, category, self, telecommand1, position, time, subsequent } = fields;
+  const { format, position, time, subsequent } = fields;
   const lacking = [
-    format !== DISTRESS && format !== ALL_SHIPS && address === null ? 'address' : null,
-    format !== DISTRESS && category === null ? 'category' : null,
-    self === null ? 'self-identification' : null,
-    format !== DISTRESS && telecommand1 === null ? 'first telecommand' : null,
+    ...NEEDED.filter((name) => fields[name] === null && (headOf(format) ?? NEEDED).includes(name)).map(
+      (name) => fieldForms[name].label.toLowerCase(),
+    ),
     // With nothing in their place, what follows would be read as the position or the time.
     position === null && (time !== null || subsequent !== null) ? 'position' : null,
     time === null && subsequent !== null ? 'time' : null,

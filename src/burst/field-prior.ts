@@ -1,9 +1,17 @@
+import {
+  type EndOfSequence,
+  endsOfSequence,
+  type FirstTelecommand,
+  firstTelecommands,
+  symbolOfName,
+} from '../call/index.ts';
+
 /**
  * How likely each symbol is in each field, before anything is heard.
  *
  * These are expectations, not rules: every symbol keeps a share everywhere but in the end of sequence of a known
- * composition, so that an unusual call costs a little certainty and is still read. The shares are our own estimates (common practice, no source); the
- * ranges are those of ITU-R M.493.
+ * composition, so that an unusual call costs a little certainty and is still read. The shares are our own estimates
+ * (common practice, no source); the ranges are those of ITU-R M.493.
  */
 
 type Part = readonly [share: number, symbols: readonly number[]];
@@ -36,6 +44,9 @@ const NO_INFORMATION = [126];
 export function expectations(): FieldPriors {
   const digits = range(0, 99);
   const service = range(100, 127);
+  const ends = endsOfSequence.rows.map(([symbol]) => symbol);
+  const telecommand = (name: FirstTelecommand) => symbolOfName(firstTelecommands, name);
+  const end = (name: EndOfSequence) => symbolOfName(endsOfSequence, name);
   return {
     distressFormat: spread([0.999, [112]]),
     allShipsFormat: spread([0.999, [116]]),
@@ -65,13 +76,13 @@ export function expectations(): FieldPriors {
     distressCategory: spread([0.995, [112]]),
     telecommand: spread(
       [0.45, [100]],
-      [0.13, [118]],
-      [0.13, [121]],
+      [0.13, [telecommand('test')]],
+      [0.13, [telecommand('ship-position')]],
       [0.2, [101, 103, 104, 109]],
       [0.08, service],
     ),
     distressTelecommand: spread([0.995, [110, 112]]),
-    positionTelecommand: spread([0.98, [121]], [0.015, service]),
+    positionTelecommand: spread([0.98, [telecommand('ship-position')]], [0.015, service]),
     second: spread([0.88, NO_INFORMATION], [0.08, range(100, 113)], [0.03, service]),
     nature: spread([0.3, [107]], [0.69, range(100, 112)]),
     quadrant: spread([0.8, range(0, 39)], [0.19, [99]], [0.005, digits]),
@@ -86,14 +97,11 @@ export function expectations(): FieldPriors {
     header: spread([0.995, [55]]),
     telephoneMark: spread([0.99, [105, 106]]),
     // No composition has an end of sequence before its end.
-    free: spread(
-      [0.85, digits],
-      [0.15 - 1e-3, service.filter((symbol) => ![117, 122, 127].includes(symbol))],
-    ),
-    plainEnd: spread([1, [127]]),
-    relayEnd: spread([0.7, [127]], [0.3, [122]]),
-    knownEnd: spread([1, [117, 122, 127]]),
-    anyEnd: spread([0.9999, [117, 122, 127]]),
+    free: spread([0.85, digits], [0.15 - 1e-3, service.filter((symbol) => !ends.includes(symbol))]),
+    plainEnd: spread([1, [end('end-of-sequence')]]),
+    relayEnd: spread([0.7, [end('end-of-sequence')]], [0.3, [end('acknowledgement')]]),
+    knownEnd: spread([1, ends]),
+    anyEnd: spread([0.9999, ends]),
     expansionSpecifier: spread([0.9, range(100, 106)], [0.05, service]),
   };
 }

@@ -1,64 +1,55 @@
-import { type CallFields, emptyFields, type Symbols } from '../call/index.ts';
+import {
+  type CallFields,
+  categories,
+  compositions,
+  emptyFields,
+  fieldLengths,
+  firstTelecommands,
+  formatSpecifiers,
+  type Symbols,
+  symbolOfName,
+} from '../call/index.ts';
+import {
+  allFields,
+  type DraftFields,
+  type FieldName,
+  fieldForms,
+  PARITY_MARKS,
+  POSITION_HEADER,
+} from '../call/internal.ts';
 
-/** Format specifiers that decide which fields follow (M.493). */
-export const DISTRESS = 112;
-export const ALL_SHIPS = 116;
-const AUTOMATIC_SERVICE = 123;
-const ADDRESSED: Symbols = [102, 114, 120, AUTOMATIC_SERVICE];
-const DISTRESS_CATEGORY = 112;
-/** First telecommands that the particulars of a distress follow: acknowledgement and relay. */
-const OF_DISTRESS: Symbols = [110, 112];
-const SHIP_POSITION = 121;
-/** Stands before a position where a frequency could stand. */
-const POSITION_HEADER = 55;
-/** First symbols of a telephone number: odd or even count of digits. */
-const TELEPHONE_MARKS: Symbols = [105, 106];
+const TELECOMMAND = 'telecommand1';
 
-type SingleField = 'category' | 'telecommand1' | 'telecommand2' | 'nature' | 'subsequent';
-type LongField =
-  | 'address'
-  | 'self'
-  | 'distressed'
-  | 'receive'
-  | 'transmit'
-  | 'telephone'
-  | 'position'
-  | 'time';
-type FieldName = SingleField | LongField | 'header';
-
-/** Every field in the one order that holds for all compositions. */
-const ORDER: readonly FieldName[] = [
-  'address',
-  'category',
-  'self',
-  'telecommand1',
-  'telecommand2',
-  'distressed',
-  'nature',
-  'receive',
-  'transmit',
-  'telephone',
-  'header',
-  'position',
-  'time',
-  'subsequent',
-];
+/** What the compositions of each format specifier begin with: up to the first telecommand, or to the end where none is. */
+const HEADS: ReadonlyMap<number | null, readonly FieldName[]> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ compositions.map(({ format, order }) => {
+    const [, ...message] = order;
+    const length = message.includes(TELECOMMAND) ? message.indexOf(TELECOMMAND) + 1 : message.length;
+    return [symbolOfName(formatSpecifiers, format), message.slice(0, length)];
+  }),
+);
+/** Fields after the first telecommand, where the call is about a ship in distress. */
+const OF_SHIP: readonly FieldName[] = /* @__PURE__ */ (() => {
+  const order = compositions.find((row) => row.order.includes('distressed'))?.order ?? [];
+  return order.slice(order.indexOf(TELECOMMAND) + 1);
+})();
+/** First telecommands that such fields follow. */
+const OF_DISTRESS: Symbols = /* @__PURE__ */ telecommandsWith('distressed');
+/** First telecommands that a position follows. */
+const OF_POSITION: Symbols = /* @__PURE__ */ telecommandsWith('position').filter(
+  (each) => !OF_DISTRESS.includes(each),
+);
+const DISTRESS: number = /* @__PURE__ */ symbolOfName(formatSpecifiers, 'distress');
+const AUTOMATIC_SERVICE: number = /* @__PURE__ */ symbolOfName(formatSpecifiers, 'automatic-service');
+const DISTRESS_CATEGORY: number = /* @__PURE__ */ symbolOfName(categories, 'distress');
+/** What most calls begin with. */
+const ADDRESSED: readonly FieldName[] = ['address', 'category', 'self', TELECOMMAND];
+/** The fields between format specifier and end of sequence that have a place of their own. */
+const MESSAGE: readonly FieldName[] = /* @__PURE__ */ allFields.filter(
+  (name) => !['format', 'rest', 'end', 'expansion'].includes(name),
+);
 
 type Cut = readonly [name: FieldName, length: number];
-const PARTICULARS: readonly Cut[] = [
-  ['nature', 1],
-  ['position', 5],
-  ['time', 2],
-  ['subsequent', 1],
-];
-const ALERT: readonly Cut[] = [['self', 5], ...PARTICULARS];
-const HEAD: readonly Cut[] = [
-  ['category', 1],
-  ['self', 5],
-  ['telecommand1', 1],
-];
-const ADDRESSED_HEAD: readonly Cut[] = [['address', 5], ...HEAD];
-const OF_SHIP: readonly Cut[] = [['distressed', 5], ...PARTICULARS];
 
 /**
  * Take the characters of a call apart into fields.
@@ -85,12 +76,9 @@ export function fieldsFromCharacters(characters: Symbols): CallFields {
   const end = characters.at(-1) ?? null;
   const message = characters.slice(1, -1);
   const start = { ...emptyFields, format, end };
-  if (format === DISTRESS) return cut(start, message, ALERT);
-  if (format !== ALL_SHIPS && !ADDRESSED.includes(format)) return { ...start, rest: message };
-  const head = format === ALL_SHIPS ? HEAD : ADDRESSED_HEAD;
-  const headLength = format === ALL_SHIPS ? 7 : 12;
-  const body = message.slice(headLength);
-  return cut(start, message, [...head, ...bodyCuts(format, message, body)]);
+  const head = headOf(format)?.map(usualCut);
+  if (head === undefined) return { ...start, rest: message };
+  return cut(start, message, format === DISTRESS ? head : [...head, ...bodyCuts(format, message, head)]);
 }
 
 /**
@@ -111,12 +99,11 @@ export function fieldsFromCharacters(characters: Symbols): CallFields {
  */
 export function charactersFromFields(fields: CallFields): (number | null)[] {
   const message: (number | null)[] = [];
-  for (const name of [...ORDER].reverse()) {
+  for (const name of [...MESSAGE].reverse()) {
     const value = fields[name];
-    if (name === 'header') {
-      if (fields.header) message.unshift(POSITION_HEADER);
-    } else if (typeof value === 'number') message.unshift(value);
-    else if (value !== null) message.unshift(...(value as Symbols));
+    if (value === true) message.unshift(POSITION_HEADER);
+    else if (typeof value === 'number') message.unshift(value);
+    else if (Array.isArray(value)) message.unshift(...value);
     else if (message.length > 0 && isGap(fields, name)) message.unshift(null);
   }
   message.push(...fields.rest);
@@ -124,29 +111,30 @@ export function charactersFromFields(fields: CallFields): (number | null)[] {
   return fields.format === null ? [] : [fields.format];
 }
 
+/** The fields that a call of a format specifier begins with, `undefined` when no composition has it. */
+export function headOf(format: number | null): readonly FieldName[] | undefined {
+  return HEADS.get(format);
+}
+
 /** Whether an absent field was sent and not read, seen from the later fields that are there. */
-function isGap(fields: CallFields, name: FieldName): boolean {
-  switch (name) {
-    case 'category':
-    case 'telecommand1':
-      return fields.format !== DISTRESS;
-    case 'telecommand2':
-      return fields.format !== DISTRESS && fields.distressed === null;
-    case 'nature':
-      return fields.format === DISTRESS || fields.distressed !== null;
-    default:
-      return false;
-  }
+function isGap({ format, distressed }: CallFields, name: FieldName): boolean {
+  if (!isTraced(name)) return false;
+  const head = headOf(format) ?? ADDRESSED;
+  if (format === DISTRESS || head.includes(name)) return head.includes(name);
+  return distressed === null ? name === 'telecommand2' : OF_SHIP.includes(name);
 }
 
 /** What follows the first telecommand, by what that is and by how much follows. */
-function bodyCuts(format: number | null, message: Symbols, body: Symbols): readonly Cut[] {
-  const telecommand1 = message[message.length - body.length - 1] ?? null;
-  const category = message[message.length - body.length - 7];
-  const distress = OF_DISTRESS.includes(telecommand1)
-    ? category === DISTRESS_CATEGORY || body.length === 14
+function bodyCuts(format: number | null, message: Symbols, head: readonly Cut[]): readonly Cut[] {
+  const at = lengthOf(head);
+  const body = message.slice(at);
+  const telecommand1 = message[at - 1] ?? null;
+  const category = message[at - 7];
+  const cuts = OF_SHIP.map(usualCut);
+  const isDistress = OF_DISTRESS.includes(telecommand1)
+    ? category === DISTRESS_CATEGORY || body.length === lengthOf(cuts)
     : telecommand1 === null && category === DISTRESS_CATEGORY;
-  if (distress) return OF_SHIP;
+  if (isDistress) return cuts;
   const others = body.slice(1);
   return [['telecommand2', 1], ...(positionCuts(telecommand1, others) ?? elementCuts(format, others))];
 }
@@ -157,7 +145,7 @@ function positionCuts(telecommand1: number | null, message: Symbols): readonly C
   const headed = message[0] === POSITION_HEADER;
   const cuts: Cut[] = headed ? [['header', 1]] : [];
   const length = message.length - cuts.length;
-  if (!headed && telecommand1 !== SHIP_POSITION) return null;
+  if (!headed && !OF_POSITION.includes(telecommand1)) return null;
   if (length === 5) return [...cuts, ['position', 5]];
   return length === 7 ? [...cuts, ['position', 5], ['time', 2]] : null;
 }
@@ -166,7 +154,7 @@ function positionCuts(telecommand1: number | null, message: Symbols): readonly C
 function elementCuts(format: number | null, message: Symbols): readonly Cut[] {
   const receive = elementLength(message[0]);
   const others = message.slice(receive);
-  if (format === AUTOMATIC_SERVICE && others.length <= 9 && TELEPHONE_MARKS.includes(others[0] ?? null))
+  if (format === AUTOMATIC_SERVICE && others.length <= 9 && PARITY_MARKS.includes(others[0] ?? null))
     return [
       ['receive', receive],
       ['telephone', others.length],
@@ -196,22 +184,34 @@ function cut(fields: CallFields, symbols: Symbols, cuts: readonly Cut[]): CallFi
     taken.pop();
     at--;
   }
-  const out: { -readonly [Name in keyof CallFields]: CallFields[Name] } = {
-    ...fields,
-    rest: symbols.slice(at),
-  };
+  const out: DraftFields = { ...fields, rest: symbols.slice(at) };
   for (const [name, part] of taken) {
-    if (name === 'header') out.header = true;
-    else if (isSingle(name)) out[name] = part[0] ?? null;
-    else out[name] = part;
+    const { holds } = fieldForms[name];
+    Object.assign(out, { [name]: holds === 'flag' ? true : holds === 'symbol' ? (part[0] ?? null) : part });
   }
   return out;
 }
 
 function isLost(name: FieldName, part: Symbols): boolean {
-  return isSingle(name) && name !== 'subsequent' && part[0] === null;
+  return isTraced(name) && part[0] === null;
 }
 
-function isSingle(name: FieldName): name is SingleField {
-  return name === 'category' || name.startsWith('telecommand') || name === 'nature' || name === 'subsequent';
+/** Whether a character that was not read leaves a gap when later fields are there: one of a field of its own, but the last. */
+function isTraced(name: FieldName): boolean {
+  return fieldForms[name].holds === 'symbol' && name !== 'subsequent';
+}
+
+function usualCut(name: FieldName): Cut {
+  return [name, fieldLengths[name] ?? 0];
+}
+
+function lengthOf(cuts: readonly Cut[]): number {
+  return cuts.reduce((sum, [, length]) => sum + length, 0);
+}
+
+function telecommandsWith(field: FieldName): (number | null)[] {
+  const rows = compositions.filter(({ order }) => order.includes(field));
+  return rows.flatMap(({ telecommands }) =>
+    telecommands.map((name) => symbolOfName(firstTelecommands, name)),
+  );
 }

@@ -105,7 +105,7 @@ export interface FieldForm {
 }
 
 /**
- * Every field, in no order of the air.
+ * Every field, in the one order that holds for all compositions; the self-identification comes after the category.
  *
  * Source: ITU-R M.493-16 Annex 1, from memory; the format specifier is sent twice.
  */
@@ -118,8 +118,11 @@ export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
   telecommand2: { label: 'Second telecommand', holds: 'symbol', length: 1, table: secondTelecommands },
   distressed: { label: 'Ship in distress', holds: 'symbols', length: 5 },
   nature: { label: 'Nature of distress', holds: 'symbol', length: 1, table: natures },
-  position: { label: 'Position', holds: 'symbols', length: 5 },
+  receive: { label: 'First frequency or channel element', holds: 'symbols', length: 3 },
+  transmit: { label: 'Second frequency or channel element', holds: 'symbols', length: 3 },
+  telephone: { label: 'Telephone number', holds: 'symbols' },
   header: { label: 'Header of the position', holds: 'flag', length: 1 },
+  position: { label: 'Position', holds: 'symbols', length: 5 },
   time: { label: 'Time of the position', holds: 'symbols', length: 2 },
   subsequent: {
     label: 'Type of subsequent communication',
@@ -127,9 +130,6 @@ export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
     length: 1,
     table: firstTelecommands,
   },
-  receive: { label: 'First frequency or channel element', holds: 'symbols', length: 3 },
-  transmit: { label: 'Second frequency or channel element', holds: 'symbols', length: 3 },
-  telephone: { label: 'Telephone number', holds: 'symbols' },
   rest: { label: 'Rest of the message', holds: 'symbols' },
   end: { label: 'End of sequence', holds: 'symbol', table: endsOfSequence },
   expansion: { label: 'Expansion', holds: 'sets' },

@@ -184,8 +184,8 @@ describe('rows of fields', () => {
       'First telecommand: symbol 107',
       'Second telecommand: no information',
       'Second frequency or channel element: channel 06',
-      'Header of the position: a position follows',
       'Telephone number: not understood',
+      'Header of the position: a position follows',
       'Rest of the message: kept as received',
       'End of sequence: no information',
     ]);

@@ -3,6 +3,8 @@ import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 /** Stands before an odd count of digits; ITU-R M.493-16 §8, read in a restatement. */
 const ODD = 105;
 const EVEN = 106;
+/** The first symbols of a telephone number. */
+export const PARITY_MARKS: Symbols = [ODD, EVEN];
 
 /** The digits dialled, `null` when there are none or they cannot be read (ITU-R M.493, from memory). */
 export function telephoneOf(symbols: Symbols | null): string | null {
