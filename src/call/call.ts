@@ -88,13 +88,13 @@ interface ChannelProposal {
   readonly frequencies?: { readonly receive: string | null; readonly transmit: string | null };
 }
 
-/** A vessel is in distress and says so herself (M.493 table A1-4.1, from memory). */
+/** A vessel is in distress and says so herself (M.493-16 table A1-4.1, from memory). */
 export interface DistressAlert extends CallBase, DistressDetails {
   readonly kind: 'distress-alert';
   readonly to: AllStationsAddress;
 }
 
-/** A coast station, as a rule, acknowledges an alert and so ends its repeats (M.493 table A1-4.2, from memory). */
+/** A coast station, as a rule, acknowledges an alert and so ends its repeats (M.493-16 table A1-4.2, from memory). */
 export interface DistressAcknowledgement extends CallBase, DistressDetails {
   readonly kind: 'distress-acknowledgement';
   readonly to: AllShipsAddress;
@@ -110,14 +110,14 @@ export interface DistressSelfCancel extends CallBase, DistressDetails {
   readonly distressed: string | null;
 }
 
-/** An alert passed on for a vessel in distress (M.493 table A1-4.3, from memory). */
+/** An alert passed on for a vessel in distress (M.493-16 table A1-4.3, from memory). */
 export interface DistressRelay extends CallBase, DistressDetails {
   readonly kind: 'distress-relay';
   readonly to: StationAddress | AllShipsAddress | AreaAddress | GroupAddress;
   readonly distressed: string | null;
 }
 
-/** The answer to a relay (M.493 table A1-4.4, from memory). */
+/** The answer to a relay (M.493-16 table A1-4.4, from memory). */
 export interface DistressRelayAcknowledgement extends CallBase, DistressDetails {
   readonly kind: 'distress-relay-acknowledgement';
   readonly to: StationAddress | AllShipsAddress | AreaAddress | GroupAddress;
@@ -132,25 +132,25 @@ interface Announcement extends CallBase, ChannelProposal {
   readonly remark: SecondTelecommand | UnknownSymbol | null;
 }
 
-/** Urgency or safety traffic announced to all ships (M.493 table A1-4.5, from memory). */
+/** Urgency or safety traffic announced to all ships (M.493-16 table A1-4.5, from memory). */
 export interface AllShipsCall extends Announcement {
   readonly kind: 'all-ships-call';
   readonly to: AllShipsAddress;
 }
 
-/** Traffic announced to the ships in a rectangle (M.493 table A1-4.6, from memory). */
+/** Traffic announced to the ships in a rectangle (M.493-16 table A1-4.6, from memory). */
 export interface AreaCall extends Announcement {
   readonly kind: 'area-call';
   readonly to: AreaAddress;
 }
 
-/** A call to the members of a group (M.493 table A1-4.8, from memory). */
+/** A call to the members of a group (M.493-16 table A1-4.8, from memory). */
 export interface GroupCall extends Announcement {
   readonly kind: 'group-call';
   readonly to: GroupAddress;
 }
 
-/** A call to one station, wanting an answer (M.493 tables A1-4.7 and A1-4.9, from memory). */
+/** A call to one station, wanting an answer (M.493-16 tables A1-4.7 and A1-4.9, from memory). */
 export interface IndividualCall extends Announcement {
   readonly kind: 'individual-call';
   readonly to: StationAddress;
@@ -218,7 +218,7 @@ export interface PollingAcknowledgement extends CallBase {
   readonly category: Category | UnknownSymbol | null;
 }
 
-/** A call or answer of the semi-automatic or automatic telephone service (M.493 table A1-4.9, from memory, low confidence). */
+/** A call or answer of the semi-automatic or automatic telephone service (M.493-16 table A1-4.9, from memory, low confidence). */
 export interface AutomaticServiceCall extends Announcement {
   readonly kind: 'automatic-service-call';
   readonly to: StationAddress;
@@ -248,7 +248,7 @@ export type Call =
   | AutomaticServiceCall
   | UnrecognisedCall;
 
-/** The calls of ITU-R M.493 tables A1-4.1 to A1-4.4. */
+/** The calls of ITU-R M.493-16 tables A1-4.1 to A1-4.4. */
 export type DistressCall =
   | DistressAlert
   | DistressAcknowledgement
@@ -256,7 +256,7 @@ export type DistressCall =
   | DistressRelay
   | DistressRelayAcknowledgement;
 
-/** The calls that announce traffic: ITU-R M.493 tables A1-4.5 to A1-4.9. */
+/** The calls that announce traffic: ITU-R M.493-16 tables A1-4.5 to A1-4.9. */
 export type AnnouncementCall =
   | AllShipsCall
   | AreaCall

@@ -138,7 +138,7 @@ export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
 /** The names of all fields. */
 export const allFields: readonly FieldName[] = /* @__PURE__ */ Object.keys(fieldForms) as FieldName[];
 
-/** Symbol before the position of a reply (M.493, from memory; deviation: D-call-10). */
+/** Symbol before the position of a reply (M.493-16, from memory; deviation: D-call-10). */
 export const POSITION_HEADER = 55;
 
 /** The fields with all their names: what is missing, or of another type, is not carried. */

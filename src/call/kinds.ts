@@ -238,7 +238,7 @@ const DISTRESS_KINDS: ReadonlySet<CallKind> = /* @__PURE__ */ new Set(
  * Whether a call is about a distress: an alert, a relay, their acknowledgements, and the cancellation of an alert.
  *
  * @param call - any call
- * @returns true for the calls of ITU-R M.493 tables A1-4.1 to A1-4.4
+ * @returns true for the calls of ITU-R M.493-16 tables A1-4.1 to A1-4.4
  *
  * @example
  * ```ts

@@ -109,7 +109,7 @@ const endTable = [
 type NameIn<Table extends readonly (readonly [number, string])[]> = Table[number][1];
 
 /**
- * Format specifier: whom a call is for and what shape it has (M.493 table of symbols).
+ * Format specifier: whom a call is for and what shape it has (M.493-16 table of symbols).
  *
  * @useDeclaredType
  */

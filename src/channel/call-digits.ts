@@ -67,7 +67,7 @@ export type CallFrequency =
  * @returns six digits, e.g. `'901022'`
  * @throws RangeError for a channel no digits name: weather channels, 0, M, M2 and private numbers
  *
- * Source: ITU-R M.493, frequency and channel information, from memory.
+ * Source: ITU-R M.493-16, frequency and channel information, from memory.
  *
  * @see {@link channelFromDigits}
  *
@@ -101,7 +101,7 @@ export function channelToDigits(channel: Channel | Designator): string {
  * @param plan - the plan of the waters, to name the channel; without one the designator stands alone
  * @returns the element with its digits as received; an issue only for text that is no such element
  *
- * Source: ITU-R M.493, frequency and channel information, from memory; first digits 3, 4 and 8 with
+ * Source: ITU-R M.493-16, frequency and channel information, from memory; first digits 3, 4 and 8 with
  * medium to low confidence.
  *
  * @see {@link channelToDigits}
@@ -144,7 +144,7 @@ export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined
   ]);
 }
 
-const M493 = 'ITU-R M.493, frequency and channel information, from memory';
+const M493 = 'ITU-R M.493-16, frequency and channel information, from memory';
 
 /** `'021820'` with one decimal is `'2182.0'`. */
 function decimal(digits: string, places: number): string {

@@ -127,7 +127,7 @@ function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
   }
   if (purpose === 'ship-to-coast') {
     const text = 'is optional to propose: a coast station normally names the working channel itself';
-    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541, from memory'));
+    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541-11, from memory'));
   }
   return cautions;
 }

@@ -22,7 +22,7 @@ export interface GeographicArea {
 
 // ITU-R M.493-16, geographic area address, as publicly restated: quadrant of the north-west corner, latitude (2),
 // longitude (3), extent southward (2), extent eastward (2).
-const CLAUSE = 'ITU-R M.493, geographic area address';
+const CLAUSE = 'ITU-R M.493-16, geographic area address';
 
 /**
  * Reads the ten digits of a geographic area.

@@ -9,7 +9,7 @@ import type { ReportedPosition } from './reported-position.ts';
  * @returns the position as a call carries it; a latitude or longitude of exactly zero counts as north or east
  * @throws RangeError when the coordinates are out of range
  *
- * Source: ITU-R M.493 (whole minutes) and M.821 (four decimals), from memory.
+ * Source: ITU-R M.493-16 (whole minutes) and M.821 (four decimals), from memory.
  *
  * @see {@link reportedPositionDigits}
  * @see {@link reportedPosition}

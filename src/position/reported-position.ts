@@ -60,7 +60,7 @@ export interface PositionDigits {
   readonly fraction?: string;
 }
 
-const DIGITS_CLAUSE = 'ITU-R M.493, position coordinates';
+const DIGITS_CLAUSE = 'ITU-R M.493-16, position coordinates';
 const FRACTION_CLAUSE = 'ITU-R M.821, enhanced position resolution';
 const NO_POSITION = '9999999999';
 

@@ -191,8 +191,7 @@ function channelsItem({ channels }: StationSettings): SetupItem {
 function watchItem({ tuning, watched }: StationSettings): SetupItem {
   const item = {
     subject: 'watch',
-    clause:
-      'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
+    clause: 'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
   } as const;
   const list = watched.join(', ');
   if (tuning === 'by-hand') {

@@ -214,7 +214,7 @@ describe('the channels that are offered', () => {
     ]);
   });
 
-  // Radio Regulations Appendix 18; ITU-R M.541 Annex 3, from memory.
+  // Radio Regulations Appendix 18; ITU-R M.541-11 Annex 3, from memory.
   it('fit the waters, and 16 fits safety traffic but no routine', () => {
     const plan = unitedKingdomPlan;
     expect(offered({ ...hail, channel: '16' }, { plan })).toEqual([]);

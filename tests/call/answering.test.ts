@@ -129,7 +129,7 @@ describe('a call to ask', () => {
     expect(composePositionRequest({ from, to, category: 'routine' }).category).toBe('routine');
   });
 
-  // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493, from memory).
+  // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493-16, from memory).
   it('reaches a man-overboard device, and no other device of AIS', () => {
     expect(composeTestCall({ from, to: '972329901' }).to.mmsi).toBe('972329901');
     for (const device of ['970329901', '974329901', '992321234'])

@@ -117,7 +117,7 @@ describe('each finding in full', () => {
           code: 'call-channel-none',
           message: 'Channel: none is named, and only a coast station is called without one',
           at: ['channel'],
-          clause: 'ITU-R M.541 Annex 3, from memory',
+          clause: 'ITU-R M.541-11 Annex 3, from memory',
         },
       ],
     ],
@@ -307,7 +307,7 @@ describe('each finding in full', () => {
           at: ['to', 'area'],
           expected: 'an area with two sides',
           received: "'0200'",
-          clause: 'ITU-R M.493, geographic area address',
+          clause: 'ITU-R M.493-16, geographic area address',
         },
       ],
     ],
@@ -368,7 +368,7 @@ describe('working channels', () => {
     expect(codes({ ...hail, from: coast, channel: null })).toEqual([]);
   });
 
-  // The answer of a coast station names the working channel: ITU-R M.541 Annex 3, from memory.
+  // The answer of a coast station names the working channel: ITU-R M.541-11 Annex 3, from memory.
   it('an answer names one even between ship and coast, and so does a call to a group', () => {
     const answer = composeIndividualAcknowledgement({
       call: composeIndividualCall({ from: merrow, to: coast }),

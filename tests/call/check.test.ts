@@ -51,7 +51,7 @@ describe('nothing is said of', () => {
 });
 
 describe('channels', () => {
-  // A coast station names the working channel: ITU-R M.541, from memory. Channel 70: Radio Regulations App. 18 note j).
+  // A coast station names the working channel: ITU-R M.541-11, from memory. Channel 70: Radio Regulations App. 18 note j).
   it('are left to a coast station in its own waters, 70 excepted', () => {
     const from = (station: string, channel: string) =>
       codes(
@@ -82,7 +82,7 @@ describe('channels', () => {
     expect(codes({ ...hail, to: { kind: 'station', mmsi: coast }, channel: '26' })).toEqual([]);
   });
 
-  it('a ship that calls a ship names one (ITU-R M.541, from memory)', () => {
+  it('a ship that calls a ship names one (ITU-R M.541-11, from memory)', () => {
     expect(codes(on(null))).toEqual(['call-channel-none']);
   });
 
@@ -180,7 +180,7 @@ describe('equipment', () => {
 });
 
 describe('areas', () => {
-  it('without a size, or past the pole (ITU-R M.493, geographic area, from memory)', () => {
+  it('without a size, or past the pole (ITU-R M.493-16, geographic area, from memory)', () => {
     const area = {
       kind: 'geographic-area',
       north: { hemisphere: 'S', degrees: 60 },

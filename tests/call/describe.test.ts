@@ -182,7 +182,7 @@ describe('cautions', () => {
     }
   });
 
-  // 47 CFR 80.335; ITU-R M.541 Annex 3.
+  // 47 CFR 80.335; ITU-R M.541-11 Annex 3.
   it('speak to the sender of an own alert, not to its receivers', () => {
     const alert = composeDistressAlert({ from: merrow, nature: 'flooding' });
     const texts = (own: string) =>

@@ -171,7 +171,7 @@ describe('words after the acknowledgement of a relay', () => {
   });
 });
 
-// Radio Regulations Appendix 15 and ITU-R M.541, from memory: 2182 kHz is the frequency for voice beside 2187.5 kHz.
+// Radio Regulations Appendix 15 and ITU-R M.541-11, from memory: 2182 kHz is the frequency for voice beside 2187.5 kHz.
 describe('distress on MF and HF', () => {
   const band = 'the distress frequency of the band for voice (2182 kHz with 2187.5 kHz)';
 

@@ -191,7 +191,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
           'Channel 01 is optional to propose: a coast station normally names the working channel itself',
         at: [],
         received: '01',
-        clause: 'ITU-R M.541, from memory',
+        clause: 'ITU-R M.541-11, from memory',
       },
     ]);
   });

@@ -6,7 +6,7 @@ import { valueOf as taken } from '../../src/result/index.ts';
 const area = (digits: string) => taken(geographicArea(digits));
 
 describe('geographicArea', () => {
-  // ITU-R M.493, geographic area address, from memory: corner 51 N 007 W, 3 degrees south, 5 degrees east.
+  // ITU-R M.493-16, geographic area address, from memory: corner 51 N 007 W, 3 degrees south, 5 degrees east.
   it('reads corner and sides', () => {
     expect(area('1510070305')).toEqual({
       kind: 'geographic-area',

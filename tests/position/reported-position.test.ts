@@ -38,7 +38,7 @@ const read = (ten: string, eight?: string): ReportedPosition => {
 };
 
 describe('reportedPosition', () => {
-  // Quadrant digit and order of the digits: ITU-R M.493, position coordinates, from memory.
+  // Quadrant digit and order of the digits: ITU-R M.493-16, position coordinates, from memory.
   it.each([
     ['0', 'N', 'E'],
     ['1', 'N', 'W'],

@@ -203,7 +203,7 @@ describe('a flood of alerts', () => {
 
 describe('acknowledging by DSC', () => {
   it.each<EquipmentClass>(['D', 'H', 'M'])(
-    'is never for class %s: ITU-R M.493, classes, from memory',
+    'is never for class %s: ITU-R M.493-16, classes, from memory',
     (equipment) => {
       const radio = afterAlert({ equipment });
       radio.pass(4 * MINUTE);
@@ -253,7 +253,7 @@ describe('a relay is heard', () => {
   const relayed = composeDistressRelay({ from: coast, to: { kind: 'all-ships' }, about: alert });
   const byShip = composeDistressRelay({ from: friend, to: { kind: 'all-ships' }, about: alert });
 
-  it('from a coast station: she has the distress in hand and asks for help, ITU-R M.541 Annex 3, from memory', () => {
+  it('from a coast station: she has the distress in hand and asks for help, ITU-R M.541-11 Annex 3, from memory', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     const effects = radio.give({ kind: 'heard', call: relayed, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
@@ -286,7 +286,7 @@ describe('a relay is heard', () => {
     expect(radio.state.dialogues[0]?.call).toMatchObject({ from: friend });
   });
 
-  it('by a coast station: acknowledged in the form for relays, which the ship takes: ITU-R M.493 table A1-4.4', () => {
+  it('by a coast station: acknowledged in the form for relays, which the ship takes: ITU-R M.493-16 table A1-4.4', () => {
     const ship = new Radio({ mmsi: own, equipment: 'A' });
     const toCoast = { ...composeDistressRelay({ from: own, to: coast, about: alert }), from: null };
     ship.give({ kind: 'call', call: toCoast, because: bothGrounds });
@@ -442,7 +442,7 @@ describe('relaying a distress', () => {
     expect(effectsOf(radio.effects, 'speak').at(-1)?.situation).toBe('mayday-relay');
   });
 
-  it('to all ships is not for class D: ITU-R M.493, classes, from memory', () => {
+  it('to all ships is not for class D: ITU-R M.493-16, classes, from memory', () => {
     const radio = new Radio({ mmsi: own });
     const refused = radio.give({ kind: 'call', call: relay, because: bothGrounds });
     expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-class-cannot-send');

@@ -50,17 +50,17 @@ function policies(changed: Partial<StationSettings['policies']>): StationSetting
 describe('a call to a friend', () => {
   it('answered by itself, the owner having chosen so: ITU-R M.541, automatic answer within 3 s', () => {
     const [merrow, tern] = pair({ policies: policies({ individual: 'automatic' }) });
-    // M.493 table A1-4.9: routine, individual, answer requested.
+    // M.493-16 table A1-4.9: routine, individual, answer requested.
     merrow.give({ kind: 'call', call: buddyCall });
     carry(merrow, tern);
     // M.541: the answer starts within three seconds; here the channel is free, so at once.
     expect(tern.onAir?.call).toMatchObject({ kind: 'individual-acknowledgement', channel: '72' });
     carry(tern, merrow);
-    // M.493, automatic channel switching: both are on the working channel.
+    // M.493-16, automatic channel switching: both are on the working channel.
     expect(effectsOf(merrow.effects, 'tune').map(({ channel }) => channel)).toEqual(['72']);
     expect(effectsOf(tern.effects, 'tune').map(({ channel }) => channel)).toEqual(['72']);
     expect(effectsOf(merrow.effects, 'speak')[0]?.situation).toBe('routine-call');
-    // M.493, automated procedures: closed by hand, back to the watch on 16.
+    // M.493-16, automated procedures: closed by hand, back to the watch on 16.
     merrow.give({ kind: 'close', dialogue: 1 });
     expect(effectsOf(merrow.effects, 'tune').at(-1)?.channel).toBe('16');
     expect(merrow.phases).toEqual([]);
@@ -271,7 +271,7 @@ describe('no automatic action', () => {
 describe('a call to a group', () => {
   const call = composeGroupCall({ from: own, to: club, channel: '77' });
 
-  it('reaches its members and nobody else: ITU-R M.493 table A1-4.8', () => {
+  it('reaches its members and nobody else: ITU-R M.493-16 table A1-4.8', () => {
     const member = new Radio({ mmsi: friend, groups: [club] });
     member.give({ kind: 'heard', call, verdict: 'clean' });
     expect(effectsOf(member.effects, 'ask')[0]).toMatchObject({
@@ -305,7 +305,7 @@ describe('a position request', () => {
   const call = composePositionRequest({ from: own, to: friend });
   const fix = { kind: 'fix', position: { latitude: 56.35, longitude: -6.51 }, source: 'instrument' } as const;
 
-  it('granted: ITU-R M.493 table A1-4.7, position reply with its time', () => {
+  it('granted: ITU-R M.493-16 table A1-4.7, position reply with its time', () => {
     const [merrow, tern] = pair({ policies: policies({ position: 'automatic' }) });
     tern.give(fix);
     merrow.give({ kind: 'call', call });
@@ -356,7 +356,7 @@ describe('a position request', () => {
     expect(merrow.phases, 'and without a request it is a report').toEqual(['incoming: shown']);
   });
 
-  it('with a position of 4 hours warns, of 23.5 hours sends none: ITU-R M.493, from memory', () => {
+  it('with a position of 4 hours warns, of 23.5 hours sends none: ITU-R M.493-16, from memory', () => {
     const tern = new Radio({ mmsi: friend, policies: policies({ position: 'automatic' }) });
     tern.give({ ...fix, source: 'person' });
     expect(effectsOf(tern.pass(4 * 60 * MINUTE - 1), 'sound')).toEqual([]);
@@ -370,7 +370,7 @@ describe('a position request', () => {
 });
 
 describe('a test call to the coast', () => {
-  it('answered: ITU-R M.493 table A1-4.7, first telecommand 118', () => {
+  it('answered: ITU-R M.493-16 table A1-4.7, first telecommand 118', () => {
     const merrow = new Radio({ mmsi: own });
     const skerra = new Radio({ mmsi: coast, equipment: 'coast' });
     merrow.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
@@ -444,7 +444,7 @@ describe('starting a call', () => {
     },
   });
 
-  // ITU-R M.493, classes of equipment, from memory: D and H have no area calls, M nothing but its distress.
+  // ITU-R M.493-16, classes of equipment, from memory: D and H have no area calls, M nothing but its distress.
   it.each<[EquipmentClass, Call, boolean]>([
     ['A', area, true],
     ['D', area, false],
@@ -500,7 +500,7 @@ describe('starting a call', () => {
     }
   });
 
-  it('keeps an identity that is stored once: ITU-R M.493, from memory', () => {
+  it('keeps an identity that is stored once: ITU-R M.493-16, from memory', () => {
     const radio = new Radio({ mmsi: null });
     const change = (mmsi: string | null) =>
       effectsOf(radio.give({ kind: 'settings', settings: { ...radio.state.settings, mmsi } }), 'reject')[0]
@@ -544,7 +544,7 @@ describe('several dialogues at once', () => {
 });
 
 describe('tuning', () => {
-  it('is left to the person where the owner wants that: ITU-R M.493, automatic channel switching', () => {
+  it('is left to the person where the owner wants that: ITU-R M.493-16, automatic channel switching', () => {
     const [merrow, tern] = [new Radio({ mmsi: own, tuning: 'by-hand' }), new Radio({ mmsi: friend })];
     merrow.give({ kind: 'call', call: buddyCall });
     carry(merrow, tern);
@@ -687,7 +687,7 @@ describe('while a distress is in hand', () => {
 });
 
 describe('a call to many that nobody followed', () => {
-  it('is not said to be unanswered: such calls are never answered, ITU-R M.493 table A1-4.8', () => {
+  it('is not said to be unanswered: such calls are never answered, ITU-R M.493-16 table A1-4.8', () => {
     const radio = new Radio({ mmsi: own, groups: [club] });
     const call = composeGroupCall({ from: friend, to: club, channel: '77' });
     radio.give({ kind: 'heard', call, verdict: 'clean' });

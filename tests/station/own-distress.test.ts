@@ -149,7 +149,7 @@ describe('sending a distress alert', () => {
     expect(effectsOf(effects, 'speak')[0]?.situation).toBe('mayday');
   });
 
-  it('carries new data in later attempts: ITU-R M.493, from memory', () => {
+  it('carries new data in later attempts: ITU-R M.493-16, from memory', () => {
     const radio = inDistress();
     radio.finish();
     radio.give({ kind: 'describe-alert', nature: 'sinking' });
@@ -158,7 +158,7 @@ describe('sending a distress alert', () => {
     expect(radio.onAir.call).toMatchObject({ nature: 'sinking', position: { latitude: { minutes: 24 } } });
   });
 
-  it('never carries a position of 23.5 hours, however the clock got there: ITU-R M.493, from memory', () => {
+  it('never carries a position of 23.5 hours, however the clock got there: ITU-R M.493-16, from memory', () => {
     const radio = inDistress();
     radio.finish();
     radio.now += 24 * 60 * MINUTE;
@@ -232,7 +232,7 @@ describe('sending a distress alert', () => {
 });
 
 describe('cancelling a false alert', () => {
-  it('is a self-cancellation and then the voice: ITU-R M.541; 47 CFR 80.335', () => {
+  it('is a self-cancellation and then the voice: ITU-R M.541-11; 47 CFR 80.335', () => {
     const radio = inDistress();
     const alert = radio.finish();
     const asked = radio.give({ kind: 'cancel-alert' });
@@ -303,7 +303,7 @@ describe('cancelling a false alert', () => {
     expect(effectsOf(effects, 'speak')[0]?.situation).toBe('cancel-alert');
   });
 
-  it('says in the log what was cancelled by what: ITU-R M.541; 47 CFR 80.335 and 80.409', () => {
+  it('says in the log what was cancelled by what: ITU-R M.541-11; 47 CFR 80.335 and 80.409', () => {
     const cancelling = (): Radio => {
       const radio = inDistress();
       radio.finish();

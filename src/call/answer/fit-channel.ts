@@ -11,7 +11,7 @@ export function isFitChannel(
   plan: ChannelPlan | undefined,
 ): boolean {
   if (channel === null) return true;
-  // A coast station knows its own channels: ITU-R M.541 Annex 3, from memory. What carries no speech has none of them.
+  // A coast station knows its own channels: ITU-R M.541-11 Annex 3, from memory. What carries no speech has none of them.
   const ashore = isAshore(own) || isAshore(call.from);
   const ordinary = call.category === 'routine' && !ashore;
   if (!isNumbered(channel)) return false;

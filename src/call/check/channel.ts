@@ -57,7 +57,7 @@ function noneNamed(call: AnnouncementCall, purpose: WorkingPurpose): Notice[] {
       code: 'call-channel-none',
       message: 'Channel: none is named, and only a coast station is called without one',
       at: ['channel'],
-      clause: 'ITU-R M.541 Annex 3, from memory',
+      clause: 'ITU-R M.541-11 Annex 3, from memory',
     },
   ];
 }

@@ -36,8 +36,8 @@ export interface CheckOptions {
  * ```ts
  * import { checkCall, composeIndividualCall } from 'seahail/call';
  *
- * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '16' });
- * console.log(checkCall(call)[0]?.code); // call-channel-16-routine
+ * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
+ * console.log(checkCall({ ...call, channel: '16' })[0]?.code); // call-channel-16-routine
  * ```
  */
 export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {

@@ -32,7 +32,7 @@ export function ownIdentity(mmsi: string | null | undefined): string {
 /** The address of a call to one station. Throws for the identity of a group or of an AIS device. */
 export function stationAddress(mmsi: string | null | undefined): StationAddress {
   const { digits, identity } = nineDigits('to', mmsi);
-  // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493, from memory).
+  // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493-16, from memory).
   if (!usesOf(identity).individual && identity.kind !== 'mob') {
     throw new RangeError(`to: ${digits} is not the identity of one station`);
   }

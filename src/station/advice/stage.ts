@@ -46,7 +46,7 @@ const answerRelay: AdviceStep = {
 };
 
 /**
- * A man-overboard device calls its own vessel, or her group, by a relay before it alerts everybody (M.493, class M,
+ * A man-overboard device calls its own vessel, or her group, by a relay before it alerts everybody (M.493-16, class M,
  * from memory). deviation: D-station-14
  */
 function isOwnDevice({ settings }: StationState, dialogue: HeardDistressDialogue): boolean {

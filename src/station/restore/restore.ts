@@ -121,7 +121,7 @@ function readDialogues(
   return dialogues;
 }
 
-/** Nothing is sent without an own identity (M.493, from memory). */
+/** Nothing is sent without an own identity (M.493-16, from memory). */
 function isSender({ procedure }: Dialogue): boolean {
   return procedure === 'own-distress' || procedure === 'outgoing';
 }

@@ -112,7 +112,7 @@ export function silence(turn: Turn): void {
   turn.state.sounding = [];
 }
 
-/** The owner changes the settings; an identity that is stored once stays (M.493, from memory). */
+/** The owner changes the settings; an identity that is stored once stays (M.493-16, from memory). */
 export function changeSettings(turn: Turn, event: SettingsEvent): void {
   const { state } = turn;
   const stored = state.settings.mmsi;

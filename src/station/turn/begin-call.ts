@@ -82,7 +82,7 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
   }
 }
 
-/** No transmission without an own identity (M.493, from memory). */
+/** No transmission without an own identity (M.493-16, from memory). */
 export function rejectWithoutIdentity(turn: Turn): void {
   reject(turn, null, 'station-identity-missing', 'Own identity: nothing is sent before one is stored', {
     clause: clause.identity,

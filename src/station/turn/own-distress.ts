@@ -203,7 +203,7 @@ function alertOf(state: StationState, nature: NatureOfDistress): Call {
   };
 }
 
-/** A self-cancellation repeats what the last alert said: M.493, from memory. */
+/** A self-cancellation repeats what the last alert said: M.493-16, from memory. */
 function cancellationOf(state: StationState, alert: Call | null, nature: NatureOfDistress): Call {
   const said = alert?.kind === 'distress-alert' ? alert : null;
   return {

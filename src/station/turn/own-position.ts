@@ -16,7 +16,7 @@ export function takeFix({ state }: Turn, { position, source, fixedAt }: FixEvent
   return true;
 }
 
-/** Warns of a position that has become old, and forgets one that is too old to be sent (M.493, from memory). */
+/** Warns of a position that has become old, and forgets one that is too old to be sent (M.493-16, from memory). */
 export function agePosition(turn: Turn): void {
   const { state } = turn;
   if (state.fix === null) return;

@@ -49,7 +49,7 @@ function urgencyOf(dialogue: Dialogue): number {
 }
 
 /**
- * Transmissions that may disturb distress traffic wait (ITU-R M.541; 47 CFR 80.1121(a)): everything but distress
+ * Transmissions that may disturb distress traffic wait (ITU-R M.541-11; 47 CFR 80.1121(a)): everything but distress
  * while the own alert is out and not acknowledged, and in the five minutes after an alert was heard everything but
  * urgency and safety calls, answers included. Tests and position requests bear the category safety, and are none.
  * deviation: D-station-9

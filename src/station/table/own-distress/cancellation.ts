@@ -1,7 +1,7 @@
 import { clause } from '../../state/clause.ts';
 import type { Row } from './words.ts';
 
-/** Taking back a false alert, by DSC and by voice: ITU-R M.541; 47 CFR 80.335. */
+/** Taking back a false alert, by DSC and by voice: ITU-R M.541-11; 47 CFR 80.335. */
 export const cancellationRows: readonly Row[] = [
   {
     from: 'cancel-asked',
