@@ -251,7 +251,8 @@ function subject(options: AboutDistress): string | null {
   const { about, distressed } = options;
   if (distressed !== undefined) return distressedIdentity(distressed);
   if (about === undefined) return null;
-  return distressedIdentity(about.kind === 'distress-alert' ? about.from : about.distressed);
+  // As received: who says so is not for a composer to refuse.
+  return about.kind === 'distress-alert' ? about.from : about.distressed;
 }
 
 function relayTarget(to: RelayTarget | undefined): DistressRelay['to'] {
