@@ -38,7 +38,8 @@ const FIX_INTERVAL = 300_000;
  * @param script - what people do at set times
  * @param options - seed, start, duration, errors
  * @returns every effect of every station in order, the stations at the end, and the load of the channel
- * @throws RangeError when two stations have one name or the script names none, or a station's settings are refused
+ * @throws RangeError when two stations have one name or the script names none, a position is no place on Earth, an
+ * antenna height is not a finite number of metres, or a station's settings are refused
  *
  * @see {@link writeTimeLine}
  *
@@ -79,6 +80,15 @@ export function simulate(
   const places = stations.map((station, index) => createPlace(station, index, seed + index));
   const byName = new Map(places.map((place) => [place.station.name, place]));
   if (byName.size < places.length) throw new RangeError('simulate: every station needs a name of its own');
+  for (const { name, position, antennaHeight } of stations) {
+    const { latitude, longitude } = position;
+    if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180))
+      throw new RangeError(
+        `simulate: position of '${name}': expected a place on Earth, got ${latitude} ${longitude}`,
+      );
+    if (!(antennaHeight >= 0 && antennaHeight < Infinity))
+      throw new RangeError(`simulate: antenna height of '${name}': expected metres, got ${antennaHeight}`);
+  }
   const hearers = whoHearsWhom(stations);
   const air = createAir(hearers);
   const agenda = createAgenda<Thing>();

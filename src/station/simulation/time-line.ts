@@ -52,9 +52,14 @@ export function writeTimeLine(
     const before = last.get(key) ?? -Infinity;
     last.set(key, moment.at);
     if (moment.at - before < 1000) continue;
-    lines.push(`${timeOf(moment.at)}  ${moment.station.padEnd(width)}  ${line}`);
+    lines.push(onOneLine(`${timeOf(moment.at)}  ${moment.station.padEnd(width)}  ${line}`));
   }
   return lines;
+}
+
+/** What a person or a station wrote may hold line ends and other control characters: each is shown as a space. */
+function onOneLine(text: string): string {
+  return text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ');
 }
 
 function textOf({ effect }: SimulatedMoment): string | null {
