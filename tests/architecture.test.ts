@@ -32,7 +32,8 @@ const knownCircles: readonly string[] = [
     'station/advice/stage.ts station/advice/step.ts station/restore/read-plain.ts station/state/effect.ts',
     'station/state/event.ts station/state/settings-form.ts station/state/settings.ts station/state/state.ts',
     'station/turn/clock.ts station/turn/common-action.ts station/turn/own-position.ts station/turn/turn.ts',
-    'station/turn/working-channel.ts',
+    'station/turn/working-channel.ts station/state/call-form.ts station/state/dialogue.ts',
+    'station/turn/for-station.ts station/turn/on-air.ts station/turn/reject.ts',
   ].join(' '),
 ];
 

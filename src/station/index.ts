@@ -26,7 +26,7 @@ export { checkSetup, type SetupItem, type SetupObservations } from './check-setu
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
 export { extendWatchLog, type LogEntry, type WatchLog } from './log/watch-log.ts';
 export { writeLogCsv, writeLogJson } from './log/write-log.ts';
-export { restoreStation } from './restore/restore.ts';
+export { type RestoreOptions, restoreStation } from './restore/restore.ts';
 export type { EventWithoutTime, SimulatedPerson, WithoutAt } from './simulation/person.ts';
 export { simulate } from './simulation/simulate.ts';
 export type {
@@ -53,6 +53,7 @@ export {
   createStation,
   type HeardAlert,
   nextWake,
+  type ProvisionalCall,
   type StationFix,
   type StationState,
 } from './state/state.ts';

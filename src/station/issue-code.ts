@@ -12,6 +12,7 @@ export const STATION_ISSUE_CODES = [
     meaning: 'that kind of call is not started by hand: it is an answer, or part of a procedure',
   },
   { code: 'station-address-missing', meaning: 'the call says for nobody that it could be sent to' },
+  { code: 'station-call-form', meaning: 'a value in the call has no symbols, so it cannot be sent' },
   { code: 'station-call-to-itself', meaning: 'the call is addressed to this very station' },
   {
     code: 'station-relay-reason',
@@ -43,6 +44,14 @@ export const STATION_ISSUE_CODES = [
   {
     code: 'station-state-mended',
     meaning: 'a part of the stored state made no sense and was replaced or left out',
+  },
+  {
+    code: 'station-state-asks',
+    meaning: 'a stored dialogue would have transmitted: a person is asked first',
+  },
+  {
+    code: 'station-state-set-aside',
+    meaning: 'a stored dialogue cannot have come about: it was set aside, and the notice holds all of it',
   },
 ] as const;
 

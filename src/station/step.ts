@@ -12,6 +12,7 @@ import { rankOf } from './turn/open-dialogue.ts';
 import { agePosition, takeFix } from './turn/own-position.ts';
 import { reject } from './turn/reject.ts';
 import { makeWay, sendNext } from './turn/send-queue.ts';
+import { showAgain } from './turn/show-again.ts';
 import { emit, log, type TakenTransition, type Turn } from './turn/turn.ts';
 
 /** What came of an event. */
@@ -26,7 +27,7 @@ export interface Step {
 /**
  * What a station does about an event. Pure: the same state and event give the same step, and neither is changed.
  *
- * Nothing is ever thrown away or over: an event that cannot be followed gives a `reject` effect that says why.
+ * It never throws and drops no event: one that cannot be followed gives a `reject` effect that says why.
  * A clock that jumps back takes all waits with it; one that jumps forward ends each wait once.
  *
  * The machine asks for transmissions; it does not make them lawful. Sending needs a licensed station and a trained
@@ -52,27 +53,59 @@ export interface Step {
  * ```
  */
 export function step(state: StationState, event: StationEvent): Step {
-  const turn: Turn = {
+  try {
+    const wrong = malformationOf(event);
+    return wrong === null ? take(turnOf(state), event) : refuse(state, wrong);
+  } catch {
+    // Plain JavaScript can hand in what no check foresees, such as a property that throws when it is read.
+    return refuse(state, 'expected plain data, got something that cannot be read');
+  }
+}
+
+function turnOf(state: StationState): Turn {
+  return {
     state: { ...state, dialogues: state.dialogues.map((dialogue) => ({ ...dialogue })) },
     effects: [],
     transitions: [],
+    failed: [],
     clause: null,
   };
-  const wrong = malformationOf(event);
-  if (wrong !== null) {
-    reject(turn, null, 'station-event-form', `Event: ${wrong}`);
-    return { state, effects: turn.effects, transitions: [] };
-  }
+}
+
+/** Nothing is changed, and the reason is given. */
+function refuse(state: StationState, wrong: string): Step {
+  const issue = { code: 'station-event-form', message: `Event: ${wrong}`, at: [] };
+  return {
+    state,
+    effects: [{ kind: 'reject', issue, dialogue: null, clause: null, caution: null }],
+    transitions: [],
+  };
+}
+
+function take(turn: Turn, event: StationEvent): Step {
+  const before = turn.state.now;
   moveClock(turn, event.at);
   const newest = turn.state.nextDialogue;
+  if (turn.state.restored) showAgain(turn, turn.state.now - before);
   agePosition(turn);
   follow(turn, event);
   agePosition(turn);
   endWaits(turn);
-  sendNext(turn);
+  sendAll(turn);
   chooseActive(turn, newest);
   askToWake(turn);
   return { state: turn.state, effects: turn.effects, transitions: turn.transitions };
+}
+
+/** Sends what waits. A call that is barred from the air has failed, and lets the next one have its turn. */
+function sendAll(turn: Turn): void {
+  do {
+    for (const id of turn.failed.splice(0)) {
+      const dialogue = turn.state.dialogues.find((each) => each.id === id);
+      if (dialogue !== undefined) fireOn(turn, dialogue, 'send-failed');
+    }
+    sendNext(turn);
+  } while (turn.failed.length > 0);
 }
 
 function follow(turn: Turn, event: StationEvent): void {
@@ -148,7 +181,7 @@ function endWaits(turn: Turn): void {
     const { [wait]: _over, ...others } = dialogue.waits;
     dialogue.waits = others;
     if (wait === 'alert-busy-limit') makeWay(turn, dialogue);
-    fireOn(turn, dialogue, `${wait} over`);
+    fireOn(turn, dialogue, `${wait} over`, { late: turn.state.now - due.until });
   }
 }
 

@@ -7,7 +7,8 @@ import {
   composePositionRequest,
   composeTestCall,
 } from '../../src/call/index.ts';
-import { adviseOnDistress, timers } from '../../src/station/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import { adviseOnDistress, restoreStation, timers } from '../../src/station/index.ts';
 import { coast, friend, own, troubled } from '../station/happenings.ts';
 import { effectsOf, Radio } from '../station/radio.ts';
 
@@ -123,5 +124,15 @@ export const deviations: Record<string, () => void> = {
       radio.give({ kind: 'heard', call, verdict: 'clean' });
       expect(adviseOnDistress(radio.state, 1)?.question?.answers).toEqual(answers);
     }
+  },
+  'D-station-15': () => {
+    const silent = alerting();
+    silent.finish();
+    silent.now += 8 * MINUTE;
+    silent.give({ kind: 'clock' });
+    expect(silent.phases).toEqual(['own-distress: interrupted']);
+    const stored = alerting();
+    stored.finish();
+    expect(valueOf(restoreStation(stored.state)).dialogues[0]?.phase).toBe('interrupted');
   },
 };

@@ -163,6 +163,8 @@ describe('sending a distress alert', () => {
     radio.finish();
     radio.now += 24 * 60 * MINUTE;
     radio.give({ kind: 'clock' });
+    radio.give({ kind: 'press-alert' });
+    radio.pass(3000);
     expect(radio.onAir?.call).toMatchObject({ kind: 'distress-alert', position: null, time: null });
   });
 

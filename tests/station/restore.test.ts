@@ -18,14 +18,18 @@ const stored = JSON.parse(
   readFileSync(join(import.meta.dirname, '../../shared/station/state-version-1.json'), 'utf8'),
 ) as unknown;
 
+const stored2 = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../../shared/station/state-version-2.json'), 'utf8'),
+) as Readonly<Record<string, unknown>> & { readonly now: number };
+
 describe('restoring a station', () => {
   it('of version 1 loses nothing', () => {
-    const result = restoreStation(stored);
+    const result = restoreStation(stored, { vouchedAt: 1780336920000 });
     expect(result.ok && result.notices).toEqual([]);
     const state = valueOf(result);
-    expect(state.version).toBe(2);
+    expect(state.version).toBe(3);
     expect(state.tunedTo).toBeNull();
-    expect(state).toMatchObject({ ...(stored as object), version: 2, wakeAt: null });
+    expect(state).toMatchObject({ ...(stored as object), version: 3, wakeAt: null });
     const radio = new Radio({ mmsi: null });
     radio.state = state;
     radio.now = state.now;
@@ -39,6 +43,22 @@ describe('restoring a station', () => {
     expect(radio.phases).toContain('heard-distress: undecided');
   });
 
+  it('of version 2 loses nothing, and vouched for goes on with its own alert', () => {
+    const result = restoreStation(stored2, { vouchedAt: stored2.now + 60_000 });
+    expect(result.ok && result.notices).toEqual([]);
+    expect(valueOf(result)).toMatchObject({ ...stored2, version: 3, wakeAt: null });
+    const asked = restoreStation(stored2);
+    expect(asked.ok && asked.notices.map(({ code, at }) => [code, ...at])).toEqual([
+      ['station-state-asks', 'dialogues 3'],
+    ]);
+    expect(valueOf(asked).dialogues.map(({ phase }) => phase)).toEqual([
+      'waiting-answer',
+      'deciding',
+      'listening',
+      'interrupted',
+    ]);
+  });
+
   it('takes nothing for a station that is none, and never throws', () => {
     fc.assert(
       fc.property(fc.anything(), (value) => {
@@ -48,7 +68,7 @@ describe('restoring a station', () => {
     for (const value of [null, [], 'x', { kind: 'station' }, { kind: 'station', version: 'toString' }]) {
       expect(restoreStation(value)).toMatchObject({ ok: false, issues: [{ code: 'station-state-form' }] });
     }
-    const newer = restoreStation({ ...createStation({ mmsi: own }), version: 3 });
+    const newer = restoreStation({ ...createStation({ mmsi: own }), version: 4 });
     expect(newer).toMatchObject({ ok: false, issues: [{ code: 'station-state-newer' }] });
   });
 

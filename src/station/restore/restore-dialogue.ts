@@ -1,38 +1,58 @@
 import type { Verdict } from '../../burst/index.ts';
-import {
-  type Call,
-  callFromFields,
-  callToFields,
-  compositions,
-  type NatureOfDistress,
-  natures,
-} from '../../call/index.ts';
+import { type Call, type NatureOfDistress, natures } from '../../call/index.ts';
+import { readCall } from '../state/call-form.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { PhaseRow, Procedure, Transition } from '../state/procedure.ts';
+import type { StationState } from '../state/state.ts';
 import { rangeOf, type TimerName } from '../state/timer.ts';
+import { WATCH_CHANNEL } from '../turn/common-action.ts';
 import { heardDistress } from '../turn/heard-distress.ts';
 import { incoming } from '../turn/incoming.ts';
+import { groundsOf } from '../turn/on-air.ts';
 import { outgoing } from '../turn/outgoing.ts';
 import { ownDistress } from '../turn/own-distress.ts';
+import { barOf, workingChannel } from '../turn/working-channel.ts';
 import { isRecord, readInstant, readText } from './read-plain.ts';
+import { isPlausible, resumed, withoutWrongAnswer } from './resume.ts';
 
-/** A dialogue from stored data; `null` when it cannot be gone on with. */
-export function readDialogue(stored: unknown, restored: Restored): Dialogue | null {
-  const { now } = restored;
+/**
+ * A dialogue from stored data, as far as it may go on; `null` when it cannot be resumed.
+ *
+ * What the stored dialogue says must fit its procedure, the own identity, the class of equipment and the verdict, and
+ * what would go on the air is for a person to decide first: {@link resumed}.
+ */
+export function readDialogue(
+  stored: unknown,
+  restored: Restored,
+  note: (code: NoteCode, what: string) => void,
+): Dialogue | null {
+  const { state, gap } = restored;
+  const { now } = state;
   if (!isRecord(stored) || !isCount(stored.id, 1)) return null;
-  const dialogue = readProcedure(stored, {
+  const read = readProcedure(stored, {
     id: stored.id,
     openedAt: readInstant(stored.openedAt) ?? now,
     changedAt: readInstant(stored.changedAt) ?? now,
     waits: {},
   });
-  return dialogue === null ? null : { ...dialogue, waits: readWaits(stored.waits, dialogue, restored) };
+  if (read === null || !isPlausible(state, read)) return null;
+  const honest = withoutWrongAnswer(state, read);
+  if (honest !== read) note('station-state-mended', 'its answer does not fit and was left out');
+  const dialogue = resumed(state, honest, gap, repeatOf(stored, read, state));
+  if (dialogue.phase !== read.phase)
+    note('station-state-asks', 'it would have transmitted; a person is asked first');
+  return { ...dialogue, waits: readWaits(stored.waits, dialogue, restored) };
 }
+
+/** The two things that are noted about a dialogue that is kept. */
+export type NoteCode = 'station-state-mended' | 'station-state-asks';
 
 /** What a dialogue needs of the rest of the stored state. */
 export interface Restored {
-  readonly now: number;
-  readonly timers: Readonly<Partial<Record<TimerName, number>>>;
+  /** The rest of the state, without dialogues. */
+  readonly state: StationState;
+  /** Milliseconds since the state was stored, as far as the app vouches for its store; `null` when it does not. */
+  readonly gap: number | null;
 }
 
 type Base = Pick<Dialogue, 'id' | 'openedAt' | 'changedAt' | 'waits'>;
@@ -50,7 +70,8 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         attempts: readCount(stored.attempts),
         allowed: readCount(stored.allowed),
         answer: readCall(stored.answer),
-        channel: readText(stored.channel),
+        channel: readChannel(stored.channel, call),
+        because: groundsOf(stored.because),
       };
     }
     case 'incoming': {
@@ -64,7 +85,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         times: readCount(stored.times),
         answer: readCall(stored.answer),
         automatic: stored.automatic === true,
-        channel: readText(stored.channel),
+        channel: readChannel(stored.channel, call),
       };
     }
     case 'own-distress': {
@@ -110,12 +131,14 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
 function readWaits(
   stored: unknown,
   dialogue: Dialogue,
-  { now, timers }: Restored,
+  { state: { now, settings } }: Restored,
 ): Readonly<Record<string, number>> {
   const { row, timerOf, rows } = tableOf(dialogue);
-  const latest = (wait: string) => now + rangeOf(timerOf(wait), timers)[1];
+  const latest = (wait: string) => now + rangeOf(timerOf(wait), settings.timers)[1];
   const running: Record<string, number> = {};
+  const isStopped = dialogue.procedure === 'own-distress' && dialogue.stopped;
   for (const wait of [...row.waits, ...(row.keeps ?? [])]) {
+    if (isStopped && wait === 'alert-repeat') continue;
     const until = isRecord(stored) && Object.hasOwn(stored, wait) ? readInstant(stored[wait]) : null;
     if (until !== null) running[wait] = Math.min(until, latest(wait));
   }
@@ -128,6 +151,18 @@ function readWaits(
   );
   if (!ends) for (const wait of row.waits) running[wait] = latest(wait);
   return running;
+}
+
+/** Milliseconds from the last own alert to its repeat. */
+function repeatOf(
+  stored: Readonly<Record<string, unknown>>,
+  dialogue: Dialogue,
+  { settings }: StationState,
+): number {
+  const [least, most] = rangeOf('alert-repeat', settings.timers);
+  const until = isRecord(stored.waits) ? readInstant(stored.waits['alert-repeat']) : null;
+  const alertedAt = dialogue.procedure === 'own-distress' ? dialogue.alertedAt : null;
+  return until === null || alertedAt === null ? least : Math.min(Math.max(until - alertedAt, 0), most);
 }
 
 interface Table {
@@ -164,35 +199,13 @@ function isPhaseOf<Phase extends string>(
   return typeof value === 'string' && Object.hasOwn(phases, value);
 }
 
-/** A call of a known kind, if its symbols say the same again: then everything in it is as the types say. */
-function readCall(stored: unknown): Call | null {
-  if (!isRecord(stored) || !kinds.has(stored.kind)) return null;
-  const call = stored as unknown as Call;
-  try {
-    const said: Readonly<Record<string, unknown>> = { ...callFromFields(callToFields(call)).call };
-    const holds = Object.entries(stored).every(
-      ([key, value]) => key === 'kind' || key === 'asReceived' || !(key in said) || isSame(value, said[key]),
-    );
-    return holds ? call : null;
-  } catch {
-    return null;
-  }
-}
-
-const kinds: ReadonlySet<unknown> = /* @__PURE__ */ new Set([
-  'unrecognised-call',
-  ...compositions.map(({ kind }) => kind),
-]);
-
-/** Whether two plain values are the same, with what is undefined left out of account. */
-function isSame(one: unknown, other: unknown): boolean {
-  if (!isRecord(one) || !isRecord(other)) {
-    return Array.isArray(one) && Array.isArray(other)
-      ? one.length === other.length && one.every((entry, index) => isSame(entry, other[index]))
-      : one === other;
-  }
-  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
-  return [...keys].every((key) => isSame(one[key], other[key]));
+/** Digits of a channel on which the talk of such a call may be, or `null`. */
+function readChannel(stored: unknown, call: Call): string | null {
+  const digits = readText(stored);
+  const channel = digits === null ? null : workingChannel(digits);
+  return channel !== null && channel === digits && (digits === WATCH_CHANNEL || barOf(call, digits) === null)
+    ? digits
+    : null;
 }
 
 function isCount(value: unknown, least: number): value is number {

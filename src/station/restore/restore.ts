@@ -1,12 +1,14 @@
 import { type Failure, failure, type Notice, quote, type Result, success } from '../../result/index.ts';
+import { readCall } from '../state/call-form.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { AlarmKind } from '../state/effect.ts';
-import type { StationSettings } from '../state/settings.ts';
 import {
   createStation,
   type HeardAlert,
   MOST_ALERTS,
   MOST_DIALOGUES,
+  MOST_PROVISIONAL,
+  type ProvisionalCall,
   type StationFix,
   type StationState,
 } from '../state/state.ts';
@@ -16,16 +18,36 @@ import { readSettings } from './restore-settings.ts';
 
 /** What each version of the layout lacked of the next. */
 const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
-  1: { tunedTo: null },
+  1: { tunedTo: null, provisional: [] },
+  2: { provisional: [] },
 };
 
+const VERSION = 3;
+
+/** How a station is brought back. */
+export interface RestoreOptions {
+  /**
+   * The app vouches that this is its own state and that nobody else could change it: the instant of the restore, epoch
+   * milliseconds. Without it, nothing in the state transmits or repeats until a person says so. With it, calls in hand
+   * go on, and so does an own distress alert whose next repeat is less than a repeat away; other distress is always put to
+   * a person first.
+   */
+  readonly vouchedAt?: number;
+}
+
 /**
- * Brings a station back from stored data, of this version of the library or an older one.
+ * A station from stored data, of this version of the library or an older one.
  *
  * Anything inside that makes no sense is replaced by its usual value or left out, with a notice; what is left is fit
- * for {@link step}. Give it a `clock` event next: waits whose time has passed meanwhile then end.
+ * for {@link step}. Give it a `clock` event next: alarms sound again, everything in hand is shown and asked again, and
+ * waits whose time has passed end.
+ *
+ * A restored station transmits nothing, and leaves the radio on its channel, until a person or a call received says
+ * otherwise: a dialogue that would transmit asks first. A dialogue that cannot have come about is set aside; its notice
+ * holds all of it.
  *
  * @param value - what `JSON.parse` gave
+ * @param options - whether the app vouches for its store
  * @returns the state; an issue when it is no station state, or one of a newer library. Never throws.
  *
  * @see {@link createStation}
@@ -39,22 +61,34 @@ const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = 
  * console.log(restored.ok && restored.value.settings.mmsi); // 232999871
  * ```
  */
-export function restoreStation(value: unknown): Result<StationState> {
+export function restoreStation(value: unknown, options: RestoreOptions = {}): Result<StationState> {
+  try {
+    return readStation(value, options?.vouchedAt);
+  } catch {
+    return wrong('station-state-form', 'plain data', value);
+  }
+}
+
+function readStation(value: unknown, vouchedAt: unknown): Result<StationState> {
   if (!isRecord(value) || value.kind !== 'station') {
     return wrong('station-state-form', "an object with kind 'station'", value);
   }
   const { version } = value;
-  if (version !== 2 && !(typeof version === 'number' && Object.hasOwn(migrations, version))) {
-    return typeof version === 'number' && version > 2
-      ? wrong('station-state-newer', 'version 2 or older', version)
+  if (version !== VERSION && !(typeof version === 'number' && Object.hasOwn(migrations, version))) {
+    return typeof version === 'number' && version > VERSION
+      ? wrong('station-state-newer', `version ${VERSION} or older`, version)
       : wrong('station-state-form', 'a version', version);
   }
   const notices: Notice[] = [];
-  const stored = version === 2 ? value : { ...value, ...migrations[version] };
-  return success(read(stored, notices), notices);
+  const stored = version === VERSION ? value : { ...migrations[version], ...value };
+  return success(read(stored, readInstant(vouchedAt), notices), notices);
 }
 
-function read(stored: Readonly<Record<string, unknown>>, notices: Notice[]): StationState {
+function read(
+  stored: Readonly<Record<string, unknown>>,
+  vouchedAt: number | null,
+  notices: Notice[],
+): StationState {
   const mend: Mend = (at, received) => {
     notices.push({
       code: 'station-state-mended',
@@ -73,20 +107,24 @@ function read(stored: Readonly<Record<string, unknown>>, notices: Notice[]): Sta
     return part ?? usual;
   };
   const now = take('now', readInstant, 0);
-  const dialogues = readDialogues(stored.dialogues, settings, { now, timers: settings.timers }, mend);
+  const bare: StationState = { ...fresh, now, fix: take('fix', readFix, null) };
+  const gap = vouchedAt === null ? null : vouchedAt - now;
+  const dialogues = readDialogues(stored.dialogues, { state: bare, gap }, notices);
   const ids = dialogues.map(({ id }) => id);
-  const onAir = dialogues.find((dialogue) => dialogue.id === stored.transmitting && isOnAir(dialogue));
+  const isId = (value: unknown) => ids.find((id) => id === value) ?? null;
+  const transmitting = take('transmitting', isId, null);
+  const onAir = dialogues.find((dialogue) => dialogue.id === transmitting && isOnAir(dialogue));
   return {
-    ...fresh,
-    now,
-    fix: take('fix', readFix, null),
+    ...bare,
     tunedTo: take('tunedTo', readText, null),
     channelBusy: take('channelBusy', readFlag, false),
-    transmitting: take('transmitting', () => onAir?.id ?? null, null),
+    transmitting: onAir?.id ?? null,
     dialogues,
-    active: take('active', (value) => ids.find((id) => id === value) ?? null, ids.at(-1) ?? null),
+    active: take('active', isId, ids.at(-1) ?? null),
     sounding: readList('sounding', stored.sounding, readAlarm, mend),
     heardAlerts: readList('heardAlerts', stored.heardAlerts, readAlert, mend).slice(-MOST_ALERTS),
+    provisional: readList('provisional', stored.provisional, readProvisional, mend).slice(-MOST_PROVISIONAL),
+    restored: true,
     wakeAt: null,
     nextDialogue: Math.max(take('nextDialogue', readCount, 1), ...ids.map((id) => id + 1)),
     nextLogEntry: take('nextLogEntry', readCount, 1),
@@ -96,34 +134,44 @@ function read(stored: Readonly<Record<string, unknown>>, notices: Notice[]): Sta
 
 type Mend = (at: string, received: unknown) => void;
 
-function readDialogues(
-  stored: unknown,
-  { mmsi }: StationSettings,
-  restored: Restored,
-  mend: Mend,
-): readonly Dialogue[] {
+/** The dialogues that may go on. One that cannot have come about is set aside, all of it in its notice. */
+function readDialogues(stored: unknown, restored: Restored, notices: Notice[]): readonly Dialogue[] {
+  const setAside = (at: string, entry: unknown) => {
+    const message = `Stored state: ${at} cannot have come about and was set aside`;
+    notices.push({ code: 'station-state-set-aside', message, at: [at], received: inFull(entry) });
+  };
+  if (!Array.isArray(stored)) {
+    setAside('dialogues', stored);
+    return [];
+  }
   const dialogues: Dialogue[] = [];
-  readList(
-    'dialogues',
-    stored,
-    (entry) => {
-      const dialogue = readDialogue(entry, restored);
-      const fits =
-        dialogue !== null &&
-        (mmsi !== null || !isSender(dialogue)) &&
-        dialogues.length < MOST_DIALOGUES &&
-        dialogues.every((other) => other.id < dialogue.id && !isOwnTwice(other, dialogue));
-      if (fits) dialogues.push(dialogue);
-      return fits ? dialogue : null;
-    },
-    mend,
-  );
+  stored.forEach((entry: unknown, index) => {
+    const at = `dialogues ${index}`;
+    const noted: Notice[] = [];
+    const dialogue = readDialogue(entry, restored, (code, what) => {
+      noted.push({ code, message: `Stored state: ${at}: ${what}`, at: [at] });
+    });
+    const fits =
+      dialogue !== null &&
+      dialogues.length < MOST_DIALOGUES &&
+      dialogues.every((other) => other.id < dialogue.id && !isOwnTwice(other, dialogue));
+    if (!fits) {
+      setAside(at, entry);
+      return;
+    }
+    dialogues.push(dialogue);
+    notices.push(...noted);
+  });
   return dialogues;
 }
 
-/** Nothing is sent without an own identity (M.493-16, from memory). */
-function isSender({ procedure }: Dialogue): boolean {
-  return procedure === 'own-distress' || procedure === 'outgoing';
+/** Every character of what was stored: nothing is lost. */
+function inFull(entry: unknown): string {
+  try {
+    return JSON.stringify(entry) ?? String(entry);
+  } catch {
+    return `a value of type ${typeof entry}`;
+  }
 }
 
 function isOwnTwice(one: Dialogue, other: Dialogue): boolean {
@@ -153,6 +201,18 @@ function readAlert(stored: unknown): HeardAlert | null {
   const lastAt = isRecord(stored) ? readInstant(stored.lastAt) : null;
   if (!isRecord(stored) || lastAt === null) return null;
   return { distressed: readText(stored.distressed), nature: readText(stored.nature), lastAt };
+}
+
+function readProvisional(stored: unknown): ProvisionalCall | null {
+  if (!isRecord(stored)) return null;
+  const { event } = stored;
+  const call = readCall(stored.call);
+  if (call === null || (typeof event !== 'number' && typeof event !== 'string')) return null;
+  return { event, call, dialogue: isInteger(stored.dialogue) ? stored.dialogue : null };
+}
+
+function isInteger(value: unknown): value is number {
+  return Number.isSafeInteger(value);
 }
 
 function readAlarm(stored: unknown): AlarmKind | null {

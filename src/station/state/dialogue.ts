@@ -1,5 +1,6 @@
 import type { Verdict } from '../../burst/index.ts';
 import type { Call, NatureOfDistress } from '../../call/index.ts';
+import type { RelayGrounds } from './event.ts';
 
 interface DialogueBase {
   /** Counts up from 1 over the life of a station. */
@@ -36,6 +37,8 @@ export interface OutgoingDialogue extends DialogueBase {
   readonly answer: Call | null;
   /** Working channel that was agreed or announced, ITU-R M.1084 digits. */
   readonly channel: string | null;
+  /** What the master vouched for before a distress relay; `null` for every other call. Since version 3. */
+  readonly because: RelayGrounds | null;
 }
 
 /** Phases of a call that this station received, distress aside. */
@@ -65,6 +68,7 @@ export type OwnDistressPhase =
   | 'waiting-acknowledgement'
   | 'acknowledged'
   | 'stopped'
+  | 'interrupted'
   | 'cancel-asked'
   | 'cancel-waiting'
   | 'cancel-sending'
@@ -83,7 +87,7 @@ export interface OwnDistressDialogue extends DialogueBase {
   /** When the latest of them began, epoch milliseconds; `null` before the first. */
   readonly alertedAt: number | null;
   readonly acknowledgement: Call | null;
-  /** Repeats were stopped by hand. */
+  /** Repeats were stopped by hand, or interrupted. */
   readonly stopped: boolean;
   /** A cancellation was asked for while the transmitter was on. */
   readonly cancelWanted: boolean;

@@ -86,7 +86,9 @@ export type ShowTopic =
   | 'position-erased'
   | 'position-old'
   | 'position-received'
+  | 'received-in-full'
   | 'refused'
+  | 'still-in-hand'
   | 'still-on-channel'
   | 'transmission-failed'
   | 'tune-by-hand'
@@ -110,6 +112,7 @@ export interface AskEffect extends EffectBase {
     | 'tune-to'
     | 'cancel-alert'
     | 'stop-alert'
+    | 'repeat-alert'
     | 'acknowledge-distress';
   readonly text: string;
   /** Kinds of event that answer the question. */

@@ -1,6 +1,7 @@
-import { natures } from '../../call/index.ts';
+import { type Call, natures } from '../../call/index.ts';
 import { quote } from '../../result/index.ts';
 import { isRecord } from '../restore/read-plain.ts';
+import { hasParties, hasSymbols } from './call-form.ts';
 import type { StationEvent } from './event.ts';
 
 /**
@@ -22,8 +23,7 @@ type Parts = Readonly<Record<string, (value: unknown) => boolean>>;
 
 const isText = (value: unknown): boolean => typeof value === 'string';
 const isNumber = (value: unknown): boolean => typeof value === 'number';
-const isCall = (value: unknown): boolean =>
-  isRecord(value) && typeof value.kind === 'string' && value.to !== undefined && value.from !== undefined;
+const isReceivedCall = (value: unknown): boolean => hasParties(value) && hasSymbols(value as Call);
 const isVerdict = (value: unknown): boolean =>
   value === 'clean' || value === 'repaired' || value === 'doubtful';
 const isNature = (value: unknown): boolean => natures.rows.some(([, nature]) => nature === value);
@@ -33,14 +33,19 @@ const onDialogue: Parts = { dialogue: isNumber };
 
 const parts: Readonly<Record<StationEvent['kind'], Parts>> = {
   clock: nothing,
-  heard: { call: isCall, verdict: isVerdict },
+  heard: {
+    call: isReceivedCall,
+    verdict: isVerdict,
+    event: (value) => value === undefined || typeof value === 'number' || typeof value === 'string',
+    stage: (value) => value === undefined || value === 'provisional' || value === 'final',
+  },
   channel: { busy: (value) => typeof value === 'boolean' },
   tuned: { channel: isText },
   sent: onDialogue,
   'send-failed': onDialogue,
   fix: { position: isRecord },
   settings: { settings: isRecord },
-  call: { call: isCall },
+  call: { call: hasParties },
   answer: onDialogue,
   refuse: onDialogue,
   offer: onDialogue,

@@ -23,6 +23,13 @@ export interface HeardEvent extends At {
   readonly kind: 'heard';
   readonly call: Call;
   readonly verdict: Verdict;
+  /** Which call of its source it is, when the source counts them: `event` of a reading of `seahail/sentence`. */
+  readonly event?: number | string;
+  /**
+   * `'provisional'` when another reading of the same `event` follows, with what its expansion adds. It is acted on at
+   * once, and the final one completes it: it is neither a second call nor a second answer. `'final'` when absent.
+   */
+  readonly stage?: 'provisional' | 'final';
 }
 
 /** Channel 70 became busy or free. The own transmission does not count. */

@@ -11,6 +11,8 @@ export interface Cause {
   readonly channel?: string | undefined;
   readonly reason?: Reason;
   readonly nature?: NatureOfDistress;
+  /** By how much a wait ended late, milliseconds. */
+  readonly late?: number;
 }
 
 /** One row of a transition table. */

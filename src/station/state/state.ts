@@ -1,3 +1,4 @@
+import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import { positionDeadline } from '../turn/own-position.ts';
 import type { Dialogue } from './dialogue.ts';
@@ -24,11 +25,20 @@ export interface HeardAlert {
   readonly lastAt: number;
 }
 
+/** A provisional reading that was acted on, until the final one completes it. */
+export interface ProvisionalCall {
+  /** `event` of the reading. */
+  readonly event: number | string;
+  readonly call: Call;
+  /** The dialogue it belongs to, which may have ended; `null` for none. */
+  readonly dialogue: number | null;
+}
+
 /** All that a station knows. Plain data: keep it as JSON, bring it back with {@link restoreStation}. */
 export interface StationState {
   readonly kind: 'station';
   /** Layout of this object. */
-  readonly version: 2;
+  readonly version: 3;
   readonly settings: StationSettings;
   /** Instant of the last event, epoch milliseconds; 0 before the first. */
   readonly now: number;
@@ -47,6 +57,10 @@ export interface StationState {
   readonly sounding: readonly AlarmKind[];
   /** At most 20, oldest first. */
   readonly heardAlerts: readonly HeardAlert[];
+  /** At most 8, oldest first. Since version 3. */
+  readonly provisional: readonly ProvisionalCall[];
+  /** Brought back by {@link restoreStation}: the next step shows and asks everything again. Since version 3. */
+  readonly restored: boolean;
   /** When the last `wake` effect asked for a clock event, epoch milliseconds. */
   readonly wakeAt: number | null;
   readonly nextDialogue: number;
@@ -57,6 +71,9 @@ export interface StationState {
 
 /** Dialogues kept at once. The oldest that is neither distress nor on the air makes room. */
 export const MOST_DIALOGUES = 32;
+
+/** Provisional readings remembered: a source completes each within seconds. */
+export const MOST_PROVISIONAL = 8;
 
 /** Alerts remembered: the memory that the equipment standards ask for, from memory of ITU-R M.493. */
 export const MOST_ALERTS = 20;
@@ -101,7 +118,7 @@ export function createStation(settings: SettingsInput): StationState {
   if (wrong !== undefined) throw new RangeError(`createStation: ${wrong} is not as a setting must be`);
   return {
     kind: 'station',
-    version: 2,
+    version: 3,
     settings: complete,
     now: 0,
     fix: null,
@@ -112,6 +129,8 @@ export function createStation(settings: SettingsInput): StationState {
     active: null,
     sounding: [],
     heardAlerts: [],
+    provisional: [],
+    restored: false,
     wakeAt: null,
     nextDialogue: 1,
     nextLogEntry: 1,

@@ -2,7 +2,7 @@ import { reasons } from '../../call/index.ts';
 import { quote } from '../../result/index.ts';
 import { dscPermission } from '../advice/permission.ts';
 import { clause } from '../state/clause.ts';
-import type { Dialogue } from '../state/dialogue.ts';
+import type { Dialogue, HeardDistressDialogue } from '../state/dialogue.ts';
 import { maySend } from '../state/equipment.ts';
 import type {
   ActEvent,
@@ -19,6 +19,7 @@ import { completeSettings } from '../state/settings.ts';
 import { misfitsOf } from '../state/settings-form.ts';
 import { rejectWithoutIdentity, takeChannel } from './begin-call.ts';
 import { fireOn } from './fire-on.ts';
+import { objectionToAcknowledging } from './heard-distress.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { reject } from './reject.ts';
 import { type Draft, emit, type Turn } from './turn.ts';
@@ -47,6 +48,15 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
       return;
     }
   }
+  if (acknowledges(event, dialogue)) {
+    const objection = objectionToAcknowledging(turn.state, dialogue);
+    if (objection !== null) {
+      reject(turn, dialogue, 'station-acknowledgement-not-allowed', objection.message, {
+        ...(objection.clause !== undefined && { clause: objection.clause }),
+      });
+      return;
+    }
+  }
   if (event.kind === 'refuse' && !isReason(event.reason)) {
     reject(turn, dialogue, 'station-reason-missing', 'Refusal: one of the ten reasons is needed', {
       received: quote(String(event.reason)),
@@ -58,6 +68,15 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
     channel,
     ...('reason' in event && { reason: event.reason }),
   });
+}
+
+/** Whether an act leads to an acknowledgement by DSC. */
+function acknowledges(
+  { kind }: { readonly kind: string },
+  dialogue: Dialogue,
+): dialogue is HeardDistressDialogue {
+  if (dialogue.procedure !== 'heard-distress') return false;
+  return kind === 'acknowledge' || (kind === 'confirm' && dialogue.phase === 'acknowledge-asked');
 }
 
 /** A person acts on the own alert. */

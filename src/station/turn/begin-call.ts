@@ -1,11 +1,11 @@
-import type { Call, DistressRelay } from '../../call/index.ts';
+import type { Call } from '../../call/index.ts';
 import { quote } from '../../result/index.ts';
 import { relayPermission } from '../advice/permission.ts';
 import { clause } from '../state/clause.ts';
 import type { HeardDistressDialogue } from '../state/dialogue.ts';
-import { maySend } from '../state/equipment.ts';
-import type { CallEvent, RelayGrounds } from '../state/event.ts';
+import type { CallEvent } from '../state/event.ts';
 import type { StationState } from '../state/state.ts';
+import { groundsOf, type Objection, objectionToStarting, startable } from './on-air.ts';
 import { openDialogue } from './open-dialogue.ts';
 import { isCoastIdentity } from './own-identity.ts';
 import { reject } from './reject.ts';
@@ -14,8 +14,9 @@ import { emit, type Turn } from './turn.ts';
 import { barOf, workingChannel } from './working-channel.ts';
 
 /** A person starts a call. */
-export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): void {
-  const { mmsi, equipment } = turn.state.settings;
+export function beginCall(turn: Turn, event: CallEvent): void {
+  const { call } = event;
+  const { mmsi } = turn.state.settings;
   if (mmsi === null) {
     rejectWithoutIdentity(turn);
     return;
@@ -27,51 +28,30 @@ export function beginCall(turn: Turn, { call, attempts, because }: CallEvent): v
     });
     return;
   }
-  if (!maySend(equipment, call)) {
-    const message = `Call: equipment of class ${equipment} does not send this kind`;
-    reject(turn, null, 'station-class-cannot-send', message, {
-      received: call.kind,
-      clause: clause.equipment,
-    });
-    return;
-  }
   if (isWithoutAddress(call)) {
     reject(turn, null, 'station-address-missing', 'Call: an address is needed', {
       clause: clause.address,
     });
     return;
   }
-  if (call.to?.kind === 'station' && call.to.mmsi === mmsi) {
-    reject(turn, null, 'station-call-to-itself', 'Call: the address is this station’s own');
-    return;
-  }
   const channel =
     'channel' in call && call.channel !== null ? takeChannel(turn, call, call.channel) : undefined;
   if (channel === null) return;
-  if (call.kind === 'distress-relay' && equipment !== 'coast') {
-    const why = barToRelay(turn.state, call, because);
-    if (why !== null) {
-      reject(turn, null, 'station-relay-reason', `Relay: ${why}`, {
+  const opening = openingOf(event, mmsi, channel);
+  const objection = objectionToStarting(turn.state, opening) ?? objectionToPassingOn(turn.state, event);
+  if (objection !== null) {
+    const { code, message, clause: where } = objection;
+    reject(turn, null, code, message, {
+      ...(code === 'station-relay-reason' && {
         expected:
           'because: { unanswered: true } to one coast station, or { cannotAlertHerself: true, moreHelpNeeded: true }',
-        clause: clause.relay,
-      });
-      return;
-    }
+      }),
+      ...(code === 'station-class-cannot-send' && { received: call.kind }),
+      ...(where !== undefined && { clause: where }),
+    });
+    return;
   }
-  const { asReceived: _received, ...meaning } = call;
-  openDialogue(
-    turn,
-    {
-      procedure: 'outgoing',
-      call: { ...meaning, from: mmsi, ...(channel !== undefined && { channel }) } as Call,
-      attempts: 0,
-      allowed: attemptsFor(call, attempts),
-      answer: null,
-      channel: null,
-    },
-    'call',
-  );
+  openDialogue(turn, opening, 'call');
   const opened = turn.state.dialogues.at(-1);
   if (opened !== undefined && isHeldBack(turn.state, opened)) {
     emit(turn, opened, {
@@ -111,44 +91,37 @@ export function takeChannel(turn: Turn, call: Call, name: unknown): string | nul
   return null;
 }
 
-const startable: readonly Call['kind'][] = [
-  'individual-call',
-  'group-call',
-  'all-ships-call',
-  'area-call',
-  'position-request',
-  'position-reply',
-  'test-call',
-  'polling-call',
-  'distress-relay',
-];
-
 function isWithoutAddress({ to }: Call): boolean {
   return to === null || ('mmsi' in to && to.mmsi === null) || ('area' in to && to.area === null);
 }
 
-/** Why a ship does not send this relay by DSC; `null` when she may. */
-function barToRelay(
-  state: StationState,
-  call: DistressRelay,
-  because: RelayGrounds | undefined,
-): string | null {
-  if (because !== undefined && 'unanswered' in because && because.unanswered === true) {
-    if (call.to.kind !== 'station' || !isCoastIdentity(call.to.mmsi)) {
-      return 'expected the address of one coast station for a distress that nobody acknowledged; to many only when the vessel in distress cannot alert herself and the master judges that more help is needed';
-    }
-    const heard = state.dialogues.find(
-      (dialogue): dialogue is HeardDistressDialogue =>
-        dialogue.procedure === 'heard-distress' &&
-        dialogue.distressed !== null &&
-        dialogue.distressed === call.distressed,
-    );
-    const permission = heard === undefined ? null : relayPermission(state, heard);
-    return permission === null || permission.allowed ? null : permission.why;
-  }
-  const both = because !== undefined && 'cannotAlertHerself' in because;
-  if (both && because.cannotAlertHerself === true && because.moreHelpNeeded === true) return null;
-  return 'expected a reason: nobody acknowledged within five minutes (to one coast station), or the vessel in distress cannot alert herself and the master judges that more help is needed';
+/** The call that a person wants, as it will be sent. */
+function openingOf({ call, attempts, because }: CallEvent, own: string, channel: string | undefined) {
+  const { asReceived: _received, ...meaning } = call;
+  return {
+    procedure: 'outgoing',
+    call: { ...meaning, from: own, ...(channel !== undefined && { channel }) } as Call,
+    attempts: 0,
+    allowed: attemptsFor(call, attempts),
+    answer: null,
+    channel: null,
+    because: call.kind === 'distress-relay' ? groundsOf(because) : null,
+  } as const;
+}
+
+/** A distress that is in hand here is passed on as unanswered only when nobody answered it. */
+function objectionToPassingOn(state: StationState, { call, because }: CallEvent): Objection | null {
+  if (call.kind !== 'distress-relay' || because === undefined || !('unanswered' in because)) return null;
+  if (state.settings.equipment === 'coast') return null;
+  const heard = state.dialogues.find(
+    (dialogue): dialogue is HeardDistressDialogue =>
+      dialogue.procedure === 'heard-distress' &&
+      dialogue.distressed !== null &&
+      dialogue.distressed === call.distressed,
+  );
+  const permission = heard === undefined ? null : relayPermission(state, heard);
+  if (permission === null || permission.allowed) return null;
+  return { code: 'station-relay-reason', message: `Relay: ${permission.why}`, clause: clause.relay };
 }
 
 // M.541 gives three attempts to a coast station. deviation: D-station-6 (two to a ship, one where a set answers).

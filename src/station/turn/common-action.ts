@@ -4,6 +4,8 @@ import { situationOf } from '../../speech/internal.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { AlarmKind, ShowTopic } from '../state/effect.ts';
 import { briefly } from './brief.ts';
+import { objectionTo } from './on-air.ts';
+import { reject } from './reject.ts';
 import { emit, log, type Turn } from './turn.ts';
 
 /** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
@@ -21,10 +23,16 @@ export function tell(
   log(turn, dialogue, { what: 'done', text });
 }
 
-/** Puts a call on the air. */
-export function transmit(turn: Turn, dialogue: Dialogue, call: Call, times: 1 | 5 = 1): void {
+/** Puts a call on the air, unless something bars it: then the dialogue goes on as after a failed transmission. */
+export function transmit(turn: Turn, dialogue: Dialogue, call: Call | null, times: 1 | 5 = 1): void {
+  const objection = call === null ? null : objectionTo(turn.state, dialogue, call);
+  if (objection !== null) {
+    const { code, message, clause } = objection;
+    reject(turn, dialogue, code, message, clause === undefined ? {} : { clause });
+  }
   turn.state.transmitting = dialogue.id;
-  emit(turn, dialogue, { kind: 'send', call, times });
+  if (call === null || objection !== null) turn.failed.push(dialogue.id);
+  else emit(turn, dialogue, { kind: 'send', call, times });
 }
 
 /** The transmission is over. */

@@ -31,7 +31,8 @@ function categoryOf(call: Call): unknown {
   return 'category' in call ? call.category : null;
 }
 
-function fitsQuestion(question: Call, answer: Call): boolean {
+/** Whether an answer is of the kind that a call asks for. */
+export function fitsQuestion(question: Call, answer: Call): boolean {
   switch (answer.kind) {
     case 'individual-acknowledgement':
       return question.kind === 'individual-call';
@@ -49,7 +50,7 @@ function fitsQuestion(question: Call, answer: Call): boolean {
 }
 
 /** A group of coast stations has an identity of its own, and one of them answers under hers. */
-function isFromCalled(question: Call, answer: Call): boolean {
+export function isFromCalled(question: Call, answer: Call): boolean {
   if (question.to?.kind !== 'station' || answer.from === null) return false;
   const called = question.to.mmsi;
   return called === answer.from || (isCoastIdentity(called) && isCoastIdentity(answer.from));

@@ -1,6 +1,8 @@
 import type { Call } from '../../call/index.ts';
+import { adviceFor } from '../advice/advise.ts';
 import type { Dialogue } from '../state/dialogue.ts';
 import type { HeardEvent } from '../state/event.ts';
+import { MOST_PROVISIONAL, type ProvisionalCall } from '../state/state.ts';
 import { briefly } from './brief.ts';
 import { tell } from './common-action.ts';
 import { answerTrigger, findQuestion, type Heard } from './find-question.ts';
@@ -8,10 +10,27 @@ import { fireOn } from './fire-on.ts';
 import { isForStation } from './for-station.ts';
 import { distressTrigger, hearDistress } from './hear-distress.ts';
 import { openDialogue } from './open-dialogue.ts';
-import { log, type Turn } from './turn.ts';
+import { emit, log, type Turn } from './turn.ts';
 
 /** Takes a received call to the dialogue it belongs to, or opens one for it. */
-export function hear(turn: Turn, { call, verdict }: HeardEvent): void {
+export function hear(turn: Turn, received: HeardEvent): void {
+  const { call, verdict, event, stage } = received;
+  if (event === undefined) take(turn, { call, verdict });
+  else if (stage === 'provisional') {
+    const before = turn.state.nextDialogue;
+    const about = dialogueAbout(turn, call);
+    take(turn, { call, verdict });
+    const opened = turn.state.nextDialogue > before ? before : null;
+    rememberProvisional(turn, { event, call, dialogue: opened ?? about });
+  } else {
+    const provisional = forgetProvisional(turn, event);
+    if (provisional !== undefined && isSameSubject(provisional.call, call))
+      complete(turn, provisional, received);
+    else take(turn, { call, verdict });
+  }
+}
+
+function take(turn: Turn, { call, verdict }: Heard): void {
   const { settings } = turn.state;
   if (!isForStation(turn.state, call)) {
     if (settings.logOthers)
@@ -47,6 +66,60 @@ function hearOther(turn: Turn, heard: Heard): void {
   );
 }
 
+/** The final reading of a call that was acted on already: what it adds is shown, kept and logged, and nothing else is done. */
+function complete(
+  turn: Turn,
+  { call: before, dialogue: id }: ProvisionalCall,
+  { call, verdict }: Heard,
+): void {
+  if (JSON.stringify(before) === JSON.stringify(call)) return;
+  const text = `Received in full: ${briefly(call)}`;
+  log(turn, null, { what: 'heard', text, call, verdict });
+  const dialogue = turn.state.dialogues.find((each) => each.id === id) ?? null;
+  if (dialogue?.procedure === 'heard-distress' || dialogue?.procedure === 'incoming') {
+    if (JSON.stringify(dialogue.call) === JSON.stringify(before)) dialogue.call = call;
+  } else if (dialogue?.procedure === 'outgoing') {
+    if (JSON.stringify(dialogue.answer) === JSON.stringify(before)) dialogue.answer = call;
+  }
+  if (!isForStation(turn.state, call)) return;
+  const topic = call.kind === 'position-reply' ? 'position-received' : 'received-in-full';
+  emit(turn, dialogue, { kind: 'show', topic, text, call });
+  if (dialogue?.procedure === 'heard-distress')
+    emit(turn, dialogue, { kind: 'advise', advice: adviceFor(turn.state, dialogue) });
+}
+
+/** Expansions add to a call; they change neither its kind nor who is meant. */
+function isSameSubject(one: Call, other: Call): boolean {
+  const subject = (of: Call) => [of.kind, of.from, 'distressed' in of ? of.distressed : null];
+  return subject(one).join() === subject(other).join();
+}
+
+function rememberProvisional({ state }: Turn, provisional: ProvisionalCall): void {
+  const others = state.provisional.filter(({ event }) => event !== provisional.event);
+  state.provisional = [...others, provisional].slice(-MOST_PROVISIONAL);
+}
+
+function forgetProvisional({ state }: Turn, event: number | string): ProvisionalCall | undefined {
+  const found = state.provisional.find((each) => each.event === event);
+  if (found !== undefined) state.provisional = state.provisional.filter((each) => each !== found);
+  return found;
+}
+
+/** The dialogue that a call received belongs to, as far as one is open. */
+function dialogueAbout(turn: Turn, call: Call): number | null {
+  const { dialogues } = turn.state;
+  const distressed =
+    'distressed' in call ? call.distressed : call.kind === 'distress-alert' ? call.from : null;
+  const about = dialogues.find(
+    (dialogue) =>
+      (dialogue.procedure === 'heard-distress' &&
+        distressed !== null &&
+        dialogue.distressed === distressed) ||
+      isSameCall(dialogue, call),
+  );
+  return about?.id ?? findQuestion(turn, call)?.id ?? null;
+}
+
 function isAnswer(call: Call): boolean {
   switch (call.kind) {
     case 'individual-acknowledgement':
@@ -61,7 +134,7 @@ function isAnswer(call: Call): boolean {
   }
 }
 
-/** The same caller with the same wish: another channel or category makes it another call. */
+/** The same caller with the same wish: another address, channel or category makes it another call. */
 function isSameCall(dialogue: Dialogue, call: Call): boolean {
   if (dialogue.procedure !== 'incoming' || dialogue.verdict === 'doubtful' || call.from === null)
     return false;
@@ -70,6 +143,7 @@ function isSameCall(dialogue: Dialogue, call: Call): boolean {
     of.from,
     'category' in of ? of.category : null,
     'channel' in of ? of.channel : null,
+    of.to,
   ];
-  return wish(dialogue.call).join() === wish(call).join();
+  return JSON.stringify(wish(dialogue.call)) === JSON.stringify(wish(call));
 }

@@ -1,8 +1,9 @@
-import { type Call, composeDistressRelayAcknowledgement } from '../../call/index.ts';
+import type { Call } from '../../call/index.ts';
 import { adviceFor } from '../advice/advise.ts';
 import { dscPermission, isAboutRelay } from '../advice/permission.ts';
 import type { HeardDistressDialogue } from '../state/dialogue.ts';
 import type { Cause, Procedure } from '../state/procedure.ts';
+import type { StationState } from '../state/state.ts';
 import { lengthOf, type TimerName } from '../state/timer.ts';
 import {
   type HeardDistressAction,
@@ -23,7 +24,9 @@ import {
   tuneToWatch,
   WATCH_CHANNEL,
 } from './common-action.ts';
+import { mayFollowAlone, type Objection, objectionTo } from './on-air.ts';
 import { isCoastIdentity } from './own-identity.ts';
+import { ask } from './questions.ts';
 import { emit, log, type Turn } from './turn.ts';
 
 /** Another vessel's distress. */
@@ -45,20 +48,13 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
     'tells-another-nature': (_, { call }, cause) =>
       cause.verdict !== 'doubtful' && cause.call !== undefined && natureOf(cause.call) !== natureOf(call),
     'may-acknowledge': ({ state }, dialogue) => dscPermission(state, dialogue).allowed,
+    'may-send': ({ state }, dialogue) => objectionToAcknowledging(state, dialogue) === null,
   },
   actions: {
     advise: (turn, dialogue) =>
       emit(turn, dialogue, { kind: 'advise', advice: adviceFor(turn.state, dialogue) }),
     alarm: (turn, dialogue) => sound(turn, dialogue, 'distress'),
-    'ask-to-acknowledge': (turn, dialogue) => {
-      const text = `Acknowledge the distress of ${nameOf(dialogue)} by DSC?`;
-      emit(turn, dialogue, {
-        kind: 'ask',
-        question: 'acknowledge-distress',
-        text,
-        answers: ['confirm', 'decline'],
-      });
-    },
+    'ask-to-acknowledge': ask,
     'compose-acknowledgement': (turn, dialogue) => {
       dialogue.answer = acknowledgementOf(dialogue, turn.state.settings.mmsi);
     },
@@ -96,9 +92,7 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
         what: 'done',
         text: `Not able to assist ${nameOf(dialogue)}: logged, set reset`,
       }),
-    send: (turn, dialogue) => {
-      if (dialogue.answer !== null) transmit(turn, dialogue, dialogue.answer);
-    },
+    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
     'show-acknowledged': (turn, dialogue, { call }) =>
       tell(
         turn,
@@ -136,8 +130,8 @@ export const heardDistress: Procedure<HeardDistressDialogue, HeardDistressGuard,
       tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
     'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
     'stop-sending': stopTransmission,
-    'tune-16': (turn, dialogue, { verdict = dialogue.verdict }) =>
-      tuneToWatch(turn, dialogue, verdict === 'clean'),
+    'tune-16': (turn, dialogue, { call = dialogue.call, verdict = dialogue.verdict }) =>
+      tuneToWatch(turn, dialogue, mayFollowAlone(turn.state, { call, verdict })),
   },
 };
 
@@ -163,21 +157,36 @@ function natureOf(call: Call): string | null {
   return 'nature' in call ? call.nature : null;
 }
 
+/** What keeps the acknowledgement of a distress off the air, `null` when nothing does. */
+export function objectionToAcknowledging(
+  state: Pick<StationState, 'settings'>,
+  dialogue: HeardDistressDialogue,
+): Objection | null {
+  return objectionTo(state, dialogue, acknowledgementOf(dialogue, state.settings.mmsi));
+}
+
+/** Put together from what was received, which no composer has to accept. */
 function acknowledgementOf(dialogue: HeardDistressDialogue, own: string | null): Call {
   const { call, distressed } = dialogue;
-  if (isAboutRelay(dialogue) && own !== null) {
-    const { asReceived: _received, ...about } = dialogue.call;
-    return composeDistressRelayAcknowledgement({ from: own, about });
-  }
   const details = 'nature' in call ? call : null;
-  return {
-    kind: 'distress-acknowledgement',
-    to: { kind: 'all-ships' },
+  const about = {
     from: own,
     distressed,
     nature: details?.nature ?? null,
     position: details?.position ?? null,
     time: details?.time ?? null,
-    subsequent: 'telephony-simplex',
+  };
+  if (!isAboutRelay(dialogue)) {
+    const to = { kind: 'all-ships' } as const;
+    return { kind: 'distress-acknowledgement', to, ...about, subsequent: 'telephony-simplex' };
+  }
+  // To the station that sent the relay, or to all ships when the relay was for many: M.493 table 4.4, from memory.
+  const { from, to, subsequent } = dialogue.call;
+  return {
+    kind: 'distress-relay-acknowledgement',
+    to: to.kind === 'station' ? { kind: 'station', mmsi: from } : { kind: 'all-ships' },
+    ...about,
+    nature: details?.nature ?? 'undesignated',
+    subsequent,
   };
 }

@@ -2,8 +2,9 @@ import type { Call, Reason } from '../../call/index.ts';
 import { isMooredVesselAlarm } from '../../call/internal.ts';
 import type { IncomingDialogue } from '../state/dialogue.ts';
 import type { AlarmKind } from '../state/effect.ts';
-import type { Procedure } from '../state/procedure.ts';
+import type { Cause, Procedure } from '../state/procedure.ts';
 import { policyFor } from '../state/settings.ts';
+import type { StationState } from '../state/state.ts';
 import {
   type IncomingAction,
   type IncomingGuard,
@@ -26,9 +27,10 @@ import {
   tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
-import { isPlainlyForStation } from './for-station.ts';
-import { emit, log, type Turn } from './turn.ts';
-import { isOwnAlertOut, mayTuneByItself, voiceChannelOf } from './working-channel.ts';
+import { mayAnswerAlone, mayTuneAlone, type Received } from './on-air.ts';
+import { ask } from './questions.ts';
+import { emit, log } from './turn.ts';
+import { mayTuneByItself, voiceChannelOf } from './working-channel.ts';
 
 /** Receiving a call, distress aside. */
 export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction> = {
@@ -50,33 +52,37 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
     }
   },
   guards: {
-    'answers-by-itself': (turn, dialogue) =>
-      mayActByItself(turn, dialogue) &&
-      policyFor(turn.state.settings, dialogue.call) === 'automatic' &&
-      isOnKnownChannel(turn, dialogue.call) &&
-      answerAble(turn.state, dialogue.call) !== null,
+    'answers-by-itself': ({ state }, dialogue, cause) => {
+      const received = receivedNow(dialogue, cause);
+      const { call } = received;
+      return (
+        mayAnswerAlone(state, received) &&
+        policyFor(state.settings, call) === 'automatic' &&
+        isOnKnownChannel(state, call) &&
+        answerAble(state, call) !== null
+      );
+    },
     damaged: (_, { verdict }) => verdict === 'doubtful',
     'is-automatic': (_, { automatic }) => automatic,
     'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
     'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
     'may-refuse': (turn, { call }, { reason }) =>
       reason !== undefined && answerUnable(turn.state, call, reason) !== null,
-    'refuses-by-itself': (turn, dialogue) =>
-      mayActByItself(turn, dialogue) && refusalFor(turn, dialogue.call) !== null,
+    'refuses-by-itself': ({ state }, dialogue, cause) => {
+      const received = receivedNow(dialogue, cause);
+      return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
+    },
     'tunes-after-answer': (turn, dialogue) => {
       const channel = channelOf(dialogue);
       return channel !== null && mayTuneByItself(turn.state, channel, true);
     },
-    'tunes-by-itself': (turn, dialogue) => {
+    'tunes-by-itself': ({ state }, dialogue, cause) => {
       const channel = channelOf(dialogue);
-      const { settings } = turn.state;
       return (
         channel !== null &&
         isAnnouncement(dialogue.call) &&
-        dialogue.verdict === 'clean' &&
-        isPlainlyForStation(turn.state, dialogue.call) &&
-        policyFor(settings, dialogue.call) === 'automatic' &&
-        mayTuneByItself(turn.state, channel, false)
+        policyFor(state.settings, dialogue.call) === 'automatic' &&
+        mayTuneAlone(state, receivedNow(dialogue, cause), channel, false)
       );
     },
     'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
@@ -87,8 +93,8 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       dialogue.answer = answerAble(turn.state, dialogue.call, channel);
       dialogue.automatic = false;
     },
-    'answer-by-policy': (turn, dialogue) => {
-      dialogue.answer = refusalFor(turn, dialogue.call) ?? answerAble(turn.state, dialogue.call);
+    'answer-by-policy': ({ state }, dialogue) => {
+      dialogue.answer = refusalFor(state, dialogue.call) ?? answerAble(state, dialogue.call);
       dialogue.automatic = true;
     },
     'answer-unable': (turn, dialogue, { reason }) => {
@@ -96,23 +102,19 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       dialogue.automatic = false;
     },
     'ask-to-answer': (turn, dialogue) => {
-      const text = `Answer this? ${briefly(dialogue.call)}`;
       dialogue.automatic = false;
-      emit(turn, dialogue, {
-        kind: 'ask',
-        question: 'answer-call',
-        text,
-        answers: ['answer', 'refuse', 'close'],
-      });
+      ask(turn, dialogue);
     },
     'ask-to-tune': (turn, dialogue) => {
       dialogue.channel = channelOf(dialogue);
-      const text = `Tune to channel ${dialogue.channel}?`;
-      emit(turn, dialogue, { kind: 'ask', question: 'tune-to', text, answers: ['confirm', 'decline'] });
+      ask(turn, dialogue);
     },
-    'count-call': (turn, dialogue, { call }) => {
+    'count-call': (turn, dialogue, { call, verdict }) => {
       dialogue.times++;
-      if (call !== undefined) dialogue.call = call;
+      if (call !== undefined && (verdict === 'clean' || dialogue.verdict !== 'clean')) {
+        dialogue.call = call;
+        dialogue.verdict = verdict ?? dialogue.verdict;
+      }
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'call-again',
@@ -129,9 +131,7 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
       if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
     },
     'return-to-watch': returnToWatch,
-    send: (turn, dialogue) => {
-      if (dialogue.answer !== null) transmit(turn, dialogue, dialogue.answer);
-    },
+    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
     show: (turn, dialogue) =>
       emit(turn, dialogue, {
         kind: 'show',
@@ -162,25 +162,21 @@ export const incoming: Procedure<IncomingDialogue, IncomingGuard, IncomingAction
   },
 };
 
-/** Only a clean call to this very station is acted on without a person, and nothing while an own alert is out. */
-function mayActByItself({ state }: Turn, { call, verdict }: IncomingDialogue): boolean {
-  return (
-    verdict === 'clean' &&
-    call.to?.kind === 'station' &&
-    call.to.mmsi === state.settings.mmsi &&
-    !('category' in call && call.category === 'distress') &&
-    !isOwnAlertOut(state)
-  );
+/** The call at hand: the one that was just received, else the one that opened the dialogue. */
+function receivedNow({ call, verdict }: IncomingDialogue, cause: Cause): Received {
+  return cause.call === undefined
+    ? { call, verdict }
+    : { call: cause.call, verdict: cause.verdict ?? 'doubtful' };
 }
 
 /** "Able to comply" is said by itself only for a channel that the owner has chosen. */
-function isOnKnownChannel({ state }: Turn, call: Call): boolean {
+function isOnKnownChannel({ settings }: StationState, call: Call): boolean {
   if (call.kind !== 'individual-call') return true;
   const channel = voiceChannelOf(call);
-  return channel !== null && state.settings.channels.includes(channel);
+  return channel !== null && settings.channels.includes(channel);
 }
 
-function refusalFor({ state }: Turn, call: Call): Call | null {
+function refusalFor(state: StationState, call: Call): Call | null {
   const policy = policyFor(state.settings, call);
   if (policy === 'automatic' || policy === 'by-hand') return null;
   return answerUnable(state, call, policy.slice('refuse-'.length) as Reason);

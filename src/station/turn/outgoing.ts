@@ -23,8 +23,10 @@ import {
   tuneToWatch,
   WATCH_CHANNEL,
 } from './common-action.ts';
+import { mayFollowAlone, mayTuneAlone } from './on-air.ts';
 import { isCoastIdentity } from './own-identity.ts';
-import { emit, log } from './turn.ts';
+import { ask } from './questions.ts';
+import { log } from './turn.ts';
 import { mayTuneByItself, voiceChannelOf } from './working-channel.ts';
 
 /** Sending a call, distress alerts aside. */
@@ -54,28 +56,20 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
     'wants-answer': (_, { call }) => wantsAnswer(call),
     'attempts-left': (_, { attempts, allowed }) => attempts < allowed,
     'names-channel': (_, { call }, cause) => voiceChannelOf(cause.call ?? call) !== null,
-    'tunes-by-itself': (turn, { call }, cause) => {
-      const channel = voiceChannelOf(cause.call ?? call);
-      return (
-        channel !== null &&
-        mayTuneByItself(turn.state, channel, channel === voiceChannelOf(call) || isCoast(call))
-      );
+    'tunes-by-itself': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
+      const channel = voiceChannelOf(answer ?? call);
+      if (channel === null) return false;
+      const wasAskedFor = channel === voiceChannelOf(call) || isCoast(call);
+      return answer === undefined
+        ? mayTuneByItself(state, channel, wasAskedFor)
+        : mayTuneAlone(state, { call: answer, verdict }, channel, wasAskedFor);
     },
   },
   actions: {
-    'ask-to-send': (turn, dialogue) => {
-      const text = `Send this? ${briefly(dialogue.call)}`;
-      emit(
-        turn,
-        dialogue,
-        { kind: 'ask', question: 'send-this', text, answers: ['confirm', 'decline'] },
-        SEND_CAUTION,
-      );
-    },
+    'ask-to-send': ask,
     'ask-to-tune': (turn, dialogue, cause) => {
       dialogue.channel = voiceChannelOf(cause.call ?? dialogue.call);
-      const text = `Tune to channel ${dialogue.channel}?`;
-      emit(turn, dialogue, { kind: 'ask', question: 'tune-to', text, answers: ['confirm', 'decline'] });
+      ask(turn, dialogue);
     },
     'change-channel': (_, dialogue, { channel }) => {
       const { call } = dialogue;
@@ -152,15 +146,12 @@ export const outgoing: Procedure<OutgoingDialogue, OutgoingGuard, OutgoingAction
       dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
       if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
     },
-    'tune-16': (turn, dialogue) => {
+    'tune-16': (turn, dialogue, { call, verdict = 'doubtful' }) => {
       dialogue.channel = WATCH_CHANNEL;
-      tuneToWatch(turn, dialogue);
+      tuneToWatch(turn, dialogue, call === undefined || mayFollowAlone(turn.state, { call, verdict }));
     },
   },
 };
-
-const SEND_CAUTION =
-  'Distress, urgency and safety calls reach every ship in range. Send one only on the authority of the person responsible for the vessel, and as your licence and national rules allow';
 
 function wantsAnswer(call: Call): boolean {
   switch (call.kind) {

@@ -2,7 +2,7 @@ import type { Call, NatureOfDistress } from '../../call/index.ts';
 import type { OwnDistressDialogue } from '../state/dialogue.ts';
 import type { Procedure } from '../state/procedure.ts';
 import type { StationState } from '../state/state.ts';
-import type { TimerName } from '../state/timer.ts';
+import { lengthOf, type TimerName } from '../state/timer.ts';
 import {
   type OwnDistressAction,
   type OwnDistressGuard,
@@ -23,6 +23,8 @@ import {
   tune,
   WATCH_CHANNEL,
 } from './common-action.ts';
+import { mayRepeatAlone } from './on-air.ts';
+import { ask } from './questions.ts';
 import { emit, log } from './turn.ts';
 
 /** The own distress alert. */
@@ -35,13 +37,14 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     'cancel-wanted': (_, { cancelWanted }) => cancelWanted,
     'nothing-sent': (_, { attempts }) => attempts === 0,
     'was-acknowledged': (_, { acknowledgement }) => acknowledgement !== null,
+    'was-away': ({ state }, _, { late = 0 }) =>
+      !mayRepeatAlone(late, lengthOf('alert-repeat', state.settings.timers)),
     'was-stopped': (_, { stopped }) => stopped,
   },
   actions: {
-    'ask-to-cancel': (turn, dialogue) => {
-      const text = 'Was the alert false? If so it is cancelled by DSC and then by voice on channel 16';
-      emit(turn, dialogue, { kind: 'ask', question: 'cancel-alert', text, answers: ['confirm', 'decline'] });
-    },
+    alarm: (turn, dialogue) => sound(turn, dialogue, 'distress'),
+    'ask-to-cancel': ask,
+    'ask-to-repeat': ask,
     'ask-to-stop': (turn, dialogue, { call }) => {
       const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert goes on. Stop it?`;
       emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text, call });
@@ -110,7 +113,7 @@ export const ownDistress: Procedure<OwnDistressDialogue, OwnDistressGuard, OwnDi
     },
     send: (turn, dialogue) => {
       const { call } = dialogue;
-      if (call !== null) transmit(turn, dialogue, call, timesOf(call));
+      transmit(turn, dialogue, call, call === null ? 1 : timesOf(call));
     },
     'show-acknowledged': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'distress');

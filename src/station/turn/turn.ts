@@ -21,6 +21,8 @@ export interface Turn {
   readonly state: Draft<Omit<StationState, 'dialogues'>> & { dialogues: Draft<Dialogue>[] };
   readonly effects: Effect[];
   readonly transitions: TakenTransition[];
+  /** Dialogues whose call could not be sent: each goes on as after a failed transmission. */
+  readonly failed: number[];
   /** The clause of the transition being taken: its effects carry it. */
   clause: string | null;
 }
@@ -45,15 +47,26 @@ export function emit(
   effect: BareEffect,
   caution: string | null = null,
 ): void {
-  const distress = dialogue?.procedure === 'own-distress' || dialogue?.procedure === 'heard-distress';
+  const isShown = effect.kind === 'show' || effect.kind === 'ask';
+  const about = isShown ? { call: effect.call ?? dialogue?.call ?? null } : {};
   const base = {
     dialogue: dialogue?.id ?? null,
     clause: turn.clause,
-    caution: caution ?? (distress ? DISTRESS_CAUTION : null),
+    caution: caution ?? (concernsDistress(dialogue, effect) ? DISTRESS_CAUTION : null),
   };
-  const isShown = effect.kind === 'show' || effect.kind === 'ask';
-  const about = isShown ? { call: effect.call ?? dialogue?.call ?? null } : {};
   turn.effects.push({ ...effect, ...about, ...base } as Effect);
+}
+
+function concernsDistress(dialogue: Dialogue | null, effect: BareEffect): boolean {
+  if (dialogue?.procedure === 'own-distress' || dialogue?.procedure === 'heard-distress') return true;
+  if (dialogue !== null && dialogue.call !== null && isDistress(dialogue.call)) return true;
+  const call = effect.kind === 'log' ? effect.entry.call : 'call' in effect ? effect.call : undefined;
+  return call !== undefined && isDistress(call);
+}
+
+/** Whether a call speaks of a distress, by its kind or its category. */
+export function isDistress(call: Call): boolean {
+  return call.kind.startsWith('distress-') || ('category' in call && call.category === 'distress');
 }
 
 /** Writes into the watch log. */

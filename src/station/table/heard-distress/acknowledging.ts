@@ -20,6 +20,7 @@ export const acknowledging: readonly Row[] = [
   {
     from: 'acknowledge-asked',
     on: 'confirm',
+    when: 'may-send',
     to: 'acknowledge-waiting',
     do: ['compose-acknowledgement'],
     clause: clause.acknowledgement,

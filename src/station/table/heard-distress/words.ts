@@ -11,7 +11,8 @@ export type HeardDistressGuard =
   | 'is-coast'
   | 'known-alert'
   | 'tells-another-nature'
-  | 'may-acknowledge';
+  | 'may-acknowledge'
+  | 'may-send';
 
 /** Actions that the table of `heardDistressTransitions` names. */
 export type HeardDistressAction =

@@ -1,6 +1,36 @@
 import { clause } from '../../state/clause.ts';
 import type { Row } from './words.ts';
 
+/** After a long silence nobody knows whether the alert is still true: only a person starts it again. */
+const wasAway = (
+  from: 'countdown' | 'waiting-channel' | 'waiting-acknowledgement',
+  wait: 'alert-hold' | 'alert-busy-limit' | 'alert-repeat',
+): Row => ({
+  from,
+  on: `${wait} over`,
+  when: 'was-away',
+  to: 'interrupted',
+  do: ['mark-stopped', 'alarm', 'ask-to-repeat'],
+  clause: clause.ownChoice,
+});
+
+/** What a person does about an alert that is no longer repeated and not acknowledged. */
+const silentIn = (from: 'stopped' | 'interrupted'): readonly Row[] => [
+  { from, on: 'spoken', to: from, do: ['log-spoken'], clause: clause.alert },
+  { from, on: 'press', to: 'countdown', do: ['show-countdown'], clause: clause.alertAct },
+  { from, on: 'describe', to: from, do: ['keep-nature'], clause: clause.alert },
+  {
+    from,
+    on: 'acknowledged',
+    to: 'acknowledged',
+    do: ['keep-acknowledgement', 'show-acknowledged', 'speak-distress'],
+    clause: clause.acknowledgement,
+  },
+  { from, on: 'cancel', to: 'cancel-asked', do: ['ask-to-cancel'], clause: clause.falseAlert },
+  { from, on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from, on: 'distress-memory over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+];
+
 /** The alert, from the first act to the end of its repeats: ITU-R M.541. */
 export const alertRows: readonly Row[] = [
   { from: 'new', on: 'prepare', to: 'prepared', do: ['show-prepared'], clause: clause.alertAct },
@@ -15,6 +45,7 @@ export const alertRows: readonly Row[] = [
   { from: 'countdown', on: 'release', when: 'was-stopped', to: 'stopped', clause: clause.alertAct },
   { from: 'countdown', on: 'release', to: 'prepared', do: ['show-prepared'], clause: clause.alertAct },
   { from: 'countdown', on: 'describe', to: 'countdown', do: ['keep-nature'], clause: clause.alert },
+  wasAway('countdown', 'alert-hold'),
   { from: 'countdown', on: 'alert-hold over', to: 'waiting-channel', clause: clause.alertAct },
 
   {
@@ -24,6 +55,7 @@ export const alertRows: readonly Row[] = [
     do: ['compose-alert', 'send'],
     clause: clause.alert,
   },
+  wasAway('waiting-channel', 'alert-busy-limit'),
   {
     from: 'waiting-channel',
     on: 'alert-busy-limit over',
@@ -124,6 +156,7 @@ export const alertRows: readonly Row[] = [
     do: ['remind-to-speak'],
     clause: clause.alert,
   },
+  wasAway('waiting-acknowledgement', 'alert-repeat'),
   { from: 'waiting-acknowledgement', on: 'alert-repeat over', to: 'waiting-channel', clause: clause.alert },
   { from: 'waiting-acknowledgement', on: 'retry', to: 'waiting-channel', clause: clause.alert },
   {
@@ -195,23 +228,7 @@ export const alertRows: readonly Row[] = [
     clause: clause.procedures,
   },
 
-  { from: 'stopped', on: 'spoken', to: 'stopped', do: ['log-spoken'], clause: clause.alert },
-  { from: 'stopped', on: 'press', to: 'countdown', do: ['show-countdown'], clause: clause.alertAct },
-  { from: 'stopped', on: 'describe', to: 'stopped', do: ['keep-nature'], clause: clause.alert },
-  {
-    from: 'stopped',
-    on: 'acknowledged',
-    to: 'acknowledged',
-    do: ['keep-acknowledgement', 'show-acknowledged', 'speak-distress'],
-    clause: clause.acknowledgement,
-  },
-  { from: 'stopped', on: 'cancel', to: 'cancel-asked', do: ['ask-to-cancel'], clause: clause.falseAlert },
-  { from: 'stopped', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  {
-    from: 'stopped',
-    on: 'distress-memory over',
-    to: 'ended',
-    do: ['log-put-away'],
-    clause: clause.procedures,
-  },
+  ...silentIn('stopped'),
+  ...silentIn('interrupted'),
+  { from: 'interrupted', on: 'stop', to: 'stopped', do: ['show-stopped'], clause: clause.alert },
 ];

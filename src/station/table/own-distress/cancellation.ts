@@ -49,6 +49,14 @@ export const cancellationRows: readonly Row[] = [
     to: 'cancel-asked',
     clause: clause.acknowledgement,
   },
+  {
+    from: 'cancel-asked',
+    on: 'alert-repeat over',
+    when: 'was-away',
+    to: 'interrupted',
+    do: ['mark-stopped', 'alarm', 'ask-to-repeat'],
+    clause: clause.ownChoice,
+  },
   // Without an answer the alert stands, and goes on as if nobody had asked.
   { from: 'cancel-asked', on: 'alert-repeat over', to: 'waiting-channel', clause: clause.alert },
   {
@@ -66,6 +74,14 @@ export const cancellationRows: readonly Row[] = [
     to: 'cancel-sending',
     do: ['send'],
     clause: clause.falseAlert,
+  },
+  {
+    from: 'cancel-waiting',
+    on: 'alert-busy-limit over',
+    when: 'was-away',
+    to: 'cancel-asked',
+    do: ['mark-stopped', 'alarm', 'ask-to-cancel'],
+    clause: clause.ownChoice,
   },
   {
     from: 'cancel-waiting',

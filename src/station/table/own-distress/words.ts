@@ -2,11 +2,18 @@ import type { OwnDistressPhase } from '../../state/dialogue.ts';
 import type { PhaseRow, Transition } from '../../state/procedure.ts';
 
 /** Conditions that the table of `ownDistressTransitions` names. */
-export type OwnDistressGuard = 'cancel-wanted' | 'nothing-sent' | 'was-acknowledged' | 'was-stopped';
+export type OwnDistressGuard =
+  | 'cancel-wanted'
+  | 'nothing-sent'
+  | 'was-acknowledged'
+  | 'was-away'
+  | 'was-stopped';
 
 /** Actions that the table of `ownDistressTransitions` names. */
 export type OwnDistressAction =
+  | 'alarm'
   | 'ask-to-cancel'
+  | 'ask-to-repeat'
   | 'ask-to-stop'
   | 'compose-alert'
   | 'compose-cancellation'
@@ -50,6 +57,10 @@ export const ownDistressPhases: Readonly<Record<OwnDistressPhase, PhaseRow>> = {
   },
   acknowledged: { meaning: 'acknowledged by DSC: no more repeats', waits: ['distress-memory'] },
   stopped: { meaning: 'repeats were stopped by hand', waits: ['distress-memory'] },
+  interrupted: {
+    meaning: 'the repeats were interrupted: nothing is sent until a person holds the key again',
+    waits: ['distress-memory'],
+  },
   'cancel-asked': {
     meaning: 'the person is asked whether the alert was false',
     waits: ['cancel-question'],

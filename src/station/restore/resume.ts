@@ -1,0 +1,167 @@
+import type { Call } from '../../call/index.ts';
+import type {
+  Dialogue,
+  HeardDistressDialogue,
+  IncomingDialogue,
+  OutgoingDialogue,
+  OwnDistressDialogue,
+} from '../state/dialogue.ts';
+import { maySend } from '../state/equipment.ts';
+import { policyFor } from '../state/settings.ts';
+import type { StationState } from '../state/state.ts';
+import { fitsQuestion, isFromCalled } from '../turn/find-question.ts';
+import { objectionToAcknowledging } from '../turn/heard-distress.ts';
+import { mayAnswerAlone, mayRepeatAlone, objectionTo } from '../turn/on-air.ts';
+import { barOf } from '../turn/working-channel.ts';
+
+/** Whether a stored dialogue could have come about: its call fits its procedure, the own identity and the class. */
+export function isPlausible(state: StationState, dialogue: Dialogue): boolean {
+  const { mmsi, equipment } = state.settings;
+  const { call } = dialogue;
+  switch (dialogue.procedure) {
+    case 'outgoing':
+      return objectionTo(state, dialogue, dialogue.call) === null && leadsSomewhere(dialogue.call);
+    case 'incoming':
+      return !dialogue.call.kind.startsWith('distress-');
+    case 'own-distress':
+      return (
+        mmsi !== null &&
+        maySend(equipment, { kind: 'distress-alert', to: { kind: 'all-stations' } }) &&
+        (call === null || objectionTo(state, dialogue, call) === null)
+      );
+    case 'heard-distress':
+      return dialogue.call.kind.startsWith('distress-') && subjectOf(dialogue.call) === dialogue.distressed;
+  }
+}
+
+/** The dialogue without an answer or acknowledgement that does not belong to it; the same one when all fits. */
+export function withoutWrongAnswer(state: StationState, dialogue: Dialogue): Dialogue {
+  switch (dialogue.procedure) {
+    case 'outgoing': {
+      const { answer, call } = dialogue;
+      const fits = answer === null || (fitsQuestion(call, answer) && isFromCalled(call, answer));
+      return fits ? dialogue : { ...dialogue, answer: null };
+    }
+    case 'incoming': {
+      const { answer, automatic, call } = dialogue;
+      const chosen =
+        !automatic || (mayAnswerAlone(state, dialogue) && policyFor(state.settings, call) !== 'by-hand');
+      const fits = answer === null ? !automatic : chosen && objectionTo(state, dialogue, answer) === null;
+      return fits ? dialogue : { ...dialogue, answer: null, automatic: false };
+    }
+    case 'own-distress': {
+      const { acknowledgement } = dialogue;
+      const { mmsi } = state.settings;
+      const fits =
+        acknowledgement === null ||
+        (acknowledgement.kind === 'distress-acknowledgement' &&
+          acknowledgement.distressed === mmsi &&
+          acknowledgement.from !== mmsi);
+      return fits ? dialogue : { ...dialogue, acknowledgement: null };
+    }
+    case 'heard-distress': {
+      const { answer } = dialogue;
+      const fits = answer === null || objectionTo(state, dialogue, answer) === null;
+      return fits ? dialogue : { ...dialogue, answer: null };
+    }
+  }
+}
+
+/**
+ * How a stored dialogue goes on. What would go on the air with nobody asked is put to a person instead, unless the app
+ * vouches for its store; distress is put to the person even then, but for an own alert in hand whose next repeat is not
+ * further away than it was made for.
+ *
+ * @param gap - milliseconds since the state was stored, `null` when the app does not vouch for its store
+ * @param repeat - milliseconds from the last own alert to its repeat
+ */
+export function resumed(
+  state: StationState,
+  dialogue: Dialogue,
+  gap: number | null,
+  repeat: number,
+): Dialogue {
+  switch (dialogue.procedure) {
+    case 'outgoing':
+      return resumedOutgoing(dialogue, gap !== null);
+    case 'incoming':
+      return resumedIncoming(dialogue, gap !== null);
+    case 'own-distress':
+      return resumedOwnDistress(dialogue, gap !== null && mayRepeatAlone(gap, repeat));
+    case 'heard-distress':
+      return resumedHeardDistress(state, dialogue);
+  }
+}
+
+function resumedOutgoing(dialogue: OutgoingDialogue, vouched: boolean): OutgoingDialogue {
+  const { attempts, call, phase } = dialogue;
+  const goesOn = vouched && call.kind !== 'distress-relay';
+  const allowed = Math.min(dialogue.allowed, goesOn ? attempts + MOST_ATTEMPTS : Math.max(attempts, 1));
+  const sends = phase === 'waiting-channel' || phase === 'sending' || phase === 'retry-wait';
+  return { ...dialogue, allowed, phase: sends && !goesOn ? 'confirming' : phase };
+}
+
+/** No call is repeated more often without a person. */
+const MOST_ATTEMPTS = 3;
+
+function resumedIncoming(dialogue: IncomingDialogue, vouched: boolean): IncomingDialogue {
+  const { answer, phase } = dialogue;
+  const sends = phase === 'waiting-channel' || phase === 'sending';
+  return !sends || (vouched && answer !== null)
+    ? dialogue
+    : { ...dialogue, phase: 'deciding', answer: null, automatic: false };
+}
+
+function resumedOwnDistress(dialogue: OwnDistressDialogue, goesOn: boolean): OwnDistressDialogue {
+  const { acknowledgement, alertedAt, attempts, cancelWanted, phase, stopped } = dialogue;
+  switch (phase) {
+    // Nobody knows whether the key is still held.
+    case 'countdown':
+      if (acknowledgement !== null) return { ...dialogue, phase: 'acknowledged' };
+      if (stopped) return { ...dialogue, phase: 'stopped' };
+      return attempts > 0 ? interrupted(dialogue) : { ...dialogue, phase: 'prepared' };
+    case 'waiting-channel':
+      return goesOn ? dialogue : interrupted(dialogue);
+    case 'sending':
+    case 'waiting-acknowledgement':
+      if (goesOn && attempts > 0 && alertedAt !== null) return dialogue;
+      return cancelWanted ? cancelAsked(dialogue) : interrupted(dialogue);
+    case 'cancel-asked':
+    case 'cancel-waiting':
+    case 'cancel-sending':
+      return goesOn && attempts > 0 && alertedAt !== null ? dialogue : cancelAsked(dialogue);
+    default:
+      return dialogue;
+  }
+}
+
+function interrupted(dialogue: OwnDistressDialogue): OwnDistressDialogue {
+  return { ...dialogue, phase: 'interrupted', stopped: true };
+}
+
+function cancelAsked(dialogue: OwnDistressDialogue): OwnDistressDialogue {
+  return { ...dialogue, phase: 'cancel-asked', stopped: true, cancelWanted: false };
+}
+
+function resumedHeardDistress(state: StationState, dialogue: HeardDistressDialogue): HeardDistressDialogue {
+  switch (dialogue.phase) {
+    case 'acknowledge-asked':
+    case 'acknowledge-waiting':
+    case 'acknowledge-sending': {
+      const maySendOne = objectionToAcknowledging(state, dialogue) === null;
+      return { ...dialogue, phase: maySendOne ? 'acknowledge-asked' : 'undecided', answer: null };
+    }
+    default:
+      return dialogue;
+  }
+}
+
+/** Whether a call names somebody to send it to, and no channel that no such talk may use. */
+function leadsSomewhere(call: Call): boolean {
+  if (call.to === null || ('mmsi' in call.to && call.to.mmsi === null)) return false;
+  return !('channel' in call) || call.channel === null || barOf(call, call.channel) === null;
+}
+
+function subjectOf(call: Call): string | null {
+  return 'distressed' in call ? call.distressed : call.from;
+}
