@@ -6,7 +6,7 @@ import {
   composeIndividualCall,
   composePositionRequest,
   composeTestCall,
-} from '../../src/call/index.ts';
+} from '../../../src/call/index.ts';
 import {
   createStation,
   type Dialogue,
@@ -17,7 +17,7 @@ import {
   type StationEvent,
   type StationState,
   step,
-} from '../../src/station/index.ts';
+} from '../../../src/station/index.ts';
 
 // Histories of a station with restores in the middle, and a bystander who knows nothing of the code under test: who
 // acted since the last restore, and what was received clean. Identities invented.
