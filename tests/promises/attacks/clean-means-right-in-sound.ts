@@ -27,6 +27,7 @@ export const attack: Attack = ({ seed, count }) => {
     const tally = tallies.get(way) ?? emptyTally();
     tallies.set(way, tally);
     tally.tries += 1;
+    notes.count('tries');
     const heard = heardIn(sound);
     if (heard.length === 0) tally.nothing += 1;
     for (const { reception } of heard) {

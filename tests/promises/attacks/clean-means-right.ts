@@ -84,6 +84,7 @@ export const attack: Attack = ({ seed, count }) => {
     const tally = tallies.get(way) ?? emptyTally();
     tallies.set(way, tally);
     tally.tries += 1;
+    notes.count('tries');
     const result = heard instanceof Float64Array ? decodeSoft(heard) : decodeBits(heard);
     if (!result.ok) tally.nothing += 1;
     else if (score(tally, result.value, sent)) {
