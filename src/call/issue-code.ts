@@ -29,9 +29,12 @@ export const CALL_ISSUE_CODES = [
   },
   // checkCall
   { code: 'call-value', meaning: 'a value in the call has no symbols, or is of another type' },
-  { code: 'call-identity-form', meaning: 'an identity has no form that ITU-R M.585 assigns' },
+  { code: 'call-identity-form', meaning: 'an identity has no form of ITU-R M.585' },
   { code: 'call-class-none', meaning: "the sender's class of equipment does not send this kind of call" },
-  { code: 'call-class-guarded', meaning: "the sender's class sends this kind of call only past a guard" },
+  {
+    code: 'call-class-guarded',
+    meaning: "the sender's class sends this kind of call only from behind a protective cover",
+  },
   { code: 'call-communication-unusual', meaning: 'the first telecommand is not usual in this kind of call' },
   {
     code: 'call-reason-misplaced',

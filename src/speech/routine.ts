@@ -9,7 +9,7 @@ import {
 } from './script.ts';
 
 const MANNERS =
-  'Low power where it reaches, short, and on a working channel only; leave channel 16 and channel 70 free';
+  'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free';
 const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory';
 
 /** The first words on the agreed channel, of the station that called. */
@@ -84,7 +84,7 @@ export function radioCheck(
       { say: `${say.name(to)}, THIS IS ${say.name(own)}, THANK YOU, OUT` },
     ],
     caution:
-      'On a working channel and no longer than 10 seconds a transmission; a test of the selective-calling set is a test call, without speech',
+      'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
     clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), from memory',
   });
 }

@@ -23,12 +23,12 @@ export function panPan(situation: PanPanSituation, own: SpokenStation, say: Phra
       ...medical,
       ...stations(situation.to, own, say),
       { say: `My position ${say.position(position)}${at}` },
-      { say: given(situation.message) ?? blank('message: what is wrong, and what help is wanted') },
+      { say: given(situation.message) ?? blank('message: what is wrong, and what help is needed') },
       { say: 'OVER' },
     ],
     caution:
-      'For a very urgent message about the safety of a vessel or a person, by order of the person responsible for the vessel; cancel it when it no longer holds. In grave and imminent danger the call is MAYDAY',
-    clause: 'Radio Regulations Nos. 33.8 to 33.12 (medical transports: 33.20), from memory',
+      'For a very urgent message about the safety of a vessel or a person, on the authority of the master; listen for at least 3 minutes afterwards on the channel used. Cancel it when it no longer applies. In grave and imminent danger send a MAYDAY',
+    clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), from memory; 47 CFR 80.327(f)',
   });
 }
 
@@ -51,13 +51,13 @@ export function securite(situation: SecuriteSituation, own: SpokenStation, say: 
         ? [
             {
               say: message ?? blank('message: what, where, and until when'),
-              note: 'On the channel named, after the same call',
+              note: 'On that channel, after the same call',
             },
           ]
         : []),
     ],
-    caution: 'For warnings of navigation and weather; a long message is sent on a working channel',
-    clause: 'Radio Regulations Nos. 33.32 to 33.35, from memory',
+    caution: 'For navigational and weather warnings; send a long message on a working channel',
+    clause: 'RR 2024 Nos. 33.32 to 33.35, from memory',
   });
 }
 
@@ -67,6 +67,6 @@ function stations(to: SpokenStation | null | undefined, own: SpokenStation, say:
     { say: 'THIS IS' },
     { say: say.nameThrice(own) },
     { say: say.callSign(own) },
-    { say: say.mmsi(own), note: 'Where the announcement went out by selective calling' },
+    { say: say.mmsi(own), note: 'If the call was announced by DSC' },
   ];
 }

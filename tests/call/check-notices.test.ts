@@ -63,7 +63,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-channel-70',
-          message: 'Channel: 70 carries digital selective calls only, never speech',
+          message: 'Channel: 70 carries DSC only, never speech',
           at: ['channel'],
           received: '70',
           clause: 'Radio Regulations Appendix 18 note j)',
@@ -89,7 +89,8 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-channel-16-routine',
-          message: 'Channel: 16 is for distress, safety and calling; a routine call names a working channel',
+          message:
+            'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
           at: ['channel'],
           received: '16',
           clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
@@ -102,7 +103,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-channel-two-frequency',
-          message: 'Channel: 26 has two frequencies, and two ships on it do not hear each other',
+          message: 'Channel: 26 has two frequencies: two ships on it cannot hear each other',
           at: ['channel'],
           received: '26',
           clause: 'Radio Regulations Appendix 18',
@@ -115,7 +116,8 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-channel-none',
-          message: 'Channel: none is named, and only a coast station is called without one',
+          message:
+            'Channel: expected a working channel, got none; only a call to a coast station may omit it',
           at: ['channel'],
           clause: 'ITU-R M.541-11 Annex 3, from memory',
         },
@@ -133,7 +135,7 @@ describe('each finding in full', () => {
         },
         {
           code: 'call-identity-form',
-          message: 'Identity: 12345678 has no form that ITU-R M.585 assigns',
+          message: 'Identity: 12345678 has no form of ITU-R M.585',
           at: ['from'],
           received: '12345678',
           clause: 'ITU-R M.585-10 Annex 1',
@@ -159,7 +161,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-reason-missing',
-          message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
+          message: 'Second telecommand: expected one of the ten reasons for being unable to comply',
           at: ['reason'],
           received: 'none',
           clause: `${notes}, notes 2 and 3`,
@@ -172,7 +174,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-reason-missing',
-          message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
+          message: 'Second telecommand: expected one of the ten reasons for being unable to comply',
           at: ['reason'],
           received: 'pay-phone',
           clause: `${notes}, notes 2 and 3`,
@@ -213,7 +215,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-class-none',
-          message: 'Sender: a class D set does not, as a rule, send this kind of call',
+          message: 'Sender: a class D set does not usually send this kind of call',
           at: ['kind'],
           received: 'area-call',
           clause: classes,
@@ -227,7 +229,7 @@ describe('each finding in full', () => {
         {
           code: 'call-class-guarded',
           message:
-            'Sender: a class A set sends this kind of call only past a guard, on the order of the master',
+            'Sender: a class A set sends this kind of call only from behind a protective cover, on the order of the master',
           at: ['kind'],
           received: 'distress-relay',
           clause: classes,
@@ -431,7 +433,7 @@ describe('equipment', () => {
       checkCall(call, options)
         .filter((notice) => notice.code === 'call-class-none')
         .map((notice) => notice.message);
-    const rule = 'does not, as a rule, send this kind of call';
+    const rule = 'does not usually send this kind of call';
     expect(says(relay, { equipmentClass: 'H' })).toEqual([`Sender: a hand-held set ${rule}`]);
     expect(says(hail, { equipmentClass: 'M' })).toEqual([`Sender: a man-overboard device ${rule}`]);
     expect(says(hail, { equipmentClass: 'A' })).toEqual([]);

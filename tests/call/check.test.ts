@@ -194,7 +194,7 @@ describe('areas', () => {
 });
 
 describe('distress', () => {
-  it('a ship does not, as a rule, acknowledge (47 CFR 80.1117(a))', () => {
+  it('a ship does not usually acknowledge (47 CFR 80.1117(a))', () => {
     expect(codes(composeDistressAcknowledgement({ from, about: alert }))).toEqual([
       'call-coast-acknowledges',
     ]);

@@ -129,7 +129,7 @@ const said: Record<CallKind, readonly [Call, string]> = {
   ],
   'unrecognised-call': [
     callFromFields({ ...emptyFields, format: 113, self: [23, 29, 99, 14, 20], category: 112 }).call,
-    'A call that is not understood, from Tern of Ardle (232999142) to a station not named',
+    'Unrecognised call, from Tern of Ardle (232999142) to an unnamed station',
   ],
 };
 

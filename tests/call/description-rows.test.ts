@@ -50,7 +50,7 @@ const sentence = (call: Call) => describeCall(call, options).sentence;
 describe('one sentence', () => {
   it('says what is not known', () => {
     expect(sentence(composeDistressRelay({ from: merrow, to: coast, nature: 'man-overboard', time }))).toBe(
-      'Distress relay from this station to 002329990 for a vessel not known: man overboard, position not known, 04:02 UTC',
+      'Distress relay from this station to 002329990 for an unidentified vessel: man overboard, position not known, 04:02 UTC',
     );
     expect(sentence({ ...alert, nature: null, time: null })).toBe(
       'Distress alert from 232999218: nature not known, 06°20′ N 006°30′ W, time not known',
@@ -59,15 +59,15 @@ describe('one sentence', () => {
       'Answer from 232999142 to this station: unable to comply, reason not stated',
     );
     expect(sentence({ ...hail, from: null, category: null, channel: null })).toBe(
-      'Call from a station not named to 232999142: no channel named',
+      'Call from an unnamed station to 232999142: no channel named',
     );
     const group = composeGroupCall({ from: merrow, to: '023299905', channel: '77' });
     expect(sentence({ ...group, to: { kind: 'group', mmsi: null } })).toBe(
-      'Routine call from this station to a group not named: channel 77',
+      'Routine call from this station to an unnamed group: channel 77',
     );
     const warning = composeAreaCall({ from: coast, area, category: 'safety' });
     expect(sentence({ ...warning, to: { kind: 'area', area: null } })).toBe(
-      'Safety call from 002329990 to ships in an area not known: channel 16',
+      'Safety call from 002329990 to ships in an unknown area: channel 16',
     );
     expect(sentence(warning)).toBe(
       'Safety call from 002329990 to ships in the area from 07° N 007° W, 2° southward and 3° eastward: channel 16',
@@ -90,9 +90,9 @@ describe('one sentence', () => {
     );
   });
 
-  it('tells a position sent unasked from an answer', () => {
+  it('tells a position sent unsolicited from an answer', () => {
     expect(sentence(composePositionReply({ from: tern, to: merrow, position }))).toBe(
-      'Position of 232999142, sent unasked to this station: 06°20′ N 006°30′ W, time not known',
+      'Position of 232999142, sent unsolicited to this station: 06°20′ N 006°30′ W, time not known',
     );
   });
 

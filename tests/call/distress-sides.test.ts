@@ -150,7 +150,7 @@ describe('words after the acknowledgement of a relay', () => {
     expect(lines.map((line) => line.say)).toContain('vessel flooding');
   });
 
-  it('are said too when the own wire left the address out, and for a vessel not known', () => {
+  it('are said too when the own wire left the address out, and for an unidentified vessel', () => {
     const unsaid: Call = { ...answer, to: { kind: 'station', mmsi: null }, distressed: null };
     expect(spokenScript(unsaid, own).lines[6]?.say).toBe('MAYDAY, unidentified vessel');
   });

@@ -41,7 +41,7 @@ describe('the operator is told what to mind', () => {
   const sign = 'call sign two Zulu Zulu Mike eight';
   const manners = {
     caution:
-      'Low power where it reaches, short, and on a working channel only; leave channel 16 and channel 70 free',
+      'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free',
     clause: 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory',
   };
   const received = {
@@ -53,7 +53,7 @@ describe('the operator is told what to mind', () => {
     ],
     clause: 'RR 2024 Nos. 32.16 and 32.28; MSC.1/Circ.1657; 47 CFR 80.1117(c), 80.1121(b)',
   };
-  const announcement = [own, 'Where the announcement went out by selective calling'];
+  const announcement = [own, 'If the call was announced by DSC'];
 
   const cases: Record<string, readonly [Situation, ReturnType<typeof prompts>]> = {
     'in own distress': [
@@ -170,8 +170,8 @@ describe('the operator is told what to mind', () => {
           announcement,
         ],
         caution:
-          'For a very urgent message about the safety of a vessel or a person, by order of the person responsible for the vessel; cancel it when it no longer holds. In grave and imminent danger the call is MAYDAY',
-        clause: 'Radio Regulations Nos. 33.8 to 33.12 (medical transports: 33.20), from memory',
+          'For a very urgent message about the safety of a vessel or a person, on the authority of the master; listen for at least 3 minutes afterwards on the channel used. Cancel it when it no longer applies. In grave and imminent danger send a MAYDAY',
+        clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), from memory; 47 CFR 80.327(f)',
       },
     ],
     'with a safety message elsewhere': [
@@ -182,10 +182,10 @@ describe('the operator is told what to mind', () => {
         notes: [
           ['SECURITE, SECURITE, SECURITE', 'As the French word sécurité'],
           announcement,
-          ['[message: what, where, and until when]', 'On the channel named, after the same call'],
+          ['[message: what, where, and until when]', 'On that channel, after the same call'],
         ],
-        caution: 'For warnings of navigation and weather; a long message is sent on a working channel',
-        clause: 'Radio Regulations Nos. 33.32 to 33.35, from memory',
+        caution: 'For navigational and weather warnings; send a long message on a working channel',
+        clause: 'RR 2024 Nos. 33.32 to 33.35, from memory',
       },
     ],
     'when calling for a talk': [
@@ -230,7 +230,7 @@ describe('the operator is told what to mind', () => {
           ],
         ],
         caution:
-          'On a working channel and no longer than 10 seconds a transmission; a test of the selective-calling set is a test call, without speech',
+          'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
         clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), from memory',
       },
     ],
@@ -413,7 +413,7 @@ describe('a message in distress', () => {
     expect(script.lines.map((line) => line.say)).toContain('Mast broken');
     expect(script.blanks).toEqual(['position, or bearing and distance from a known place']);
     expect(made({ kind: 'pan-pan', message: ' [] ' }).blanks).toContain(
-      'message: what is wrong, and what help is wanted',
+      'message: what is wrong, and what help is needed',
     );
   });
 

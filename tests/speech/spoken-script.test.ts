@@ -218,7 +218,7 @@ describe('urgency and safety', () => {
       'call sign two Zulu Zulu Mike eight',
       'MMSI two three two nine nine nine eight seven one',
       'My position [position, or bearing and distance from a known place]',
-      '[message: what is wrong, and what help is wanted]',
+      '[message: what is wrong, and what help is needed]',
       'OVER',
     ]);
     expect(says({ kind: 'pan-pan', to: skerra, message: 'Mast broken, I require a tow', position })).toEqual([

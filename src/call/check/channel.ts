@@ -55,7 +55,7 @@ function noneNamed(call: AnnouncementCall, purpose: WorkingPurpose): Notice[] {
   return [
     {
       code: 'call-channel-none',
-      message: 'Channel: none is named, and only a coast station is called without one',
+      message: 'Channel: expected a working channel, got none; only a call to a coast station may omit it',
       at: ['channel'],
       clause: 'ITU-R M.541-11 Annex 3, from memory',
     },
@@ -68,7 +68,7 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
     return [
       {
         code: 'call-channel-70',
-        message: 'Channel: 70 carries digital selective calls only, never speech',
+        message: 'Channel: 70 carries DSC only, never speech',
         at: ['channel'],
         received: channel,
         clause: 'Radio Regulations Appendix 18 note j)',
@@ -79,7 +79,8 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
     return [
       {
         code: 'call-channel-16-routine',
-        message: 'Channel: 16 is for distress, safety and calling; a routine call names a working channel',
+        message:
+          'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
         at: ['channel'],
         received: channel,
         clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
@@ -94,7 +95,7 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
   return [
     {
       code: 'call-channel-two-frequency',
-      message: `Channel: ${channel} has two frequencies, and two ships on it do not hear each other`,
+      message: `Channel: ${channel} has two frequencies: two ships on it cannot hear each other`,
       at: ['channel'],
       received: channel,
       clause: 'Radio Regulations Appendix 18',

@@ -25,7 +25,7 @@ export function equipmentNotices(
     return [
       {
         code: 'call-class-none',
-        message: `Sender: ${WHO[sender]} does not, as a rule, send this kind of call`,
+        message: `Sender: ${WHO[sender]} does not usually send this kind of call`,
         at: ['kind'],
         received: call.kind,
         clause,
@@ -36,7 +36,7 @@ export function equipmentNotices(
   return [
     {
       code: 'call-class-guarded',
-      message: `Sender: ${WHO[sender]} sends this kind of call only past a guard, on the order of the master`,
+      message: `Sender: ${WHO[sender]} sends this kind of call only from behind a protective cover, on the order of the master`,
       at: ['kind'],
       received: call.kind,
       clause,

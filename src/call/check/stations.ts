@@ -51,7 +51,7 @@ function identityNotices(
     return [
       {
         code: 'call-identity-form',
-        message: `Identity: ${mmsi} has no form that ITU-R M.585 assigns`,
+        message: `Identity: ${mmsi} has no form of ITU-R M.585`,
         at: [at],
         received: mmsi,
         clause: 'ITU-R M.585-10 Annex 1',

@@ -59,7 +59,7 @@ function isReason(name: string | null): boolean {
 function noReason(reason: string | null): Notice {
   return {
     code: 'call-reason-missing',
-    message: 'Second telecommand: an answer that cannot comply gives one of ten reasons',
+    message: 'Second telecommand: expected one of the ten reasons for being unable to comply',
     at: ['reason'],
     received: reason ?? 'none',
     clause: `${NOTES}, notes 2 and 3`,

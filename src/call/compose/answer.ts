@@ -114,7 +114,7 @@ export interface PositionOptions {
 }
 
 /**
- * Own position: in answer to a request, or sent unasked with `from` and `to`.
+ * Own position: in answer to a request, or sent unsolicited with `from` and `to`.
  *
  * @param options - `call`: the request answered, or `from` and `to`; `position` and `time`
  * @returns the report; in the category of the request, safety when unasked

@@ -55,7 +55,7 @@ export interface CallDescription {
 export function describeCall(call: Call, options: DescribeOptions = {}): CallDescription {
   want('describeCall', 'a call is', call);
   const nameOf = (mmsi: string | null): string => {
-    if (mmsi === null) return 'a station not named';
+    if (mmsi === null) return 'an unnamed station';
     if (mmsi === options.own) return 'this station';
     const name = stationNamed(options.directory, mmsi)?.name;
     return name == null ? mmsi : `${name} (${mmsi})`;

@@ -15,7 +15,7 @@ export type ChannelOf = (channel: string) => string;
 /** A call in one sentence. */
 export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): string {
   const from = nameOf(call.from);
-  const to = call.to === null ? 'a station not named' : addressWords(call.to, nameOf);
+  const to = call.to === null ? 'an unnamed station' : addressWords(call.to, nameOf);
   switch (call.kind) {
     case 'distress-alert':
       return `Distress alert from ${from}: ${distressWords(call)}`;
@@ -42,7 +42,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
-      return `Position of ${from}, ${call.unasked ? 'sent unasked' : 'in answer'} to ${to}: ${placeAndTime(call)}`;
+      return `Position of ${from}, ${call.unasked ? 'sent unsolicited' : 'in answer'} to ${to}: ${placeAndTime(call)}`;
     case 'test-call':
       return `Test call from ${from} to ${to}`;
     case 'test-acknowledgement':
@@ -54,7 +54,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'automatic-service-call':
       return `Telephone-service ${call.end === 'request' ? 'call' : call.end === 'answer' ? 'answer' : 'end'} from ${from} to ${to}: ${call.telephone === null ? 'no number' : `number ${call.telephone}`}`;
     case 'unrecognised-call':
-      return `A call that is not understood, from ${from} to ${to}`;
+      return `Unrecognised call, from ${from} to ${to}`;
   }
 }
 
@@ -64,7 +64,7 @@ export function addressWords(address: CallAddress, nameOf: NameOf): string {
     case 'station':
       return nameOf(address.mmsi);
     case 'group':
-      return address.mmsi === null ? 'a group not named' : `group ${nameOf(address.mmsi)}`;
+      return address.mmsi === null ? 'an unnamed group' : `group ${nameOf(address.mmsi)}`;
     case 'area':
       return `ships ${areaWords(address.area)}`;
     case 'all-ships':
@@ -76,7 +76,7 @@ export function addressWords(address: CallAddress, nameOf: NameOf): string {
 
 /** A rectangle. */
 export function areaWords(area: GeographicArea | null): string {
-  if (area === null) return 'in an area not known';
+  if (area === null) return 'in an unknown area';
   const { north, west, southward, eastward } = area;
   const corner = `${pad(north.degrees, 2)}° ${north.hemisphere} ${pad(west.degrees, 3)}° ${west.hemisphere}`;
   return `in the area from ${corner}, ${southward}° southward and ${eastward}° eastward`;
@@ -103,7 +103,7 @@ function placeAndTime(call: DistressCall | PositionReply): string {
 }
 
 function vessel(mmsi: string | null, nameOf: NameOf): string {
-  return mmsi === null ? 'a vessel not known' : nameOf(mmsi);
+  return mmsi === null ? 'an unidentified vessel' : nameOf(mmsi);
 }
 
 function distressWords(call: DistressCall): string {
