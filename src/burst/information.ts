@@ -1,5 +1,6 @@
 import {
   type CallFields,
+  type Composition,
   categories,
   compositions,
   emptyFields,
@@ -21,24 +22,13 @@ import {
 const TELECOMMAND = 'telecommand1';
 
 /** What the compositions of each format specifier begin with: up to the first telecommand, or to the end where none is. */
-const HEADS: ReadonlyMap<number | null, readonly FieldName[]> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ compositions.map(({ format, order }) => {
-    const [, ...message] = order;
-    const length = message.includes(TELECOMMAND) ? message.indexOf(TELECOMMAND) + 1 : message.length;
-    return [symbolOfName(formatSpecifiers, format), message.slice(0, length)];
-  }),
-);
+const HEADS: ReadonlyMap<number | null, readonly FieldName[]> = /* @__PURE__ */ heads();
 /** Fields after the first telecommand, where the call is about a ship in distress. */
-const OF_SHIP: readonly FieldName[] = /* @__PURE__ */ (() => {
-  const order = compositions.find((row) => row.order.includes('distressed'))?.order ?? [];
-  return order.slice(order.indexOf(TELECOMMAND) + 1);
-})();
+const OF_SHIP: readonly FieldName[] = /* @__PURE__ */ afterTelecommand('distressed');
 /** First telecommands that such fields follow. */
 const OF_DISTRESS: Symbols = /* @__PURE__ */ telecommandsWith('distressed');
 /** First telecommands that a position follows. */
-const OF_POSITION: Symbols = /* @__PURE__ */ telecommandsWith('position').filter(
-  (each) => !OF_DISTRESS.includes(each),
-);
+const OF_POSITION: Symbols = /* @__PURE__ */ telecommandsWith('header');
 const DISTRESS: number = /* @__PURE__ */ symbolOfName(formatSpecifiers, 'distress');
 const AUTOMATIC_SERVICE: number = /* @__PURE__ */ symbolOfName(formatSpecifiers, 'automatic-service');
 const DISTRESS_CATEGORY: number = /* @__PURE__ */ symbolOfName(categories, 'distress');
@@ -214,4 +204,15 @@ function telecommandsWith(field: FieldName): (number | null)[] {
   return rows.flatMap(({ telecommands }) =>
     telecommands.map((name) => symbolOfName(firstTelecommands, name)),
   );
+}
+
+function heads(): Map<number, readonly FieldName[]> {
+  const of = ({ order: [, ...message] }: Composition) =>
+    message.slice(0, message.indexOf(TELECOMMAND) + 1 || message.length);
+  return new Map(compositions.map((row) => [symbolOfName(formatSpecifiers, row.format), of(row)]));
+}
+
+function afterTelecommand(field: FieldName): readonly FieldName[] {
+  const order = compositions.find((row) => row.order.includes(field))?.order ?? [];
+  return order.slice(order.indexOf(TELECOMMAND) + 1);
 }

@@ -230,9 +230,13 @@ export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Com
   );
 }
 
-const DISTRESS_KINDS: ReadonlySet<CallKind> = /* @__PURE__ */ new Set(
-  /* @__PURE__ */ kinds.filter(({ order }) => order.includes('nature')).map(({ kind }) => kind),
-);
+/** The kinds of call about a distress. */
+export const DISTRESS_KINDS: readonly DistressCall['kind'][] = /* @__PURE__ */ distressKinds();
+
+function distressKinds(): DistressCall['kind'][] {
+  const rows = kinds.filter(({ order }) => order.includes('nature'));
+  return [...new Set(rows.map(({ kind }) => kind as DistressCall['kind']))];
+}
 
 /**
  * Whether a call is about a distress: an alert, a relay, their acknowledgements, and the cancellation of an alert.
@@ -248,6 +252,6 @@ const DISTRESS_KINDS: ReadonlySet<CallKind> = /* @__PURE__ */ new Set(
  * console.log(isDistressCall(composeTestCall({ from: '232999871', to: '002329990' }))); // false
  * ```
  */
-export function isDistressCall(call: Call): call is DistressCall {
-  return DISTRESS_KINDS.has(call.kind);
+export function isDistressCall<Any extends Pick<Call, 'kind'>>(call: Any): call is Any & DistressCall {
+  return (DISTRESS_KINDS as readonly CallKind[]).includes(call.kind);
 }

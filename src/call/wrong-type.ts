@@ -35,10 +35,12 @@ const NUMBERS_IF_ANY: ValueType = [
   (value) => value === undefined || (Array.isArray(value) && value.every((each) => typeof each === 'number')),
 ];
 
-const TYPES: Types = /* @__PURE__ */ Object.assign(
-  { from: TEXT, expansion: RECORD_IF_ANY, asReceived: RECORD_IF_ANY },
-  ...kinds.flatMap(({ message }) => message.map(({ properties }) => properties)),
-);
+const TYPES: Types = /* @__PURE__ */ typesOfProperties();
+
+function typesOfProperties(): Types {
+  const parts = kinds.flatMap(({ message }) => message.map(({ properties }) => properties));
+  return Object.assign({ from: TEXT, expansion: RECORD_IF_ANY, asReceived: RECORD_IF_ANY }, ...parts);
+}
 
 const FREQUENCIES: Types = { receive: TEXT, transmit: TEXT };
 

@@ -1,4 +1,4 @@
-import { type Call, type CallFields, callFromFields, callToFields } from '../call/index.ts';
+import { type Call, type CallFields, callFromFields, callToFields, isDistressCall } from '../call/index.ts';
 import type { Direction } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { requireOneOf } from './arguments.ts';
@@ -89,7 +89,7 @@ export function writeSentences(call: Call, options: WriteOptions): WrittenSenten
     ...(kind === call.kind ? [] : [kindNotice(call.kind, kind)]),
   ];
   if (direction === 'commanded') {
-    if (allowDistress !== true && (isAboutDistress(fields) || kind.startsWith('distress-'))) refuseDistress();
+    if (allowDistress !== true && (isAboutDistress(fields) || isDistressCall({ kind }))) refuseDistress();
     if (notices[0] !== undefined) throw new RangeError(`writeSentences: ${notices[0].message}`);
   }
   return {

@@ -1,12 +1,12 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call } from '../call.ts';
+import type { Call, DistressCall } from '../call.ts';
 import { placeLack, timeLack } from '../element/place-symbols.ts';
 import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
-import type { EquipmentClass } from '../kinds.ts';
+import { type EquipmentClass, isDistressCall } from '../kinds.ts';
 
 /** Who sends which distress call, and what the call leaves out. */
 export function distressNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
-  if (!('subsequent' in call)) return [];
+  if (!isDistressCall(call)) return [];
   return [...parts(call, equipment), ...place(call)];
 }
 
@@ -65,7 +65,7 @@ function isToCoastStation({ to }: Call): boolean {
   return to?.kind === 'station' && isAshore(to.mmsi);
 }
 
-function place(call: Extract<Call, { readonly subsequent: unknown }>): Notice[] {
+function place(call: DistressCall): Notice[] {
   if (call.position === null) {
     // What could not be read has a notice of its own.
     if (placeLack(call) !== 'not-given') return [];

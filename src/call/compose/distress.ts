@@ -8,6 +8,7 @@ import type {
   DistressRelayAcknowledgement,
   DistressSelfCancel,
 } from '../call.ts';
+import { DISTRESS_KINDS } from '../kinds.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
 import { given } from '../wrong-type.ts';
 import { distressedIdentity, ofKind, ownIdentity, stationOrGroup, want } from './arguments.ts';
@@ -216,14 +217,6 @@ function wantAbout(name: string, options: { readonly about?: DistressCall | unde
   want(name, 'options are', options);
   if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
 }
-
-const DISTRESS_KINDS: readonly DistressCall['kind'][] = [
-  'distress-alert',
-  'distress-acknowledgement',
-  'distress-self-cancel',
-  'distress-relay',
-  'distress-relay-acknowledgement',
-];
 
 function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
   const { about } = options;

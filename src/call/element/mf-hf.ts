@@ -1,4 +1,5 @@
 import type { Call } from '../call.ts';
+import { isDistressCall } from '../kinds.ts';
 
 /** Where the traffic of a distress on MF or HF is spoken. */
 const DISTRESS_VOICE = 'the distress frequency of the band for voice (2182 kHz with 2187.5 kHz)';
@@ -16,7 +17,7 @@ const MF_HF: readonly string[] = [
 /** Whether a distress call is of MF or HF, by the communication that it says will follow; 47 CFR 80.1123(d), Japan, Operation Regulations
  * Art. 81-5(7). The band is not in the call. */
 export function isMfHf(call: Call): boolean {
-  return 'subsequent' in call && MF_HF.includes(String(call.subsequent));
+  return isDistressCall(call) && MF_HF.includes(String(call.subsequent));
 }
 
 /** What is said of channel 16, said of the distress frequency instead. */

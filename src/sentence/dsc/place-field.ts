@@ -1,4 +1,4 @@
-import type { CallFields, Symbols } from '../../call/index.ts';
+import { type CallFields, firstTelecommands, type Symbols, symbolOfName } from '../../call/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { symbolsOfDigits } from './symbol-code.ts';
@@ -50,7 +50,7 @@ export function readPlaceField(text: string, notices: Notice[]): Place {
 export function writePlaceField(fields: CallFields): string {
   if (fields.position !== null) {
     const digits = digitsOrNothing(fields.position);
-    const headed = fields.header && fields.telecommand1 !== 121;
+    const headed = fields.header && fields.telecommand1 !== symbolOfName(firstTelecommands, 'ship-position');
     return headed && digits !== '' ? HEADER + digits : digits;
   }
   const receive = digitsOrNothing(fields.receive);

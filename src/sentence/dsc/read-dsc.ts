@@ -9,7 +9,7 @@ import { readIdentityField } from './identity-field.ts';
 import { fromLegacy, isLegacy } from './legacy-layout.ts';
 import { readPlaceField } from './place-field.ts';
 import { type DscContext, readStations } from './station-field.ts';
-import { symbolsOfDigits } from './symbol-code.ts';
+import { endOfLetter, symbolsOfDigits } from './symbol-code.ts';
 
 /** What a `DSC` sentence says, as the fields of a call. */
 export interface DscReading {
@@ -26,7 +26,6 @@ const UNKNOWN_SHIP: Symbols = [
   NO_INFORMATION,
   NO_INFORMATION,
 ];
-const ENDS = { R: 117, B: 122, S: 127 } as const;
 
 /**
  * Reads the fields of a `DSC` sentence: eleven of them, or the seven of an older edition.
@@ -84,7 +83,8 @@ function readCategory(format: number | null, texts: readonly string[], notices: 
 }
 
 function readEnd(text: string, notices: Notice[]): number | null {
-  if (text === 'R' || text === 'B' || text === 'S') return ENDS[text];
+  const end = endOfLetter(text);
+  if (end !== null) return end;
   notices.push(
     fieldNotice('sentence-acknowledgement', 'DSC', 10, text, 'is none of R, B and S', 'R, B or S'),
   );

@@ -1,4 +1,30 @@
-import type { Symbols } from '../../call/index.ts';
+import {
+  type EndOfSequence,
+  endsOfSequence,
+  nameOfSymbol,
+  type Symbols,
+  symbolOfName,
+} from '../../call/index.ts';
+
+/** The letters of field 10 (IEC 61162-1, `DSC` sentence). */
+const END_LETTERS: Readonly<Record<EndOfSequence, string>> = {
+  'acknowledgement-requested': 'R',
+  acknowledgement: 'B',
+  'end-of-sequence': 'S',
+};
+
+/** The end of sequence that a letter stands for, `null` when it is another letter. */
+export function endOfLetter(letter: string): number | null {
+  const names = Object.keys(END_LETTERS) as EndOfSequence[];
+  const name = names.find((each) => END_LETTERS[each] === letter);
+  return name === undefined ? null : symbolOfName(endsOfSequence, name);
+}
+
+/** The letter of an end of sequence, empty when it has none. */
+export function letterOfEnd(end: number | null): string {
+  const name = end === null ? '' : nameOfSymbol(endsOfSequence, end);
+  return Object.hasOwn(END_LETTERS, name) ? END_LETTERS[name as EndOfSequence] : '';
+}
 
 /**
  * The symbol that a two-digit code stands for: its last two digits are sent, so 00–27 are 100–127

@@ -2,7 +2,7 @@ import type { CallFields } from '../../call/index.ts';
 import { digitsOf } from '../../call/index.ts';
 import type { Direction } from '../../report/index.ts';
 import { writePlaceField } from './place-field.ts';
-import { codeOfSymbol } from './symbol-code.ts';
+import { codeOfSymbol, letterOfEnd } from './symbol-code.ts';
 
 /**
  * The eleven fields of a `DSC` sentence. What a sentence has no place for is left out: the called station
@@ -22,7 +22,7 @@ export function dscFields(fields: CallFields, direction: Direction): string[] {
     timeOrNumber(fields),
     aboutShip ? (digitsOf(fields.distressed) ?? '') : '',
     aboutShip ? code(fields.nature) : '',
-    endLetter(fields.end),
+    letterOfEnd(fields.end),
     fields.expansion.length > 0 ? 'E' : '',
   ];
 }
@@ -37,12 +37,6 @@ function timeOrNumber(fields: CallFields): string {
   const [parity, ...pairs] = fields.telephone ?? [];
   const digits = digitsOf(pairs) ?? '';
   return parity === 105 ? digits.slice(1) : digits;
-}
-
-function endLetter(end: number | null): string {
-  if (end === 117) return 'R';
-  if (end === 122) return 'B';
-  return end === 127 ? 'S' : '';
 }
 
 function code(symbol: number | null): string {

@@ -1,3 +1,4 @@
+import { isDistressCall } from '../../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { type Coordinates, rangeAndBearing } from '../../position/index.ts';
 import { cornerOf, resolveTime } from '../../position/internal.ts';
@@ -66,7 +67,7 @@ export function remember<Value>(map: Map<string, Value>, key: string, value: Val
 
 /** MF and HF calls come from anywhere. */
 function isVhf({ talker, call }: CallReading): boolean {
-  return talker !== 'CT' && !('subsequent' in call && call.subsequent === 'telephony-j3e');
+  return talker !== 'CT' && !(isDistressCall(call) && call.subsequent === 'telephony-j3e');
 }
 
 function wouldBeNearMirrored(own: Coordinates, reported: Coordinates): boolean {
