@@ -21,7 +21,7 @@ const corners = [-180, -179.9999999, -6.502, -0.00000001, 0, 6.5, 179.9999999, 1
 );
 const waypoints = corners.map((position, i) => {
   const text = awkward[i % awkward.length];
-  return i % 2 ? { position, name: text } : { position, name: text, time: i * 86_399_999, description: text, source: text, type: text };
+  return i % 2 ? { position, name: text } : { position, name: text, time: i * 86_399_999, description: text, source: text, type: text, id: text, properties: { [text]: text, deep: null } };
 });
 writeFileSync(`${folder}/none.gpx`, toGpx([], { creator: awkward[3] }));
 writeFileSync(`${folder}/awkward.gpx`, toGpx(waypoints, { creator: awkward[5] }));

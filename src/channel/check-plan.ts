@@ -1,5 +1,5 @@
 import type { Issue } from '../result/index.ts';
-import { quote } from '../result/index.ts';
+import { givenInWords } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
 import { plainText } from './plain-text.ts';
 
@@ -60,7 +60,7 @@ function fieldIssues(
 
 function issue(at: Path, expected: string, given: unknown): Issue {
   const place = at.map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`)).join('');
-  const received = shown(given);
+  const received = givenInWords(given);
   return {
     code: 'channel-plan-malformed',
     message: `Channel plan${place === '' ? '' : ` ${place.slice(1)}`}: expected ${expected}, got ${received}`,
@@ -69,12 +69,6 @@ function issue(at: Path, expected: string, given: unknown): Issue {
     received,
     clause: 'common practice',
   };
-}
-
-function shown(value: unknown): string {
-  if (typeof value === 'string') return quote(value);
-  if (value === null || ['undefined', 'number', 'boolean'].includes(typeof value)) return String(value);
-  return Array.isArray(value) ? 'a list' : `a value of type ${typeof value}`;
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -1,4 +1,5 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { givenInWords } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, type NumberedDesignator, parseDesignator } from './designator.ts';
 import { formatMegahertz, frequenciesInWords } from './frequency.ts';
@@ -95,13 +96,7 @@ function isChannel(value: unknown): boolean {
 /** What there is to say of a value that is not a plan. */
 export function noPlan(value: unknown): Issue {
   const isNear = Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels);
-  const received = isNear
-    ? 'channels with fields missing'
-    : value === null
-      ? 'null'
-      : Array.isArray(value)
-        ? 'a list'
-        : typeof value;
+  const received = isNear ? 'channels with fields missing' : givenInWords(value);
   return {
     code: 'channel-no-plan',
     message: `Channel plan: expected a plan, as definePlan makes one, got ${received}`,

@@ -32,6 +32,7 @@ export { definePlan, duplexChannel, parsePlan, simplexChannel } from './define-p
 export type { Designator, NamedDesignator, NumberedDesignator } from './designator.ts';
 export { formatDesignator, parseDesignator } from './designator.ts';
 export { findChannel } from './find-channel.ts';
+export { channelSchema } from './schema.ts';
 
 /* Frequencies: by number, of a channel, and back. */
 

@@ -1,4 +1,5 @@
 import type { Issue, Notice } from '../result/index.ts';
+import { givenInWords } from '../result/internal.ts';
 import type { Channel, Evidence } from './channel.ts';
 import { formatMegahertz } from './frequency.ts';
 import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
@@ -11,6 +12,7 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * @param channel - a plan's channel
  * @param purpose - what it is wanted for
  * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
+ * @throws TypeError when it is not a channel
  * @throws RangeError when the purpose is none of them
  *
  * @see {@link mayPropose}
@@ -27,6 +29,8 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * ```
  */
 export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): readonly Notice[] {
+  if (channel?.kind !== 'channel')
+    throw new TypeError(`checkWorkingChannel: expected a channel, got ${givenInWords(channel)}`);
   const bar = barTo(channel, purpose);
   return bar ? [bar] : cautionsOn(channel, purpose);
 }

@@ -1,4 +1,5 @@
 import type { Notice } from '../result/index.ts';
+import { requireOptions } from '../result/internal.ts';
 import type { Channel, ChannelPlan, Fitness } from './channel.ts';
 import { channelNamed, channelsNumbered, isPlan, noPlan } from './find-channel.ts';
 import { frequenciesInWords } from './frequency.ts';
@@ -92,6 +93,7 @@ export function workingChannels(
   options: WorkingChannelsOptions = {},
 ): WorkingChannels {
   const given = plansOf(plans);
+  requireOptions('workingChannels', options, ['sets']);
   const sets = plansOf(options.sets ?? []);
   if (given.length === 0) throw new RangeError('workingChannels: expected at least one plan, got none');
   const ranked: WorkingChannel[] = [];

@@ -1,5 +1,5 @@
-import type { Notice } from '../result/index.ts';
-import { quote } from '../result/index.ts';
+import { type FormSchema, failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { formSchema } from '../result/internal.ts';
 import { shipCallSign } from './call-sign-shape.ts';
 
 /**
@@ -43,6 +43,33 @@ export function checkCallSign(text: string): readonly Notice[] {
     'identity-call-sign-shape',
     `Call sign ${quote(text)} has no shape that ships are given: see the licence`,
   );
+}
+
+/**
+ * A schema for the call sign of a ship, for libraries that take Standard Schema v1. It refuses what
+ * {@link checkCallSign} warns of, which may be a rare call sign all the same: let a person overrule it.
+ *
+ * @returns the schema; its output is capitals and digits without blanks
+ *
+ * Source: Standard Schema v1.
+ *
+ * @see {@link identitySchema}
+ *
+ * @example
+ * ```ts
+ * import { callSignSchema } from 'seahail/identity';
+ *
+ * console.log(callSignSchema()['~standard'].validate('2zz m8')); // { value: '2ZZM8' }
+ * ```
+ */
+export function callSignSchema(): FormSchema<string> {
+  const read = (value: unknown): Result<string> => {
+    const [notice] = checkCallSign(value as string);
+    return notice === undefined
+      ? success((value as string).replace(/\s/g, '').toUpperCase())
+      : failure(notice);
+  };
+  return formSchema('callSignSchema', read, { type: 'string', pattern: '^[0-9A-Z]{4,9}$' });
 }
 
 function warn(text: string, code: string, message: string): readonly Notice[] {

@@ -8,7 +8,7 @@
  * - {@link toCallAddress}, {@link fromCallAddress}: the ten digits used on the air.
  * - {@link toAtis}, {@link readAtis}: the ten digits used on inland waters.
  * - {@link checkCallSign}: is a call sign plausible?
- * - {@link identitySchema}: a Standard Schema for forms.
+ * - {@link identitySchema}, {@link callSignSchema}: Standard Schemas for forms.
  * - {@link identityForms}: the table of forms, for help pages.
  * - `seahail/directory`: known stations.
  *
@@ -20,7 +20,7 @@ export type { AtisCallSign, AtisMember, AtisMmsi, AtisReading } from './atis.ts'
 export { atisMembers, readAtis, toAtis } from './atis.ts';
 export type { AddressDigits } from './call-address.ts';
 export { fromCallAddress, toCallAddress } from './call-address.ts';
-export { checkCallSign } from './call-sign.ts';
+export { callSignSchema, checkCallSign } from './call-sign.ts';
 export type { IdentityField } from './check.ts';
 export { checkIdentity } from './check.ts';
 export type { IdentityStyle } from './format.ts';
@@ -52,20 +52,7 @@ export type {
 export { IDENTITY_ISSUE_CODES } from './issue-code.ts';
 export { isMmsi, mmsi } from './mmsi.ts';
 export { parseIdentity } from './parse.ts';
-export type { IdentitySchema, IdentitySchemaOptions, IdentitySchemaProps } from './schema.ts';
+export type { IdentitySchemaOptions } from './schema.ts';
 export { identitySchema } from './schema.ts';
-export type {
-  StandardJsonSchemaConverter,
-  StandardJsonSchemaOptions,
-  StandardSchema,
-  StandardSchemaFailure,
-  StandardSchemaIssue,
-  StandardSchemaOptions,
-  StandardSchemaPathSegment,
-  StandardSchemaProps,
-  StandardSchemaResult,
-  StandardSchemaSuccess,
-  StandardSchemaTypes,
-} from './standard-schema.ts';
 export type { IdentityUses } from './uses.ts';
 export { usesOf } from './uses.ts';

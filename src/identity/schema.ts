@@ -1,13 +1,8 @@
-import { type Issue, quote } from '../result/index.ts';
+import { type FormSchema, failures, type Issue, quote, type Result, success } from '../result/index.ts';
+import { formSchema, requireOptions } from '../result/internal.ts';
 import { checkIdentity, type IdentityField, wantField } from './check.ts';
 import type { Identity, IdentityKind, Mmsi } from './identity.ts';
 import { parseIdentity } from './parse.ts';
-import type {
-  StandardJsonSchemaConverter,
-  StandardJsonSchemaOptions,
-  StandardSchema,
-  StandardSchemaProps,
-} from './standard-schema.ts';
 
 /** What an {@link identitySchema} lets through. */
 export interface IdentitySchemaOptions {
@@ -15,21 +10,6 @@ export interface IdentitySchemaOptions {
   readonly accept?: readonly IdentityKind[] | undefined;
   /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
   readonly field?: IdentityField | undefined;
-}
-
-/** A Standard Schema from text to {@link Mmsi} that also gives JSON Schema. */
-export interface IdentitySchema extends StandardSchema<string, Mmsi> {
-  readonly '~standard': IdentitySchemaProps;
-}
-
-/** The one property of an {@link IdentitySchema}. Validation is synchronous; its issues carry all fields of {@link Issue}. */
-export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
-  readonly vendor: 'seahail';
-  /** Gives the nine digits, or what is wrong with the value. */
-  readonly validate: (
-    value: unknown,
-  ) => { readonly value: Mmsi; readonly issues?: undefined } | { readonly issues: readonly Issue[] };
-  readonly jsonSchema: StandardJsonSchemaConverter;
 }
 
 /**
@@ -57,8 +37,8 @@ export interface IdentitySchemaProps extends StandardSchemaProps<string, Mmsi> {
  * console.log(shipField['~standard'].validate('232-999-871')); // { value: '232999871' }
  * ```
  */
-export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySchema {
-  const { accept, field } = options;
+export function identitySchema(options: IdentitySchemaOptions = {}): FormSchema<Mmsi> {
+  const { accept, field } = requireOptions('identitySchema', options, ['accept', 'field']);
   // Text has an includes of its own: 'ship-group' would let ships through.
   if (accept !== undefined && !Array.isArray(accept))
     throw new TypeError('identitySchema: a list of kinds to accept is needed');
@@ -66,22 +46,13 @@ export function identitySchema(options: IdentitySchemaOptions = {}): IdentitySch
   const odd = accept?.find((kind) => !Object.hasOwn(shapes, kind));
   if (odd !== undefined) throw new RangeError(`identitySchema: ${quote(`${odd}`)} is no kind of identity`);
   if (field !== undefined) wantField(field);
-  return {
-    '~standard': {
-      version: 1,
-      vendor: 'seahail',
-      validate: (value) => {
-        const parsed = parseIdentity(value);
-        if (!parsed.ok) return { issues: fitting(parsed.issues, options) };
-        const issues = issuesHere(parsed.value, options);
-        return issues.length === 0 ? { value: parsed.value.mmsi } : { issues };
-      },
-      jsonSchema: {
-        input: (wanted) => jsonSchema(wanted, { type: 'string' }),
-        output: (wanted) => jsonSchema(wanted, { type: 'string', pattern: patternOf(accept) }),
-      },
-    },
+  const read = (value: unknown): Result<Mmsi> => {
+    const parsed = parseIdentity(value);
+    if (!parsed.ok) return failures(likelierFirst(parsed.issues, options));
+    const issues = issuesHere(parsed.value, options);
+    return issues.length === 0 ? success(parsed.value.mmsi) : failures(issues);
   };
+  return formSchema('identitySchema', read, { type: 'string', pattern: patternOf(accept) });
 }
 
 /** What speaks against an identity in this field. */
@@ -93,22 +64,15 @@ function issuesHere(identity: Identity, { accept, field }: IdentitySchemaOptions
   return checked === undefined || checked.ok ? [] : checked.issues;
 }
 
-/** The issues with offers that the field would take; where it takes no ships, eight digits lack no digit of one. */
-function fitting(issues: readonly Issue[], options: IdentitySchemaOptions): readonly Issue[] {
-  const offering = issues.map((issue) => withFittingOffer(issue, options));
-  const takesShips =
-    issuesHere({ kind: 'ship', mmsi: '200000000' as Mmsi, mid: '200' }, options).length === 0;
-  if (takesShips) return offering;
-  return offering.sort((a, b) => Number(a.suggestion === undefined) - Number(b.suggestion === undefined));
-}
-
-/** The issue without its suggestion, where the field would refuse that as well: an offer must lead somewhere. */
-function withFittingOffer(issue: Issue, options: IdentitySchemaOptions): Issue {
-  const { suggestion, ...bare } = issue;
-  if (suggestion === undefined) return issue;
-  const offered = parseIdentity(suggestion);
-  if (offered.ok && issuesHere(offered.value, options).length === 0) return issue;
-  return { ...bare, message: issue.message.replace(`; ${suggestion} may be meant`, '') };
+/** Where the field takes no ships, eight digits lack no digit of one: what has a suggestion comes first. */
+function likelierFirst(issues: readonly Issue[], options: IdentitySchemaOptions): readonly Issue[] {
+  const ship: Identity = { kind: 'ship', mmsi: '200000000' as Mmsi, mid: '200' };
+  if (issuesHere(ship, options).length === 0) return issues;
+  const offers = ({ suggestion }: Issue): boolean => {
+    const offered = parseIdentity(suggestion);
+    return offered.ok && issuesHere(offered.value, options).length === 0;
+  };
+  return [...issues].sort((a, b) => Number(offers(b)) - Number(offers(a)));
 }
 
 function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[]): Issue {
@@ -121,22 +85,6 @@ function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[
     received: `'${mmsi}'`,
     clause: 'ITU-R M.585-10',
   };
-}
-
-function jsonSchema(
-  options: StandardJsonSchemaOptions,
-  schema: Record<string, unknown>,
-): Record<string, unknown> {
-  switch (options.target) {
-    case 'draft-2020-12':
-      return { $schema: 'https://json-schema.org/draft/2020-12/schema', ...schema };
-    case 'draft-07':
-      return { $schema: 'http://json-schema.org/draft-07/schema#', ...schema };
-    case 'openapi-3.0':
-      return schema;
-    default:
-      throw new RangeError('identitySchema: JSON Schema draft-2020-12, draft-07 or openapi-3.0 wanted');
-  }
 }
 
 const shapes: Readonly<Record<IdentityKind, string>> = {

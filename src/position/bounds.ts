@@ -1,14 +1,15 @@
+import { requireOptions } from '../result/internal.ts';
 import { boxOf, type RoundingAssumption } from './box.ts';
 import { rangeToBox } from './box-range.ts';
 import { type Sector, sectorToBox } from './box-sector.ts';
-import { type Coordinates, requireCoordinates } from './coordinates.ts';
+import { type Coordinates, requireCoordinates, type WrittenPosition } from './coordinates.ts';
 import type { GeoBox } from './geo-box.ts';
 import type { ReportedPosition } from './reported-position.ts';
 import { requireFinite, requireNotNegative } from './require-number.ts';
 import { metresRun } from './units.ts';
 import { widenedBox } from './widened-box.ts';
 
-/** What a reported position says about where she is, seen from own position. */
+/** What a position says about where she is, seen from own position. */
 export interface Bounds {
   readonly kind: 'bounds';
   /** Least range in metres; zero when she may be alongside. */
@@ -17,7 +18,7 @@ export interface Bounds {
   readonly greatest: number;
   /** Every bearing she may have; `null` where a bearing means nothing, as when own ship may lie within the area. */
   readonly sector: Sector | null;
-  /** Where the fix was, from the resolution of the digits. */
+  /** Where the fix was, from the resolution of the digits and the uncertainty given. */
   readonly box: GeoBox;
   /** Metres she may have run since, counted in range and bearing; `null` when her speed or the time is not known. */
   readonly movement: number | null;
@@ -39,11 +40,18 @@ export interface BoundsOptions {
   readonly speed?: number | undefined;
   /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
   readonly clockDoubt?: number | undefined;
+  /**
+   * Metres by which her fix may be wrong. Must be stated for plain coordinates, which do not say how fine they are;
+   * else it comes on top of the resolution, and is 0 unless stated.
+   */
+  readonly uncertainty?: number | undefined;
   /** Metres by which own position may be wrong; 0 unless stated. */
   readonly ownDoubt?: number | undefined;
   /** `'unknown'` unless stated, so that the bounds hold for sets that cut and for sets that round. */
   readonly assumption?: RoundingAssumption | undefined;
 }
+
+const OPTIONS = ['at', 'now', 'speed', 'clockDoubt', 'uncertainty', 'ownDoubt', 'assumption'] as const;
 
 /** Half a meridian: no two places on WGS 84 are farther apart. */
 const HALF_ROUND = 20_003_931.459;
@@ -56,10 +64,11 @@ const HALF_ROUND = 20_003_931.459;
  * can be taken from it. The bounds are aids to judgement, not a fix: keep a look-out.
  *
  * @param own - own position
- * @param reported - the position a call carried
+ * @param position - the position a call carried or a person wrote, or plain coordinates with an `uncertainty`
  * @param options - instants, speed and doubts
  * @returns least and greatest range, bearing sector, area
  * @throws RangeError when coordinates are out of range or a number is negative or not finite
+ * @throws TypeError for plain coordinates without an `uncertainty`, without options, or with an option that is unknown
  *
  * @see {@link describeBounds}
  * @see {@link plotBearings}
@@ -79,18 +88,24 @@ const HALF_ROUND = 20_003_931.459;
  * }
  * ```
  */
-export function boundsFrom(own: Coordinates, reported: ReportedPosition, options: BoundsOptions): Bounds {
+export function boundsFrom(
+  own: Coordinates,
+  position: ReportedPosition | WrittenPosition | Coordinates,
+  options: BoundsOptions,
+): Bounds {
   requireCoordinates(own);
-  const { at, now, speed, clockDoubt = 60, ownDoubt = 0, assumption = 'unknown' } = options;
+  requireOptions('boundsFrom', options, OPTIONS, 'at and now');
+  const { at, now, speed, clockDoubt = 60, ownDoubt = 0, uncertainty = 0, assumption = 'unknown' } = options;
   requireFinite('now', now);
   if (at !== null) requireFinite('at', at);
   if (speed !== undefined) requireNotNegative('speed', speed);
   requireNotNegative('clockDoubt', clockDoubt);
   requireNotNegative('ownDoubt', ownDoubt);
+  requireNotNegative('uncertainty', uncertainty);
   const apart = at === null ? null : Math.abs(now - at) / 1000;
   const movement = apart === null || speed === undefined ? null : metresRun(speed, apart + clockDoubt);
-  const margin = movement ?? 0;
-  const box = boxOf(reported, assumption);
+  const margin = (movement ?? 0) + uncertainty;
+  const box = boxOf(withStep(position, options), assumption);
   const range = rangeToBox(own, box);
   const reach = margin + ownDoubt;
   return {
@@ -98,10 +113,25 @@ export function boundsFrom(own: Coordinates, reported: ReportedPosition, options
     least: Math.max(0, range.least - reach),
     greatest: Math.min(HALF_ROUND, range.greatest + reach),
     sector: sectorToBox(own, box, { margin, doubt: ownDoubt, range }),
-    box,
+    box: widenedBox(box, uncertainty),
     movement,
     area: widenedBox(box, margin),
     age: at === null ? null : (now - at) / 1000,
     assumption,
   };
+}
+
+/** Plain coordinates are a point, and how far it may be off has to be stated. */
+function withStep(
+  position: ReportedPosition | WrittenPosition | Coordinates,
+  { uncertainty }: BoundsOptions,
+): ReportedPosition | WrittenPosition {
+  if (!isPlain(position)) return position;
+  if (uncertainty !== undefined) return { ...position, step: 0 };
+  throw new TypeError('boundsFrom: expected the uncertainty of plain coordinates in metres, got none');
+}
+
+function isPlain(position: ReportedPosition | WrittenPosition | Coordinates): position is Coordinates {
+  const { latitude, step } = (position ?? {}) as Partial<WrittenPosition>;
+  return typeof latitude === 'number' && step === undefined;
 }

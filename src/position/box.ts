@@ -1,6 +1,7 @@
-import { type Coordinates, signedAngle } from './coordinates.ts';
+import { type Coordinates, requireCoordinates, signedAngle, type WrittenPosition } from './coordinates.ts';
 import { boxBetween, type GeoBox } from './geo-box.ts';
 import { type ReportedPosition, requireReported } from './reported-position.ts';
+import { requireNotNegative } from './require-number.ts';
 
 /**
  * How the sending set came from its fix to the digits. It cannot be heard on the air, so it is always an assumption.
@@ -85,7 +86,9 @@ export function centreOf(
  * reaches half a step across the equator or Greenwich, and that of 180° half a step across the 180th meridian. No box
  * reaches past a pole.
  *
- * @param position - what a call carried
+ * A written position, as `parsePosition` gives it, has the step of its last digit.
+ *
+ * @param position - what a call carried, or what a person wrote
  * @param assumption - how the digits were made, `'truncated'` unless stated
  * @returns the box, edges included
  *
@@ -101,10 +104,34 @@ export function centreOf(
  * console.log(((box.south % 1) * 60).toFixed(1), ((box.north % 1) * 60).toFixed(1)); // 20.0 21.0
  * ```
  */
-export function boxOf(position: ReportedPosition, assumption: RoundingAssumption = 'truncated'): GeoBox {
+export function boxOf(
+  position: ReportedPosition | WrittenPosition,
+  assumption: RoundingAssumption = 'truncated',
+): GeoBox {
+  if (isWritten(position)) return boxOfWritten(position, assumption);
   const [south, north] = latitudesOf(position, assumption);
   const [west, east] = longitudesOf(position, assumption);
   return boxBetween(south, west, north, east);
+}
+
+function isWritten(position: ReportedPosition | WrittenPosition): position is WrittenPosition {
+  return typeof (position as Partial<WrittenPosition> | null | undefined)?.step === 'number';
+}
+
+function boxOfWritten(position: WrittenPosition, assumption: RoundingAssumption): GeoBox {
+  const { latitude, longitude } = requireCoordinates(position);
+  requireNotNegative('step', position.step);
+  const [least, most] = SPREAD[assumption].map((steps) => steps * position.step) as [number, number];
+  // A zero has lost its sign.
+  const around = (degrees: number): readonly [number, number] =>
+    degrees > 0
+      ? [degrees + least, degrees + most]
+      : degrees < 0
+        ? [degrees - most, degrees - least]
+        : [-most, most];
+  const [south, north] = around(latitude);
+  const [west, east] = around(longitude);
+  return boxBetween(Math.max(-90, south), west, Math.min(90, north), east);
 }
 
 function latitudesOf(position: ReportedPosition, assumption: RoundingAssumption): readonly [number, number] {

@@ -1,3 +1,4 @@
+import { givenInWords } from '../result/internal.ts';
 import { requireWithin } from './require-number.ts';
 
 /**
@@ -12,6 +13,12 @@ export interface Coordinates {
   readonly longitude: number;
 }
 
+/** Coordinates as they were written, and how finely. */
+export interface WrittenPosition extends Coordinates {
+  /** What the last digit is worth, degrees: 1/60 for whole minutes, 0.000001 for six decimals of a degree. */
+  readonly step: number;
+}
+
 /**
  * The same place with a check that it is one: for functions that are handed coordinates by a program.
  *
@@ -20,7 +27,12 @@ export interface Coordinates {
  * @throws RangeError when latitude or longitude is not a number in its range
  */
 export function requireCoordinates(coordinates: Coordinates): Coordinates {
-  const { latitude, longitude } = coordinates;
+  const { latitude, longitude } = coordinates ?? ({} as Coordinates);
+  if (latitude === undefined && longitude === undefined) {
+    throw new RangeError(
+      `position: expected latitude and longitude in degrees, got ${givenInWords(coordinates)}`,
+    );
+  }
   requireWithin('latitude', latitude, 90);
   requireWithin('longitude', longitude, 180);
   return coordinates;

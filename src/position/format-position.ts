@@ -1,3 +1,4 @@
+import { requireOptions } from '../result/internal.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { requireWhole } from './require-number.ts';
 
@@ -41,6 +42,7 @@ const PARTS = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal
  */
 export function formatPosition(coordinates: Coordinates, format: PositionFormat = {}): string {
   const { latitude, longitude } = requireCoordinates(coordinates);
+  requireOptions('formatPosition', format, ['style', 'digits']);
   const style = format.style ?? 'degrees-minutes';
   if (!Object.hasOwn(DIGITS, style)) {
     throw new RangeError(`style: a known style is needed, got ${String(style)}`);

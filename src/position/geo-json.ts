@@ -5,12 +5,14 @@ import { fixedText, utcText, type Waypoint } from './waypoint.ts';
 /** A GeoJSON feature with one point. */
 export interface PointFeature {
   readonly type: 'Feature';
+  /** The `id` of the waypoint, where it has one. */
+  readonly id?: string;
   readonly geometry: {
     readonly type: 'Point';
     /** Longitude first, then latitude. */
     readonly coordinates: readonly [number, number];
   };
-  readonly properties: Readonly<Record<string, string | number>>;
+  readonly properties: Readonly<Record<string, string | number | boolean | null>>;
 }
 
 /** A GeoJSON document: media type `application/geo+json`. */
@@ -23,7 +25,7 @@ export interface PointCollection {
  * Waypoints as GeoJSON: plain data, ready for `JSON.stringify`.
  *
  * @param waypoints - the places
- * @returns a feature collection; name, time (RFC 3339), description, source, type and uncertainty in metres are properties
+ * @returns a feature collection; name, time (RFC 3339), description, source, type and uncertainty in metres are properties, beside `properties` of its own
  * @throws RangeError when coordinates or a time are out of range, or an uncertainty is negative
  *
  * Source: RFC 7946 (longitude first, WGS 84, §3.1.1, §4).
@@ -45,12 +47,14 @@ export function toGeoJson(waypoints: readonly Waypoint[]): PointCollection {
 
 function feature(waypoint: Waypoint): PointFeature {
   const { latitude, longitude } = requireCoordinates(waypoint.position);
-  const { name, time, description, source, type, uncertainty } = waypoint;
+  const { name, time, description, source, type, uncertainty, id, properties } = waypoint;
   if (uncertainty !== undefined) requireNotNegative('uncertainty', uncertainty);
   return {
     type: 'Feature',
+    ...(id === undefined ? {} : { id }),
     geometry: { type: 'Point', coordinates: [Number(fixedText(longitude)), Number(fixedText(latitude))] },
     properties: {
+      ...properties,
       name,
       ...(time === undefined ? {} : { time: utcText(time) }),
       ...(description === undefined ? {} : { description }),

@@ -1,3 +1,4 @@
+import { requireOptions } from '../result/internal.ts';
 import { requireCoordinates } from './coordinates.ts';
 import { fixedText, utcText, type Waypoint } from './waypoint.ts';
 import { xmlText } from './xml-text.ts';
@@ -5,7 +6,8 @@ import { xmlText } from './xml-text.ts';
 /**
  * Writes waypoints as a GPX 1.1 document.
  *
- * Elements come in the order of the schema. Longitude 180 is written -180, as GPX has no 180. A control
+ * Elements come in the order of the schema; `id` and `properties` become `extensions`. Longitude 180 is written -180,
+ * as GPX has no 180. A control
  * character or half of a surrogate pair, which XML cannot hold, becomes U+FFFD.
  *
  * @param waypoints - the places
@@ -28,6 +30,7 @@ import { xmlText } from './xml-text.ts';
  * ```
  */
 export function toGpx(waypoints: readonly Waypoint[], options: { readonly creator: string }): string {
+  requireOptions('toGpx', options, ['creator'], 'creator');
   const root = `<gpx version="1.1" creator="${xmlText(options.creator)}" xmlns="http://www.topografix.com/GPX/1/1">`;
   return `${['<?xml version="1.0" encoding="UTF-8"?>', root, ...waypoints.map(wpt), '</gpx>'].join('\n')}\n`;
 }
@@ -42,6 +45,7 @@ function wpt(waypoint: Waypoint): string {
     element('desc', waypoint.description),
     element('src', waypoint.source),
     element('type', waypoint.type),
+    extensions(waypoint),
   ];
   return [
     `<wpt lat="${fixedText(latitude)}" lon="${lon}">`,
@@ -49,6 +53,18 @@ function wpt(waypoint: Waypoint): string {
     '</wpt>',
   ].join('\n');
 }
+
+/** What GPX has no element for, in a namespace of our own: the schema lets other namespaces stand here. */
+function extensions({ id, properties = {} }: Waypoint): string {
+  const all = Object.entries({ ...(id === undefined ? {} : { id }), ...properties });
+  const lines = all.map(
+    ([name, value]) =>
+      `    <property xmlns="${NAMESPACE}" name="${xmlText(name)}">${xmlText(String(value))}</property>`,
+  );
+  return lines.length === 0 ? '' : ['  <extensions>', ...lines, '  </extensions>'].join('\n');
+}
+
+const NAMESPACE = 'https://www.npmjs.com/package/seahail';
 
 function element(name: string, content: string | undefined): string {
   return content === undefined ? '' : `  <${name}>${xmlText(content)}</${name}>`;

@@ -8,10 +8,11 @@
 
 // Coordinates, and the text that people and instruments write.
 
-export type { Coordinates } from './coordinates.ts';
+export type { Coordinates, WrittenPosition } from './coordinates.ts';
 export type { PositionFormat, PositionStyle } from './format-position.ts';
 export { formatPosition } from './format-position.ts';
 export { parsePosition } from './parse-position.ts';
+export { positionSchema } from './schema.ts';
 
 // The position of a call: its digits, and the hour and minute that come with them.
 

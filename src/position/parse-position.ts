@@ -1,7 +1,8 @@
 import { failure, quote, type Result, success } from '../result/index.ts';
-import type { Coordinates } from './coordinates.ts';
+import { givenInWords } from '../result/internal.ts';
+import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, plainText, refused, type Token, textIssue, tokensOf } from './position-text.ts';
-import { notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
+import { type Magnitude, notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
 
 const LONGEST = 200;
 
@@ -14,12 +15,13 @@ const LONGEST = 200;
  * issue names the doubt and, where one reading is likely, offers it as `suggestion`.
  *
  * @param text - the position, at most 200 characters; anything that is not a string is an issue
- * @returns coordinates, degrees on WGS 84 (the datum is assumed, not known), or issues; a notice where a `geo:` URI
+ * @returns coordinates, degrees on WGS 84 (the datum is assumed, not known), with the step they were written in, or issues; a notice where a `geo:` URI
  * had an altitude or parameters, which are left out. Never throws.
  *
  * Source: common practice; ISO 6709 (signs, packed forms), from memory; RFC 5870.
  *
  * @see {@link formatPosition}
+ * @see {@link boundsFrom}
  * @see {@link toGeoUri}
  * @see {@link rangeAndBearing}
  *
@@ -35,9 +37,9 @@ const LONGEST = 200;
  * console.log(doubtful.ok ? '' : doubtful.issues[0].suggestion); // 56, 5
  * ```
  */
-export function parsePosition(text: unknown): Result<Coordinates> {
+export function parsePosition(text: unknown): Result<WrittenPosition> {
   if (typeof text !== 'string') {
-    return refused('position-not-text', null, 'text', `a value of type ${typeof text}`);
+    return refused('position-not-text', null, 'text', givenInWords(text));
   }
   if (text.length > LONGEST) {
     return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
@@ -60,7 +62,7 @@ export function parsePosition(text: unknown): Result<Coordinates> {
 /** RFC 5870 §3.3: `geo:`, latitude and longitude, then an altitude and parameters. */
 const GEO_URI = /^(\s*geo:)(-?\d+(?:\.\d+)?,-?\d+(?:\.\d+)?)((?:,-?\d+(?:\.\d+)?)?(?:;[^;\s]+)*)\s*$/i;
 
-function readGeoUri(place: string, extra: string): Result<Coordinates> {
+function readGeoUri(place: string, extra: string): Result<WrittenPosition> {
   const [whole = '', crs = 'wgs84'] = /;crs=([^;]*)/i.exec(extra) ?? [];
   if (crs.toLowerCase() !== 'wgs84') return refused('position-geo-crs', null, 'wgs84', quote(crs));
   const read = readPlain(place);
@@ -70,7 +72,7 @@ function readGeoUri(place: string, extra: string): Result<Coordinates> {
   return success(read.value, [{ ...notice, message: `Position: read without ${quote(rest)}` }]);
 }
 
-function readPlain(plain: string): Result<Coordinates> {
+function readPlain(plain: string): Result<WrittenPosition> {
   const cut = tokensOf(plain);
   if (!cut.ok) return cut;
   const tokens = cut.value;
@@ -90,7 +92,7 @@ function readPlain(plain: string): Result<Coordinates> {
 }
 
 /** `N 56 20.33 W 006 30.12` and `56 20.33 N 006 30.12 W`, either coordinate first. */
-function readLettered(all: readonly Token[], label: Axis | undefined): Result<Coordinates> {
+function readLettered(all: readonly Token[], label: Axis | undefined): Result<WrittenPosition> {
   const tokens = all.filter(({ kind }) => kind !== 'label');
   const letters = tokens.flatMap((token, index) =>
     token.kind === 'letter' ? [{ letter: token.letter, index }] : [],
@@ -114,7 +116,7 @@ function readLettered(all: readonly Token[], label: Axis | undefined): Result<Co
   const after = trimmed(tokens.slice(second.index + 1));
   const [one, other, rest] = before.length === 0 ? [between, after, before] : [before, between, after];
   if (rest.length > 0) return notTwoCoordinates(rest);
-  const value = { latitude: 0, longitude: 0 };
+  const value = { latitude: 0, longitude: 0, step: 0 };
   for (const [{ letter }, group] of [
     [first, one],
     [second, other],
@@ -126,13 +128,15 @@ function readLettered(all: readonly Token[], label: Axis | undefined): Result<Co
     }
     const magnitude = readCoordinate(group, axisOf(letter), true);
     if (!magnitude.ok) return magnitude;
-    value[axisOf(letter)] = (letter === 'S' || letter === 'W' ? -magnitude.value : magnitude.value) + 0;
+    const { degrees, step } = magnitude.value;
+    value[axisOf(letter)] = (letter === 'S' || letter === 'W' ? -degrees : degrees) + 0;
+    value.step = Math.max(value.step, step);
   }
   return success(value);
 }
 
 /** `56.3388, -6.502` and `56°20.33', -6°30.12'`: latitude first, unless labels say otherwise. */
-function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Result<Coordinates> {
+function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Result<WrittenPosition> {
   const tokens = trimmed(all);
   const dash = tokens.find(({ kind }) => kind === 'dash');
   if (dash !== undefined) return ambiguousDash(plain, tokens, dash.offset);
@@ -154,7 +158,8 @@ function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Resu
     return refused('position-hemisphere', null, 'N or S and E or W, or signs', 'neither');
   }
   const [latitude, longitude] = firstAxis === 'latitude' ? [one, other] : [other, one];
-  return success({ latitude: latitude.value, longitude: longitude.value });
+  const step = Math.max(latitude.value.step, longitude.value.step);
+  return success({ latitude: latitude.value.degrees, longitude: longitude.value.degrees, step });
 }
 
 /** Where the second coordinate begins when no letter says so: its label, the break, the sign, its degree mark, the middle. */
@@ -173,11 +178,13 @@ function secondStart(tokens: readonly Token[]): number | null {
   return numbers.length % 2 === 0 ? (numbers[numbers.length / 2] ?? null) : null;
 }
 
-function readSignedGroup(group: readonly Token[], axis: Axis): Result<number> {
+function readSignedGroup(group: readonly Token[], axis: Axis): Result<Magnitude> {
   const [first, ...rest] = trimmed(group.filter(({ kind }) => kind !== 'label'));
   if (first?.kind !== 'sign') return readCoordinate(first === undefined ? [] : [first, ...rest], axis, false);
   const magnitude = readCoordinate(rest, axis, false);
-  return magnitude.ok ? success((first.negative ? -magnitude.value : magnitude.value) + 0) : magnitude;
+  if (!magnitude.ok) return magnitude;
+  const { degrees, step } = magnitude.value;
+  return success({ degrees: (first.negative ? -degrees : degrees) + 0, step });
 }
 
 /** The tokens without breaks, colons and dashes at either end. */

@@ -1,8 +1,20 @@
 import { quote, type Result, success } from '../result/index.ts';
+import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, refused, type Token } from './position-text.ts';
 
-/** Degrees, minutes and seconds as written. */
-type Parts = readonly [degrees: number, minutes: number, seconds: number];
+/** Degrees, minutes and seconds as written, and the last digit of them in degrees. */
+interface Parts {
+  readonly degrees: number;
+  readonly minutes: number;
+  readonly seconds: number;
+  readonly step: number;
+}
+
+/** One coordinate without its sign: degrees, and what its last digit is worth, degrees. */
+export interface Magnitude {
+  readonly degrees: number;
+  readonly step: number;
+}
 
 const LIMIT = { latitude: 90, longitude: 180 } as const;
 
@@ -13,7 +25,7 @@ const LIMIT = { latitude: 90, longitude: 180 } as const;
  * @param axis - which coordinate
  * @param packed - whether digits without a gap (DDMM.mm) may stand for parts
  */
-export function readCoordinate(group: readonly Token[], axis: Axis, packed: boolean): Result<number> {
+export function readCoordinate(group: readonly Token[], axis: Axis, packed: boolean): Result<Magnitude> {
   const numbers: Extract<Token, { kind: 'number' }>[] = [];
   let marked = false;
   for (const token of group) {
@@ -32,21 +44,20 @@ export function readCoordinate(group: readonly Token[], axis: Axis, packed: bool
   if (early !== undefined) {
     return refused('position-decimals', early.offset, 'decimals only in the last part', quote(early.text));
   }
-  const written: Parts = [Number(degrees.text), Number(minutes?.text ?? 0), Number(seconds?.text ?? 0)];
   const parts = packed && numbers.length === 1 && !marked ? unpacked(degrees.text, axis) : null;
-  return inRange(parts ?? written, axis, degrees.offset);
+  return inRange(parts ?? written(degrees.text, minutes?.text, seconds?.text), axis, degrees.offset);
 }
 
 /** `+56.3388-006.502/`, `+5620.33-00630.12/`, `+562019.8-0063007.2/`: the count of whole digits tells which. */
-export function readIso6709(first: string, second: string): Result<{ latitude: number; longitude: number }> {
-  const value = { latitude: 0, longitude: 0 };
+export function readIso6709(first: string, second: string): Result<WrittenPosition> {
+  const value = { latitude: 0, longitude: 0, step: 0 };
   for (const [axis, text] of [
     ['latitude', first],
     ['longitude', second],
   ] as const) {
     const digits = text.slice(1);
     const plain = wholeDigits(digits) === widthOf(axis);
-    const parts = plain ? ([Number(digits), 0, 0] as const) : unpacked(digits, axis);
+    const parts = plain ? written(digits) : unpacked(digits, axis);
     if (parts === null) {
       const expected = 'the digits of ISO 6709, or a blank between the coordinates';
       const { issues } = refused('position-ambiguous', 0, expected, quote(first + second));
@@ -54,7 +65,9 @@ export function readIso6709(first: string, second: string): Result<{ latitude: n
     }
     const magnitude = inRange(parts, axis, 0);
     if (!magnitude.ok) return magnitude;
-    value[axis] = (text.startsWith('-') ? -magnitude.value : magnitude.value) + 0;
+    const { degrees, step } = magnitude.value;
+    value[axis] = (text.startsWith('-') ? -degrees : degrees) + 0;
+    value.step = Math.max(value.step, step);
   }
   return success(value);
 }
@@ -69,9 +82,21 @@ export function notTwoCoordinates(tokens: readonly Token[]): ReturnType<typeof r
 function unpacked(text: string, axis: Axis): Parts | null {
   const wide = widthOf(axis);
   const [degrees, rest] = [text.slice(0, wide), text.slice(wide)];
-  if (wholeDigits(text) === wide + 2) return [Number(degrees), Number(rest), 0];
+  if (wholeDigits(text) === wide + 2) return written(degrees, rest);
   if (wholeDigits(text) !== wide + 4) return null;
-  return [Number(degrees), Number(rest.slice(0, 2)), Number(rest.slice(2))];
+  return written(degrees, rest.slice(0, 2), rest.slice(2));
+}
+
+function written(degrees: string, minutes?: string, seconds?: string): Parts {
+  const last = seconds ?? minutes ?? degrees;
+  const unit = seconds !== undefined ? 3600 : minutes !== undefined ? 60 : 1;
+  const [, decimals = ''] = last.split('.');
+  return {
+    degrees: Number(degrees),
+    minutes: Number(minutes ?? 0),
+    seconds: Number(seconds ?? 0),
+    step: 1 / (unit * 10 ** decimals.length),
+  };
 }
 
 function widthOf(axis: Axis): number {
@@ -83,11 +108,11 @@ function wholeDigits(text: string): number {
   return point < 0 ? text.length : point;
 }
 
-function inRange([degrees, minutes, seconds]: Parts, axis: Axis, offset: number): Result<number> {
+function inRange({ degrees, minutes, seconds, step }: Parts, axis: Axis, offset: number): Result<Magnitude> {
   if (minutes >= 60) return refused('position-minutes', offset, 'minutes below 60', String(minutes));
   if (seconds >= 60) return refused('position-seconds', offset, 'seconds below 60', String(seconds));
   const value = degrees + minutes / 60 + seconds / 3600;
-  if (value <= LIMIT[axis]) return success(value);
+  if (value <= LIMIT[axis]) return success({ degrees: value, step });
   const code = axis === 'latitude' ? 'position-latitude-range' : 'position-longitude-range';
   return refused(code, offset, `${axis} up to ${LIMIT[axis]} degrees`, String(value));
 }

@@ -16,6 +16,10 @@ export interface Waypoint {
   readonly type?: string | undefined;
   /** The position is good to within so many metres. GPX has no element for it; GeoJSON carries it as a property. */
   readonly uncertainty?: number | undefined;
+  /** What a map knows it by, so that a later report moves it instead of adding another: for example nine digits. */
+  readonly id?: string | undefined;
+  /** Anything else that an app wants to find again: `properties` of GeoJSON, `extensions` of GPX. */
+  readonly properties?: Readonly<Record<string, string | number | boolean | null>> | undefined;
 }
 
 /** Decimals of a degree in files: 0.11 m, finer than the step of any call. */

@@ -5,6 +5,7 @@
  *
  * @packageDocumentation
  */
+export type { FormSchema } from './form-schema.ts';
 export type { Issue, Notice } from './issue.ts';
 export { quote } from './quote.ts';
 export type { Failure, Result, Success } from './result.ts';

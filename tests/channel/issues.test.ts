@@ -318,8 +318,8 @@ describe('a channel the plan does not have', () => {
   it('is not looked up in what is no plan', () => {
     for (const [plan, given] of [
       [null, 'null'],
-      [{}, 'object'],
-      ['Canada', 'string'],
+      [{}, 'an object'],
+      ['Canada', "'Canada'"],
     ] as const) {
       expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toEqual([
         {

@@ -354,7 +354,7 @@ describe('what a programmer is told', () => {
     ['toCallAddress: one tenth digit wanted', () => toCallAddress('002329990', '00')],
     ['identitySchema: at least one kind to accept is needed', () => identitySchema({ accept: [] })],
     [
-      'identitySchema: JSON Schema draft-2020-12, draft-07 or openapi-3.0 wanted',
+      'identitySchema: expected JSON Schema draft-2020-12, draft-07 or openapi-3.0',
       () => identitySchema()['~standard'].jsonSchema.input({ target: 'draft-01' }),
     ],
   ])('%s', (message, call) => {

@@ -3,26 +3,23 @@ import type { StandardJSONSchemaV1, StandardSchemaV1 } from '@standard-schema/sp
 import {
   type Identity,
   type IdentityKind,
-  type IdentitySchema,
   identitySchema,
   type Mmsi,
   mmsi,
   parseIdentity,
-  type StandardSchema,
 } from '../../src/identity/index.ts';
+import type { FormSchema } from '../../src/result/index.ts';
 
 type Equal<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
 const holds = <_ extends true>(): void => {};
 
 // Our copy of the interface and the published one take each other's place, also with types filled in.
-declare const published: StandardSchemaV1<string, Mmsi>;
-declare const copied: StandardSchema<string, Mmsi>;
+declare const copied: FormSchema<Mmsi>;
 export const toPublished: StandardSchemaV1<string, Mmsi> = copied;
-export const toCopied: StandardSchema<string, Mmsi> = published;
 export const schemaIsPublished: StandardSchemaV1<string, Mmsi> = identitySchema({ accept: ['ship'] });
 export const schemaIsJson: StandardJSONSchemaV1<string, Mmsi> = identitySchema();
-holds<Equal<StandardSchemaV1.InferInput<IdentitySchema>, string>>();
-holds<Equal<StandardSchemaV1.InferOutput<IdentitySchema>, Mmsi>>();
+holds<Equal<StandardSchemaV1.InferInput<FormSchema<Mmsi>>, string>>();
+holds<Equal<StandardSchemaV1.InferOutput<FormSchema<Mmsi>>, Mmsi>>();
 
 // Validation is known to be synchronous, no await needed.
 const outcome = identitySchema()['~standard'].validate('232878000');

@@ -11,6 +11,7 @@ import {
   describeBounds,
   destination,
   type GeoBox,
+  parsePosition,
   type ReportedPosition,
   rangeAndBearing,
   reportedPosition,
@@ -383,5 +384,115 @@ describe('describeBounds', () => {
     ],
   ])('%j', (change, text) => {
     expect(describeBounds({ ...bounds, ...change })).toBe(text);
+  });
+});
+
+describe('bounds of a position that is not from a call', () => {
+  const own = { latitude: 56.3667, longitude: -6.4 };
+  const options: BoundsOptions = { at: now, now, clockDoubt: 0 };
+
+  // -6.533333 degrees are 6 degrees 31.99998 minutes: cut to whole minutes it would be half a mile off.
+  it('leaves a typed decimal where it is', () => {
+    const typed = taken(parsePosition('56.363333, -6.533333'));
+    const { box, least, greatest } = boundsFrom(own, typed, options);
+    expect(typed.step).toBeCloseTo(1e-6, 12);
+    expect(box.west).toBeCloseTo(-6.533333, 5);
+    expect(box.east).toBeCloseTo(-6.533333, 5);
+    const { metres } = rangeAndBearing(own, typed);
+    expect(least).toBeLessThanOrEqual(metres);
+    expect(greatest).toBeGreaterThanOrEqual(metres);
+    expect(greatest - least).toBeLessThan(1);
+  });
+
+  it.each<[string, number]>([
+    ['56°20′ N 006°30′ W', 1 / 60],
+    ['5620N 00630W', 1 / 60],
+    ['56 20.5 N 006 30 W', 1 / 60],
+    ['56°20.33′ N 006°30.12′ W', 1 / 6000],
+    ['56°20′19″ N 006°30′07″ W', 1 / 3600],
+    ['56 N 6 W', 1],
+    ['+5620.33-00630.12/', 1 / 6000],
+    ['geo:56.3388,-6.502', 1e-3],
+  ])('takes %s for as fine as its coarser half is written', (text, step) => {
+    expect(taken(parsePosition(text)).step).toBeCloseTo(step, 12);
+  });
+
+  it('makes a box of typed whole minutes, like those of a call', () => {
+    const typed = taken(parsePosition('56°18′ N 006°32′ W'));
+    const called = boundsFrom(own, read('1561800632'), options);
+    const { box, least, greatest, sector } = boundsFrom(own, typed, options);
+    for (const side of ['south', 'west', 'north', 'east'] as const)
+      expect(box[side]).toBeCloseTo(called.box[side], 9);
+    expect(least).toBeCloseTo(called.least, 3);
+    expect(greatest).toBeCloseTo(called.greatest, 3);
+    expect(sector?.from).toBeCloseTo(called.sector?.from as number, 6);
+  });
+
+  it('does not know the hemisphere of a zero', () => {
+    expect(boxOf({ latitude: 0, longitude: 0, step: 1 / 60 }, 'rounded')).toEqual({
+      south: -1 / 120,
+      west: -1 / 120,
+      north: 1 / 120,
+      east: 1 / 120,
+    });
+    expect(boxOf({ latitude: 90, longitude: 180, step: 1 }, 'truncated')).toMatchObject({
+      south: 90,
+      north: 90,
+    });
+  });
+
+  it('asks how far plain coordinates may be off', () => {
+    const place = { latitude: 56.3, longitude: -6.53 };
+    expect(() => boundsFrom(own, place, options)).toThrow(TypeError);
+    expect(() => boundsFrom(own, place, { ...options, uncertainty: -1 })).toThrow(RangeError);
+    const { metres } = rangeAndBearing(own, place);
+    const { least, greatest, sector, box } = boundsFrom(own, place, { ...options, uncertainty: 500 });
+    expect(least).toBeCloseTo(metres - 500, 6);
+    expect(greatest).toBeCloseTo(metres + 500, 6);
+    expect(sector).not.toBeNull();
+    expect(boxContains(box, destination(place, 0, 499))).toBe(true);
+    expect(boundsFrom(own, place, { ...options, uncertainty: 1e9 })).toMatchObject({
+      least: 0,
+      sector: null,
+    });
+  });
+
+  it('holds every place within the uncertainty', () => {
+    const places = fc.record({
+      latitude: fc.double({ min: -90, max: 90, noNaN: true }),
+      longitude: fc.double({ min: -180, max: 180, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        places,
+        places,
+        fc.double({ min: 0, max: 100_000, noNaN: true }),
+        fc.double({ min: 0, max: 360, noNaN: true }),
+        share,
+        (from, place, uncertainty, bearing, part) => {
+          const she = destination(place, bearing, uncertainty * part);
+          const bounds = boundsFrom(from, place, { ...options, uncertainty });
+          const { metres } = rangeAndBearing(from, she);
+          expect(metres).toBeGreaterThanOrEqual(bounds.least - 1e-3);
+          expect(metres).toBeLessThanOrEqual(bounds.greatest + 1e-3);
+        },
+      ),
+    );
+  });
+});
+
+describe('what a program is told that makes a likely mistake', () => {
+  const own = { latitude: 56.3667, longitude: -6.4 };
+  const place = read('1561800632');
+  const bounds = (...given: readonly unknown[]) => boundsFrom(...(given as Parameters<typeof boundsFrom>));
+  it.each<[string, () => unknown, string]>([
+    ['a result', () => bounds(parsePosition('56 N 6 W'), place, { at: 0, now: 0 }), 'look at .ok first'],
+    ['lat and lng', () => bounds({ lat: 56, lng: -6 }, place, { at: 0, now: 0 }), 'latitude and longitude'],
+    ['a Date', () => bounds(own, place, { at: null, now: new Date(0) }), 'getTime()'],
+    ['no options', () => bounds(own, place), 'expected options with at and now, got undefined'],
+    ['an unknown option', () => bounds(own, place, { at: 0, now: 0, ownDubt: 1 }), "got 'ownDubt'"],
+    ['a promise', () => bounds(Promise.resolve(own), place, { at: 0, now: 0 }), 'await it first'],
+  ])('%s', (_, use, words) => {
+    expect(use).toThrow(words);
   });
 });

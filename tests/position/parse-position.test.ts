@@ -43,7 +43,7 @@ describe('parsePosition', () => {
   ])('reads the URI %s', (text, latitude, longitude, rest) => {
     const read = parsePosition(text);
     if (!read.ok) throw new Error(read.issues[0].message);
-    expect(read.value).toEqual({ latitude, longitude });
+    expect(read.value).toMatchObject({ latitude, longitude });
     expect(read.notices).toEqual(
       rest === null
         ? []

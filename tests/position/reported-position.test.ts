@@ -274,7 +274,16 @@ describe('a fix in the place of a report', () => {
     ['centreOf', centreOf],
     ['boxOf', boxOf],
     ['uncertaintyOf', uncertaintyOf],
-    ['boundsFrom', (given) => boundsFrom({ latitude: 56, longitude: -6 }, given, { at: 0, now: 0 })],
+    [
+      'boundsFrom',
+      // Plain coordinates are good for bounds once their uncertainty is stated: tests/position/bounds.test.ts.
+      (given) =>
+        boundsFrom(
+          { latitude: 56, longitude: -6 },
+          given === fix ? (5 as unknown as ReportedPosition) : given,
+          { at: 0, now: 0 },
+        ),
+    ],
   ])('%s names what is wanted, and what makes it', (_, use) => {
     for (const given of [fix, null, undefined, '1562000630', 5, {}] as ReportedPosition[])
       expect(() => use(given)).toThrow(

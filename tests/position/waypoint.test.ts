@@ -181,3 +181,31 @@ describe('toGeoUri', () => {
     expect(() => toGeoUri({ latitude: 0, longitude: 0 }, { uncertainty: -1 })).toThrow(RangeError);
   });
 });
+
+describe('the id and the properties of a waypoint', () => {
+  const tern: Waypoint = {
+    position: { latitude: 56.3388333, longitude: -6.502 },
+    name: 'Tern of Ardle',
+    id: '232999142',
+    properties: { 'call kind': 'position-reply', fresh: true, name: 'not this one', note: '<&"' },
+  };
+
+  // RFC 7946 §3.2: an identifier of a feature is its member `id`, a string or a number.
+  it('are the id and the properties of a feature of GeoJSON, whose own names come first', () => {
+    expect(toGeoJson([tern]).features[0]).toMatchObject({
+      id: '232999142',
+      properties: { 'call kind': 'position-reply', fresh: true, name: 'Tern of Ardle' },
+    });
+    expect(toGeoJson([{ ...tern, id: undefined }]).features[0]).not.toHaveProperty('id');
+  });
+
+  // GPX 1.1 schema: wptType ends with `extensions`, which holds elements of other namespaces.
+  it('are the last element of a GPX waypoint, in a namespace of our own', () => {
+    const xml = toGpx([tern], { creator: 'x' });
+    expect(xml).toMatch(/<\/extensions>\n<\/wpt>/);
+    expect(xml).toContain('name="id">232999142</property>');
+    expect(xml).toContain('name="note">&lt;&amp;&quot;</property>');
+    expect(xml.match(/<property xmlns="(?!http:\/\/www\.topografix)[^"]+"/g)).toHaveLength(5);
+    expect(toGpx([{ position: tern.position, name: 'x' }], { creator: 'x' })).not.toContain('extensions');
+  });
+});

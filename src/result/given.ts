@@ -1,0 +1,37 @@
+import { quote } from './quote.ts';
+
+/** What a program handed in, in words for a message; where it is one of the likeliest mistakes, what to do instead. */
+export function givenInWords(value: unknown): string {
+  if (typeof value === 'string') return quote(value);
+  if (typeof value === 'function') return 'a function';
+  if (typeof value !== 'object' || value === null) return String(value);
+  if (Array.isArray(value)) return 'a list';
+  if (value instanceof Date) return 'a Date: use its getTime()';
+  if ('ok' in value && ('value' in value || 'issues' in value))
+    return 'a result: look at .ok first, then use .value';
+  if ('then' in value) return 'a promise: await it first';
+  if ('lat' in value) return 'an object with lat: name its fields latitude and longitude';
+  return 'an object';
+}
+
+/**
+ * The options of a function, checked as a compiler would: an object, with no name but the known ones.
+ *
+ * @throws TypeError when there are none although some are needed, or one has an unknown name
+ */
+export function requireOptions<Options extends object>(
+  caller: string,
+  options: Options,
+  known: readonly (keyof Options & string)[],
+  needed?: string,
+): Options {
+  const given: unknown = options;
+  if (typeof given !== 'object' || given === null) {
+    throw new TypeError(
+      `${caller}: expected options${needed ? ` with ${needed}` : ''}, got ${givenInWords(given)}`,
+    );
+  }
+  const odd = Object.keys(given).find((name) => !(known as readonly string[]).includes(name));
+  if (odd === undefined) return options;
+  throw new TypeError(`${caller}: expected options ${known.join(', ')}, got ${quote(odd)}`);
+}
