@@ -85,7 +85,7 @@ describe('neither text nor bytes', () => {
   it.each(noText)('%s: a mender, which has no place to tell it, throws', (_, value, type) => {
     const mender = createMender();
     expect(() => mender.push(value as string)).toThrow(
-      new TypeError(`push: text or a Uint8Array is needed, not a value of type ${type}`),
+      new TypeError(`push: expected text or a Uint8Array, got ${type}`),
     );
     expect(mender.push('$\r\n').output).toBe('$\r\n');
   });

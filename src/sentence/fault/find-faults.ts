@@ -2,7 +2,8 @@ import type { Coordinates } from '../../position/index.ts';
 import { quote } from '../../result/index.ts';
 import { requireIdentityText, requireInstant } from '../arguments.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
-import { isPiece } from '../frame/piece.ts';
+import { createDecoder } from '../frame/encoding.ts';
+import { pieceOf } from '../frame/piece.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
 import { createCollector } from './collector.ts';
@@ -64,8 +65,8 @@ const OUTSIDE: readonly string[] = [
  * ```
  */
 export function findFaults(input: string | Uint8Array, options: FaultOptions = {}): FaultReport {
-  checkOptions(options);
-  const { own, position, now, expect } = options;
+  const { own, position, now, expect } = options ?? {};
+  checkOptions({ own, position, now, expect });
   const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0 };
   const sight = createSight(
     { own: own ?? null, expects: expect !== undefined, expected: expect?.station ?? null },
@@ -73,10 +74,19 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
     now ?? null,
   );
   const reader = createSentenceReader({ unchecked: true });
-  const isStream = isPiece(input);
-  for (const piece of isStream ? piecesOf(input) : [input]) {
-    if (isStream) countBytes(bytes, piece);
+  const stream = pieceOf(input);
+  const isStream = stream !== null;
+  const take = (piece: string): void => {
+    countBytes(bytes, piece);
     for (const reading of reader.push(piece)) sight.look(reading);
+  };
+  if (stream === null) for (const reading of reader.push(input)) sight.look(reading);
+  else if (typeof stream === 'string')
+    for (let from = 0; from < stream.length; from += CHUNK) take(stream.slice(from, from + CHUNK));
+  else {
+    const decoder = createDecoder();
+    decoder.decode(stream, take);
+    decoder.flush(take);
   }
   for (const reading of reader.flush()) sight.look(reading);
   const { tally, collector } = sight.end();
@@ -134,12 +144,4 @@ function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): s
   const looked = sentences === 0 ? 'and no sentence' : `in ${counted(sentences, 'sentence')} ${among}`;
   if (findings.length === 0) return `No fault found ${looked}: look at the display and its settings`;
   return `${counted(findings.length, 'fault')} found ${looked}: begin with ${findings[0]?.id ?? ''}`;
-}
-
-function* piecesOf(input: string | Uint8Array): Generator<string> {
-  for (let from = 0; from < input.length; from += CHUNK) {
-    yield typeof input === 'string'
-      ? input.slice(from, from + CHUNK)
-      : String.fromCharCode(...input.subarray(from, from + CHUNK));
-  }
 }

@@ -3,7 +3,7 @@ export interface Line {
   readonly text: string;
   /** Counted from 1, empty lines included. */
   readonly number: number;
-  /** Characters (bytes, when bytes are pushed) before the line. */
+  /** Characters before the line: as many as bytes, unless a byte-order mark says how the text is encoded. */
   readonly offset: number;
   /** Characters thrown away because no line end and no start of a sentence came in time. */
   readonly dropped: number;
@@ -11,7 +11,7 @@ export interface Line {
 
 /** Cuts a stream into lines without ever holding more than one of bounded length. */
 export interface LineSplitter {
-  push(chunk: string | Uint8Array, onLine: (line: Line) => void): void;
+  push(text: string, onLine: (line: Line) => void): void;
   flush(onLine: (line: Line) => void): void;
   /** Where the stream has come to. */
   place(): Pick<Line, 'number' | 'offset'>;
@@ -19,7 +19,6 @@ export interface LineSplitter {
 
 /** Longest line held: a dozen sentences, or one of 82 characters behind a TAG block and a time stamp many times over. */
 export const MOST_LINE_CHARACTERS = 1024;
-const BYTES_AT_ONCE = 4096;
 const LINE_FEED = 0x0a;
 const CARRIAGE_RETURN = 0x0d;
 
@@ -115,14 +114,7 @@ export function createLineSplitter(): LineSplitter {
   }
 
   return {
-    push(chunk, onLine) {
-      if (typeof chunk === 'string') pushText(chunk, onLine);
-      else {
-        for (let from = 0; from < chunk.length; from += BYTES_AT_ONCE) {
-          pushText(String.fromCharCode(...chunk.subarray(from, from + BYTES_AT_ONCE)), onLine);
-        }
-      }
-    },
+    push: pushText,
     flush: endLine,
     place: () => ({ number, offset: offset + held.length }),
   };

@@ -67,7 +67,7 @@ const MOST_TAG_BLOCKS = 4;
  */
 export function parseSentence(line: string, options: ParseSentenceOptions = {}): Result<Sentence> {
   if (typeof line !== 'string') return failure(notText(line, 'text'));
-  const { result, next } = takeSentence(line, 0, options.unchecked ?? false);
+  const { result, next } = takeSentence(line, 0, options?.unchecked ?? false);
   if (!result.ok || next >= line.length) return result;
   return success(result.value, [...result.notices, trailingCharacters(line.slice(next))]);
 }

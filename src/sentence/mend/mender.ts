@@ -4,7 +4,7 @@ import { requireOneOf } from '../arguments.ts';
 import { readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
 import { lineEnd, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
-import { isPiece, PIECE_WANTED, typeName } from '../frame/piece.ts';
+import { PIECE_WANTED, pieceOf, typeName } from '../frame/piece.ts';
 import { writeTarget } from '../point/target.ts';
 import { writeWaypoint } from '../point/waypoint.ts';
 import { createSentenceReader } from '../reader/reader.ts';
@@ -98,7 +98,7 @@ const REPORTS = ['waypoint', 'target'] as const;
  * ```
  */
 export function createMender(options: MenderOptions = {}): Mender {
-  const { mend = [], reportAs = [], mostHeld = 8 } = options;
+  const { mend = [], reportAs = [], mostHeld = 8 } = options ?? {};
   for (const fault of mend) requireOneOf('mend', fault, MENDABLE_FAULTS);
   for (const kind of reportAs) requireOneOf('reportAs', kind, REPORTS);
   if (!Number.isInteger(mostHeld) || mostHeld < 0)
@@ -219,12 +219,12 @@ export function createMender(options: MenderOptions = {}): Mender {
 
   return {
     push(chunk) {
-      if (!isPiece(chunk))
-        throw new TypeError(`push: ${PIECE_WANTED} is needed, not a value of type ${typeName(chunk)}`);
-      if (typeof chunk === 'string') takeText(chunk);
+      const piece = pieceOf(chunk);
+      if (piece === null) throw new TypeError(`push: expected ${PIECE_WANTED}, got ${typeName(chunk)}`);
+      if (typeof piece === 'string') takeText(piece);
       else {
-        for (let from = 0; from < chunk.length; from += BYTES_AT_ONCE) {
-          takeText(String.fromCharCode(...chunk.subarray(from, from + BYTES_AT_ONCE)));
+        for (let from = 0; from < piece.length; from += BYTES_AT_ONCE) {
+          takeText(String.fromCharCode(...piece.subarray(from, from + BYTES_AT_ONCE)));
         }
       }
       return given();

@@ -40,7 +40,14 @@ export interface ReaderSettings {
  * @throws RangeError when it is not nine digits, the direction is none, or a number is negative or none
  */
 export function settingsOf(options: ReaderOptions): ReaderSettings {
-  const { direction = 'received', own, now, wait = 2000, waitSentences = 24, unchecked = false } = options;
+  const {
+    direction = 'received',
+    own,
+    now,
+    wait = 2000,
+    waitSentences = 24,
+    unchecked = false,
+  } = options ?? {};
   requireOneOf('direction', direction, DIRECTIONS);
   if (own !== undefined) requireIdentityText('own', own);
   if (own !== undefined && !/^\d{9}$/.test(own))

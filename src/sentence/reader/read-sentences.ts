@@ -30,7 +30,7 @@ export function readSentences(text: string | Uint8Array, options: ReaderOptions 
   const reader = createSentenceReader(options);
   const readings: Reading[] = [];
   const places = new Map<string, number>();
-  for (const reading of [...reader.push(text), ...reader.flush()]) {
+  for (const reading of reader.push(text).concat(reader.flush())) {
     const key = reading.kind === 'call' ? `${reading.event} ${reading.repeat}` : null;
     const place = key === null ? undefined : places.get(key);
     if (place === undefined) {

@@ -4,9 +4,10 @@ import { createAisAssembly } from '../ais/assembly.ts';
 import { requireInstant } from '../arguments.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
 import { readDsc } from '../dsc/read-dsc.ts';
+import { createDecoder } from '../frame/encoding.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
-import { isPiece, notText, PIECE_WANTED } from '../frame/piece.ts';
+import { notText, PIECE_WANTED, pieceOf } from '../frame/piece.ts';
 import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
@@ -59,10 +60,19 @@ export interface SentenceReader {
 export function createSentenceReader(options: ReaderOptions = {}): SentenceReader {
   const settings = settingsOf(options);
   const splitter = createLineSplitter();
+  const decoder = createDecoder();
+  let isBegun = false;
   const pairing = createPairing(settings);
   const assembly = createAisAssembly<AboutPart>();
   let streamClock: number | null = null;
   let readings: Reading[] = [];
+
+  /** The byte-order mark of a text that was decoded already is no part of its first line. */
+  function takeText(text: string, at: number | undefined): void {
+    const from = !isBegun && text.startsWith('\ufeff') ? 1 : 0;
+    isBegun ||= text !== '';
+    splitter.push(text.slice(from), (line) => takeLine(line, at));
+  }
 
   function takeLine(line: Line, at: number | undefined): void {
     if (line.dropped > 0) readings.push(damagedReading(line, lastKnown(at), '', [endless(line)]));
@@ -147,12 +157,15 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
   return {
     push(chunk, at) {
       if (at !== undefined) requireInstant('at', at);
-      if (isPiece(chunk)) splitter.push(chunk, (line) => takeLine(line, at));
-      else readings.push(strange(chunk, splitter.place(), lastKnown(at)));
+      const piece = pieceOf(chunk);
+      if (piece === null) readings.push(strange(chunk, splitter.place(), lastKnown(at)));
+      else if (typeof piece === 'string') takeText(piece, at);
+      else decoder.decode(piece, (text) => takeText(text, at));
       if (at !== undefined) readings.push(...pairing.wait({ at, clock: 'caller' }).map(reading));
       return given();
     },
     flush() {
+      decoder.flush((text) => takeText(text, undefined));
       splitter.flush((line) => takeLine(line, undefined));
       readings.push(...pairing.end().map(reading), ...assembly.end().map(lostAis));
       return given();

@@ -1,0 +1,98 @@
+/** Turns the bytes of a stream into text, one character a byte unless a byte-order mark says otherwise. */
+export interface Decoder {
+  /** Gives the text of the bytes in pieces; what may be half a character waits for the next bytes. */
+  decode(bytes: Uint8Array, onText: (text: string) => void): void;
+  /** Ends the stream: gives what still waited. */
+  flush(onText: (text: string) => void): void;
+}
+
+type Encoding = 'bytes' | 'utf-8' | 'utf-16le' | 'utf-16be';
+
+const AT_ONCE = 4096;
+/** Byte-order marks (The Unicode Standard, section 23.8). A wire carries none, a log saved by an editor may. */
+const MARKS: readonly (readonly [Encoding, readonly number[]])[] = [
+  ['utf-8', [0xef, 0xbb, 0xbf]],
+  ['utf-16le', [0xff, 0xfe]],
+  ['utf-16be', [0xfe, 0xff]],
+];
+
+/** A decoder at the beginning of a stream. It never holds more than three bytes. */
+export function createDecoder(): Decoder {
+  let encoding: Encoding | null = null;
+  let held: Uint8Array = new Uint8Array(0);
+
+  /** Takes the mark off the first bytes; `null` while they may still become one. */
+  function begin(bytes: Uint8Array): Uint8Array | null {
+    for (const [name, mark] of MARKS) {
+      if (!mark.every((byte, index) => index >= bytes.length || bytes[index] === byte)) continue;
+      if (bytes.length < mark.length) return null;
+      encoding = name;
+      return bytes.subarray(mark.length);
+    }
+    encoding = 'bytes';
+    return bytes;
+  }
+
+  function give(bytes: Uint8Array, isEnd: boolean, onText: (text: string) => void): void {
+    for (let from = 0; from < bytes.length; ) {
+      const codes: number[] = [];
+      let next = from;
+      while (next < bytes.length && codes.length < AT_ONCE) {
+        const [code, length] = characterAt(bytes, next, encoding ?? 'bytes');
+        if (length > bytes.length - next && !isEnd) break;
+        codes.push(code);
+        next += length;
+      }
+      if (codes.length > 0) onText(String.fromCodePoint(...codes));
+      if (next === from) {
+        held = bytes.slice(from);
+        return;
+      }
+      from = next;
+    }
+  }
+
+  return {
+    decode(chunk, onText) {
+      if (encoding === 'bytes') {
+        for (let from = 0; from < chunk.length; from += AT_ONCE)
+          onText(String.fromCharCode(...chunk.subarray(from, from + AT_ONCE)));
+        return;
+      }
+      const bytes = held.length === 0 ? chunk : joined(held, chunk);
+      held = new Uint8Array(0);
+      if (bytes.length === 0) return;
+      const rest = encoding === null ? begin(bytes) : bytes;
+      if (rest === null) held = bytes.slice();
+      else give(rest, false, onText);
+    },
+    flush(onText) {
+      const bytes = held;
+      held = new Uint8Array(0);
+      give(bytes, true, onText);
+    },
+  };
+}
+
+/** The character that begins here and how many bytes it takes; of a malformed one the first byte by itself. */
+function characterAt(bytes: Uint8Array, at: number, encoding: Encoding): [code: number, length: number] {
+  const [first = 0, second = 0] = bytes.subarray(at, at + 2);
+  if (encoding === 'utf-16le') return [first | (second << 8), 2];
+  if (encoding === 'utf-16be') return [(first << 8) | second, 2];
+  const length =
+    encoding === 'bytes' || first < 0xc2 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : first < 0xf5 ? 4 : 1;
+  let code = length === 1 ? first : first & (0x7f >> length);
+  for (let index = 1; index < length && at + index < bytes.length; index += 1) {
+    const byte = bytes[at + index] ?? 0;
+    if ((byte & 0xc0) !== 0x80) return [first, 1];
+    code = (code << 6) | (byte & 0x3f);
+  }
+  return code > 0x10ffff ? [first, 1] : [code, length];
+}
+
+function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
+  const both = new Uint8Array(one.length + other.length);
+  both.set(one);
+  both.set(other, one.length);
+  return both;
+}
