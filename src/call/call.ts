@@ -42,6 +42,22 @@ export interface AllStationsAddress {
 /** Whom a call is for. */
 export type CallAddress = StationAddress | GroupAddress | AreaAddress | AllShipsAddress | AllStationsAddress;
 
+/** Finer corner and sides of the area of an area call, and how the area moves (ITU-R M.821-1, set 105). */
+export interface FinerArea {
+  /** Minutes beyond the whole degrees of the corner's latitude, to a hundredth, 0–59.99. */
+  readonly latitude: number;
+  /** Minutes beyond the whole degrees of the corner's longitude, to a hundredth, 0–59.99. */
+  readonly longitude: number;
+  /** Minutes beyond the whole degrees southward, to a hundredth, 0–59.99. */
+  readonly southward: number;
+  /** Minutes beyond the whole degrees eastward, to a hundredth, 0–59.99. */
+  readonly eastward: number;
+  /** Knots, to a tenth. */
+  readonly speed: number;
+  /** Degrees true, to a tenth, 0–359.9. */
+  readonly course: number;
+}
+
 /** What the expansion of ITU-R M.821 added, beside finer coordinates (those are part of the position). */
 export interface ExpansionData {
   /** Knots, to a tenth. */
@@ -53,6 +69,7 @@ export interface ExpansionData {
   readonly source?: string;
   /** Another identification of the station, as text. */
   readonly stationName?: string;
+  readonly area?: FinerArea;
   /** Specifiers of the data sets that were asked for instead of given, e.g. `[100]`. */
   readonly requested?: readonly number[];
   /** Specifiers of the data sets that the sender said it cannot give. */

@@ -50,6 +50,7 @@ const EXPANSION: Types = {
   personsOnBoard: NUMBER_IF_ANY,
   source: TEXT_IF_ANY,
   stationName: TEXT_IF_ANY,
+  area: RECORD_IF_ANY,
   requested: NUMBERS_IF_ANY,
   unavailable: NUMBERS_IF_ANY,
 };

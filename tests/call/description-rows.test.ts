@@ -236,6 +236,27 @@ describe('rows of the expansion', () => {
     ]);
   });
 
+  it('say how an area is refined', () => {
+    const area = {
+      latitude: 12.34,
+      longitude: 59.99,
+      southward: 0,
+      eastward: 30.5,
+      speed: 12.5,
+      course: 184,
+    };
+    expect(describeCall({ ...test, expansion: { area } }).rows.at(-1)).toMatchObject({
+      label: 'Expansion: finer area',
+      value:
+        'corner 12.34′ of latitude and 59.99′ of longitude, sides 0′ south and 30.5′ east, moving at 12.5 knots, 184° true',
+    });
+  });
+
+  it('show no control character of a name', () => {
+    const call = heard({ expansion: [{ specifier: 104, symbols: [], text: 'A\u0007B\r\nC\u009b2J' }] });
+    expect(describeCall(call).rows.at(-1)?.value).toBe('A\ufffdB\ufffd\ufffdC\ufffd2J');
+  });
+
   it('say of the minutes which belong to latitude and which to longitude', () => {
     const finer = { ...position, fraction: { latitude: 4125, longitude: 70 } };
     expect(describeCall({ ...alert, position: finer }).rows.at(-1)).toEqual({

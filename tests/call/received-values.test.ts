@@ -144,6 +144,14 @@ describe('the sets of an expansion', () => {
     [{ specifier: 104, symbols: [], text: '' }, { stationName: '' }],
     [{ specifier: 106, symbols: [1, 20] }, { personsOnBoard: 120 }],
     [{ specifier: 105, symbols: [110] }, { requested: [105] }],
+    // ITU-R M.821-1 §2.1.2.6, as publicly restated: four digits each of latitude, longitude and two sides in hundredths
+    // of a minute, then speed and course in tenths.
+    [
+      { specifier: 105, symbols: [12, 34, 59, 99, 0, 0, 30, 50, 1, 25, 18, 40] },
+      {
+        area: { latitude: 12.34, longitude: 59.99, southward: 0, eastward: 30.5, speed: 12.5, course: 184 },
+      },
+    ],
     [{ specifier: 107, symbols: [126] }, { unavailable: [107] }],
   ])('%j', (set, data) => {
     expect(said(set)).toEqual(data);
@@ -161,6 +169,8 @@ describe('the sets of an expansion', () => {
     { specifier: 104, symbols: [] },
     { specifier: 105, symbols: [], text: 'MERROW' },
     { specifier: 105, symbols: [0, 62] },
+    { specifier: 105, symbols: [60, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0] },
+    { specifier: 105, symbols: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 36, 0] },
     { specifier: 105, symbols: [2, 0, 0] },
     { specifier: 106, symbols: [3] },
     { specifier: 102, symbols: [110, 110] },

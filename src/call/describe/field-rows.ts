@@ -152,7 +152,9 @@ const SETS: Readonly<Record<number, string>> = {
 function expansionRow(set: ExpansionSet): DescriptionRow {
   const clause = 'ITU-R M.821-1, from memory';
   const label = `Expansion: ${SETS[set.specifier] ?? `set ${set.specifier}`}`;
-  if (set.text !== undefined && set.symbols.length === 0) return { label, value: set.text, clause };
+  // Text of another station: its control characters are shown as the sign for what cannot be shown.
+  if (set.text !== undefined && set.symbols.length === 0)
+    return { label, value: set.text.replace(/\p{Cc}/gu, '\ufffd'), clause };
   return { label, value: setWords(set), symbols: set.symbols, clause };
 }
 
@@ -164,6 +166,10 @@ function setWords(set: ExpansionSet): string {
   if (data?.source !== undefined) return data.source;
   if (data?.speed !== undefined) return `${data.speed} knots`;
   if (data?.course !== undefined) return `${data.course}° true`;
+  if (data?.area !== undefined) {
+    const { latitude, longitude, southward, eastward, speed, course } = data.area;
+    return `corner ${latitude}′ of latitude and ${longitude}′ of longitude, sides ${southward}′ south and ${eastward}′ east, moving at ${speed} knots, ${course}° true`;
+  }
   if (data?.personsOnBoard !== undefined) return `${data.personsOnBoard}`;
   return 'kept as received';
 }

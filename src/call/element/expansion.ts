@@ -1,4 +1,4 @@
-import type { ExpansionData } from '../call.ts';
+import type { ExpansionData, FinerArea } from '../call.ts';
 import { digitsOf, type ExpansionSet, symbolsOf } from '../fields.ts';
 
 /** What the sets of an expansion say. */
@@ -34,11 +34,31 @@ export function readExpansion(sets: readonly ExpansionSet[]): Expansion {
       data.course ??= Number(digits) / 10;
     else if (set.specifier === 104 && set.symbols.length === 0 && set.text !== undefined)
       data.stationName ??= set.text;
+    else if (set.specifier === 105 && digits.length === 24) readArea(digits, data);
     else if (set.specifier === 106 && digits.length === 4) data.personsOnBoard ??= Number(digits);
   }
   if (requested.length > 0) data.requested = requested;
   if (unavailable.length > 0) data.unavailable = unavailable;
   return { fraction, data: Object.keys(data).length > 0 ? data : null };
+}
+
+/** Corner and sides in hundredths of a minute, speed and course in tenths; none of it when one part is out of range. */
+function readArea(digits: string, data: { area?: FinerArea }): void {
+  const at = (place: number): number => Number(digits.slice(4 * place, 4 * place + 4));
+  const [latitude = 0, longitude = 0, southward = 0, eastward = 0] = [0, 1, 2, 3].map(
+    (place) => at(place) / 100,
+  );
+  if (Math.max(latitude, longitude, southward, eastward) >= 60 || at(5) >= 3600) return;
+  data.area ??= { latitude, longitude, southward, eastward, speed: at(4) / 10, course: at(5) / 10 };
+}
+
+function areaDigits({ latitude, longitude, southward, eastward, speed, course }: FinerArea): number[] {
+  const minutes = { latitude, longitude, southward, eastward };
+  return [
+    ...Object.entries(minutes).flatMap(([name, value]) => fourDigits(`area.${name}`, value, 59.99, 100)),
+    ...fourDigits('area.speed', speed, 999.9, 10),
+    ...courseDigits(course),
+  ];
 }
 
 /**
@@ -54,6 +74,7 @@ export function expansionSets(data: ExpansionData | undefined, fraction: string 
     sets.push({ specifier: 102, symbols: fourDigits('speed', data.speed, 999.9, 10) });
   if (data?.course !== undefined) sets.push({ specifier: 103, symbols: courseDigits(data.course) });
   if (data?.stationName !== undefined) sets.push({ specifier: 104, symbols: [], text: data.stationName });
+  if (data?.area !== undefined) sets.push({ specifier: 105, symbols: areaDigits(data.area) });
   if (data?.personsOnBoard !== undefined) {
     sets.push({ specifier: 106, symbols: fourDigits('persons on board', data.personsOnBoard, 9999, 1) });
   }
