@@ -10,7 +10,7 @@ export type AisStation =
   | 'aid-to-navigation'
   | 'locating-device';
 
-/** Navigational status 0–15 (ITU-R M.1371-5, message 1). */
+/** Navigational status 0–15 (ITU-R M.1371-6 Annex 7, message 1); 9, 10 and 13 are reserved. */
 export type NavigationalStatus =
   | 'under-way-using-engine'
   | 'at-anchor'
@@ -21,6 +21,8 @@ export type NavigationalStatus =
   | 'aground'
   | 'fishing'
   | 'under-way-sailing'
+  | 'towing-astern'
+  | 'pushing-or-towing-alongside'
   | 'locating-device-active';
 
 /**
@@ -28,7 +30,7 @@ export type NavigationalStatus =
  * not carry, or marks as not available, is absent.
  */
 export interface AisReport {
-  /** Message number: 1–5, 9, 18, 19, 21, 24 or 27. */
+  /** Message number: 1–5, 9, 11, 18, 19, 21, 24 or 27. */
   readonly message: number;
   /** Nine digits. */
   readonly mmsi: string;
@@ -51,7 +53,7 @@ export interface AisReport {
   readonly type?: number;
   /** Metres above the sea, aircraft only. 4094 stands for that much or more. */
   readonly altitude?: number;
-  /** UTC of a base station, epoch milliseconds. */
+  /** UTC of a base station, or of a mobile station that was asked for it, epoch milliseconds. */
   readonly instant?: number;
   /** Second of the minute, UTC, when the position was true, 0–59. */
   readonly second?: number;

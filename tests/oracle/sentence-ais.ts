@@ -1,5 +1,5 @@
 /**
- * A literal writer of AIS messages from the bit tables of ITU-R M.1371-5 Annex 8 (from memory): each row is
+ * A literal writer of AIS messages from the bit tables of ITU-R M.1371-6 Annex 7 (from memory): each row is
  * name, count of bits, how the value is written. Nothing here is shared with `src`.
  */
 type How = 'unsigned' | 'signed' | 'text' | 'spare';

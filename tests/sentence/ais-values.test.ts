@@ -4,7 +4,7 @@ import { readSentences } from '../../src/sentence/index.ts';
 import { armour, bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 
-// Values and lengths: ITU-R M.1371-5 Annex 8, from memory. Stations are invented.
+// Values and lengths: ITU-R M.1371-6 Annex 7, from memory. Stations are invented.
 const wire = (bodies: readonly string[]): string => bodies.map((body) => line(body, '!')).join('');
 const reportIn = (readings: readonly Reading[]): Partial<AisReport> =>
   readings.flatMap((reading) => (reading.kind === 'ais' ? [reading.report] : []))[0] ?? {};

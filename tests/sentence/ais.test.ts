@@ -20,7 +20,7 @@ const tenths = (most: number): fc.Arbitrary<number> => fc.integer({ min: 0, max:
 const trimmed = (value: string): string | undefined => (value.trim() === '' ? undefined : value.trim());
 
 describe('the tables of the oracle', () => {
-  it.each(Object.entries(lengths))('message %s has %i bits (ITU-R M.1371-5, from memory)', (table, bits) => {
+  it.each(Object.entries(lengths))('message %s has %i bits (ITU-R M.1371-6, from memory)', (table, bits) => {
     expect(tables[table]?.reduce((sum, [, width]) => sum + width, 0)).toBe(bits);
   });
 });

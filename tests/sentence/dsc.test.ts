@@ -100,7 +100,7 @@ describe('the fields of a DSC sentence', () => {
     ['CDDSC,20,2329991420,00,00,26,900072,,,,X,', 'sentence-acknowledgement'],
     ['CDDSC,20,2329991420,00,00,26,900072,,,,R,F', 'sentence-expansion-mark'],
     ['CDDSC,20,2329991420,00,00,26,900072,,,,R,,7', 'sentence-fields-surplus'],
-    ['CDDSC,20,2329991420,00,00,26,900072,,,,R', 'sentence-fields-missing'],
+    ['CDDSC,20,2329991420,00,00,26,900072,,', 'sentence-fields-missing'],
     ['CDDSC,12,2329991420,,05,00,1562000630,1404,2329991420,05,S,', 'sentence-ship-unexpected'],
   ])('%s leaves %s and is kept as it stood', (body, notice) => {
     const [reading] = readSentences(line(body)) as CallReading[];

@@ -118,14 +118,14 @@ describe('of a sentence with', () => {
       },
     ],
     [
-      'ten fields',
-      'CDDSC,20,2329991420,00,00,26,900072,,,,R',
+      'eight fields',
+      'CDDSC,20,2329991420,00,00,26,900072,,',
       {
         code: 'sentence-fields-missing',
-        message: 'The DSC sentence has 10 fields: the missing ones are read as empty',
+        message: 'The DSC sentence has 8 fields: the missing ones are read as empty',
         at: ['DSC'],
         expected: '11 fields',
-        received: '10',
+        received: '8',
         clause: 'IEC 61162-1, DSC sentence',
       },
     ],
@@ -335,7 +335,7 @@ describe('of an expansion that', () => {
       0,
       {
         code: 'sentence-expansion-missing',
-        message: 'The expansion of the call was not received in full: its position stays as it is',
+        message: 'Expansion: none of its DSE sentences came, the call stays as it is',
         at: ['DSC', 'field', 11],
         expected: 'DSE sentences directly behind the call',
         received: '0 of them',
@@ -419,7 +419,7 @@ describe('of AIS with', () => {
         message: 'AIS message 6 is not read',
         at: ['AIS'],
         received: '6',
-        clause: 'ITU-R M.1371-5 Annex 8',
+        clause: 'ITU-R M.1371-6 Annex 7',
       },
     ],
     [
@@ -430,7 +430,7 @@ describe('of AIS with', () => {
         message: 'AIS message 1 has 1 bit of at least 137',
         at: ['AIS'],
         received: '1 bit',
-        clause: 'ITU-R M.1371-5 Annex 8',
+        clause: 'ITU-R M.1371-6 Annex 7',
       },
     ],
     [
@@ -441,7 +441,7 @@ describe('of AIS with', () => {
         message: 'AIS message 1 has 66 bits of at least 137',
         at: ['AIS'],
         received: '66 bits',
-        clause: 'ITU-R M.1371-5 Annex 8',
+        clause: 'ITU-R M.1371-6 Annex 7',
       },
     ],
     [
@@ -452,7 +452,7 @@ describe('of AIS with', () => {
         message: 'AIS identity 1000000000 has more than nine digits',
         at: ['AIS'],
         received: '1000000000',
-        clause: 'ITU-R M.1371-5 Annex 8',
+        clause: 'ITU-R M.1371-6 Annex 7',
       },
     ],
     [
@@ -463,7 +463,7 @@ describe('of AIS with', () => {
         message: 'AIS position 90, 181.0001 is no place and is left out',
         at: ['AIS'],
         received: '90, 181.0001',
-        clause: 'ITU-R M.1371-5 Annex 8',
+        clause: 'ITU-R M.1371-6 Annex 7',
       },
     ],
     [

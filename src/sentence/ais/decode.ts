@@ -10,7 +10,7 @@ export interface DecodedAis {
 
 type Draft = { -readonly [Key in keyof AisReport]: AisReport[Key] };
 
-const CLAUSE = 'ITU-R M.1371-5 Annex 8';
+const CLAUSE = 'ITU-R M.1371-6 Annex 7';
 /** Bits without which a message says nothing of use: its last field that is read, some senders cut the rest. */
 const LEAST_BITS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [1, 137],
@@ -19,13 +19,15 @@ const LEAST_BITS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [4, 134],
   [5, 240],
   [9, 128],
+  [11, 134],
   [18, 133],
   [19, 271],
   [21, 219],
   [24, 132],
   [27, 94],
 ]);
-const STATUS: readonly NavigationalStatus[] = [
+/** Status by its code; 9, 10 and 13 are reserved, 15 is undefined. */
+const STATUS: readonly (NavigationalStatus | undefined)[] = [
   'under-way-using-engine',
   'at-anchor',
   'not-under-command',
@@ -35,12 +37,18 @@ const STATUS: readonly NavigationalStatus[] = [
   'aground',
   'fishing',
   'under-way-sailing',
+  undefined,
+  undefined,
+  'towing-astern',
+  'pushing-or-towing-alongside',
+  undefined,
+  'locating-device-active',
 ];
 
 /**
- * Reads an AIS message; others than 1–5, 9, 18, 19, 21, 24 and 27 cost a notice.
+ * Reads an AIS message; others than 1–5, 9, 11, 18, 19, 21, 24 and 27 give a notice.
  *
- * Source: ITU-R M.1371-5 Annex 8, bit tables of these messages, from memory. deviation: D-sentence-10
+ * Source: ITU-R M.1371-6 Annex 7, bit tables of these messages, from memory. deviation: D-sentence-10
  */
 export function decodeAis(payload: Payload): DecodedAis {
   const message = unsigned(payload, 0, 6);
@@ -77,7 +85,8 @@ function fill(draft: Draft, payload: Payload, notices: Notice[]): void {
       readSecond(draft, unsigned(payload, 137, 6), payload.length >= 143);
       break;
     case 4:
-      draft.station = 'base-station';
+    case 11:
+      draft.station = draft.message === 4 ? 'base-station' : 'ship';
       readInstant(draft, payload);
       readPlace(draft, payload, 78, notices);
       break;
@@ -192,7 +201,7 @@ function place(
 }
 
 function readStatus(draft: Draft, value: number): void {
-  const status = value === 14 ? 'locating-device-active' : STATUS[value];
+  const status = STATUS[value];
   if (status !== undefined) draft.status = status;
 }
 

@@ -43,7 +43,7 @@ export function signed(payload: Payload, from: number, count: number): number {
 }
 
 /**
- * Six-bit text (ITU-R M.1371-5, table of six-bit ASCII): up to the first `@`, blanks at the end left out;
+ * Six-bit text (ITU-R M.1371-6, table of six-bit ASCII): up to the first `@`, blanks at the end left out;
  * `undefined` when nothing is left.
  */
 export function text(payload: Payload, from: number, count: number): string | undefined {

@@ -32,20 +32,25 @@ const FIELDS_BEFORE_SETS = 4;
 /**
  * Reads the fields of a `DSE` sentence: counts, flag, identity, then pairs of code and data.
  *
- * Source: IEC 61162-1, `DSE` sentence, as restated in equipment papers; flags Q and R and the sets beside
- * the first from memory. deviation: D-sentence-5
+ * Source: IEC 61162-1 ed. 4.0 clause 8.3.30, `DSE` sentence, as publicly restated: flags A, Q and R, sets 00 to 06, an
+ * empty field of a query, `C10` and `C26` in place of data, and no flag and identity in the second and later sentences
+ * of a group. deviation: D-sentence-5
+ *
+ * @param texts - the fields
+ * @param before - the `DSE` sentence read last: one that goes on from it has its flag
  */
-export function readDse(texts: readonly string[]): DseReading {
+export function readDse(texts: readonly string[], before: DseReading | null = null): DseReading {
   const notices: Notice[] = [];
   const [total = '', number = '', flag = '', station = ''] = texts;
-  const read = flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
-  if (read === 'unknown') {
+  const [count, place] = counts(total, number, notices);
+  const goesOn = flag === '' && place > 1 && before?.total === count && before.number === place - 1;
+  const read = goesOn ? before.flag : flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
+  if (read === 'unknown' && !goesOn) {
     notices.push(
       fieldNotice('sentence-expansion-flag', 'DSE', 3, flag, 'is none of A, Q and R', 'A, Q or R'),
     );
   }
   readIdentityField(station, 'DSE', 4, notices);
-  const [count, place] = counts(total, number, notices);
   return {
     total: count,
     number: place,
@@ -150,7 +155,9 @@ function readSet(
   if (data === '') return { specifier, symbols: query ? REQUESTED : NOT_AVAILABLE };
   if (data === 'C10') return { specifier, symbols: REQUESTED };
   if (data === 'C26') return { specifier, symbols: NOT_AVAILABLE };
-  if (specifier === STATION_NAME) return { specifier, symbols: [], text: unescapeText(data) };
+  // The comma of a name is written as an apostrophe.
+  if (specifier === STATION_NAME)
+    return { specifier, symbols: [], text: unescapeText(data.replaceAll("'", ',')) };
   const symbols = symbolsOfDigits(data);
   if (symbols === null || (specifier === 100 && symbols.length !== 4)) {
     notices.push(
@@ -170,9 +177,15 @@ function readSet(
 
 /** `null` when the symbols have no digits: an empty field would say that there is no data. */
 function dataField(set: ExpansionSet): string | null {
-  if (set.text !== undefined) return escapeText(set.text);
+  if (set.text !== undefined)
+    return set.specifier === STATION_NAME ? nameField(set.text) : escapeText(set.text);
   if (isOnly(set, 110)) return '';
   return isOnly(set, 126) ? 'C26' : digitsOf(set.symbols);
+}
+
+function nameField(text: string): string {
+  const parts = text.split(',').map((part) => escapeText(part).replaceAll("'", '^27'));
+  return parts.join("'");
 }
 
 function isOnly(set: ExpansionSet, symbol: number): boolean {

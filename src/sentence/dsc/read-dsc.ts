@@ -6,7 +6,7 @@ import { fieldNotice } from '../field/field-notice.ts';
 import { readCode } from './code-field.ts';
 import { countNotice, DSC_FIELDS } from './count-notice.ts';
 import { readIdentityField } from './identity-field.ts';
-import { fromLegacy, isLegacy } from './legacy-layout.ts';
+import { fromLegacy, inEleven, isLegacy } from './layout.ts';
 import { readPlaceField } from './place-field.ts';
 import { type DscContext, readStations } from './station-field.ts';
 import { endOfLetter, symbolsOfDigits } from './symbol-code.ts';
@@ -28,7 +28,8 @@ const UNKNOWN_SHIP: Symbols = [
 ];
 
 /**
- * Reads the fields of a `DSC` sentence: eleven of them, or the seven of an older edition.
+ * Reads the fields of a `DSC` sentence: eleven of them, or the seven of an older edition. The examples of IEC 61162-1
+ * have ten and twelve, which are read without a notice.
  *
  * What the sentence leaves empty is filled with what the air carries for "no information", so that the
  * call can be sent on; what it holds and cannot be read leaves a notice.
@@ -38,10 +39,10 @@ const UNKNOWN_SHIP: Symbols = [
  */
 export function readDsc(texts: readonly string[], context: DscContext): DscReading {
   const notices: Notice[] = [];
-  const eleven = isLegacy(texts) ? fromLegacy(texts, notices) : texts;
-  if (eleven.length < DSC_FIELDS)
+  const eleven = isLegacy(texts) ? fromLegacy(texts, notices) : inEleven(texts);
+  if (eleven.length < DSC_FIELDS - 1)
     notices.push(countNotice('sentence-fields-missing', eleven, 'the missing ones are read as empty'));
-  if (eleven.length > DSC_FIELDS)
+  if (eleven.length > DSC_FIELDS + 1 || (eleven[DSC_FIELDS] ?? '') !== '')
     notices.push(countNotice('sentence-fields-surplus', eleven, 'the surplus is left aside'));
 
   const fields: DraftFields = { ...emptyFields };

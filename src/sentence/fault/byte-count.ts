@@ -5,6 +5,10 @@ export interface ByteCount {
   visible: number;
   /** Bytes that no sentence can hold: above 7E hex, or control characters other than tab and line ends. */
   foreign: number;
+  /** Lines, the last one without an end included, empty ones too. */
+  lines: number;
+  /** The byte counted last, `null` before the first. */
+  last: number | null;
   /** Bytes whose bits are at most two runs, as a slow line gives them to a fast port: each bit is read several times. */
   smeared: number;
 }
@@ -14,12 +18,25 @@ export function countBytes(count: ByteCount, piece: string): void {
   for (let index = 0; index < piece.length; index += 1) {
     const code = piece.charCodeAt(index);
     count.count += 1;
+    const isWithin = code !== 0x0a && code !== 0x0d;
+    if (
+      isWithin
+        ? count.last === null || count.last === 0x0a || count.last === 0x0d
+        : isEmptyLine(count.last, code)
+    )
+      count.lines += 1;
+    count.last = code;
     if (code !== 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09) count.visible += 1;
     if (code > 0x7e || (code < 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09)) {
       count.foreign += 1;
       if (isSmeared(code)) count.smeared += 1;
     }
   }
+}
+
+/** Whether a line end comes where a line would begin; the LF of a CR LF does not. */
+function isEmptyLine(last: number | null, code: number): boolean {
+  return last === null || last === 0x0a || (last === 0x0d && code === 0x0d);
 }
 
 /** Fewer are not enough to judge a speed by. */

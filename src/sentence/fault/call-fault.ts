@@ -1,11 +1,12 @@
 import type { Call } from '../../call/index.ts';
 import type { CallReading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
+import { inEleven } from '../dsc/layout.ts';
 import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
-import { writeSentences } from '../write-sentences.ts';
+import { type WrittenSentences, writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';
-import { fieldOf } from './line-fault.ts';
+import { certaintyOf, fieldOf } from './line-fault.ts';
 
 /** What is known beside the stream. */
 export interface CallContext {
@@ -38,7 +39,11 @@ export function addCallFaults(reading: CallReading, context: CallContext, collec
   ): void => {
     const corrected = correctedFor(id, reading);
     const sighting = { line: reading.line, field, seen };
-    collector.add(id, certainty, corrected === null ? sighting : { ...sighting, corrected });
+    collector.add(
+      id,
+      certaintyOf(certainty, reading.sources),
+      corrected === null ? sighting : { ...sighting, corrected },
+    );
   };
   const texts = dscTexts(reading);
   const legacy = reading.notices.some(({ code }) => code === 'sentence-legacy-layout');
@@ -47,6 +52,8 @@ export function addCallFaults(reading: CallReading, context: CallContext, collec
     const id = BY_NOTICE.get(notice.code);
     if (id !== undefined) add(id, 'certain', fieldOf(notice), seenIn(notice, reading));
   }
+  // The examples of the standard have ten fields, and a listener that counts to eleven drops them all the same.
+  if (reading.sources[0]?.fields.length === 10) add('fields-missing', 'possible', null, '10');
   if (reading.talker !== 'CD') add('talker', 'possible', null, reading.talker);
   if (!legacy) addFieldFaults(reading, texts, add);
   addKindFaults(reading.call, context, texts, add);
@@ -119,7 +126,7 @@ function correctedFor(id: FaultId, reading: CallReading): readonly string[] | nu
   const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
   switch (id) {
     case 'legacy-layout':
-      return writeSentences(call, { direction: 'received', talker: 'CD' }).sentences;
+      return wholly(writeSentences(call, { direction: 'received', talker: 'CD' }));
     case 'talker':
       return sentences.map((sentence) =>
         rewritten(sentence, { talker: 'CD', fields: strictFields(sentence, sentences.length > 1) }),
@@ -134,6 +141,11 @@ function correctedFor(id: FaultId, reading: CallReading): readonly string[] | nu
   }
 }
 
+/** Sentences that carry all of a call; others would not be those that should have come. */
+function wholly({ sentences, notices }: WrittenSentences): readonly string[] | null {
+  return notices.length === 0 ? sentences : null;
+}
+
 function strictly(sentence: Sentence, expanded: boolean): string {
   return rewritten(sentence, { fields: strictFields(sentence, expanded) });
 }
@@ -145,7 +157,7 @@ function strictFields(sentence: Sentence, expanded: boolean): readonly string[] 
 }
 
 function dscTexts(reading: CallReading): readonly string[] {
-  return reading.sources[0]?.fields ?? [];
+  return inEleven(reading.sources[0]?.fields ?? []);
 }
 
 function seenIn({ received }: Notice, reading: CallReading): string {

@@ -4,6 +4,8 @@ import { FAULTS, type FaultId } from './fault-list.ts';
 /** Gathers sightings into findings. */
 export interface Collector {
   add(id: FaultId, certainty: Finding['certainty'], sighting: Sighting): void;
+  /** Makes certain of a fault, if it was seen. */
+  confirm(id: FaultId): void;
   /** In the order of the list of faults; sightings by line. */
   findings(): Finding[];
 }
@@ -24,6 +26,11 @@ export function createCollector(): Collector {
       entry.count += 1;
       if (entry.sightings.length < MOST_SIGHTINGS) entry.sightings.push(sighting);
       if (RANK[certainty] > RANK[entry.certainty]) entry.certainty = certainty;
+    },
+
+    confirm(id) {
+      const entry = found.get(id);
+      if (entry !== undefined) entry.certainty = 'certain';
     },
 
     findings() {

@@ -67,7 +67,7 @@ const OUTSIDE: readonly string[] = [
 export function findFaults(input: string | Uint8Array, options: FaultOptions = {}): FaultReport {
   const { own, position, now, expect } = options ?? {};
   checkOptions({ own, position, now, expect });
-  const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0 };
+  const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0, lines: 0, last: null };
   const sight = createSight(
     { own: own ?? null, expects: expect !== undefined, expected: expect?.station ?? null },
     position ?? null,
@@ -99,7 +99,7 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
     clean: findings.length === 0,
     summary: summaryOf(findings, tally),
     characters: bytes.count,
-    lines: tally.lines,
+    lines: bytes.lines,
     sentences: tally.sentences,
     calls: tally.calls,
     outside: OUTSIDE,

@@ -3,6 +3,7 @@ import type { Notice } from '../../result/index.ts';
 import { hexOf } from '../frame/checksum.ts';
 import { rewritten } from '../mend/correct.ts';
 import type { Collector } from './collector.ts';
+import type { Finding } from './fault.ts';
 import type { FaultId } from './fault-list.ts';
 
 /** Faults that the framing shows, by the notice the reader gave. */
@@ -42,7 +43,9 @@ export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collect
   for (const notice of reading.notices) {
     const id = BY_NOTICE.get(notice.code);
     if (id === undefined) continue;
-    collector.add(id, id === 'tag-block' ? 'possible' : 'certain', {
+    const certainty = id === 'tag-block' ? 'possible' : 'certain';
+    const isWhole = id === 'checksum-missing' && sentences.every(looksWhole);
+    collector.add(id, isWhole ? certainty : certaintyOf(certainty, sentences), {
       line: reading.line,
       field: fieldOf(notice),
       seen: notice.received ?? notice.message,
@@ -66,6 +69,21 @@ export function addDamage(reading: DamagedReading, collector: Collector, differe
     });
   }
   return wrong;
+}
+
+/** Whether a sentence has all the fields of its kind: a line that is broken ends sooner. */
+function looksWhole({ formatter, fields }: Sentence): boolean {
+  if (formatter === 'DSE') return fields.length >= 6 && fields.length % 2 === 0;
+  return formatter === 'DSC' && fields.length >= 10;
+}
+
+/** A sentence without its checksum may be part of a broken line: what it seems to lack is never certain. */
+export function certaintyOf(
+  certainty: Finding['certainty'],
+  sentences: readonly Sentence[],
+): Finding['certainty'] {
+  const isFragment = sentences.some(({ checksum }) => checksum === 'unchecked');
+  return certainty === 'certain' && isFragment ? 'likely' : certainty;
 }
 
 /** Number of the field that a notice is about, if it is about one. */

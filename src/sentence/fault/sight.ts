@@ -1,6 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
-import type { CallReading, DamagedReading, ExpansionReading, Reading } from '../../report/index.ts';
+import type { CallReading, DamagedReading, ExpansionReading, Reading, Sentence } from '../../report/index.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
 import { noneAmong } from './counted.ts';
@@ -10,7 +10,6 @@ import { addPlausibility, type Places, remember } from './plausibility.ts';
 
 /** How much there was to look at. */
 export interface Tally {
-  lines: number;
   /** Sound sentences. */
   sentences: number;
   calls: number;
@@ -34,7 +33,7 @@ const LEAST_WRONG = 3;
 export function createSight(context: CallContext, position: Coordinates | null, now: number | null): Sight {
   const collector = createCollector();
   const places: Places = { own: position, ais: new Map(), reports: new Map() };
-  const tally: Tally = { lines: 0, sentences: 0, calls: 0 };
+  const tally: Tally = { sentences: 0, calls: 0 };
   const differences = new Set<string>();
   const held = new Map<string, CallReading>();
   /** Stations whose announced expansion did not come in time. */
@@ -44,6 +43,8 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   /** The first line that is no sentence at all: of interest only when none is. */
   let noSentence: Sighting | null = null;
   let wrong = 0;
+  /** Sentences whose checksum holds. */
+  let checked = 0;
   let positions = 0;
   const replies = new Set<'came' | 'polled' | 'doubtful'>();
   let polledAt: number | null = null;
@@ -64,9 +65,14 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     }
   }
 
+  function count(sentences: readonly Sentence[]): void {
+    tally.sentences += sentences.length;
+    checked += sentences.filter(({ checksum }) => checksum === 'right').length;
+  }
+
   function lookAtCall(reading: CallReading): void {
     const { call } = reading;
-    tally.sentences += reading.sources.length;
+    count(reading.sources);
     addLineFaults(reading, collector);
     addCallFaults(reading, context, collector);
     if (call.kind === 'polling-acknowledgement') polledAt ??= reading.line;
@@ -123,14 +129,13 @@ export function createSight(context: CallContext, position: Coordinates | null, 
 
   return {
     look(reading) {
-      tally.lines = Math.max(tally.lines, reading.line);
       if (reading.kind === 'call') return hold(reading);
       if (reading.kind === 'damaged') {
         wrong += addDamage(reading, collector, differences);
         noSentence ??= { line: reading.line, field: null, seen: shown(reading) };
         return;
       }
-      tally.sentences += reading.sources.length;
+      count(reading.sources);
       addLineFaults(reading, collector);
       if (reading.kind === 'own-fix') places.own = reading.fix.position ?? places.own;
       if (reading.kind === 'ais' && reading.report.position !== undefined) {
@@ -154,6 +159,8 @@ export function createSight(context: CallContext, position: Coordinates | null, 
         });
       }
       lookForReply();
+      // Where none has a checksum, none was lost with the end of a line.
+      if (checked === 0) collector.confirm('checksum-missing');
       const [difference = ''] = differences;
       if (wrong >= LEAST_WRONG && differences.size === 1 && difference !== '' && tally.sentences === 0) {
         const seen = `${wrong} checksums, each off by ${difference}`;

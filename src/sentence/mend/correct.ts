@@ -1,4 +1,5 @@
 import type { Sentence } from '../../report/index.ts';
+import { inEleven } from '../dsc/layout.ts';
 import { checksumOf } from '../frame/checksum.ts';
 
 /** The sentence anew, with another talker or other fields, and the checksum that belongs to it. */
@@ -20,5 +21,6 @@ export function paddedFields({ formatter, fields }: Sentence): readonly string[]
 
 /** The fields of a `DSC` sentence with the empty ones at the end put back. */
 export function elevenFields(fields: readonly string[]): readonly string[] {
-  return [...fields, ...Array<string>(Math.max(0, 11 - fields.length)).fill('')];
+  const known = inEleven(fields);
+  return [...known, ...Array<string>(Math.max(0, 11 - known.length)).fill('')];
 }

@@ -1,8 +1,9 @@
 import { centreOf, cornerOf } from '../../position/internal.ts';
 import type { CallReading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
-import { readDse } from '../dsc/dse.ts';
+import { type DseReading, readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
+import { inEleven } from '../dsc/layout.ts';
 import { lineEnd, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { PIECE_WANTED, pieceOf, typeName } from '../frame/piece.ts';
 import { writeTarget } from '../point/target.ts';
@@ -160,13 +161,14 @@ export function createMender(options: MenderOptions = {}): Mender {
     if (sentence !== undefined && formatter === 'DSC') {
       release();
       emit(line);
-      if (sentence.fields[10] === 'E') waiting = { station: stationKey(sentence.fields[1] ?? ''), lines: [] };
+      if (inEleven(sentence.fields)[10] === 'E')
+        waiting = { station: stationKey(sentence.fields[1] ?? ''), lines: [] };
     } else if (waiting === null) {
       emit(line);
     } else if (
       sentence !== undefined &&
       formatter === 'DSE' &&
-      readDse(sentence.fields).station === waiting.station
+      belongsTo(readDse(sentence.fields), waiting.station)
     ) {
       if (waiting.lines.length > 0) {
         const { text } = line;
@@ -239,4 +241,9 @@ export function createMender(options: MenderOptions = {}): Mender {
       return given();
     },
   };
+}
+
+/** Later sentences of a group may leave the identity out (IEC 61162-1, `DSE` sentence, as publicly restated). */
+function belongsTo({ station, number }: DseReading, waiting: string): boolean {
+  return station === waiting || (station === '' && number > 1);
 }

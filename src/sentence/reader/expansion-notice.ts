@@ -1,3 +1,4 @@
+import type { ExpansionSet } from '../../call/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { quote } from '../../result/index.ts';
 
@@ -28,11 +29,27 @@ export function lateNotice(station: string, between: number): Notice {
   };
 }
 
+/** What data sets say, for people. */
+const SETS: Readonly<Record<number, string>> = {
+  100: 'decimals of the position',
+  101: 'source of the fix',
+  102: 'speed',
+  103: 'course',
+  104: 'name',
+  105: 'finer area',
+  106: 'persons on board',
+};
+
 /** Not joined, or not in full. */
-export function missingNotice(received: number): Notice {
+export function missingNotice(received: number, applied: readonly ExpansionSet[]): Notice {
+  const names = applied.map(({ specifier }) => SETS[specifier] ?? `set ${specifier}`);
+  const used = names.length === 0 ? 'nothing applied' : `applied: ${names.join(', ')}`;
   return {
     code: 'sentence-expansion-missing',
-    message: 'The expansion of the call was not received in full: its position stays as it is',
+    message:
+      received === 0
+        ? 'Expansion: none of its DSE sentences came, the call stays as it is'
+        : `Expansion: only ${received} of its DSE sentences came, ${used}`,
     at: ['DSC', 'field', 11],
     expected: 'DSE sentences directly behind the call',
     received: `${received} of them`,

@@ -116,7 +116,9 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
       // A query of its own accord belongs to no call; one behind a call that announced it does.
       if (dse.flag === 'query' && entry?.open.dsc.expansionAnnounced !== true) return [];
       if (entry === null) {
-        const waiting = entries.find(({ open }) => open.dsc.expansionAnnounced);
+        // Without an identity nothing says that it is another station's.
+        const waiting =
+          dse.station === '' ? undefined : entries.find(({ open }) => open.dsc.expansionAnnounced);
         return [aloneNotice(dse.station, waiting?.key ?? null)];
       }
       const { open } = entry;
@@ -159,7 +161,11 @@ function hasWaited(entry: Entry, now: Receipt, seen: number, wait: number, waitS
 function choose(entries: readonly Entry[], dse: DseReading, talker: string): Entry | null {
   let found: Entry | null = null;
   for (const entry of entries) {
-    if (entry.key !== dse.station || entry.open.parts.has(dse.number)) continue;
+    const { parts } = entry.open;
+    // A later sentence of a group may leave the identity out: it goes on from the one before.
+    const goesOn = dse.station === '' && parts.has(dse.number - 1);
+    const isOf = goesOn || entry.key === dse.station;
+    if (!isOf || parts.has(dse.number)) continue;
     const better = found === null || speaks(entry, talker) || !speaks(found, talker);
     if (better) found = entry;
   }
@@ -174,7 +180,12 @@ function speaks(entry: Entry, talker: string): boolean {
 function giveUp({ open }: Entry): CallState[] {
   if (!open.dsc.expansionAnnounced && open.parts.size === 0) return [];
   return [
-    { open, stage: 'final', sets: setsOf(open), notices: [...open.said, missingNotice(open.parts.size)] },
+    {
+      open,
+      stage: 'final',
+      sets: setsOf(open),
+      notices: [...open.said, missingNotice(open.parts.size, setsOf(open))],
+    },
   ];
 }
 

@@ -65,6 +65,7 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
   const pairing = createPairing(settings);
   const assembly = createAisAssembly<AboutPart>();
   let streamClock: number | null = null;
+  let lastDse: DseReading | null = null;
   let readings: Reading[] = [];
 
   /** The byte-order mark of a text that was decoded already is no part of its first line. */
@@ -114,7 +115,8 @@ export function createSentenceReader(options: ReaderOptions = {}): SentenceReade
       const dsc = readDsc(sentence.fields, settings);
       readings.push(reading(pairing.addCall({ line: number, offset, receipt, dsc, notices }, sentence)));
     } else if (formatter === 'DSE') {
-      const dse = readDse(sentence.fields);
+      const dse = readDse(sentence.fields, lastDse);
+      lastDse = dse;
       const joined = pairing.addExpansion(dse, sentence, [...notices, ...dse.notices]);
       if (joined === 'waiting') return;
       if ('open' in joined) readings.push(reading(joined));

@@ -1,4 +1,5 @@
 import { stationKey } from '../dsc/identity-field.ts';
+import { inEleven } from '../dsc/layout.ts';
 import type { Receipt } from './receipt.ts';
 
 /** Numbers calls, and knows one that was sent again. */
@@ -71,7 +72,7 @@ function isHalfDayApart(one: Receipt, other: Receipt): boolean {
  * deviation: D-sentence-8
  */
 function repeatKey(texts: readonly string[]): string | null {
-  const [format, , category, first, second, place = '', time = '', ship, nature, end] = texts;
+  const [format, , category, first, second, place = '', time = '', ship, nature, end] = inEleven(texts);
   const distress = format === '12' || category === '12';
   const dated = place.length === 10 && time !== '' && time !== '8888' && place !== '9999999999';
   if (!distress && !dated) return null;

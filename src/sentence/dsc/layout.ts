@@ -1,6 +1,17 @@
 import type { Notice } from '../../result/index.ts';
 import { countNotice } from './count-notice.ts';
 
+/**
+ * The fields in the places of the eleven. One more empty field may stand before the acknowledgement: the first example
+ * of IEC 61162-1 has it (from memory; its checksum holds).
+ */
+export function inEleven(texts: readonly string[]): readonly string[] {
+  const [, , , , , , , , , , end = '', mark = ''] = texts;
+  const isTwelve =
+    texts.length === 12 && texts[9] === '' && /^[RBS]$/.test(end) && (mark === '' || mark === 'E');
+  return isTwelve ? texts.toSpliced(9, 1) : texts;
+}
+
 /** Address first, seven fields in all: the layout of M.493-6 days, told by ten digits in front. deviation: D-sentence-4 */
 export function isLegacy(texts: readonly string[]): boolean {
   const first = texts[0] ?? '';
