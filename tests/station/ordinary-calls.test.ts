@@ -725,6 +725,8 @@ describe('an event that is none', () => {
     [{ kind: 'heard', at: 0 }],
     [{ kind: 'heard', at: 0, call: buddyCall, verdict: 'fine' }],
     [{ kind: 'fix', at: 0 }],
+    [{ kind: 'fix', at: 0, position: { latitude: 56, longitude: -6 }, source: Number.NaN }],
+    [{ kind: 'note', at: 0, text: 'Fog', corrects: Number.NaN }],
     [{ kind: 'call', at: 0, call: null }],
     [{ kind: 'settings', at: 0 }],
     [{ kind: 'prepare-alert', at: 0, nature: 'boredom' }],

@@ -23,6 +23,7 @@ type Parts = Readonly<Record<string, (value: unknown) => boolean>>;
 
 const isText = (value: unknown): boolean => typeof value === 'string';
 const isNumber = (value: unknown): boolean => typeof value === 'number';
+const isNumberIfAny = (value: unknown): boolean => value === undefined || Number.isFinite(value);
 const isReceivedCall = (value: unknown): boolean => hasParties(value) && hasSymbols(value as Call);
 const isVerdict = (value: unknown): boolean =>
   value === 'clean' || value === 'repaired' || value === 'doubtful';
@@ -43,7 +44,11 @@ const parts: Readonly<Record<StationEvent['kind'], Parts>> = {
   tuned: { channel: isText },
   sent: onDialogue,
   'send-failed': onDialogue,
-  fix: { position: isRecord },
+  fix: {
+    position: isRecord,
+    source: (value) => value === 'instrument' || value === 'person',
+    fixedAt: isNumberIfAny,
+  },
   settings: { settings: isRecord },
   call: { call: hasParties },
   answer: onDialogue,
@@ -67,5 +72,5 @@ const parts: Readonly<Record<StationEvent['kind'], Parts>> = {
   'stop-alert': nothing,
   'cancel-alert': nothing,
   'describe-alert': { nature: isNature },
-  note: { text: isText },
+  note: { text: isText, corrects: isNumberIfAny },
 };
