@@ -6,16 +6,20 @@ import { type Attack, notebook, show } from '../support/attack.ts';
 import type { SentCall } from '../support/calls.ts';
 import { waysInBits } from '../support/spoil-bits.ts';
 
-/** Whether what was read is what one of them sent, the expansion included when it was read. */
+/**
+ * Whether what was read is what one of them sent, the expansion included when it was read. Nothing on the air ties an
+ * expansion to its call (ITU-R M.821, from memory): what a second station sends in step behind a call that ended cannot
+ * be told from the first one's own, so any expansion that was sent counts as sent.
+ */
 export function isOneOf(reception: Reception, sent: readonly SentCall[]): boolean {
   const read = reception.information.join(' ');
   const finer =
     reception.quality.expansion === 'read'
       ? encodeCall(reception.call).expansion?.information.join(' ')
       : undefined;
-  return sent.some(
-    ({ characters, expansion }) =>
-      characters.join(' ') === read && (finer === undefined || finer === expansion?.join(' ')),
+  return (
+    sent.some(({ characters }) => characters.join(' ') === read) &&
+    (finer === undefined || sent.some(({ expansion }) => finer === expansion?.join(' ')))
   );
 }
 

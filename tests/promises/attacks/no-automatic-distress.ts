@@ -194,6 +194,13 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     }
     if (event.kind === 'call') for (const { id } of opened) witness(id).wantedSince = true;
     if (event.kind === 'prepare-alert') key.prepared = true;
+    if (event.kind === 'press-alert') {
+      // The first act may lie before this session, and an alert that was broken off needs none again; the key does.
+      key.prepared ||= before.dialogues.some(
+        ({ procedure, phase }) =>
+          procedure === 'own-distress' && (phase === 'prepared' || phase === 'interrupted'),
+      );
+    }
     if (event.kind === 'press-alert' && key.prepared && key.pressedAt === null) key.pressedAt = event.at;
     if (event.kind === 'release-alert') key.pressedAt = null;
     // A clock that is put back takes all waits with it.
