@@ -13,10 +13,10 @@ import {
   describeBounds,
   formatPosition,
   rangeAndBearing,
-  reportPosition,
   resolveTime,
   timeToReach,
   toGpx,
+  toReportedPosition,
 } from 'seahail/position';
 import { readSentences, writeSentences } from 'seahail/sentence';
 import { spokenScript } from 'seahail/speech';
@@ -165,7 +165,7 @@ function waypoint(call, who, position, time) {
 function answers(call, at) {
   if (!own) return;
   const given = fix !== null && ageOfFix(at) < STALE;
-  const position = given ? reportPosition(fix.position, { enhanced: true }) : null;
+  const position = given ? toReportedPosition(fix.position, { enhanced: true }) : null;
   const time = given && fix.time ? { hour: fix.time.hour, minute: fix.time.minute } : null;
   const lawful = answersTo(call, { own: own.mmsi, plan, position, time, channels: othersToOffer(call) });
   const distress = call.kind.startsWith('distress'); // the cautions say what to do

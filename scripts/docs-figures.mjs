@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeCall } from 'seahail/burst';
 import { composePositionRequest } from 'seahail/call';
-import { boundsFrom, reportedPosition } from 'seahail/position';
+import { boundsFrom, decodePosition } from 'seahail/position';
 import { plotBearings } from 'seahail/position/plot';
 import { valueOf } from 'seahail/result';
 import { phaseTable, transitionTable } from 'seahail/station';
@@ -37,12 +37,12 @@ const { radio, success } = JSON.parse(
 write('receiver', receiverCurves({ id: 'receiver', title: 'How weak a call may be', success }));
 write('radio', radioCurves({ id: 'radio', title: 'The same through an FM radio', radio }));
 
-const tern = valueOf(reportedPosition('1561800632'));
+const tern = valueOf(decodePosition('1561800632'));
 write('minute-box', minuteBox({ id: 'minute-box', position: tern, title: 'What whole minutes leave open' }));
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const now = Date.UTC(2026, 5, 1, 14, 4);
-const pellinore = valueOf(reportedPosition('1562400618', '31000500'));
+const pellinore = valueOf(decodePosition('1562400618', '31000500'));
 const stations = [
   { name: 'Tern of Ardle', bounds: boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 }) },
   { name: 'Pellinore', bounds: boundsFrom(merrow, pellinore, { at: now - 2 * 60_000, now, speed: 5 }) },

@@ -41,7 +41,7 @@ export { boxOf } from './position/box.ts';
 export { formatPosition } from './position/format-position.ts';
 export type { Bounds, Coordinates, ReportedPosition, TimeOfDay } from './position/index.ts';
 export { parsePosition } from './position/parse-position.ts';
-export { reportPosition } from './position/report-position.ts';
+export { toReportedPosition } from './position/report-position.ts';
 export { formatReportedPosition } from './position/reported-position.ts';
 
 // What is said?

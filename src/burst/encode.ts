@@ -1,8 +1,8 @@
-import { type Call, type CallFields, callToFields } from '../call/index.ts';
+import { type Call, type CallFields, encodeFields } from '../call/index.ts';
 import { type FieldName, fieldForms } from '../call/internal.ts';
 import { errorCheckOf } from './error-check.ts';
 import { charactersFromSets, expansionSymbols } from './expansion.ts';
-import { charactersFromFields, headOf } from './information.ts';
+import { encodeCharacters, headOf } from './information.ts';
 import { DOT_PATTERN, streamOf } from './sequence.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
@@ -44,9 +44,9 @@ export interface Burst {
  * ```
  */
 export function encodeCall(call: Call): Burst {
-  const fields = callToFields(call);
+  const fields = encodeFields(call);
   if (call.kind !== 'unrecognised-call') requireComplete(fields);
-  const characters = charactersFromFields(fields).map((symbol, index) => {
+  const characters = encodeCharacters(fields).map((symbol, index) => {
     if (symbol === null)
       throw new RangeError(`character ${index} of the call is unreadable and cannot be sent`);
     return symbol;

@@ -16,7 +16,7 @@ export { decodeStream } from './decode-stream.ts';
 export { decodeSymbolMetrics, type SymbolMetricOptions } from './decode-symbol-metrics.ts';
 export { type Burst, encodeCall } from './encode.ts';
 export { errorCheckOf } from './error-check.ts';
-export { charactersFromFields, fieldsFromCharacters } from './information.ts';
+export { decodeCharacters, encodeCharacters } from './information.ts';
 export { BURST_ISSUE_CODES, type BurstIssueCode } from './issue-code.ts';
 export type { Rescore } from './judgement.ts';
 export type {

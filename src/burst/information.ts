@@ -45,7 +45,7 @@ type Cut = readonly [name: FieldName, length: number];
  * Take the characters of a call apart into fields.
  *
  * The first is the format specifier (once), the last the end of sequence. What follows the head is read by
- * telecommand and length; whatever fits no field goes into `rest`, so that {@link charactersFromFields}
+ * telecommand and length; whatever fits no field goes into `rest`, so that {@link encodeCharacters}
  * gives every sequence of readable symbols back unchanged.
  * Source: ITU-R M.493 tables of compositions; orders as in Japan, Radio Station Operation Regulations,
  * figures 1 and 7 of Art. 36-2; position reply, eight-digit elements and telephone number from memory.
@@ -54,13 +54,13 @@ type Cut = readonly [name: FieldName, length: number];
  *
  * @example
  * ```ts
- * import { fieldsFromCharacters } from 'seahail/burst';
+ * import { decodeCharacters } from 'seahail/burst';
  *
- * const fields = fieldsFromCharacters([112, 25, 20, 0, 10, 10, 107, 99, 99, 99, 99, 99, 88, 88, 100, 127]);
+ * const fields = decodeCharacters([112, 25, 20, 0, 10, 10, 107, 99, 99, 99, 99, 99, 88, 88, 100, 127]);
  * console.log(fields.nature, fields.time); // 107 [ 88, 88 ]
  * ```
  */
-export function fieldsFromCharacters(characters: Symbols): CallFields {
+export function decodeCharacters(characters: Symbols): CallFields {
   const format = characters[0] ?? null;
   if (characters.length < 2) return { ...emptyFields, format };
   const end = characters.at(-1) ?? null;
@@ -77,17 +77,17 @@ export function fieldsFromCharacters(characters: Symbols): CallFields {
  * A single-symbol field that could not be read gives `null` where a later field shows that it was sent.
  * The expansion is no part of the call's own characters.
  *
- * @see {@link fieldsFromCharacters}
+ * @see {@link decodeCharacters}
  *
  * @example
  * ```ts
- * import { charactersFromFields, fieldsFromCharacters } from 'seahail/burst';
+ * import { encodeCharacters, decodeCharacters } from 'seahail/burst';
  *
  * const characters = [116, 108, 25, 20, 0, 10, 10, 100, 126, 90, 0, 6, 126, 126, 126, 127];
- * console.log(charactersFromFields(fieldsFromCharacters(characters)).join() === characters.join()); // true
+ * console.log(encodeCharacters(decodeCharacters(characters)).join() === characters.join()); // true
  * ```
  */
-export function charactersFromFields(fields: CallFields): (number | null)[] {
+export function encodeCharacters(fields: CallFields): (number | null)[] {
   const message: (number | null)[] = [];
   for (const name of [...MESSAGE].reverse()) {
     const value = fields[name];

@@ -1,4 +1,4 @@
-import { callFromFields, type ExpansionSet, type Symbols } from '../call/index.ts';
+import { decodeFields, type ExpansionSet, type Symbols } from '../call/index.ts';
 import type { Notice } from '../result/index.ts';
 import { heardWithoutExpansion } from './behind.ts';
 import { isComposition } from './call-shape.ts';
@@ -6,7 +6,7 @@ import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, soften } fr
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { errorCheckOf } from './error-check.ts';
 import { readExpansion } from './expansion-reading.ts';
-import { fieldsFromCharacters } from './information.ts';
+import { decodeCharacters } from './information.ts';
 import { CALL_ODDS, type Judgement, judge, type Rescore, type Trust } from './judgement.ts';
 import { heardOfStream, lostShares, receivedShares } from './loss.ts';
 import { receptionNotices } from './notices.ts';
@@ -98,7 +98,7 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
   const read: Symbols = qualities.slice(0, -1).map(({ symbol }) => symbol);
   const expansion = readExpansion(tables, end, heardWithoutExpansion(tables, end));
   const sets: readonly ExpansionSet[] = expansion.kind === 'read' ? expansion.sets : [];
-  const { call, notices } = callFromFields({ ...fieldsFromCharacters(read), expansion: sets });
+  const { call, notices } = decodeFields({ ...decodeCharacters(read), expansion: sets });
   const stream = streamOf(characters.slice(0, -1), [], characters.at(-1));
   const used = expansion.kind === 'read' ? expansion.end : streamLength(end);
   const quality: ReceptionQuality = {

@@ -5,7 +5,7 @@ import type { CallFields } from './fields.ts';
 /**
  * What the fields of a call mean. Never fails: fields that fit no kind give an `'unrecognised-call'`,
  * symbols outside the tables keep their number as a name, and whatever the call as such does not say
- * stays with it in `asReceived`, so that {@link callToFields} gives back the same fields.
+ * stays with it in `asReceived`, so that {@link encodeFields} gives back the same fields.
  *
  * The notices name what differs from the tables of ITU-R M.493 and what could not be read.
  *
@@ -15,15 +15,15 @@ import type { CallFields } from './fields.ts';
  *
  * @example
  * ```ts
- * import { callFromFields, callToFields, composePositionRequest } from 'seahail/call';
+ * import { decodeFields, encodeFields, composePositionRequest } from 'seahail/call';
  *
- * const fields = callToFields(composePositionRequest({ from: '232999871', to: '232999142' }));
- * const { call, notices } = callFromFields({ ...fields, category: 100 });
+ * const fields = encodeFields(composePositionRequest({ from: '232999871', to: '232999142' }));
+ * const { call, notices } = decodeFields({ ...fields, category: 100 });
  * console.log(call.kind); // position-request
  * console.log(notices[0]?.code); // call-category-unusual
  * ```
  */
-export function callFromFields(received: CallFields): InterpretedCall {
+export function decodeFields(received: CallFields): InterpretedCall {
   return calls.read(received);
 }
 
@@ -36,16 +36,16 @@ export function callFromFields(received: CallFields): InterpretedCall {
  * @returns its fields, each as the symbols sent
  * @throws TypeError, RangeError when a value has no symbols, such as an identity of eight digits
  *
- * @see {@link callFromFields}
+ * @see {@link decodeFields}
  *
  * @example
  * ```ts
- * import { callToFields, composeTestCall } from 'seahail/call';
+ * import { encodeFields, composeTestCall } from 'seahail/call';
  *
- * const fields = callToFields(composeTestCall({ from: '232999871', to: '002329990' }));
+ * const fields = encodeFields(composeTestCall({ from: '232999871', to: '002329990' }));
  * console.log(fields.telecommand1); // 118
  * ```
  */
-export function callToFields(call: Call): CallFields {
+export function encodeFields(call: Call): CallFields {
   return calls.fieldsOf(call);
 }

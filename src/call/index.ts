@@ -22,7 +22,7 @@ export * from './symbol.ts';
 // A call taken apart into fields of symbols, and back.
 
 export type { InterpretedCall } from './call-table.ts';
-export { callFromFields, callToFields } from './convert.ts';
+export { decodeFields, encodeFields } from './convert.ts';
 export {
   type CallFields,
   digitsOf,

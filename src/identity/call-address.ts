@@ -20,20 +20,20 @@ export interface AddressDigits {
  * @returns ten ASCII digits, two to each of the five symbols
  * @throws RangeError when either text has another shape
  *
- * @see {@link fromCallAddress}
+ * @see {@link decodeCallAddress}
  *
  * @example
  * ```ts
- * import { toCallAddress } from 'seahail/identity';
+ * import { encodeCallAddress } from 'seahail/identity';
  *
- * console.log(toCallAddress('002329990')); // 0023299900
+ * console.log(encodeCallAddress('002329990')); // 0023299900
  * ```
  */
-export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
+export function encodeCallAddress(mmsi: string, tenthDigit = '0'): string {
   if (typeof mmsi !== 'string' || !/^\d{9}$/.test(mmsi))
-    throw new RangeError('toCallAddress: nine digits wanted');
+    throw new RangeError('encodeCallAddress: nine digits wanted');
   if (typeof tenthDigit !== 'string' || !/^\d$/.test(tenthDigit))
-    throw new RangeError('toCallAddress: one tenth digit wanted');
+    throw new RangeError('encodeCallAddress: one tenth digit wanted');
   return mmsi + tenthDigit;
 }
 
@@ -48,18 +48,18 @@ export function toCallAddress(mmsi: string, tenthDigit = '0'): string {
  *
  * Source: ITU-R M.493-16 and M.1080, from memory; what tenth digits 1 to 9 mean is not confirmed.
  *
- * @see {@link toCallAddress}
+ * @see {@link encodeCallAddress}
  * @see {@link parseIdentity}
  *
  * @example
  * ```ts
- * import { fromCallAddress } from 'seahail/identity';
+ * import { decodeCallAddress } from 'seahail/identity';
  *
- * const address = fromCallAddress('0023299900');
+ * const address = decodeCallAddress('0023299900');
  * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002329990 coast
  * ```
  */
-export function fromCallAddress(tenDigits: unknown): Result<AddressDigits> {
+export function decodeCallAddress(tenDigits: unknown): Result<AddressDigits> {
   const text = typeof tenDigits === 'string' ? tenDigits : '';
   const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
   const about = { at: [], received, clause: 'ITU-R M.493-16' };

@@ -5,7 +5,7 @@
  * - {@link checkIdentity}, {@link usesOf}: sensible here? Own identity, address of a call, address of a group.
  * - `seahail/identity/administrations`: assigned? The table of MIDs, apart because of its size.
  * - {@link formatIdentity}: for people and for machines.
- * - {@link toCallAddress}, {@link fromCallAddress}: the ten digits used on the air.
+ * - {@link encodeCallAddress}, {@link decodeCallAddress}: the ten digits used on the air.
  * - {@link toAtis}, {@link readAtis}: the ten digits used on inland waters.
  * - {@link checkCallSign}: is a call sign plausible?
  * - {@link identitySchema}, {@link callSignSchema}: Standard Schemas for forms.
@@ -19,7 +19,7 @@
 export type { AtisCallSign, AtisMember, AtisMmsi, AtisReading } from './atis.ts';
 export { atisMembers, readAtis, toAtis } from './atis.ts';
 export type { AddressDigits } from './call-address.ts';
-export { fromCallAddress, toCallAddress } from './call-address.ts';
+export { decodeCallAddress, encodeCallAddress } from './call-address.ts';
 export { callSignSchema, checkCallSign } from './call-sign.ts';
 export type { IdentityField } from './check.ts';
 export { checkIdentity } from './check.ts';

@@ -41,7 +41,7 @@ export const IDENTITY_ISSUE_CODES = [
   { code: 'identity-atis', meaning: 'ten digits beginning with 9, an inland waterway ATIS code' },
   { code: 'identity-atis-shape', meaning: 'an ATIS code is not 9, a MID and six digits' },
   { code: 'identity-digit-count', meaning: 'a wrong number of digits, without a likely reading' },
-  // fromCallAddress
+  // decodeCallAddress
   { code: 'identity-address-shape', meaning: 'an address of a call is not ten digits' },
   { code: 'identity-tenth-digit', meaning: 'the tenth digit of an address is not 0' },
   // checkIdentity, checkAssigned, identitySchema

@@ -32,19 +32,19 @@ const CLAUSE = 'ITU-R M.493-16, geographic area address';
  *
  * @see {@link areaBox}
  * @see {@link areaContains}
- * @see {@link geographicAreaDigits}
+ * @see {@link encodeArea}
  *
  * @example
  * ```ts
- * import { areaContains, geographicArea } from 'seahail/position';
+ * import { areaContains, decodeArea } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const area = valueOf(geographicArea('1570070203'));
+ * const area = valueOf(decodeArea('1570070203'));
  * console.log(areaContains(area, { latitude: 56.34, longitude: -6.5 })); // true
  * console.log(areaContains(area, { latitude: 56.34, longitude: -3.5 })); // false
  * ```
  */
-export function geographicArea(digits: unknown): Result<GeographicArea> {
+export function decodeArea(digits: unknown): Result<GeographicArea> {
   if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
     return wrong('position-area-digits', 'ten digits', digits, 0);
   }
@@ -82,9 +82,9 @@ export function geographicArea(digits: unknown): Result<GeographicArea> {
  *
  * @example
  * ```ts
- * import { geographicAreaDigits } from 'seahail/position';
+ * import { encodeArea } from 'seahail/position';
  *
- * const digits = geographicAreaDigits({
+ * const digits = encodeArea({
  *   kind: 'geographic-area',
  *   north: { hemisphere: 'N', degrees: 57 },
  *   west: { hemisphere: 'W', degrees: 7 },
@@ -94,12 +94,12 @@ export function geographicArea(digits: unknown): Result<GeographicArea> {
  * console.log(digits); // 1570070203
  * ```
  */
-export function geographicAreaDigits(area: GeographicArea): string {
+export function encodeArea(area: GeographicArea): string {
   const quadrant = quadrantDigit(area.north.hemisphere, area.west.hemisphere);
   const digits =
     `${quadrant}${padded(area.north.degrees, 2)}${padded(area.west.degrees, 3)}` +
     `${padded(area.southward, 2)}${padded(area.eastward, 2)}`;
-  const read = geographicArea(digits);
+  const read = decodeArea(digits);
   if (!read.ok) throw new RangeError(read.issues[0].message);
   return digits;
 }
@@ -112,10 +112,10 @@ export function geographicAreaDigits(area: GeographicArea): string {
  *
  * @example
  * ```ts
- * import { areaBox, geographicArea } from 'seahail/position';
+ * import { areaBox, decodeArea } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * console.log(JSON.stringify(areaBox(valueOf(geographicArea('1570070203'))))); // {"south":55,"west":-7,"north":57,"east":-4}
+ * console.log(JSON.stringify(areaBox(valueOf(decodeArea('1570070203'))))); // {"south":55,"west":-7,"north":57,"east":-4}
  * ```
  */
 export function areaBox(area: GeographicArea): GeoBox {
@@ -134,10 +134,10 @@ export function areaBox(area: GeographicArea): GeoBox {
  *
  * @example
  * ```ts
- * import { areaContains, geographicArea } from 'seahail/position';
+ * import { areaContains, decodeArea } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const acrossTheDateLine = valueOf(geographicArea('0001780505'));
+ * const acrossTheDateLine = valueOf(decodeArea('0001780505'));
  * console.log(areaContains(acrossTheDateLine, { latitude: -2, longitude: -179 })); // true
  * ```
  */

@@ -76,11 +76,11 @@ const HALF_ROUND = 20_003_931.459;
  *
  * @example
  * ```ts
- * import { boundsFrom, describeBounds, reportedPosition } from 'seahail/position';
+ * import { boundsFrom, describeBounds, decodePosition } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
  * const merrow = { latitude: 56.3667, longitude: -6.4 };
- * const tern = valueOf(reportedPosition('1561800632'));
+ * const tern = valueOf(decodePosition('1561800632'));
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * if (tern.kind === 'reported-position') {
  *   const bounds = boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 });

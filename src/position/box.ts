@@ -29,9 +29,9 @@ const SPREAD = {
  *
  * @example
  * ```ts
- * import { cornerOf, formatPosition, reportPosition } from 'seahail/position';
+ * import { cornerOf, formatPosition, toReportedPosition } from 'seahail/position';
  *
- * const reported = reportPosition({ latitude: 56.349, longitude: -6.509 });
+ * const reported = toReportedPosition({ latitude: 56.349, longitude: -6.509 });
  * console.log(formatPosition(cornerOf(reported))); // 56°20.00′ N 006°30.00′ W
  * ```
  */
@@ -55,10 +55,10 @@ export function cornerOf(position: ReportedPosition): Coordinates {
  *
  * @example
  * ```ts
- * import { centreOf, formatPosition, reportedPosition } from 'seahail/position';
+ * import { centreOf, formatPosition, decodePosition } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const position = valueOf(reportedPosition('1562000630'));
+ * const position = valueOf(decodePosition('1562000630'));
  * if (position.kind === 'reported-position') {
  *   console.log(formatPosition(centreOf(position))); // 56°20.50′ N 006°30.50′ W
  *   console.log(formatPosition(centreOf(position, 'rounded'))); // 56°20.00′ N 006°30.00′ W
@@ -98,9 +98,9 @@ export function centreOf(
  *
  * @example
  * ```ts
- * import { boxOf, reportPosition } from 'seahail/position';
+ * import { boxOf, toReportedPosition } from 'seahail/position';
  *
- * const box = boxOf(reportPosition({ latitude: 56.349, longitude: -6.509 }));
+ * const box = boxOf(toReportedPosition({ latitude: 56.349, longitude: -6.509 }));
  * console.log(((box.south % 1) * 60).toFixed(1), ((box.north % 1) * 60).toFixed(1)); // 20.0 21.0
  * ```
  */

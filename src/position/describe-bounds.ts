@@ -9,10 +9,10 @@ import { MILE } from './units.ts';
  *
  * @example
  * ```ts
- * import { boundsFrom, describeBounds, reportPosition } from 'seahail/position';
+ * import { boundsFrom, describeBounds, toReportedPosition } from 'seahail/position';
  *
  * const merrow = { latitude: 56.3667, longitude: -6.4 };
- * const kittiwake = reportPosition({ latitude: 56.36, longitude: -6.39 });
+ * const kittiwake = toReportedPosition({ latitude: 56.36, longitude: -6.39 });
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * console.log(describeBounds(boundsFrom(merrow, kittiwake, { at: now, now, speed: 3 })));
  * // within 1.8 nautical miles, no bearing can be given, fix less than a minute old

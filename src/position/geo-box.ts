@@ -28,10 +28,10 @@ export function widthOf(box: GeoBox): number {
  *
  * @example
  * ```ts
- * import { boxContains, boxOf, reportPosition } from 'seahail/position';
+ * import { boxContains, boxOf, toReportedPosition } from 'seahail/position';
  *
  * const fix = { latitude: 56.349, longitude: -6.509 };
- * console.log(boxContains(boxOf(reportPosition(fix)), fix)); // true
+ * console.log(boxContains(boxOf(toReportedPosition(fix)), fix)); // true
  * ```
  */
 export function boxContains(box: GeoBox, place: Coordinates): boolean {

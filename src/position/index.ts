@@ -16,7 +16,7 @@ export { positionSchema } from './schema.ts';
 
 // The position of a call: its digits, and the hour and minute that come with them.
 
-export { reportPosition } from './report-position.ts';
+export { toReportedPosition } from './report-position.ts';
 export type {
   MinuteFraction,
   NoPosition,
@@ -26,10 +26,10 @@ export type {
   ReportedPosition,
 } from './reported-position.ts';
 export {
+  decodePosition,
+  encodePosition,
   formatReportedPosition,
   refinePosition,
-  reportedPosition,
-  reportedPositionDigits,
 } from './reported-position.ts';
 export type { ResolvedTime, TimeOfDay } from './time.ts';
 export { resolveTime } from './time.ts';
@@ -45,7 +45,7 @@ export { uncertaintyOf } from './uncertainty.ts';
 // The area of a geographic-area call.
 
 export type { GeographicArea } from './area.ts';
-export { areaBox, areaContains, geographicArea, geographicAreaDigits } from './area.ts';
+export { areaBox, areaContains, decodeArea, encodeArea } from './area.ts';
 
 // Distance and direction on the ellipsoid: the shortest line, and the line of a held course.
 

@@ -11,19 +11,19 @@ import type { ReportedPosition } from './reported-position.ts';
  *
  * Source: ITU-R M.493-16 (whole minutes) and M.821 (four decimals), from memory.
  *
- * @see {@link reportedPositionDigits}
- * @see {@link reportedPosition}
+ * @see {@link encodePosition}
+ * @see {@link decodePosition}
  *
  * @example
  * ```ts
- * import { formatReportedPosition, reportPosition } from 'seahail/position';
+ * import { formatReportedPosition, toReportedPosition } from 'seahail/position';
  *
  * const fix = { latitude: 56.3499, longitude: -6.502 };
- * console.log(formatReportedPosition(reportPosition(fix))); // 56°20′ N 006°30′ W
- * console.log(formatReportedPosition(reportPosition(fix, { enhanced: true }))); // 56°20.9940′ N 006°30.1200′ W
+ * console.log(formatReportedPosition(toReportedPosition(fix))); // 56°20′ N 006°30′ W
+ * console.log(formatReportedPosition(toReportedPosition(fix, { enhanced: true }))); // 56°20.9940′ N 006°30.1200′ W
  * ```
  */
-export function reportPosition(
+export function toReportedPosition(
   coordinates: Coordinates,
   options: { readonly enhanced?: boolean | undefined } = {},
 ): ReportedPosition {

@@ -48,7 +48,7 @@ export interface NoPosition {
 export function requireReported(position: ReportedPosition): ReportedPosition {
   if (position?.kind === 'reported-position') return position;
   throw new RangeError(
-    'position: the position of a call is needed, which reportPosition makes of coordinates',
+    'position: the position of a call is needed, which toReportedPosition makes of coordinates',
   );
 }
 
@@ -81,14 +81,14 @@ const NO_POSITION = '9999999999';
  *
  * @example
  * ```ts
- * import { formatReportedPosition, reportedPosition } from 'seahail/position';
+ * import { formatReportedPosition, decodePosition } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const position = valueOf(reportedPosition('1562000630', '33001200'));
+ * const position = valueOf(decodePosition('1562000630', '33001200'));
  * console.log(formatReportedPosition(position)); // 56°20.3300′ N 006°30.1200′ W
  * ```
  */
-export function reportedPosition(digits: unknown, fraction?: unknown): Result<ReportedPosition | NoPosition> {
+export function decodePosition(digits: unknown, fraction?: unknown): Result<ReportedPosition | NoPosition> {
   if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
     return wrong('position-digits', 'ten digits', digits, DIGITS_CLAUSE, ['digits']);
   }
@@ -140,10 +140,10 @@ export function reportedPosition(digits: unknown, fraction?: unknown): Result<Re
  *
  * @example
  * ```ts
- * import { formatReportedPosition, refinePosition, reportPosition } from 'seahail/position';
+ * import { formatReportedPosition, refinePosition, toReportedPosition } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const whole = reportPosition({ latitude: 56.349, longitude: -6.509 });
+ * const whole = toReportedPosition({ latitude: 56.349, longitude: -6.509 });
  * console.log(formatReportedPosition(valueOf(refinePosition(whole, '94005400')))); // 56°20.9400′ N 006°30.5400′ W
  * ```
  */
@@ -179,13 +179,13 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
  *
  * @example
  * ```ts
- * import { reportedPositionDigits, reportPosition } from 'seahail/position';
+ * import { encodePosition, toReportedPosition } from 'seahail/position';
  *
- * const position = reportPosition({ latitude: 56.338833, longitude: -6.502 });
- * console.log(reportedPositionDigits(position).digits); // 1562000630
+ * const position = toReportedPosition({ latitude: 56.338833, longitude: -6.502 });
+ * console.log(encodePosition(position).digits); // 1562000630
  * ```
  */
-export function reportedPositionDigits(position: ReportedPosition | NoPosition): PositionDigits {
+export function encodePosition(position: ReportedPosition | NoPosition): PositionDigits {
   if (position?.kind === 'no-position') return { digits: NO_POSITION };
   const { latitude, longitude, fraction } = requireReported(position);
   const quadrant = quadrantDigit(latitude.hemisphere, longitude.hemisphere);
@@ -193,7 +193,7 @@ export function reportedPositionDigits(position: ReportedPosition | NoPosition):
     `${quadrant}${padded(latitude.degrees, 2)}${padded(latitude.minutes, 2)}` +
     `${padded(longitude.degrees, 3)}${padded(longitude.minutes, 2)}`;
   const fine = fraction && `${padded(fraction.latitude, 4)}${padded(fraction.longitude, 4)}`;
-  const read = reportedPosition(digits, fine);
+  const read = decodePosition(digits, fine);
   if (!read.ok) throw new RangeError(read.issues[0].message);
   return fine === undefined ? { digits } : { digits, fraction: fine };
 }

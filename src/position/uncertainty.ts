@@ -11,10 +11,10 @@ import type { ReportedPosition } from './reported-position.ts';
  *
  * @example
  * ```ts
- * import { centreOf, reportedPosition, toGeoUri, uncertaintyOf } from 'seahail/position';
+ * import { centreOf, decodePosition, toGeoUri, uncertaintyOf } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const position = valueOf(reportedPosition('1562000630'));
+ * const position = valueOf(decodePosition('1562000630'));
  * if (position.kind === 'reported-position') {
  *   console.log(toGeoUri(centreOf(position), { uncertainty: uncertaintyOf(position) })); // geo:56.341667,-6.508333;u=1061.5
  * }

@@ -1,4 +1,4 @@
-import { type Call, type CallFields, callFromFields, callToFields, isDistressCall } from '../call/index.ts';
+import { type Call, type CallFields, decodeFields, encodeFields, isDistressCall } from '../call/index.ts';
 import type { Direction } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { requireOneOf } from './arguments.ts';
@@ -69,14 +69,14 @@ export interface WrittenSentences {
 export function writeSentences(call: Call, options: WriteOptions): WrittenSentences {
   const { direction, talker = 'CD', allowDistress = false } = options;
   requireOneOf('direction', direction, DIRECTIONS);
-  const fields = callToFields(call);
+  const fields = encodeFields(call);
   const texts = dscFields(fields, direction);
   const { sentences: expansions, left } = dseFields(texts[1] ?? '', fields.expansion);
   if (expansions.length === 0) texts[10] = '';
 
   const own = direction === 'commanded' ? fields.self : fields.address;
   const read = readDsc(texts, { direction, own }).fields;
-  const kind = callFromFields(read).call.kind;
+  const kind = decodeFields(read).call.kind;
   const notices = [
     ...uncarriedNotices(
       fields,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createBridge } from '../../src/bridge/index.ts';
 import { composePositionReply, composeTestCall } from '../../src/call/index.ts';
 import { createNetworkReader, type NetworkReading } from '../../src/network/index.ts';
-import { reportPosition } from '../../src/position/index.ts';
+import { toReportedPosition } from '../../src/position/index.ts';
 import type { AisReport, Reading } from '../../src/report/index.ts';
 import { readSentences, writeAisSentences, writeSentences } from '../../src/sentence/index.ts';
 
@@ -30,7 +30,7 @@ const backToSentences = (readings: readonly NetworkReading[]): Reading[] => {
 };
 
 describe('a call', () => {
-  const position = reportPosition({ latitude: 56.33, longitude: -6.502 });
+  const position = toReportedPosition({ latitude: 56.33, longitude: -6.502 });
   it.each([
     composePositionReply({ from: '232999142', to: OWN, position, time: { hour: 14, minute: 4 } }),
     composeTestCall({ from: '002329990', to: OWN }),

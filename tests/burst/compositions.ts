@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import { fieldsFromCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters } from '../../src/burst/index.ts';
 import {
   type Call,
   type Composition,
-  callFromFields,
   categories,
   compositions,
+  decodeFields,
   endsOfSequence,
   firstTelecommands,
   formatSpecifiers,
@@ -91,5 +91,5 @@ export const anyCharacters: fc.Arbitrary<number[]> = fc.constantFrom(...composit
 
 /** Any call in the tables. */
 export const anyCall: fc.Arbitrary<Call> = anyCharacters.map(
-  (characters) => callFromFields(fieldsFromCharacters(characters)).call,
+  (characters) => decodeFields(decodeCharacters(characters)).call,
 );

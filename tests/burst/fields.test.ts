@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { charactersFromFields, fieldsFromCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../src/burst/index.ts';
 import { type CallFields, emptyFields, type Symbols } from '../../src/call/index.ts';
 
 // Invented identities and place; compositions: ITU-R M.493, orders as in worked-sequences.json.
@@ -273,11 +273,11 @@ const rows: Row[] = [
 
 describe('the fields of a call', () => {
   it.each(rows)('of %s', (_, characters, fields) => {
-    expect(fieldsFromCharacters(characters)).toEqual({ ...emptyFields, ...fields });
+    expect(decodeCharacters(characters)).toEqual({ ...emptyFields, ...fields });
   });
 
   it.each(rows.filter(([, characters]) => !characters.includes(null)))('go back to %s', (_, characters) => {
-    expect(charactersFromFields(fieldsFromCharacters(characters))).toEqual(characters);
+    expect(encodeCharacters(decodeCharacters(characters))).toEqual(characters);
   });
 
   it.each<Row>([
@@ -289,15 +289,15 @@ describe('the fields of a call', () => {
       { ...toShip, telecommand1: 100 },
     ],
   ])('keep an unread symbol that nothing follows in the rest: %s', (_, characters, fields) => {
-    expect(fieldsFromCharacters(characters)).toEqual({ ...emptyFields, ...fields, rest: [null], end: 117 });
-    expect(charactersFromFields(fieldsFromCharacters(characters))).toEqual(characters);
+    expect(decodeCharacters(characters)).toEqual({ ...emptyFields, ...fields, rest: [null], end: 117 });
+    expect(encodeCharacters(decodeCharacters(characters))).toEqual(characters);
   });
 
   it('keep several unread symbols in a row that nothing follows in the rest', () => {
     const characters = [120, ...friend, 108, ...own, null, null, 117];
-    const fields = fieldsFromCharacters(characters);
+    const fields = decodeCharacters(characters);
     expect(fields).toEqual({ ...emptyFields, ...toShip, rest: [null, null], end: 117 });
-    expect(charactersFromFields(fields)).toEqual(characters);
+    expect(encodeCharacters(fields)).toEqual(characters);
   });
 
   it.each<[string, Partial<CallFields>, Symbols]>([
@@ -318,7 +318,7 @@ describe('the fields of a call', () => {
     ],
     ['nothing behind the last', { address: friend }, friend],
   ])('show as unread what must have been sent: %s', (_, fields, message) => {
-    expect(charactersFromFields({ ...emptyFields, format: 120, ...fields, end: 117 })).toEqual([
+    expect(encodeCharacters({ ...emptyFields, format: 120, ...fields, end: 117 })).toEqual([
       120,
       ...message,
       117,
@@ -327,11 +327,11 @@ describe('the fields of a call', () => {
 
   it('show only the nature as unread in an alert, which has no category and no telecommand', () => {
     const fields = { ...emptyFields, format: 112, self: lost, position: place, time, end: 127 };
-    expect(charactersFromFields(fields)).toEqual([112, ...lost, null, ...place, ...time, 127]);
+    expect(encodeCharacters(fields)).toEqual([112, ...lost, null, ...place, ...time, 127]);
   });
 
   it('keep an end of sequence or a message without the other', () => {
-    expect(charactersFromFields({ ...emptyFields, format: 112, self: lost })).toEqual([112, ...lost, null]);
-    expect(charactersFromFields({ ...emptyFields, end: 127 })).toEqual([null, 127]);
+    expect(encodeCharacters({ ...emptyFields, format: 112, self: lost })).toEqual([112, ...lost, null]);
+    expect(encodeCharacters({ ...emptyFields, end: 127 })).toEqual([null, 127]);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { charactersFromFields, fieldsFromCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../src/burst/index.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });
 const format = fc.oneof(fc.constantFrom(102, 112, 114, 116, 120, 123), symbol);
@@ -37,7 +37,7 @@ describe('characters and fields', () => {
   it('come back unchanged, whatever the symbols', () => {
     fc.assert(
       fc.property(fc.oneof(shaped, fc.array(symbol, { maxLength: 40 })), (characters) => {
-        expect(charactersFromFields(fieldsFromCharacters(characters))).toEqual(characters);
+        expect(encodeCharacters(decodeCharacters(characters))).toEqual(characters);
       }),
       { numRuns: 2000 },
     );
@@ -67,15 +67,13 @@ describe('characters and fields', () => {
       72,
       117,
     ];
-    expect(charactersFromFields(fieldsFromCharacters(characters))).toEqual(characters);
+    expect(encodeCharacters(decodeCharacters(characters))).toEqual(characters);
   });
 
   it('never throw, whatever is unreadable', () => {
     fc.assert(
       fc.property(fc.array(fc.option(symbol), { maxLength: 40 }), (characters) => {
-        expect(charactersFromFields(fieldsFromCharacters(characters)).length).toBeLessThanOrEqual(
-          characters.length,
-        );
+        expect(encodeCharacters(decodeCharacters(characters)).length).toBeLessThanOrEqual(characters.length);
       }),
     );
   });
@@ -90,7 +88,7 @@ describe('characters and fields', () => {
     ['header alone', [55, ...position], { header: true, position, time: null }],
     ['neither', position, { header: false, position, time: null }],
   ])('read a position reply with %s', (_, message, fields) => {
-    expect(fieldsFromCharacters([...head, 121, 126, ...message, 122])).toMatchObject({ ...fields, rest: [] });
+    expect(decodeCharacters([...head, 121, 126, ...message, 122])).toMatchObject({ ...fields, rest: [] });
   });
 
   // Eight-digit elements in steps of 10 Hz: M.493-16 table A1-5, as publicly restated.
@@ -99,7 +97,7 @@ describe('characters and fields', () => {
     ['the first', [40, 21, 82, 0, 126, 126, 126], [40, 21, 82, 0], [126, 126, 126]],
     ['the second', [2, 18, 20, 40, 21, 82, 0], [2, 18, 20], [40, 21, 82, 0]],
   ])('read eight digits in %s', (_, message, receive, transmit) => {
-    expect(fieldsFromCharacters([...head, 109, 126, ...message, 117])).toMatchObject({
+    expect(decodeCharacters([...head, 109, 126, ...message, 117])).toMatchObject({
       receive,
       transmit,
       rest: [],
@@ -107,33 +105,19 @@ describe('characters and fields', () => {
   });
 
   it('read a position in place of the frequency (M.493, from memory)', () => {
-    const fields = fieldsFromCharacters([...head, 109, 126, 55, ...position, 117]);
+    const fields = decodeCharacters([...head, 109, 126, 55, ...position, 117]);
     expect(fields).toMatchObject({ header: true, position, receive: null, rest: [] });
   });
 
   it('read the telephone number of the automatic service (M.493, from memory)', () => {
-    const fields = fieldsFromCharacters([
-      123,
-      ...head.slice(1),
-      100,
-      126,
-      90,
-      0,
-      26,
-      105,
-      4,
-      41,
-      22,
-      33,
-      117,
-    ]);
+    const fields = decodeCharacters([123, ...head.slice(1), 100, 126, 90, 0, 26, 105, 4, 41, 22, 33, 117]);
     expect(fields).toMatchObject({ receive: [90, 0, 26], telephone: [105, 4, 41, 22, 33], rest: [] });
   });
 
   it('leave what fits no field in the rest', () => {
-    const fields = fieldsFromCharacters([...head, 100, 126, 90, 0, 72, 90, 0, 72, 5, 6, 117]);
+    const fields = decodeCharacters([...head, 100, 126, 90, 0, 72, 90, 0, 72, 5, 6, 117]);
     expect(fields).toMatchObject({ transmit: [90, 0, 72], rest: [5, 6], end: 117 });
-    expect(fieldsFromCharacters([99, 1, 2, 3])).toMatchObject({
+    expect(decodeCharacters([99, 1, 2, 3])).toMatchObject({
       format: 99,
       self: null,
       rest: [1, 2],

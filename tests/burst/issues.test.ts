@@ -10,12 +10,12 @@ import {
 } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import {
-  callFromFields,
-  callToFields,
   composeAllShipsCall,
   composeDistressAlert,
   composeIndividualCall,
+  decodeFields,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 
 type Decode = (given: never) => unknown;
@@ -140,7 +140,7 @@ describe('a call that cannot be sent', () => {
     [alert, { time: null }, 'time'],
     [alert, { position: null, time: null }, 'position, time'],
   ])('says which field it lacks: %j, %j', (whole, gone, names) => {
-    const { call: lacking } = callFromFields({ ...callToFields(whole), ...gone });
+    const { call: lacking } = decodeFields({ ...encodeFields(whole), ...gone });
     expect(lacking.kind).toBe(whole.kind);
     expect(() => encodeCall(lacking)).toThrow(new RangeError(`the call cannot be sent without ${names}`));
   });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeStream, encodeCall, fieldsFromCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
-import { callFromFields } from '../../src/call/index.ts';
+import { decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { slotBits, slotStream } from '../oracle/burst-stream.ts';
 import { anyCall, anyCharacters } from './compositions.ts';
@@ -12,9 +12,7 @@ describe('sequence of a call', () => {
     fc.assert(
       fc.property(anyCharacters, (characters) => {
         expect(streamOf(characters)).toEqual(slotStream(characters));
-        expect(encodeCall(callFromFields(fieldsFromCharacters(characters)).call).bits).toBe(
-          slotBits(characters),
-        );
+        expect(encodeCall(decodeFields(decodeCharacters(characters)).call).bits).toBe(slotBits(characters));
       }),
     );
   });

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
-  charactersFromFields,
   decodeBits,
+  decodeCharacters,
   decodeStream,
   encodeCall,
-  fieldsFromCharacters,
+  encodeCharacters,
 } from '../../src/burst/index.ts';
-import { type CallFields, callFromFields, emptyFields } from '../../src/call/index.ts';
+import { type CallFields, decodeFields, emptyFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 interface Worked {
@@ -33,12 +33,12 @@ describe.each(sequences.map((worked) => [worked.name, worked] as const))(
       ...worked.fields,
       expansion: worked.expansion ? [{ specifier: 100, symbols: worked.expansion.information.slice(1) }] : [],
     };
-    const { call } = callFromFields(fields);
+    const { call } = decodeFields(fields);
     const characters = worked.information.slice(1);
 
     it('comes apart into its fields and together again', () => {
-      expect({ ...fieldsFromCharacters(characters), expansion: fields.expansion }).toEqual(fields);
-      expect(charactersFromFields(fields)).toEqual(characters);
+      expect({ ...decodeCharacters(characters), expansion: fields.expansion }).toEqual(fields);
+      expect(encodeCharacters(fields)).toEqual(characters);
     });
 
     it('is encoded symbol for symbol and bit for bit', () => {

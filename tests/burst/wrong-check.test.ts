@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeBits, decodeStream, encodeSymbol, fieldsFromCharacters } from '../../src/burst/index.ts';
+import { decodeBits, decodeCharacters, decodeStream, encodeSymbol } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
-import { callFromFields } from '../../src/call/index.ts';
+import { decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { anyCharacters } from './compositions.ts';
 import { copiesOf } from './heard.ts';
@@ -22,7 +22,7 @@ describe('a call whose error check is wrong', () => {
           expect(quality.verdict).toBe('doubtful');
           expect(quality.errorCheck).toEqual({ kind: 'wrong', received, computed });
           expect(information.slice(1)).toEqual(characters);
-          expect(call.kind).toBe(callFromFields(fieldsFromCharacters(characters)).call.kind);
+          expect(call.kind).toBe(decodeFields(decodeCharacters(characters)).call.kind);
           expect(result.ok && result.notices.map(({ code }) => code)).toContain('burst-check-wrong');
           expect(quality.probability).toBeLessThan(0.1);
         }

@@ -3,7 +3,6 @@ import {
   type AnsweringStation,
   answersTo,
   type Call,
-  callFromFields,
   composeAllShipsCall,
   composeAreaCall,
   composeAutomaticServiceCall,
@@ -20,6 +19,7 @@ import {
   composePositionRequest,
   composeTestCall,
   composeUnableToComply,
+  decodeFields,
   emptyFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
@@ -136,7 +136,7 @@ describe('why no selective call answers', () => {
       nobody,
     ],
     'what fits no kind of call': [
-      callFromFields({ ...emptyFields, format: 113 }).call,
+      decodeFields({ ...emptyFields, format: 113 }).call,
       { own },
       { reason: 'the call was not understood', clause: 'ITU-R M.493-16 Annex 1' },
     ],

@@ -3,8 +3,6 @@ import { describe, expect, it } from 'vitest';
 import {
   answersTo,
   type Call,
-  callFromFields,
-  callToFields,
   checkCall,
   composeAllShipsCall,
   composeAutomaticServiceCall,
@@ -15,6 +13,8 @@ import {
   composePollingCall,
   composePositionRequest,
   composeTestCall,
+  decodeFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { anyFields } from './arbitrary.ts';
@@ -92,7 +92,7 @@ describe('an individual call', () => {
   it('is answered by the symbols of the worked sequences', () => {
     const worked = (name: string) => workedSequences.find((row) => row.name === name);
     const request = worked('individual-routine-request')?.call as Call;
-    const sent = answersTo(request, { own: '208000202' }).answers.map((answer) => callToFields(answer.call));
+    const sent = answersTo(request, { own: '208000202' }).answers.map((answer) => encodeFields(answer.call));
     expect(sent).toContainEqual(worked('individual-able-to-comply')?.fields);
     expect(sent).toContainEqual(worked('individual-unable-busy')?.fields);
   });
@@ -138,7 +138,7 @@ describe('enquiries', () => {
     const call = composeAutomaticServiceCall({ from: friend, to: coast, telephone: '5550123' });
     const { answers } = answersTo(call, { own: coast });
     expect(answers).toHaveLength(11);
-    expect(callToFields(answers[3]?.call as Call)).toMatchObject({
+    expect(encodeFields(answers[3]?.call as Call)).toMatchObject({
       format: 123,
       telecommand1: 104,
       telecommand2: 102,
@@ -191,13 +191,13 @@ describe('answering whatever is received', () => {
   it('gives answers or a reason, and every answer can be sent', () => {
     fc.assert(
       fc.property(anyFields, fc.constantFrom(own, coast), (fields, station) => {
-        const { call } = callFromFields(fields);
+        const { call } = decodeFields(fields);
         const target = call.to?.kind === 'station' ? { ...call, to: { kind: 'station', mmsi: null } } : call;
         const { answers, none } = answersTo(target as Call, { own: station, position: place });
         expect(answers.length > 0).toBe(none === null);
         for (const answer of answers) {
-          const sent = callToFields(answer.call);
-          expect(callFromFields(sent).call.kind).toBe(answer.call.kind);
+          const sent = encodeFields(answer.call);
+          expect(decodeFields(sent).call.kind).toBe(answer.call.kind);
           expect(Object.values(sent).flat()).not.toContain(undefined);
           expect([sent.format, sent.category, sent.end]).not.toContain(null);
         }

@@ -4,14 +4,14 @@ import {
   answersTo,
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   checkCall,
   composeAutomaticServiceCall,
   composeIndividualCall,
   composeTestCall,
+  decodeFields,
   describeCall,
   emptyFields,
+  encodeFields,
   symbolsOf,
 } from '../../src/call/index.ts';
 import { channelFromDigits } from '../../src/channel/index.ts';
@@ -24,7 +24,7 @@ const own = '232999871';
 const friend = '232999142';
 const coast = '002329990';
 const hail = composeIndividualCall({ from: friend, to: own, channel: '72' });
-const heard = (change: Partial<CallFields>) => callFromFields({ ...callToFields(hail), ...change });
+const heard = (change: Partial<CallFields>) => decodeFields({ ...encodeFields(hail), ...change });
 const both = (...symbols: number[]) => heard({ receive: symbols, transmit: symbols });
 const findings = (call: Call) => checkCall(call).map(({ code, at }) => `${code} at ${at.join()}`);
 const ables = (
@@ -97,7 +97,7 @@ describe('digits that name no channel', () => {
   });
 
   it.each(['01', '28', '60', '69', '70', '88', '1022', '2078'])('%s does', (channel) => {
-    const { call, notices } = callFromFields(callToFields({ ...hail, channel }));
+    const { call, notices } = decodeFields(encodeFields({ ...hail, channel }));
     expect(call).toMatchObject({ channel });
     expect(notices).toEqual([]);
   });
@@ -118,12 +118,12 @@ describe('digits that name no channel', () => {
   });
 
   it('are only unexpected where the call has no channel', () => {
-    const test = callToFields(composeTestCall({ from: friend, to: own }));
+    const test = encodeFields(composeTestCall({ from: friend, to: own }));
     expect(
-      callFromFields({ ...test, receive: [90, 0, 99], transmit: [90, 0, 6] }).notices.map(({ code }) => code),
+      decodeFields({ ...test, receive: [90, 0, 99], transmit: [90, 0, 6] }).notices.map(({ code }) => code),
     ).toEqual(['call-field-unread', 'call-field-unread']);
     expect(
-      callFromFields({ ...emptyFields, format: 112, nature: 107, receive: [90, 0, 99] }).notices.map(
+      decodeFields({ ...emptyFields, format: 112, nature: 107, receive: [90, 0, 99] }).notices.map(
         ({ code }) => code,
       ),
     ).toContain('call-field-unexpected');
@@ -137,7 +137,7 @@ describe('the six digits of an element', () => {
       fc.property(fc.integer({ min: 0, max: 99_999 }), (number) => {
         const digits = `9${String(number).padStart(5, '0')}`;
         const receive = symbolsOf(digits);
-        const { call } = callFromFields({ ...callToFields(hail), receive, transmit: receive });
+        const { call } = decodeFields({ ...encodeFields(hail), receive, transmit: receive });
         const alone = valueOf(channelFromDigits(digits));
         expect((call as typeof hail).channel).toBe(alone.kind === 'vhf-channel' ? alone.designator : null);
       }),
@@ -185,7 +185,7 @@ describe('two channels in one call', () => {
         clause: 'ITU-R M.493-16 Annex 1 tables A1-4.7 and A1-4.9',
       },
     ]);
-    expect(callToFields(two.call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });
+    expect(encodeFields(two.call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });
   });
 
   it('are called channels', () => {

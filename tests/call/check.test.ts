@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import {
   type Call,
   type CheckOptions,
-  callFromFields,
   checkCall,
   composeAllShipsCall,
   composeAreaCall,
@@ -16,6 +15,7 @@ import {
   composePositionRequest,
   composeTestCall,
   composeUnableToComply,
+  decodeFields,
 } from '../../src/call/index.ts';
 import { internationalPlan } from '../../src/channel/international.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
@@ -227,7 +227,7 @@ describe('checking', () => {
         anyFields,
         fc.constantFrom(undefined, 'A', 'D', 'H', 'M', 'coast'),
         (fields, equipmentClass) => {
-          const { call } = callFromFields(fields);
+          const { call } = decodeFields(fields);
           const options = { equipmentClass, plan: internationalPlan } as CheckOptions;
           for (const notice of checkCall(call, options)) {
             expect(notice.clause).toMatch(/\w/);

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
-  callToFields,
   composeAllShipsCall,
   composeAreaCall,
   composeAutomaticServiceCall,
@@ -20,6 +19,7 @@ import {
   composeTestAcknowledgement,
   composeTestCall,
   composeUnableToComply,
+  encodeFields,
 } from '../../src/call/index.ts';
 import type { GeographicArea, ReportedPosition } from '../../src/position/index.ts';
 import { workedSequences } from './worked-sequences.ts';
@@ -65,7 +65,7 @@ const composedAs: Record<string, Call> = {
 
 describe('composing', () => {
   it.each(workedSequences.map((row) => [row.name, row] as const))('%s', (name, row) => {
-    expect(callToFields(composedAs[name] as Call), `${row.clause}; ${row.restated ?? ''}`).toEqual(
+    expect(encodeFields(composedAs[name] as Call), `${row.clause}; ${row.restated ?? ''}`).toEqual(
       row.fields,
     );
   });
@@ -75,8 +75,8 @@ describe('composing', () => {
 describe('a self-cancel', () => {
   it('is an acknowledgement of oneself', () => {
     const cancel = composeDistressSelfCancel({ from: '252000101', about: alert });
-    expect(callToFields(cancel)).toEqual({
-      ...callToFields(composeDistressAcknowledgement({ from: '002320014', about: alert })),
+    expect(encodeFields(cancel)).toEqual({
+      ...encodeFields(composeDistressAcknowledgement({ from: '002320014', about: alert })),
       self: [25, 20, 0, 10, 10],
     });
   });
@@ -86,7 +86,7 @@ describe('a self-cancel', () => {
 describe('a relay', () => {
   it('to a coast station wants an answer and gets one with the same message', () => {
     const relay = composeDistressRelay({ from: '208000202', to: '002320014', about: alert });
-    expect(callToFields(relay)).toMatchObject({
+    expect(encodeFields(relay)).toMatchObject({
       format: 120,
       address: [0, 23, 20, 1, 40],
       category: 112,
@@ -98,8 +98,8 @@ describe('a relay', () => {
       end: 117,
     });
     const answer = composeDistressRelayAcknowledgement({ from: '002320014', about: relay });
-    expect(callToFields(answer)).toEqual({
-      ...callToFields(relay),
+    expect(encodeFields(answer)).toEqual({
+      ...encodeFields(relay),
       address: [20, 80, 0, 20, 20],
       self: [0, 23, 20, 1, 40],
       end: 122,
@@ -115,7 +115,7 @@ describe('a relay', () => {
       eastward: 5,
     };
     const to = (target: Parameters<typeof composeDistressRelay>[0]['to']) =>
-      callToFields(composeDistressRelay({ from: '002320014', to: target, nature: 'sinking' }));
+      encodeFields(composeDistressRelay({ from: '002320014', to: target, nature: 'sinking' }));
     expect(to(undefined)).toMatchObject({
       format: 116,
       address: null,
@@ -138,7 +138,7 @@ describe('other calls', () => {
       eastward: 5,
     };
     const call = composeAreaCall({ from: '002320014', area, category: 'safety' });
-    expect(callToFields(call)).toMatchObject({
+    expect(encodeFields(call)).toMatchObject({
       format: 102,
       address: [15, 10, 7, 3, 5],
       category: 108,
@@ -148,8 +148,8 @@ describe('other calls', () => {
 
   it('polling and its answer', () => {
     const call = composePollingCall({ from: '252000101', to: '208000202' });
-    expect(callToFields(call)).toMatchObject({ category: 100, telecommand1: 103, end: 117 });
-    expect(callToFields(composePollingAcknowledgement({ call }))).toMatchObject({
+    expect(encodeFields(call)).toMatchObject({ category: 100, telecommand1: 103, end: 117 });
+    expect(encodeFields(composePollingAcknowledgement({ call }))).toMatchObject({
       telecommand1: 103,
       end: 122,
     });
@@ -162,7 +162,7 @@ describe('other calls', () => {
       telephone: '123456',
       channel: '26',
     });
-    expect(callToFields(call)).toMatchObject({
+    expect(encodeFields(call)).toMatchObject({
       format: 123,
       receive: [90, 0, 26],
       transmit: null,
@@ -172,12 +172,12 @@ describe('other calls', () => {
 
   it('a position request that asks for decimals too', () => {
     expect(
-      callToFields(composePositionRequest({ from: '252000101', to: '208000202', finer: true })).expansion,
+      encodeFields(composePositionRequest({ from: '252000101', to: '208000202', finer: true })).expansion,
     ).toEqual([{ specifier: 100, symbols: [110] }]);
   });
 
   it('a course that rounds up to a full circle is north', () => {
-    const { expansion } = callToFields(
+    const { expansion } = encodeFields(
       composeDistressAlert({ from: '252000101', expansion: { course: 359.96 } }),
     );
     expect(expansion).toEqual([{ specifier: 103, symbols: [0, 0] }]);
@@ -185,7 +185,7 @@ describe('other calls', () => {
 
   it('a position nobody asked for ends like a call that wants no answer', () => {
     const report = composePositionReply({ from: '252000101', to: '208000202', ...fix });
-    expect(callToFields(report)).toMatchObject({ category: 108, end: 127 });
+    expect(encodeFields(report)).toMatchObject({ category: 108, end: 127 });
   });
 
   it('names a channel by the digits of ITU-R M.1084', () => {

@@ -3,10 +3,10 @@ import {
   type Call,
   type CallFields,
   type CallKind,
-  callToFields,
   composeAutomaticServiceCall,
   compositionOf,
   compositions,
+  encodeFields,
   fieldLengths,
   formatSpecifiers,
   symbolOfName,
@@ -18,7 +18,7 @@ const HEADER = 55;
 
 /** The characters of a call as the shipped table orders its fields. */
 function characters(call: Call): number[] {
-  const fields = callToFields(call);
+  const fields = encodeFields(call);
   const row = compositions.find(
     (entry) => entry.kind === call.kind && symbolOfName(formatSpecifiers, entry.format) === fields.format,
   );

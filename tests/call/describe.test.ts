@@ -4,8 +4,6 @@ import {
   answersTo,
   type Call,
   type CallKind,
-  callFromFields,
-  callToFields,
   composeAllShipsCall,
   composeAreaCall,
   composeAutomaticServiceCall,
@@ -24,8 +22,10 @@ import {
   composeTestAcknowledgement,
   composeTestCall,
   composeUnableToComply,
+  decodeFields,
   describeCall,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { anyFields } from './arbitrary.ts';
 
@@ -128,7 +128,7 @@ const said: Record<CallKind, readonly [Call, string]> = {
     'Telephone-service call from this station to Skerra Coastguard (002329990): number 5550123',
   ],
   'unrecognised-call': [
-    callFromFields({ ...emptyFields, format: 113, self: [23, 29, 99, 14, 20], category: 112 }).call,
+    decodeFields({ ...emptyFields, format: 113, self: [23, 29, 99, 14, 20], category: 112 }).call,
     'Unrecognised call, from Tern of Ardle (232999142) to an unnamed station',
   ],
 };
@@ -144,7 +144,7 @@ describe('the table of fields', () => {
   it('holds every symbol of the call, in the order on the air', () => {
     for (const [call] of Object.values(said)) {
       const { rows } = describeCall(call);
-      const fields = callToFields(call);
+      const fields = encodeFields(call);
       expect(rows.flatMap((row) => row.symbols ?? []).length).toBeGreaterThan(5);
       for (const row of rows) expect(row.clause, row.label).toMatch(/M\.493|M\.821/);
       expect(rows[0]).toMatchObject({ label: 'Format specifier', symbols: [fields.format] });
@@ -199,7 +199,7 @@ describe('describing whatever is received', () => {
   it('never throws, for the call or its answers', () => {
     fc.assert(
       fc.property(anyFields, (fields) => {
-        const { call } = callFromFields(fields);
+        const { call } = decodeFields(fields);
         const description = describeCall(call, options);
         expect(description.sentence).toMatch(/^[A-Z][^\n]*[^.]$/);
         expect(structuredClone(description)).toEqual(description);

@@ -2,8 +2,6 @@ import { describe, expect, it } from 'vitest';
 import {
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   composeAllShipsCall,
   composeAreaCall,
   composeAutomaticServiceCall,
@@ -18,8 +16,10 @@ import {
   composePositionReply,
   composeTestCall,
   composeUnableToComply,
+  decodeFields,
   describeCall,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 
 // All stations are the invented ones of the demo.
@@ -44,7 +44,7 @@ const area = {
 const alert = composeDistressAlert({ from: bounty, nature: 'flooding', position, time });
 const hail = composeIndividualCall({ from: merrow, to: tern, channel: '72' });
 const test = composeTestCall({ from: merrow, to: coast });
-const heard = (fields: Partial<CallFields>) => callFromFields({ ...callToFields(test), ...fields }).call;
+const heard = (fields: Partial<CallFields>) => decodeFields({ ...encodeFields(test), ...fields }).call;
 const sentence = (call: Call) => describeCall(call, options).sentence;
 
 describe('one sentence', () => {
@@ -196,12 +196,12 @@ describe('rows of fields', () => {
       'First frequency or channel element: not understood',
       'Second frequency or channel element: not understood',
     ]);
-    const { call } = callFromFields({ ...callToFields(alert), address: [0, 0, 0, 0, 0] });
+    const { call } = decodeFields({ ...encodeFields(alert), address: [0, 0, 0, 0, 0] });
     expect(rows(call)).toContain('Address: all stations');
   });
 
   it('of a call of no kind, in no order of the air', () => {
-    const { call } = callFromFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
+    const { call } = decodeFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
     const clause = 'ITU-R M.493-16 Annex 1';
     expect(describeCall(call).rows).toEqual([
       { label: 'Format specifier', value: 'symbol 113', symbols: [113], clause },
@@ -335,7 +335,7 @@ describe('cautions', () => {
   });
 
   it('of what was not understood, when any part of it speaks of distress', () => {
-    const part = (fields: Partial<CallFields>) => texts(callFromFields({ ...emptyFields, ...fields }).call);
+    const part = (fields: Partial<CallFields>) => texts(decodeFields({ ...emptyFields, ...fields }).call);
     const distress = ['Part of a call about distress was received: keep watch on channel 16'];
     for (const fields of [
       { category: 112 },

@@ -2,8 +2,6 @@ import { describe, expect, it } from 'vitest';
 import {
   answersTo,
   type Call,
-  callFromFields,
-  callToFields,
   checkCall,
   composeDistressAcknowledgement,
   composeDistressAlert,
@@ -11,7 +9,9 @@ import {
   composeDistressRelayAcknowledgement,
   composeDistressSelfCancel,
   composePositionReply,
+  decodeFields,
   describeCall,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 
@@ -215,14 +215,14 @@ describe('distress on MF and HF', () => {
 
 // ITU-R M.493 before -16, from memory (deviation: D-call-16).
 describe('the signal of an emergency beacon, from a set of an older edition', () => {
-  const flooding = callToFields(composeDistressAlert({ from: bounty, nature: 'flooding' }));
-  const heard = callFromFields({ ...flooding, nature: 112, subsequent: 126 });
+  const flooding = encodeFields(composeDistressAlert({ from: bounty, nature: 'flooding' }));
+  const heard = decodeFields({ ...flooding, nature: 112, subsequent: 126 });
   const beacon = heard.call as Extract<Call, { kind: 'distress-alert' }>;
 
   it('says nothing of what follows, and so does what is sent about it', () => {
     expect(heard).toMatchObject({ call: { nature: 'epirb-emission', subsequent: null }, notices: [] });
     expect(composeDistressRelay({ from: coast, about: beacon }).subsequent).toBeNull();
-    expect(callToFields(beacon)).toEqual({ ...flooding, nature: 112, subsequent: 126 });
+    expect(encodeFields(beacon)).toEqual({ ...flooding, nature: 112, subsequent: 126 });
   });
 });
 
@@ -246,7 +246,7 @@ describe('the cancellation of an own alert', () => {
 });
 
 describe('a position or time that is not there', () => {
-  const heard = (change: object) => callFromFields({ ...callToFields(alert), ...change }).call;
+  const heard = (change: object) => decodeFields({ ...encodeFields(alert), ...change }).call;
   const places = {
     'not given': [[99, 99, 99, 99, 99], 'position not known'],
     'told to be no information': [[126, 126, 126, 126, 126], 'position not known'],
@@ -285,8 +285,8 @@ describe('a position or time that is not there', () => {
   });
 
   it('of a reply as of an alert', () => {
-    const reply = callToFields(composePositionReply({ from: bounty, to: merrow, position, time }));
-    const { call } = callFromFields({ ...reply, position: [15, null, 0, 6, 30] });
+    const reply = encodeFields(composePositionReply({ from: bounty, to: merrow, position, time }));
+    const { call } = decodeFields({ ...reply, position: [15, null, 0, 6, 30] });
     expect(describeCall(call).sentence).toContain('position could not be read, 14:32 UTC');
   });
 });

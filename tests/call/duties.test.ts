@@ -3,8 +3,6 @@ import {
   answersTo,
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   checkCall,
   composeAllShipsCall,
   composeDistressAcknowledgement,
@@ -12,7 +10,9 @@ import {
   composeDistressRelay,
   composeDistressSelfCancel,
   composeIndividualCall,
+  decodeFields,
   describeCall,
+  encodeFields,
 } from '../../src/call/index.ts';
 
 // All stations are the invented ones of the demo.
@@ -109,7 +109,7 @@ it('no caution argues against cancelling a false alert: RR 32.53B to 32.53E, Res
 // 47 CFR 80.179(e): format 120 twice, address, 100, self-identification, 126 126, six times 126, end 127.
 describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
   const fields: CallFields = {
-    ...callToFields(composeIndividualCall({ from: bounty, to: merrow })),
+    ...encodeFields(composeIndividualCall({ from: bounty, to: merrow })),
     category: 100,
     telecommand1: 126,
     telecommand2: 126,
@@ -117,7 +117,7 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
     transmit: [126, 126, 126],
     end: 127,
   };
-  const { call, notices } = callFromFields(fields);
+  const { call, notices } = decodeFields(fields);
 
   it('is told as what it may be, and gives the same symbols back', () => {
     expect(describeCall(call, { own: merrow }).sentence).toBe(
@@ -125,7 +125,7 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
     );
     expect(notices.map(({ code }) => code)).toEqual(['call-moored-vessel-alarm']);
     expect(said(call, { own: merrow })).toContain('47 CFR 80.179(e)');
-    expect(callToFields(call)).toEqual(fields);
+    expect(encodeFields(call)).toEqual(fields);
     expect(codes(call)).toEqual(['call-moored-vessel-alarm']);
   });
 
@@ -144,7 +144,7 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
       { telecommand2: 110 },
       { receive: [90, 0, 72] },
     ]) {
-      const other = callFromFields({ ...fields, ...change });
+      const other = decodeFields({ ...fields, ...change });
       expect(other.notices.map(({ code }) => code)).not.toContain('call-moored-vessel-alarm');
       expect(describeCall(other.call).sentence).not.toContain('moored');
     }
@@ -153,10 +153,10 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
 
 // ITU-R M.493-16 (12/2023), its symbol lists read in restatements.
 describe('what ITU-R M.493-16 changed', () => {
-  const routine = callToFields(composeIndividualCall({ from: bounty, to: merrow, channel: '72' }));
+  const routine = encodeFields(composeIndividualCall({ from: bounty, to: merrow, channel: '72' }));
 
   it('category 106 is the automatic connection system, in older sets ship’s business: §6', () => {
-    const { call, notices } = callFromFields({ ...routine, category: 106 });
+    const { call, notices } = decodeFields({ ...routine, category: 106 });
     expect(call).toMatchObject({ kind: 'individual-call', category: 'acs' });
     expect(notices[0]).toMatchObject({ code: 'call-category-acs' });
     expect(notices[0]?.message).toContain("ship's business");
@@ -164,7 +164,7 @@ describe('what ITU-R M.493-16 changed', () => {
 
   it('second telecommands 120 to 125 count the transmissions that remain: table A1-3', () => {
     for (const remaining of [0, 1, 2, 3, 4, 5]) {
-      const { call, notices } = callFromFields({ ...routine, telecommand2: 120 + remaining });
+      const { call, notices } = decodeFields({ ...routine, telecommand2: 120 + remaining });
       expect(call).toMatchObject({ remark: `acs-remaining-${remaining}` });
       expect(notices.map(({ code }) => code)).not.toContain('call-symbol-unknown');
     }
@@ -176,7 +176,7 @@ describe('what ITU-R M.493-16 changed', () => {
   });
 
   it('nature 112 is read and never composed', () => {
-    const old = callFromFields({ ...callToFields(alert), nature: 112 }).call;
+    const old = decodeFields({ ...encodeFields(alert), nature: 112 }).call;
     expect(old).toMatchObject({ kind: 'distress-alert', nature: 'epirb-emission' });
     for (const nature of ['epirb-emission', 'symbol-112'] as const)
       expect(() => composeDistressAlert({ from: bounty, nature })).toThrow(RangeError);

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import {
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   composeDistressAlert,
   composeDistressRelay,
   composeIndividualCall,
   composePositionRequest,
+  decodeFields,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { same } from '../../src/call/same.ts';
 
@@ -16,7 +16,7 @@ import { same } from '../../src/call/same.ts';
 const bounty = [23, 29, 99, 21, 80];
 const coast = [0, 23, 29, 99, 0];
 const unknown = [126, 126, 126, 126, 126];
-const kind = (fields: Partial<CallFields>) => callFromFields({ ...emptyFields, ...fields }).call.kind;
+const kind = (fields: Partial<CallFields>) => decodeFields({ ...emptyFields, ...fields }).call.kind;
 
 // ITU-R M.493-16 Annex 1 tables A1-4.2 to A1-4.4, from memory; a symbol lost or wrong on the air must not hide a distress.
 describe('a distress call to many or one', () => {
@@ -74,7 +74,7 @@ describe('a call about a position', () => {
 });
 
 describe('a call that is not understood', () => {
-  const { call } = callFromFields({ ...emptyFields, format: 113, self: bounty, rest: [9] });
+  const { call } = decodeFields({ ...emptyFields, format: 113, self: bounty, rest: [9] });
 
   it('goes out as it came, whatever is written into it', () => {
     expect(call).toEqual({
@@ -84,15 +84,15 @@ describe('a call that is not understood', () => {
       asReceived: { ...emptyFields, format: 113, self: bounty, rest: [9] },
     });
     const changed = { ...call, from: '232999871' } as Call;
-    expect(callToFields(changed)).toEqual({ ...emptyFields, format: 113, self: bounty, rest: [9] });
+    expect(encodeFields(changed)).toEqual({ ...emptyFields, format: 113, self: bounty, rest: [9] });
   });
 
   it('says whom it was for, where the format specifier does', () => {
-    expect(callFromFields({ ...emptyFields, format: 116, nature: 101 }).call.to).toEqual({
+    expect(decodeFields({ ...emptyFields, format: 116, nature: 101 }).call.to).toEqual({
       kind: 'all-ships',
     });
     const address = [23, 29, 99, 14, 20];
-    expect(callFromFields({ ...emptyFields, format: 120, address, nature: 101 }).call.to).toEqual({
+    expect(decodeFields({ ...emptyFields, format: 120, address, nature: 101 }).call.to).toEqual({
       kind: 'station',
       mmsi: '232999142',
     });
@@ -102,15 +102,15 @@ describe('a call that is not understood', () => {
 describe('what was received beside a call', () => {
   it('is sent again while the call still means the same, else the call is composed anew', () => {
     const request = composePositionRequest({ from: '232999871', to: '232999142' });
-    const received = { ...callToFields(request), category: 100, rest: [9] };
-    const { call } = callFromFields(received);
-    expect(callToFields({ ...call })).toEqual(received);
-    expect(callToFields({ ...call, category: 'safety' } as Call)).toEqual(callToFields(request));
+    const received = { ...encodeFields(request), category: 100, rest: [9] };
+    const { call } = decodeFields(received);
+    expect(encodeFields({ ...call })).toEqual(received);
+    expect(encodeFields({ ...call, category: 'safety' } as Call)).toEqual(encodeFields(request));
   });
 
   it('is nothing when the tables compose the call so', () => {
     const hail = composeIndividualCall({ from: '232999871', to: '232999142' });
-    expect(Object.keys(callFromFields(callToFields(hail)).call)).not.toContain('asReceived');
+    expect(Object.keys(decodeFields(encodeFields(hail)).call)).not.toContain('asReceived');
     expect(Object.keys(hail)).not.toContain('expansion');
   });
 });
@@ -120,7 +120,7 @@ describe('a relay and its address', () => {
     const about = composeDistressAlert({ from: '232999218' });
     for (const to of ['002329990', '023299905', undefined]) {
       const relay = composeDistressRelay({ from: '232999871', to, about });
-      expect(callFromFields(callToFields(relay)).call).toEqual(relay);
+      expect(decodeFields(encodeFields(relay)).call).toEqual(relay);
     }
   });
 });

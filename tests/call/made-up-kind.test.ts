@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { callTable } from '../../src/call/call-table.ts';
-import { type Call, type CallFields, callFromFields, callToFields } from '../../src/call/index.ts';
+import { type Call, type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
 import { kindRow, kinds } from '../../src/call/kinds.ts';
 import { CATEGORY, FIXED_TELECOMMAND, NO_REMARK, type Part, SELF } from '../../src/call/part.ts';
 import { sampleCalls } from './sample-calls.ts';
@@ -27,7 +27,7 @@ const table = callTable([
 ]);
 
 const fields: CallFields = {
-  ...callToFields(sampleCalls['test-call to station'] as Call),
+  ...encodeFields(sampleCalls['test-call to station'] as Call),
   telecommand1: 106,
   receive: null,
   transmit: null,
@@ -65,10 +65,10 @@ describe('a kind of call that is added as a row', () => {
   });
 
   it('changes no other kind', () => {
-    expect(callFromFields(fields).call.kind).toBe('individual-call');
+    expect(decodeFields(fields).call.kind).toBe('individual-call');
     for (const call of Object.values(sampleCalls)) {
-      const sent = callToFields(call);
-      expect(table.read(sent)).toEqual(callFromFields(sent));
+      const sent = encodeFields(call);
+      expect(table.read(sent)).toEqual(decodeFields(sent));
     }
   });
 });

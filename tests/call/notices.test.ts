@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type CallFields, callFromFields } from '../../src/call/index.ts';
+import { type CallFields, decodeFields } from '../../src/call/index.ts';
 import type { Notice } from '../../src/result/index.ts';
 import { workedSequences } from './worked-sequences.ts';
 
 /** What is said of a worked sequence that was received with some fields changed. */
 function said(from: string, change: Partial<CallFields>): readonly Notice[] {
   const worked = workedSequences.find((row) => row.name === from);
-  return callFromFields({ ...(worked?.fields as CallFields), ...change }).notices;
+  return decodeFields({ ...(worked?.fields as CallFields), ...change }).notices;
 }
 
 // Compositions and names of fields: ITU-R M.493-16 Annex 1, from memory.

@@ -2,15 +2,15 @@ import { describe, expect, it } from 'vitest';
 import {
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   checkCall,
   composeAutomaticServiceCall,
   composeDistressAlert,
   composeIndividualCall,
   composeUnableToComply,
+  decodeFields,
   digitsOf,
   emptyFields,
+  encodeFields,
   symbolOfName,
 } from '../../src/call/index.ts';
 import { natures } from '../../src/call/symbol.ts';
@@ -23,7 +23,7 @@ const hail = composeIndividualCall({ from, to, channel: '72' });
 const alert = composeDistressAlert({ from });
 const service = composeAutomaticServiceCall({ from, to: coast, telephone: '5550123', channel: '26' });
 const read = (sent: Call, change: Partial<CallFields>) =>
-  callFromFields({ ...callToFields(sent), ...change }).call;
+  decodeFields({ ...encodeFields(sent), ...change }).call;
 
 // ITU-R M.493-16 Annex 1, from memory.
 describe('the channel elements of a call', () => {
@@ -70,7 +70,7 @@ describe('the channel elements of a call', () => {
 
   it('are both sent in an answer that cannot comply but names a channel', () => {
     const echoed = { ...composeUnableToComply({ call: hail }), channel: '72' };
-    expect(callToFields(echoed)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 72] });
+    expect(encodeFields(echoed)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 72] });
   });
 });
 
@@ -120,7 +120,7 @@ describe('the place and time of a call', () => {
 
   it('an area of five symbols, and no other count', () => {
     const area = (address: CallFields['address']) =>
-      callFromFields({ ...emptyFields, format: 102, address }).call.to;
+      decodeFields({ ...emptyFields, format: 102, address }).call.to;
     expect(area([15, 70, 7, 2, 3])).toMatchObject({ kind: 'area', area: { southward: 2, eastward: 3 } });
     for (const address of [
       [15, 70, 7, 2],
@@ -199,7 +199,7 @@ describe('the sets of an expansion', () => {
 
   it('go out in the order of their specifiers', () => {
     const expansion = { requested: [102, 100], unavailable: [101], personsOnBoard: 3, stationName: 'MERROW' };
-    expect(callToFields({ ...hail, expansion }).expansion).toEqual([
+    expect(encodeFields({ ...hail, expansion }).expansion).toEqual([
       { specifier: 100, symbols: [110] },
       { specifier: 101, symbols: [126] },
       { specifier: 102, symbols: [110] },
@@ -227,10 +227,10 @@ describe('the number of a telephone call', () => {
     ['end', 127],
   ] as const)('the call is read as sent: %s', (end, symbol) => {
     const call = { ...service, end };
-    const fields = callToFields(call);
+    const fields = encodeFields(call);
     expect(fields.end).toBe(symbol);
     expect(fields.transmit).toBeNull();
-    expect(callFromFields(fields)).toEqual({ call, notices: [] });
+    expect(decodeFields(fields)).toEqual({ call, notices: [] });
   });
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { type CallFields, callFromFields, callToFields } from '../../src/call/index.ts';
+import { type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
 import { workedSequences } from './worked-sequences.ts';
 
 interface Received {
@@ -20,16 +20,16 @@ describe('a call as it may be received', () => {
   it.each(calls.map((row) => [row.name, row.source, row] as const))('%s (%s)', (_, __, row) => {
     const worked = workedSequences.find((sequence) => sequence.name === row.from);
     const fields = { ...worked?.fields, ...row.change } as CallFields;
-    const { call, notices } = callFromFields(fields);
+    const { call, notices } = decodeFields(fields);
     expect(call).toMatchObject(row.call);
     expect(notices.map((notice) => notice.code)).toEqual(row.notices);
-    expect(callToFields(call)).toEqual(fields);
+    expect(encodeFields(call)).toEqual(fields);
   });
 
   it('names the field, what was received and the clause in every notice', () => {
     for (const { from, change } of calls) {
       const worked = workedSequences.find((sequence) => sequence.name === from);
-      for (const notice of callFromFields({ ...worked?.fields, ...change } as CallFields).notices) {
+      for (const notice of decodeFields({ ...worked?.fields, ...change } as CallFields).notices) {
         expect(notice.at).toHaveLength(1);
         expect(notice.received).toMatch(/\S/);
         expect(notice.clause).toMatch(/ITU-R M\.\d/);

@@ -3,7 +3,6 @@ import * as room from '../../src/call/index.ts';
 import {
   answersTo,
   type Call,
-  callToFields,
   composeAllShipsCall,
   composeAreaCall,
   composeAutomaticServiceCall,
@@ -21,6 +20,7 @@ import {
   composeTestCall,
   composeUnableToComply,
   describeCall,
+  encodeFields,
   symbolsOf,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
@@ -155,12 +155,12 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       'channel: a routine call expected a working channel, got 16',
     ],
     'a channel of one digit, put into a call by hand': [
-      () => callToFields({ ...hail, channel: '7' }),
+      () => encodeFields({ ...hail, channel: '7' }),
       RangeError,
       "channel: two to four digits such as '06' or '1022' are needed, not '7'",
     ],
     'a frequency of two digits': [
-      () => callToFields({ ...hail, channel: null, frequencies: { receive: '21', transmit: null } }),
+      () => encodeFields({ ...hail, channel: null, frequencies: { receive: '21', transmit: null } }),
       RangeError,
       "frequency: six or eight digits are needed, not '21'",
     ],
@@ -215,7 +215,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       "telephone number: 1 to 16 digits are needed, not '12345678901234567'",
     ],
     'an identity of eight digits, put into a call by hand': [
-      () => callToFields({ ...hail, from: '23299987' }),
+      () => encodeFields({ ...hail, from: '23299987' }),
       RangeError,
       "identity: nine digits are needed, not '23299987'",
     ],
@@ -265,7 +265,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       "end: one of request, answer, end is needed, not 'toString'",
     ],
     'an end that is none, put into a call by hand': [
-      () => callToFields({ ...composeAutomaticServiceCall({ from, to: coast }), end: untyped('bogus') }),
+      () => encodeFields({ ...composeAutomaticServiceCall({ from, to: coast }), end: untyped('bogus') }),
       RangeError,
       "end: one of request, answer, end is needed, not 'bogus'",
     ],
@@ -355,12 +355,12 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       'to: nine digits, a geographic area or all ships are needed, not null',
     ],
     'an identity as a number, put into a call by hand': [
-      () => callToFields({ ...hail, from: untyped(232999871) }),
+      () => encodeFields({ ...hail, from: untyped(232999871) }),
       TypeError,
       'identity: nine digits are needed, as text',
     ],
     'a channel as a number, put into a call by hand': [
-      () => callToFields({ ...hail, channel: untyped(72) }),
+      () => encodeFields({ ...hail, channel: untyped(72) }),
       TypeError,
       'channel: text such as 72 or 1022 is needed',
     ],
@@ -433,13 +433,13 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     ['a source of the fix', { expansion: { source: 'x020000' } }],
     ['a source of the fix', { expansion: { source: '020000x' } }],
   ])('%s is looked at from end to end: %j', (_, change) => {
-    expect(() => callToFields({ ...hail, ...change } as Call)).toThrow(RangeError);
+    expect(() => encodeFields({ ...hail, ...change } as Call)).toThrow(RangeError);
   });
 });
 
 describe('the largest values that fit', () => {
   const sets = (expansion: NonNullable<Call['expansion']>) =>
-    callToFields(composeDistressAlert({ from, expansion })).expansion;
+    encodeFields(composeDistressAlert({ from, expansion })).expansion;
 
   // ITU-R M.821-1: tenths of a knot and of a degree in four digits, from memory.
   it('speed, course, persons', () => {
@@ -454,22 +454,22 @@ describe('the largest values that fit', () => {
   });
 
   it('time', () => {
-    expect(callToFields(composeDistressAlert({ from, time: { hour: 23, minute: 59 } })).time).toEqual([
+    expect(encodeFields(composeDistressAlert({ from, time: { hour: 23, minute: 59 } })).time).toEqual([
       23, 59,
     ]);
-    expect(callToFields(composeDistressAlert({ from, time: { hour: 0, minute: 0 } })).time).toEqual([0, 0]);
+    expect(encodeFields(composeDistressAlert({ from, time: { hour: 0, minute: 0 } })).time).toEqual([0, 0]);
   });
 
   it('a telephone number of one digit and of 16', () => {
     const dialled = (telephone: string) =>
-      callToFields(composeAutomaticServiceCall({ from, to: coast, telephone })).telephone;
+      encodeFields(composeAutomaticServiceCall({ from, to: coast, telephone })).telephone;
     expect(dialled('1')).toEqual([105, 1]);
     expect(dialled('1234567890123456')).toEqual([106, 12, 34, 56, 78, 90, 12, 34, 56]);
   });
 
   it('frequencies of six and of eight digits', () => {
     const frequencies = { receive: '02182000', transmit: '021820' };
-    expect(callToFields({ ...hail, channel: null, frequencies })).toMatchObject({
+    expect(encodeFields({ ...hail, channel: null, frequencies })).toMatchObject({
       receive: [2, 18, 20, 0],
       transmit: [2, 18, 20],
     });

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
-  callFromFields,
-  callToFields,
   categories,
+  decodeFields,
+  encodeFields,
   firstTelecommands,
   natures,
   reasons,
@@ -78,7 +78,7 @@ describe('any call that can be composed', () => {
     fc.assert(
       fc.property(values, (random) => {
         const call = withValues(sample, random);
-        expect(callFromFields(callToFields(call)).call).toEqual(call);
+        expect(decodeFields(encodeFields(call)).call).toEqual(call);
       }),
     );
   });

@@ -3,16 +3,16 @@ import { describe, expect, it } from 'vitest';
 import {
   answersTo,
   type Call,
-  callFromFields,
-  callToFields,
   checkCall,
   composeDistressAlert,
   composeDistressRelay,
   composeIndividualCall,
   composePositionRequest,
   composeTestCall,
+  decodeFields,
   describeCall,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { createDirectory, stationOf } from '../../src/directory/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
@@ -131,13 +131,13 @@ describe('checking a call whose values are of another type', () => {
 describe('fields that are not all there', () => {
   it('count as not carried', () => {
     for (const fields of [{}, null, undefined, 5, { format: '120', rest: 'x', expansion: [{}] }]) {
-      const { call, notices } = callFromFields(untyped(fields));
+      const { call, notices } = decodeFields(untyped(fields));
       expect(call).toMatchObject({ kind: 'unrecognised-call', to: null, from: null });
       expect((call as Extract<Call, { kind: 'unrecognised-call' }>).asReceived).toEqual(emptyFields);
       expect(notices.map(({ code }) => code)).toEqual(['call-unrecognised']);
     }
-    const { expansion: _, rest: __, ...some } = callToFields(hail);
-    expect(callFromFields(untyped({ ...some, header: undefined, address: 5 })).call).toMatchObject({
+    const { expansion: _, rest: __, ...some } = encodeFields(hail);
+    expect(decodeFields(untyped({ ...some, header: undefined, address: 5 })).call).toMatchObject({
       kind: 'individual-call',
       to: { kind: 'station', mmsi: null },
       from: own,
@@ -150,8 +150,8 @@ describe('fields that are not all there', () => {
       fc.property(
         fc.oneof(fc.anything(), fc.dictionary(fc.constantFrom(...Object.keys(emptyFields)), fc.anything())),
         (fields) => {
-          const { call } = callFromFields(untyped(fields));
-          expect(callFromFields(callToFields(call)).call).toEqual(call);
+          const { call } = decodeFields(untyped(fields));
+          expect(decodeFields(encodeFields(call)).call).toEqual(call);
         },
       ),
       { numRuns: 1000 },
@@ -162,22 +162,22 @@ describe('fields that are not all there', () => {
 describe('the fields of one call', () => {
   it('cannot change those of the next', () => {
     const test = composeTestCall({ from: own, to: coast });
-    const before = structuredClone(callToFields(test));
-    const open = callToFields(test);
+    const before = structuredClone(encodeFields(test));
+    const open = encodeFields(test);
     for (const symbols of [
       open.receive,
       open.transmit,
-      callToFields(alert).position,
-      callToFields(alert).time,
+      encodeFields(alert).position,
+      encodeFields(alert).time,
     ])
       expect(() => untyped<number[]>(symbols).fill(90)).toThrow(TypeError);
     expect(() => untyped<number[]>(open.rest).push(1)).toThrow(TypeError);
     expect(() => untyped<unknown[]>(emptyFields.expansion).push(1)).toThrow(TypeError);
     expect(() => Object.assign(emptyFields, { format: 112 })).toThrow(TypeError);
     expect(() =>
-      untyped<number[]>(callToFields(composeDistressRelay({ from: own })).distressed).fill(0),
+      untyped<number[]>(encodeFields(composeDistressRelay({ from: own })).distressed).fill(0),
     ).toThrow(TypeError);
-    expect(callToFields(test)).toEqual(before);
+    expect(encodeFields(test)).toEqual(before);
   });
 });
 
@@ -194,7 +194,7 @@ describe('an expansion that is composed', () => {
       to: coast,
       expansion: { speed: 6.25, stationName: 'MERROW', requested: [106, 100], unavailable: [103] },
     });
-    expect(callFromFields(callToFields(call))).toEqual({ call, notices: [] });
+    expect(decodeFields(encodeFields(call))).toEqual({ call, notices: [] });
   });
 
   it('asks for decimals beside what else it asks for', () => {

@@ -1,12 +1,12 @@
 import { expect } from 'vitest';
 import {
   type CallFields,
-  callFromFields,
-  callToFields,
   composeDistressAcknowledgement,
   composeDistressAlert,
   compositionOf,
+  decodeFields,
   emptyFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 
@@ -36,7 +36,7 @@ export const deviations: Record<string, () => void> = {
     expect(compositionOf('polling-call')?.categories).toEqual(['routine']);
   },
   'D-call-6': () => {
-    const { call } = callFromFields({
+    const { call } = decodeFields({
       ...individual,
       format: 123,
       transmit: null,
@@ -46,7 +46,7 @@ export const deviations: Record<string, () => void> = {
   },
   'D-call-8': () => {
     const sent = (kind: 'individual-call' | 'all-ships-call') =>
-      callToFields({
+      encodeFields({
         ...(kind === 'all-ships-call'
           ? { kind, to: { kind: 'all-ships' } }
           : { kind, to: { kind: 'station', mmsi: '232999142' } }),
@@ -60,7 +60,7 @@ export const deviations: Record<string, () => void> = {
     expect(sent('all-ships-call').transmit).toEqual([126, 126, 126]);
   },
   'D-call-9': () => {
-    const { call, notices } = callFromFields({
+    const { call, notices } = decodeFields({
       ...individual,
       telecommand1: 104,
       receive: [90, 0, 72],
@@ -77,23 +77,23 @@ export const deviations: Record<string, () => void> = {
       receive: null,
       transmit: null,
     } as const;
-    const { call, notices } = callFromFields({ ...individual, ...report });
+    const { call, notices } = decodeFields({ ...individual, ...report });
     expect(call).toMatchObject({ kind: 'position-reply', time: { hour: 9, minute: 15 } });
     expect(notices.map((notice) => notice.code)).toEqual(['call-header-missing']);
     const { asReceived: _, ...fresh } = call;
-    expect(callToFields(fresh as typeof call).header).toBe(true);
+    expect(encodeFields(fresh as typeof call).header).toBe(true);
   },
   'D-call-11': () => {
-    const { call, notices } = callFromFields({ ...individual, category: 100 });
+    const { call, notices } = decodeFields({ ...individual, category: 100 });
     expect(call.kind).toBe('position-request');
     expect(notices.map((notice) => notice.code)).toEqual(['call-category-unusual']);
   },
   'D-call-16': () => {
-    const alert = callToFields(composeDistressAlert({ from: '232999218', nature: 'flooding' }));
-    const { call } = callFromFields({ ...alert, nature: 112, subsequent: null });
+    const alert = encodeFields(composeDistressAlert({ from: '232999218', nature: 'flooding' }));
+    const { call } = decodeFields({ ...alert, nature: 112, subsequent: null });
     if (call.kind !== 'distress-alert') throw new Error('an alert');
     const about = composeDistressAcknowledgement({ from: '002329990', about: { ...call, subsequent: null } });
-    expect(callToFields(about)).toMatchObject({ nature: 112, subsequent: 126 });
+    expect(encodeFields(about)).toMatchObject({ nature: 112, subsequent: 126 });
   },
   'D-call-15': () => {
     const traffic = { telecommand1: 100, receive: [90, 0, 6], transmit: [90, 0, 6] };
@@ -101,7 +101,7 @@ export const deviations: Record<string, () => void> = {
       [108, 'SECURITE'],
       [110, 'PAN PAN'],
     ] as const) {
-      const { call } = callFromFields({ ...individual, ...traffic, category });
+      const { call } = decodeFields({ ...individual, ...traffic, category });
       expect(spokenScript(call, { name: 'Tern of Ardle', mmsi: '232999142' }).lines).toEqual([]);
       expect(spokenScript(call, { name: 'Merrow', mmsi: '232999871' }).lines[0]?.say).toContain(word);
     }

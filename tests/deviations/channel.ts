@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { callFromFields, callToFields, emptyFields } from '../../src/call/index.ts';
+import { decodeFields, emptyFields, encodeFields } from '../../src/call/index.ts';
 import { canadaPlan } from '../../src/channel/canada.ts';
 import {
   channelFromDigits,
@@ -52,9 +52,9 @@ export const deviations: Record<string, () => void> = {
     expect(channelFromDigits('800012')).toMatchObject({ value: { kind: 'automatic-service' } });
     expect(channelFromDigits('911022')).toMatchObject({ value: { kind: 'unknown' } });
     const older = { telecommand1: 100, receive: [91, 0, 22], transmit: [91, 0, 22], end: 117 };
-    const { call } = callFromFields({ ...emptyFields, format: 120, ...older });
+    const { call } = decodeFields({ ...emptyFields, format: 120, ...older });
     expect(call).toMatchObject({ kind: 'individual-call', channel: '1022' });
-    expect(callToFields({ ...call, category: 'routine' } as typeof call).receive).toEqual([90, 10, 22]);
+    expect(encodeFields({ ...call, category: 'routine' } as typeof call).receive).toEqual([90, 10, 22]);
   },
   'D-channel-10': () => {
     expect(workingChannels(internationalPlan, 'intership-non-commercial').ranked[0]?.designator).toBe('72');

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import {
   checkCallSign,
   checkIdentity,
-  fromCallAddress,
+  decodeCallAddress,
   type Identity,
   type IdentityField,
   identityForms,
@@ -25,7 +25,7 @@ export const deviations: Record<string, () => void> = {
     expect(checkCallSign('no call sign at all')).toMatchObject([{ code: 'identity-call-sign-shape' }]);
   },
   'D-identity-5': () => {
-    expect(fromCallAddress('2328780003')).toMatchObject({
+    expect(decodeCallAddress('2328780003')).toMatchObject({
       ok: true,
       value: { digits: '232878000', tenthDigit: '3' },
       notices: [{ code: 'identity-tenth-digit' }],

@@ -1,9 +1,9 @@
 import { expect } from 'vitest';
-import { boxOf, estimateLink, reportedPosition } from '../../src/position/index.ts';
+import { boxOf, decodePosition, estimateLink } from '../../src/position/index.ts';
 
 export const deviations: Record<string, () => void> = {
   'D-position-2': () => {
-    const position = reportedPosition('0000000000');
+    const position = decodePosition('0000000000');
     if (!position.ok || position.value.kind === 'no-position') throw new Error('no position');
     expect(boxOf(position.value)).toEqual({ south: 0, west: 0, north: 1 / 60, east: 1 / 60 });
     expect(boxOf(position.value, 'unknown')).toEqual({

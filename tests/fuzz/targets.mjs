@@ -11,9 +11,9 @@ import {
 } from 'seahail/channel';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { createDirectory, findStations, readDirectoryCsv, readVcards } from 'seahail/directory';
-import { checkCallSign, fromCallAddress, parseIdentity } from 'seahail/identity';
+import { checkCallSign, decodeCallAddress, parseIdentity } from 'seahail/identity';
 import { administrationOf } from 'seahail/identity/administrations';
-import { geographicArea, parsePosition, reportedPosition } from 'seahail/position';
+import { decodeArea, decodePosition, parsePosition } from 'seahail/position';
 import * as sentence from 'seahail/sentence';
 import { restoreStation } from 'seahail/station';
 
@@ -29,7 +29,7 @@ const parsed = (text) => {
 /** Named functions from a text (each character below 256 stands for a byte) to whatever they give. */
 export const targets = {
   parseIdentity,
-  fromCallAddress,
+  decodeCallAddress,
   checkCallSign,
   administrationOf,
   readDirectoryCsv,
@@ -41,8 +41,8 @@ export const targets = {
   channelsAt: (text) => channelsAt(unitedStatesPlan, text),
   channelFromDigits: (text) => channelFromDigits(text, unitedStatesPlan),
   parsePosition,
-  reportedPosition: (text) => reportedPosition(text.slice(0, 10), text.slice(10)),
-  geographicArea,
+  decodePosition: (text) => decodePosition(text.slice(0, 10), text.slice(10)),
+  decodeArea,
   parseSentence: (text) => sentence.parseSentence(text),
   readSentences: (text) => sentence.readSentences(text, { own: '232999871', unchecked: true }),
   readSentencesBytes: (text) => sentence.readSentences(bytesOf(text)),

@@ -4,13 +4,13 @@ import addresses from '../../shared/identity/call-address.json' with { type: 'js
 import { createDirectory, findStations, nameOf } from '../../src/directory/index.ts';
 import {
   checkCallSign,
+  decodeCallAddress,
+  encodeCallAddress,
   formatIdentity,
-  fromCallAddress,
   type Identity,
   isMmsi,
   mmsi,
   parseIdentity,
-  toCallAddress,
 } from '../../src/identity/index.ts';
 import { assigned, hostile, nineDigits } from './arbitrary.ts';
 
@@ -57,8 +57,8 @@ describe('formatIdentity', () => {
 
 describe('a number is no identity: leading zeros are lost in numbers', () => {
   it.each([
-    () => toCallAddress(232999142 as unknown as string),
-    () => toCallAddress('232999142', 0 as unknown as string),
+    () => encodeCallAddress(232999142 as unknown as string),
+    () => encodeCallAddress('232999142', 0 as unknown as string),
     () => formatIdentity(232999142 as unknown as string),
     () => formatIdentity({ kind: 'ship', mmsi: 232999142, mid: '232' } as unknown as Identity),
     () => mmsi(232999142 as unknown as string),
@@ -79,8 +79,8 @@ describe('a number is no identity: leading zeros are lost in numbers', () => {
 
 describe('address of a call', () => {
   it.each(addresses.vectors)('$mmsi is $tenDigits ($source)', ({ mmsi, tenDigits }) => {
-    expect(toCallAddress(mmsi)).toBe(tenDigits);
-    const address = fromCallAddress(tenDigits);
+    expect(encodeCallAddress(mmsi)).toBe(tenDigits);
+    const address = decodeCallAddress(tenDigits);
     expect(address).toMatchObject({
       ok: true,
       value: { digits: mmsi, tenthDigit: '0', identity: { mmsi } },
@@ -91,9 +91,9 @@ describe('address of a call', () => {
   it('keeps whatever ten digits were received', () => {
     fc.assert(
       fc.property(nineDigits, fc.integer({ min: 0, max: 9 }), (digits, tenth) => {
-        const address = fromCallAddress(`${digits}${tenth}`);
+        const address = decodeCallAddress(`${digits}${tenth}`);
         if (!address.ok) throw new Error('ten digits');
-        expect(toCallAddress(address.value.digits, address.value.tenthDigit)).toBe(`${digits}${tenth}`);
+        expect(encodeCallAddress(address.value.digits, address.value.tenthDigit)).toBe(`${digits}${tenth}`);
         const codes = address.notices.map(({ code }) => code);
         expect(codes.includes('identity-tenth-digit')).toBe(tenth !== 0);
         expect(codes.includes('identity-unassigned')).toBe(address.value.identity === undefined);
@@ -114,22 +114,22 @@ describe('address of a call', () => {
       null,
       {},
     ]) {
-      expect(fromCallAddress(value)).toMatchObject({
+      expect(decodeCallAddress(value)).toMatchObject({
         ok: false,
         issues: [{ code: 'identity-address-shape' }],
       });
     }
     fc.assert(
       fc.property(fc.anything(), (value) => {
-        expect(typeof fromCallAddress(value).ok).toBe('boolean');
+        expect(typeof decodeCallAddress(value).ok).toBe('boolean');
       }),
     );
-    expect(fromCallAddress('0'.repeat(10_000_000)).ok).toBe(false);
+    expect(decodeCallAddress('0'.repeat(10_000_000)).ok).toBe(false);
   });
 
   it('throws on writing what is no identity', () => {
-    expect(() => toCallAddress('2320014')).toThrow(RangeError);
-    expect(() => toCallAddress('002320014', '')).toThrow(RangeError);
-    expect(() => toCallAddress('002320014', '10')).toThrow(RangeError);
+    expect(() => encodeCallAddress('2320014')).toThrow(RangeError);
+    expect(() => encodeCallAddress('002320014', '')).toThrow(RangeError);
+    expect(() => encodeCallAddress('002320014', '10')).toThrow(RangeError);
   });
 });

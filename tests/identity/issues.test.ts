@@ -3,14 +3,14 @@ import { checkAssigned } from '../../src/identity/administrations.ts';
 import {
   checkCallSign,
   checkIdentity,
+  decodeCallAddress,
+  encodeCallAddress,
   formatIdentity,
-  fromCallAddress,
   type Identity,
   type IdentityField,
   identitySchema,
   mmsi,
   parseIdentity,
-  toCallAddress,
 } from '../../src/identity/index.ts';
 import type { Issue } from '../../src/result/index.ts';
 
@@ -299,13 +299,13 @@ describe('what the other checks tell', () => {
   });
 });
 
-describe('what fromCallAddress tells', () => {
+describe('what decodeCallAddress tells', () => {
   it.each([
     ['002329990', "'002329990'"],
     [23299900, 'number'],
     [['0023299900'], 'object'],
   ])('refusing %j', (value, received) => {
-    expect(fromCallAddress(value)).toStrictEqual({
+    expect(decodeCallAddress(value)).toStrictEqual({
       ok: false,
       issues: [
         {
@@ -321,7 +321,7 @@ describe('what fromCallAddress tells', () => {
   });
 
   it('of a tenth digit other than 0, and of nine digits without a form, keeping both', () => {
-    expect(fromCallAddress('1000000007')).toStrictEqual({
+    expect(decodeCallAddress('1000000007')).toStrictEqual({
       ok: true,
       value: { digits: '100000000', tenthDigit: '7' },
       notices: [
@@ -349,9 +349,9 @@ describe('what a programmer is told', () => {
     ['mmsi: nine digits of an assigned form wanted', () => mmsi('123456789')],
     ['formatIdentity: nine digits wanted', () => formatIdentity('1232999871')],
     ['formatIdentity: nine digits wanted', () => formatIdentity('2329998711')],
-    ['toCallAddress: nine digits wanted', () => toCallAddress('1002329990')],
-    ['toCallAddress: nine digits wanted', () => toCallAddress('0023299900')],
-    ['toCallAddress: one tenth digit wanted', () => toCallAddress('002329990', '00')],
+    ['encodeCallAddress: nine digits wanted', () => encodeCallAddress('1002329990')],
+    ['encodeCallAddress: nine digits wanted', () => encodeCallAddress('0023299900')],
+    ['encodeCallAddress: one tenth digit wanted', () => encodeCallAddress('002329990', '00')],
     ['identitySchema: at least one kind to accept is needed', () => identitySchema({ accept: [] })],
     [
       'identitySchema: expected JSON Schema draft-2020-12, draft-07 or openapi-3.0',

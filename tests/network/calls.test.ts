@@ -7,7 +7,7 @@ import {
   composePositionReply,
 } from '../../src/call/index.ts';
 import { createNetworkReader, type NetworkReading, writeCallFrames } from '../../src/network/index.ts';
-import { formatReportedPosition, reportPosition } from '../../src/position/index.ts';
+import { formatReportedPosition, toReportedPosition } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { bytesOf, framesOf } from './support.ts';
 import { payloadOf, recorded } from './vectors.ts';
@@ -92,7 +92,7 @@ describe('a constructed call', () => {
 });
 
 describe('a call written and read again', () => {
-  const position = reportPosition({ latitude: 56.33, longitude: -6.502 });
+  const position = toReportedPosition({ latitude: 56.33, longitude: -6.502 });
   it.each<[string, Call]>([
     [
       'position reply',

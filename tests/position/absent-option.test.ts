@@ -7,12 +7,12 @@ import {
   formatPosition,
   intercept,
   overGround,
-  reportPosition,
   resolveTime,
   timeToReach,
   toGeoJson,
   toGeoUri,
   toGpx,
+  toReportedPosition,
 } from '../../src/position/index.ts';
 import { plotBearings } from '../../src/position/plot/index.ts';
 
@@ -20,7 +20,7 @@ const merrow = { latitude: 56.3667, longitude: -6.4 };
 const ardle = { latitude: 56.4333, longitude: -6.5 };
 const now = Date.UTC(2026, 5, 1, 14, 4);
 const at = now - 840_000;
-const tern = reportPosition(ardle);
+const tern = toReportedPosition(ardle);
 const run = { course: 40, speed: 6, seconds: 600 };
 const own = { position: merrow, course: 0, speed: 8 };
 const other = { position: ardle, course: 200, speed: 5 };
@@ -34,7 +34,7 @@ const current = undefined;
 // The compiler reads this file with exactOptionalPropertyTypes: that it compiles is half of the test.
 it.each<[string, unknown, unknown]>([
   ['formatPosition', formatPosition(merrow, { style: undefined, digits: undefined }), formatPosition(merrow)],
-  ['reportPosition', reportPosition(merrow, { enhanced: undefined }), reportPosition(merrow)],
+  ['toReportedPosition', toReportedPosition(merrow, { enhanced: undefined }), toReportedPosition(merrow)],
   ['boundsFrom', boundsFrom(merrow, tern, { at, now, ...doubts }), boundsFrom(merrow, tern, { at, now })],
   [
     'plotBearings',

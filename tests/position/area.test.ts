@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaBox, areaContains, geographicArea, geographicAreaDigits } from '../../src/position/index.ts';
+import { areaBox, areaContains, decodeArea, encodeArea } from '../../src/position/index.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 
-const area = (digits: string) => taken(geographicArea(digits));
+const area = (digits: string) => taken(decodeArea(digits));
 
-describe('geographicArea', () => {
+describe('decodeArea', () => {
   // ITU-R M.493-16, geographic area address, from memory: corner 51 N 007 W, 3 degrees south, 5 degrees east.
   it('reads corner and sides', () => {
     expect(area('1510070305')).toEqual({
@@ -45,18 +45,18 @@ describe('geographicArea', () => {
     ['151007030', 'position-area-digits'],
     [1510070305, 'position-area-digits'],
   ])('refuses %j', (digits, code) => {
-    expect(geographicArea(digits)).toMatchObject({
+    expect(decodeArea(digits)).toMatchObject({
       ok: false,
       issues: [{ code, clause: expect.stringContaining('M.493') }],
     });
   });
 
   it('takes odd areas with a notice', () => {
-    expect(geographicArea('2800000005')).toMatchObject({
+    expect(decodeArea('2800000005')).toMatchObject({
       ok: true,
       notices: [{ code: 'position-area-empty' }],
     });
-    expect(geographicArea('2800001505')).toMatchObject({
+    expect(decodeArea('2800001505')).toMatchObject({
       ok: true,
       notices: [{ code: 'position-area-past-pole' }],
     });
@@ -72,7 +72,7 @@ describe('geographicArea', () => {
       .map((parts) => parts.join(''));
     fc.assert(
       fc.property(ten, (digits) => {
-        expect(geographicAreaDigits(area(digits))).toBe(digits);
+        expect(encodeArea(area(digits))).toBe(digits);
       }),
     );
   });
@@ -98,11 +98,11 @@ describe('geographicArea', () => {
   it('never throws, whatever it is given; throws on areas that no call can name', () => {
     fc.assert(
       fc.property(fc.anything(), (input) => {
-        geographicArea(input);
+        decodeArea(input);
       }),
     );
-    expect(() => geographicAreaDigits({ ...area('1510070305'), southward: 100 })).toThrow(RangeError);
-    expect(() => geographicAreaDigits({ ...area('1510070305'), eastward: 1.5 })).toThrow(RangeError);
+    expect(() => encodeArea({ ...area('1510070305'), southward: 100 })).toThrow(RangeError);
+    expect(() => encodeArea({ ...area('1510070305'), eastward: 1.5 })).toThrow(RangeError);
     expect(() => areaContains(area('1510070305'), { latitude: 0, longitude: 200 })).toThrow(RangeError);
   });
 });

@@ -8,21 +8,21 @@ import {
   boxOf,
   type Coordinates,
   centreOf,
+  decodePosition,
   describeBounds,
   destination,
   type GeoBox,
   parsePosition,
   type ReportedPosition,
   rangeAndBearing,
-  reportedPosition,
-  reportPosition,
+  toReportedPosition,
   uncertaintyOf,
 } from '../../src/position/index.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 
 const now = Date.UTC(2026, 5, 1, 14, 4);
 const read = (digits: string, fraction?: string): ReportedPosition => {
-  const value = taken(reportedPosition(digits, fraction));
+  const value = taken(decodePosition(digits, fraction));
   if (value.kind === 'no-position') throw new Error('no position');
   return value;
 };
@@ -122,7 +122,7 @@ describe('boundsFrom', () => {
           },
         ),
         (made, truths) => {
-          const exact = reportedPosition(made.digits, made.decimals);
+          const exact = decodePosition(made.digits, made.decimals);
           const reported =
             exact.ok && exact.value.kind === 'reported-position' ? exact.value : read(made.digits);
           const own = destination(centreOf(reported, made.assumption), made.towards, made.away);
@@ -300,7 +300,7 @@ describe('the box of one minute', () => {
     [70, 1859.4, 636.4, 983, 1965, 567],
     [80, 1861.0, 323.2, 944, 1889, 545],
   ])('at %i degrees', (latitude, northSouth, eastWest, half, diagonal, rms) => {
-    const reported = reportPosition({ latitude, longitude: 10 });
+    const reported = toReportedPosition({ latitude, longitude: 10 });
     const box = boxOf(reported);
     const corner = (y: number, x: number) => placeIn(box, x, y);
     expect(rangeAndBearing(corner(0, 0), corner(1, 0)).metres).toBeCloseTo(northSouth, 0);
@@ -317,7 +317,7 @@ describe('the box of one minute', () => {
     [10, 3.4],
     [20, 1.7],
   ])('at %i miles spoils a bearing by at most %f degrees', (miles, degrees) => {
-    const reported = reportPosition({ latitude: 51, longitude: 10 });
+    const reported = toReportedPosition({ latitude: 51, longitude: 10 });
     const centre = centreOf(reported);
     let worst = 0;
     for (let bearing = 0; bearing < 360; bearing += 1) {

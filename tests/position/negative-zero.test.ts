@@ -36,9 +36,9 @@ describe('no minus zero comes out of', () => {
     overGround: (_, __, way, run) =>
       position.overGround({ course: way, speed: run, current: { set: -0, drift: 0 } }),
     timeToReach: (from, to, _, run) => position.timeToReach(from, to, { speed: run }),
-    reportPosition: (from) => position.reportPosition(from),
-    'reportPosition and its box': (from) => {
-      const reported = position.reportPosition(from);
+    toReportedPosition: (from) => position.toReportedPosition(from),
+    'toReportedPosition and its box': (from) => {
+      const reported = position.toReportedPosition(from);
       return [position.boxOf(reported), position.centreOf(reported), position.cornerOf(reported)];
     },
   };

@@ -8,22 +8,22 @@ import {
   compassToMagnetic,
   compassToTrue,
   deadReckoning,
+  decodeArea,
   destination,
   estimateLink,
   formatPosition,
-  geographicArea,
   intercept,
   magneticToTrue,
   overGround,
   radioHorizon,
   rangeAndBearing,
-  reportPosition,
   resolveTime,
   rhumbLine,
   timeToReach,
   toGeoJson,
   toGeoUri,
   toGpx,
+  toReportedPosition,
   trueToCompass,
   visibleHorizon,
 } from '../../src/position/index.ts';
@@ -35,8 +35,8 @@ import { valueOf } from '../../src/result/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const now = Date.UTC(2026, 5, 1, 14, 4);
-const tern = reportPosition({ latitude: 56.3, longitude: -6.5 });
-const area = valueOf(geographicArea('1570070203'));
+const tern = toReportedPosition({ latitude: 56.3, longitude: -6.5 });
+const area = valueOf(decodeArea('1570070203'));
 const box = { south: -90, west: -180, north: 90, east: 180 };
 const mover = { position: merrow, course: 0, speed: 6 };
 const mast = { height: 15 };
@@ -46,7 +46,7 @@ const doors: Record<string, (value: number) => unknown> = {
   'formatPosition latitude': (latitude) => formatPosition({ ...merrow, latitude }),
   'formatPosition longitude': (longitude) => formatPosition({ ...merrow, longitude }),
   'formatPosition digits': (digits) => formatPosition(merrow, { digits }),
-  'reportPosition latitude': (latitude) => reportPosition({ ...merrow, latitude }),
+  'toReportedPosition latitude': (latitude) => toReportedPosition({ ...merrow, latitude }),
   'rangeAndBearing from': (latitude) => rangeAndBearing({ ...merrow, latitude }, merrow),
   'rangeAndBearing to': (longitude) => rangeAndBearing(merrow, { ...merrow, longitude }),
   'destination bearing': (bearing) => destination(merrow, bearing, 1),

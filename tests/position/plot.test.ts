@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsFrom, destination, reportPosition } from '../../src/position/index.ts';
+import { boundsFrom, destination, toReportedPosition } from '../../src/position/index.ts';
 import { type PlottedStation, plotBearings } from '../../src/position/plot/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
@@ -13,7 +13,7 @@ const station = (
   change: Partial<PlottedStation> = {},
 ): PlottedStation => ({
   name,
-  bounds: boundsFrom(merrow, reportPosition(destination(merrow, bearing, miles * 1852)), {
+  bounds: boundsFrom(merrow, toReportedPosition(destination(merrow, bearing, miles * 1852)), {
     at: now - 840_000,
     now,
     speed: 4,
@@ -82,7 +82,7 @@ describe('plotBearings', () => {
 
   it('is true to scale', () => {
     // One exact station due east, 4 miles away, in a picture of 4 miles: its cross stands at the edge.
-    const exact = reportPosition(destination(merrow, 90, 4 * 1852), { enhanced: true });
+    const exact = toReportedPosition(destination(merrow, 90, 4 * 1852), { enhanced: true });
     const bounds = boundsFrom(merrow, exact, { at: now, now });
     const drawn = plotBearings(merrow, [{ name: 'Tern of Ardle', bounds }], { reach: 5 * 1852 });
     const line = /class="bearing" d="M320,350L([\d.]+),([\d.]+)"/.exec(drawn);
@@ -134,7 +134,7 @@ describe('plotBearings', () => {
             others.map(([name, at, distress]) => ({
               name,
               distress,
-              bounds: at && boundsFrom(own, reportPosition(at), { at: now, now, speed: 5 }),
+              bounds: at && boundsFrom(own, toReportedPosition(at), { at: now, now, speed: 5 }),
             })),
             { title, ownName: title },
           );

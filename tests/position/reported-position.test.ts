@@ -6,12 +6,12 @@ import {
   boxOf,
   centreOf,
   cornerOf,
+  decodePosition,
+  encodePosition,
   formatReportedPosition,
   type ReportedPosition,
   refinePosition,
-  reportedPosition,
-  reportedPositionDigits,
-  reportPosition,
+  toReportedPosition,
   uncertaintyOf,
 } from '../../src/position/index.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
@@ -32,12 +32,12 @@ const digits = fc
 const fraction = fc.tuple(two(99), two(99), two(99), two(99)).map((parts) => parts.join(''));
 
 const read = (ten: string, eight?: string): ReportedPosition => {
-  const value = taken(reportedPosition(ten, eight));
+  const value = taken(decodePosition(ten, eight));
   if (value.kind === 'no-position') throw new Error('no position');
   return value;
 };
 
-describe('reportedPosition', () => {
+describe('decodePosition', () => {
   // Quadrant digit and order of the digits: ITU-R M.493-16, position coordinates, from memory.
   it.each([
     ['0', 'N', 'E'],
@@ -52,14 +52,14 @@ describe('reportedPosition', () => {
     });
     const zero = read(`${quadrant}000000000`);
     expect([zero.latitude.hemisphere, zero.longitude.hemisphere]).toEqual([ns, ew]);
-    expect(reportedPositionDigits(zero)).toEqual({ digits: `${quadrant}000000000` });
+    expect(encodePosition(zero)).toEqual({ digits: `${quadrant}000000000` });
   });
 
   // ITU-R M.541-11 Annex 1 §2: position unknown is the digit 9 ten times.
   it('takes ten nines as no position', () => {
-    expect(reportedPosition('9999999999')).toEqual({ ok: true, value: { kind: 'no-position' }, notices: [] });
-    expect(reportedPositionDigits({ kind: 'no-position' })).toEqual({ digits: '9999999999' });
-    expect(reportedPosition('9999999999', '12345678')).toMatchObject({
+    expect(decodePosition('9999999999')).toEqual({ ok: true, value: { kind: 'no-position' }, notices: [] });
+    expect(encodePosition({ kind: 'no-position' })).toEqual({ digits: '9999999999' });
+    expect(decodePosition('9999999999', '12345678')).toMatchObject({
       ok: true,
       notices: [{ code: 'position-fraction-alone' }],
     });
@@ -88,7 +88,7 @@ describe('reportedPosition', () => {
     [1562000630, 'position-digits', 'ITU-R M.493'],
     [undefined, 'position-digits', 'ITU-R M.493'],
   ])('refuses %j with %s', (input, code, clause) => {
-    const result = reportedPosition(input);
+    const result = decodePosition(input);
     expect(result).toMatchObject({ ok: false, issues: [{ code }] });
     if (!result.ok) expect(result.issues[0].clause).toContain(clause);
   });
@@ -100,11 +100,11 @@ describe('reportedPosition', () => {
   });
 
   it('takes the pole and the 180th meridian, and nothing past them', () => {
-    expect(reportedPosition('0900018000', '00000000').ok).toBe(true);
-    expect(reportedPosition('0900018000', '00010000')).toMatchObject({
+    expect(decodePosition('0900018000', '00000000').ok).toBe(true);
+    expect(decodePosition('0900018000', '00010000')).toMatchObject({
       issues: [{ code: 'position-latitude-range' }],
     });
-    expect(reportedPosition('0900018000', '00000001')).toMatchObject({
+    expect(decodePosition('0900018000', '00000001')).toMatchObject({
       issues: [{ code: 'position-longitude-range' }],
     });
   });
@@ -112,11 +112,9 @@ describe('reportedPosition', () => {
   it('gives back the digits it was given', () => {
     fc.assert(
       fc.property(digits, fraction, (ten, eight) => {
-        expect(reportedPositionDigits(read(ten))).toEqual({ digits: ten });
-        expect(reportedPositionDigits(read(ten, eight))).toEqual({ digits: ten, fraction: eight });
-        expect(reportedPosition(ten, eight)).toEqual(
-          JSON.parse(JSON.stringify(reportedPosition(ten, eight))),
-        );
+        expect(encodePosition(read(ten))).toEqual({ digits: ten });
+        expect(encodePosition(read(ten, eight))).toEqual({ digits: ten, fraction: eight });
+        expect(decodePosition(ten, eight)).toEqual(JSON.parse(JSON.stringify(decodePosition(ten, eight))));
       }),
     );
   });
@@ -124,41 +122,38 @@ describe('reportedPosition', () => {
   it('never throws, whatever it is given', () => {
     fc.assert(
       fc.property(fc.anything(), fc.anything(), (ten, eight) => {
-        reportedPosition(ten, eight);
+        decodePosition(ten, eight);
         refinePosition(read('1562000630'), eight);
       }),
     );
-    for (const name of ['__proto__', 'constructor', 'toString'])
-      expect(reportedPosition(name).ok).toBe(false);
-    expect(reportedPosition('1'.repeat(10_000_000)).ok).toBe(false);
+    for (const name of ['__proto__', 'constructor', 'toString']) expect(decodePosition(name).ok).toBe(false);
+    expect(decodePosition('1'.repeat(10_000_000)).ok).toBe(false);
   });
 
   it('throws when a program asks for digits of an impossible position', () => {
     const good = read('1562000630');
-    expect(() => reportedPositionDigits({ ...good, latitude: { ...good.latitude, minutes: 60 } })).toThrow(
+    expect(() => encodePosition({ ...good, latitude: { ...good.latitude, minutes: 60 } })).toThrow(
       RangeError,
     );
-    expect(() => reportedPositionDigits({ ...good, latitude: { ...good.latitude, degrees: 5.5 } })).toThrow(
+    expect(() => encodePosition({ ...good, latitude: { ...good.latitude, degrees: 5.5 } })).toThrow(
       RangeError,
     );
-    expect(() => reportedPositionDigits({ ...good, fraction: { latitude: -1, longitude: 0 } })).toThrow(
-      RangeError,
-    );
+    expect(() => encodePosition({ ...good, fraction: { latitude: -1, longitude: 0 } })).toThrow(RangeError);
   });
 });
 
-describe('reportPosition', () => {
+describe('toReportedPosition', () => {
   it('cuts, and never rounds', () => {
     const fix = { latitude: 56 + 20.99999 / 60, longitude: -(6 + 59.9999 / 60) };
-    expect(reportedPositionDigits(reportPosition(fix))).toEqual({ digits: '1562000659' });
-    expect(reportedPositionDigits(reportPosition(fix, { enhanced: true }))).toEqual({
+    expect(encodePosition(toReportedPosition(fix))).toEqual({ digits: '1562000659' });
+    expect(encodePosition(toReportedPosition(fix, { enhanced: true }))).toEqual({
       digits: '1562000659',
       fraction: '99999999',
     });
   });
 
   it('keeps the hemisphere of a fix close to zero', () => {
-    expect(reportedPositionDigits(reportPosition({ latitude: -0.001, longitude: -0.001 }))).toEqual({
+    expect(encodePosition(toReportedPosition({ latitude: -0.001, longitude: -0.001 }))).toEqual({
       digits: '3000000000',
     });
   });
@@ -167,7 +162,7 @@ describe('reportPosition', () => {
     fc.assert(
       fc.property(digits, fraction, (ten, eight) => {
         const position = read(ten, eight);
-        const again = reportedPositionDigits(reportPosition(cornerOf(position), { enhanced: true }));
+        const again = encodePosition(toReportedPosition(cornerOf(position), { enhanced: true }));
         // A zero has lost its hemisphere in the coordinates.
         const free = (text: string) => text.slice(1);
         expect(free(again.digits)).toBe(free(ten));
@@ -183,7 +178,7 @@ describe('reportPosition', () => {
     });
     fc.assert(
       fc.property(place, fc.boolean(), (fix, enhanced) => {
-        const position = reportPosition(fix, { enhanced });
+        const position = toReportedPosition(fix, { enhanced });
         for (const assumption of ['truncated', 'unknown'] as const) {
           const box = boxOf(position, assumption);
           // The cut allows for the last bits of a double: two micrometres on the ground.
@@ -268,7 +263,7 @@ describe('boxOf and centreOf', () => {
 describe('a fix in the place of a report', () => {
   const fix = { latitude: 56.3499, longitude: -6.502 } as unknown as ReportedPosition;
   it.each<[string, (given: ReportedPosition) => unknown]>([
-    ['reportedPositionDigits', reportedPositionDigits],
+    ['encodePosition', encodePosition],
     ['formatReportedPosition', formatReportedPosition],
     ['cornerOf', cornerOf],
     ['centreOf', centreOf],
@@ -288,7 +283,7 @@ describe('a fix in the place of a report', () => {
     for (const given of [fix, null, undefined, '1562000630', 5, {}] as ReportedPosition[])
       expect(() => use(given)).toThrow(
         new RangeError(
-          'position: the position of a call is needed, which reportPosition makes of coordinates',
+          'position: the position of a call is needed, which toReportedPosition makes of coordinates',
         ),
       );
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/call/index.ts';
-import { callToFields } from '../../src/call/index.ts';
+import { encodeFields } from '../../src/call/index.ts';
 import type { CallReading, Reading } from '../../src/report/index.ts';
 import { readSentences, writeSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
@@ -192,7 +192,7 @@ describe('field 6', () => {
   );
 
   it('may be a position behind its header', () => {
-    const fields = callToFields(callOf('CDDSC,20,2329991420,08,09,26,551562000630,,,,R,'));
+    const fields = encodeFields(callOf('CDDSC,20,2329991420,08,09,26,551562000630,,,,R,'));
     expect([fields.header, fields.position, fields.receive]).toEqual([true, [15, 62, 0, 6, 30], null]);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CallFields, callToFields, digitsOf } from '../../src/call/index.ts';
+import { type CallFields, digitsOf, encodeFields } from '../../src/call/index.ts';
 import type { CallReading } from '../../src/report/index.ts';
 import { readSentences } from '../../src/sentence/index.ts';
 import { type DscLine, meaningOfFields } from '../oracle/sentence.ts';
@@ -52,7 +52,7 @@ describe('the fields of a DSC sentence', () => {
     fc.assert(
       fc.property(dscLine, (given) => {
         const [reading] = readSentences(line(`CDDSC,${Object.values(given).join(',')}`)) as CallReading[];
-        const read = plain(callToFields((reading as CallReading).call));
+        const read = plain(encodeFields((reading as CallReading).call));
         const wanted = meaningOfFields(given);
         for (const [name, value] of Object.entries(wanted)) {
           // What the sentence leaves empty is filled in with the air's "no information".
@@ -71,7 +71,7 @@ describe('the fields of a DSC sentence', () => {
       const [reading] = readSentences(
         line(`CDDSC,14,2329991420,00,${text},26,900072,,,,S,`),
       ) as CallReading[];
-      expect(callToFields((reading as CallReading).call).telecommand1).toBe(
+      expect(encodeFields((reading as CallReading).call).telecommand1).toBe(
         value <= 27 ? value + 100 : value,
       );
     }

@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import {
   type CallFields,
-  callFromFields,
-  callToFields,
   composeDistressAlert,
   composeDistressRelay,
   composeTestCall,
+  decodeFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import { readSentences, writeSentences } from '../../src/sentence/index.ts';
 import { assertStrangeCalls } from './strange-calls.ts';
 
 // IEC 61162-1, DSC sentence, as restated in equipment papers: a code is the last two digits of its symbol, so that
 // 0 to 27, which ITU-R M.493 gives no meaning in these fields, have none: theirs are taken by 100 to 127.
-const fields = callToFields(composeTestCall({ from: '232999871', to: '002329990' }));
-const strange = (change: Partial<CallFields>) => callFromFields({ ...fields, ...change }).call;
+const fields = encodeFields(composeTestCall({ from: '232999871', to: '002329990' }));
+const strange = (change: Partial<CallFields>) => decodeFields({ ...fields, ...change }).call;
 
 describe('a symbol without a code', () => {
   it.each([

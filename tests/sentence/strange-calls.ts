@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { type Call, type CallFields, callFromFields, emptyFields } from '../../src/call/index.ts';
+import { type Call, type CallFields, decodeFields, emptyFields } from '../../src/call/index.ts';
 import { readSentences, type WrittenSentences, writeSentences } from '../../src/sentence/index.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });
@@ -53,7 +53,7 @@ export const strangeCall: fc.Arbitrary<Call> = fc
   .tuple(likelyFields, strangeFields, fc.subarray(Object.keys(emptyFields), { minLength: 1, maxLength: 4 }))
   .map(([likely, strange, changed]) => {
     const chosen = Object.entries(strange).filter(([key]) => changed.includes(key));
-    return callFromFields({ ...likely, ...Object.fromEntries(chosen) }).call;
+    return decodeFields({ ...likely, ...Object.fromEntries(chosen) }).call;
   });
 
 const isDistress = ({ kind }: Call): boolean => kind.startsWith('distress-');

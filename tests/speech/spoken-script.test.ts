@@ -4,7 +4,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
-  callFromFields,
   composeAllShipsCall,
   composeDistressAcknowledgement,
   composeDistressAlert,
@@ -16,6 +15,7 @@ import {
   composePositionRequest,
   composeTestCall,
   composeUnableToComply,
+  decodeFields,
 } from '../../src/call/index.ts';
 import { type Situation, spell, spokenScript } from '../../src/speech/index.ts';
 import { anyFields } from '../call/arbitrary.ts';
@@ -367,7 +367,7 @@ describe('every script', () => {
           mmsi: fc.option(fc.string()),
         }),
         (fields, vessel) => {
-          const script = spokenScript(callFromFields(fields).call, vessel, { directory });
+          const script = spokenScript(decodeFields(fields).call, vessel, { directory });
           expect(script.caution).toMatch(/\w/);
           expect(script.clause).toMatch(/\w/);
           expect(structuredClone(script)).toEqual(script);

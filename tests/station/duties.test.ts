@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
-  callFromFields,
-  callToFields,
   composeDistressAlert,
   composeDistressRelay,
   composeIndividualCall,
+  decodeFields,
+  encodeFields,
 } from '../../src/call/index.ts';
 import {
   adviseOnDistress,
@@ -186,8 +186,8 @@ it('a state stored before these settings is not damaged', () => {
 });
 
 it('the alarm of a moored vessel sounds at least the urgency alarm and has no DSC answer: 47 CFR 80.179(e)', () => {
-  const { call } = callFromFields({
-    ...callToFields(composeIndividualCall({ from: troubled, to: own })),
+  const { call } = decodeFields({
+    ...encodeFields(composeIndividualCall({ from: troubled, to: own })),
     telecommand1: 126,
     telecommand2: 126,
     receive: [126, 126, 126],

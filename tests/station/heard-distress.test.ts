@@ -6,7 +6,7 @@ import {
   composeDistressSelfCancel,
   type EquipmentClass,
 } from '../../src/call/index.ts';
-import { reportPosition } from '../../src/position/index.ts';
+import { toReportedPosition } from '../../src/position/index.ts';
 import { adviseOnDistress, type SettingsInput } from '../../src/station/index.ts';
 import { bothGrounds, coast, friend, own, troubled } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
@@ -16,7 +16,7 @@ const place = { latitude: 56.42, longitude: -6.5 };
 const alert = composeDistressAlert({
   from: troubled,
   nature: 'flooding',
-  position: reportPosition(place),
+  position: toReportedPosition(place),
   time: { hour: 17, minute: 58 },
 });
 const fromCoast = composeDistressAcknowledgement({ from: coast, about: alert });
@@ -376,7 +376,7 @@ describe('what a distress says again', () => {
 
   it('a finer position of the same attempt replaces the coarse one, and counts as no repeat', () => {
     const radio = afterAlert();
-    const finer = { ...alert, position: reportPosition(place, { enhanced: true }) };
+    const finer = { ...alert, position: toReportedPosition(place, { enhanced: true }) };
     radio.pass(1000);
     const effects = radio.give({ kind: 'heard', call: finer, verdict: 'clean' });
     expect(radio.state.dialogues[0]).toMatchObject({ alerts: 1, call: { position: finer.position } });

@@ -11,7 +11,7 @@ import {
   composePositionRequest,
   composeTestCall,
 } from '../../src/call/index.ts';
-import { reportPosition } from '../../src/position/index.ts';
+import { toReportedPosition } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import {
   createStation,
@@ -369,8 +369,8 @@ describe('a step never throws', () => {
 
 describe('one call in two readings', () => {
   const place = { latitude: 56.338833, longitude: -6.502 };
-  const coarse = reportPosition(place);
-  const fine = reportPosition(place, { enhanced: true });
+  const coarse = toReportedPosition(place);
+  const fine = toReportedPosition(place, { enhanced: true });
 
   it('is one answer', () => {
     const radio = new Radio({ mmsi: own });

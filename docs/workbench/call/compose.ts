@@ -25,8 +25,8 @@ import {
   type GeographicArea,
   parsePosition,
   type ReportedPosition,
-  reportPosition,
   type TimeOfDay,
+  toReportedPosition,
 } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
 import type { Question } from '../frame/finding.ts';
@@ -165,7 +165,7 @@ function positionFrom(question: Question): Result<ReportedPosition | null> {
   const text = question['position'] ?? '';
   if (text.trim() === '') return success(null);
   const read = parsePosition(text);
-  return read.ok ? success(reportPosition(read.value, { enhanced: question['finer'] === 'yes' })) : read;
+  return read.ok ? success(toReportedPosition(read.value, { enhanced: question['finer'] === 'yes' })) : read;
 }
 
 /** UTC at which the alert to cancel was sent, for its cancellation by voice; `null` where it was not typed. */

@@ -1,4 +1,4 @@
-import { type Call, callToFields } from 'seahail/call';
+import { type Call, encodeFields } from 'seahail/call';
 import { formatReportedPosition, type GeographicArea } from 'seahail/position';
 import { composeFrom } from '../call/compose.ts';
 import { h } from './dom.ts';
@@ -25,7 +25,7 @@ export function leadOn(call: Call): HTMLElement | null {
 function callLink(call: Call): readonly HTMLElement[] {
   const question = questionOf(call);
   const made = composeFrom(question);
-  if (!made.ok || JSON.stringify(callToFields(made.value)) !== JSON.stringify(callToFields(call))) return [];
+  if (!made.ok || JSON.stringify(encodeFields(made.value)) !== JSON.stringify(encodeFields(call))) return [];
   return [
     h('a', { href: `call.html#${new URLSearchParams(question).toString()}` }, 'Open it on the page of calls'),
   ];

@@ -1,4 +1,4 @@
-import { formatIdentity, type Identity, identityForms, toCallAddress, usesOf } from 'seahail/identity';
+import { encodeCallAddress, formatIdentity, type Identity, identityForms, usesOf } from 'seahail/identity';
 import {
   administrationName,
   administrationOf,
@@ -66,7 +66,7 @@ export function linesOf(identity: Identity): HTMLElement {
     { what: 'Called as a group', answer: yes(uses.group) },
     {
       what: 'On the air',
-      answer: `${toCallAddress(identity.mmsi)}, ten digits in five symbols`,
+      answer: `${encodeCallAddress(identity.mmsi)}, ten digits in five symbols`,
       clause: 'ITU-R M.493-16',
     },
     { what: 'Genuine?', answer: 'the digits cannot tell: there is no check digit, only a registry knows' },

@@ -1,10 +1,10 @@
 import {
   type Coordinates,
+  decodePosition,
   parsePosition,
   type ReportedPosition,
-  reportedPosition,
-  reportPosition,
   type TimeOfDay,
+  toReportedPosition,
 } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
 
@@ -46,7 +46,7 @@ export function parseStation(text: string, line: number): Result<StationLine> {
 /** A position typed as it was reported, or the ten digits of a call. */
 function placeOf(text: string): Result<ReportedPosition> {
   if (/^\d{10}$/.test(text)) {
-    const read = reportedPosition(text);
+    const read = decodePosition(text);
     if (!read.ok) return read;
     if (read.value.kind === 'reported-position') return success(read.value);
     return failure({ code: 'no-position', message: 'Position is ten nines: the station had none', at: [] });
@@ -66,7 +66,7 @@ function placeOf(text: string): Result<ReportedPosition> {
           },
         ]
       : [];
-  return success(reportPosition(read.value, { enhanced: fine }), guessed);
+  return success(toReportedPosition(read.value, { enhanced: fine }), guessed);
 }
 
 function hasFraction({ latitude, longitude }: Coordinates): boolean {

@@ -6,14 +6,14 @@ import {
   composePositionRequest,
   composeTestCall,
 } from 'seahail/call';
-import { reportPosition } from 'seahail/position';
+import { toReportedPosition } from 'seahail/position';
 import { withNoise } from '../frame/samples.ts';
 
 /** Four invented calls, one after another: the third far away, the last with a crash of noise in the middle of it. */
 export function inventedMinute(sampleRate: number): Float32Array<ArrayBuffer> {
   const [merrow, tern] = ['232999871', '232999142'];
   const request = composePositionRequest({ from: merrow, to: tern });
-  const place = reportPosition({ latitude: 56.33883, longitude: -6.502 }, { enhanced: true });
+  const place = toReportedPosition({ latitude: 56.33883, longitude: -6.502 }, { enhanced: true });
   const calls = [
     { call: composeIndividualCall({ from: merrow, to: tern, channel: '72' }), at: 1, level: 1 },
     {

@@ -1,5 +1,5 @@
 import type { ChannelPlan } from '../../channel/index.ts';
-import { geographicArea } from '../../position/internal.ts';
+import { decodeArea } from '../../position/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { calls } from '../call-table.ts';
@@ -77,6 +77,6 @@ function valueNotice(message: string, at: readonly string[] = []): Notice {
 }
 
 function areaNotices(fields: CallFields): readonly Notice[] {
-  const area = fields.format === 102 ? geographicArea(digitsOf(fields.address)) : null;
+  const area = fields.format === 102 ? decodeArea(digitsOf(fields.address)) : null;
   return area?.ok ? area.notices.map((notice) => ({ ...notice, at: ['to', 'area'] })) : [];
 }

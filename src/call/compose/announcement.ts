@@ -30,10 +30,10 @@ export interface TrafficOptions extends WithExpansion {
  *
  * @example
  * ```ts
- * import { callToFields, composeAllShipsCall } from 'seahail/call';
+ * import { encodeFields, composeAllShipsCall } from 'seahail/call';
  *
  * const call = composeAllShipsCall({ from: '232999871', category: 'safety' });
- * console.log(callToFields(call).receive); // [ 90, 0, 16 ]
+ * console.log(encodeFields(call).receive); // [ 90, 0, 16 ]
  * ```
  */
 export function composeAllShipsCall(
@@ -66,13 +66,13 @@ export function composeAllShipsCall(
  *
  * @example
  * ```ts
- * import { callToFields, composeAreaCall } from 'seahail/call';
- * import { geographicArea } from 'seahail/position';
+ * import { encodeFields, composeAreaCall } from 'seahail/call';
+ * import { decodeArea } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const area = valueOf(geographicArea('1570070203'));
+ * const area = valueOf(decodeArea('1570070203'));
  * const call = composeAreaCall({ from: '002329990', area, category: 'safety' });
- * console.log(callToFields(call).address); // [ 15, 70, 7, 2, 3 ]
+ * console.log(encodeFields(call).address); // [ 15, 70, 7, 2, 3 ]
  * ```
  */
 export function composeAreaCall(
@@ -112,10 +112,10 @@ export function composeAreaCall(
  *
  * @example
  * ```ts
- * import { callToFields, composeGroupCall } from 'seahail/call';
+ * import { encodeFields, composeGroupCall } from 'seahail/call';
  *
  * const call = composeGroupCall({ from: '232999871', to: '023299905', channel: '77' });
- * console.log(callToFields(call).end); // 127
+ * console.log(encodeFields(call).end); // 127
  * ```
  */
 export function composeGroupCall(
@@ -154,10 +154,10 @@ export function composeGroupCall(
  *
  * @example
  * ```ts
- * import { callToFields, composeIndividualCall } from 'seahail/call';
+ * import { encodeFields, composeIndividualCall } from 'seahail/call';
  *
  * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
- * console.log(callToFields(call).receive); // [ 90, 0, 72 ]
+ * console.log(encodeFields(call).receive); // [ 90, 0, 72 ]
  * ```
  */
 export function composeIndividualCall(

@@ -77,10 +77,10 @@ export function composeIndividualAcknowledgement(
  *
  * @example
  * ```ts
- * import { callToFields, composeIndividualCall, composeUnableToComply } from 'seahail/call';
+ * import { encodeFields, composeIndividualCall, composeUnableToComply } from 'seahail/call';
  *
  * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
- * const fields = callToFields(composeUnableToComply({ call, reason: 'busy' }));
+ * const fields = encodeFields(composeUnableToComply({ call, reason: 'busy' }));
  * console.log(fields.telecommand1, fields.telecommand2); // 104 102
  * ```
  */
@@ -127,10 +127,10 @@ export interface PositionOptions {
  * @example
  * ```ts
  * import { composePositionReply, composePositionRequest } from 'seahail/call';
- * import { reportPosition } from 'seahail/position';
+ * import { toReportedPosition } from 'seahail/position';
  *
  * const call = composePositionRequest({ from: '232999871', to: '232999142' });
- * const position = reportPosition({ latitude: 56.338833, longitude: -6.502 });
+ * const position = toReportedPosition({ latitude: 56.338833, longitude: -6.502 });
  * const reply = composePositionReply({ call, position, time: { hour: 9, minute: 15 } });
  * console.log(reply.to.mmsi, reply.unasked); // 232999871 false
  * ```
@@ -169,10 +169,10 @@ export function composePositionReply(
  *
  * @example
  * ```ts
- * import { callToFields, composeTestAcknowledgement, composeTestCall } from 'seahail/call';
+ * import { encodeFields, composeTestAcknowledgement, composeTestCall } from 'seahail/call';
  *
  * const call = composeTestCall({ from: '232999871', to: '002329990' });
- * console.log(callToFields(composeTestAcknowledgement({ call })).end); // 122
+ * console.log(encodeFields(composeTestAcknowledgement({ call })).end); // 122
  * ```
  */
 export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): TestAcknowledgement {

@@ -15,10 +15,10 @@ import { composed } from './composed.ts';
  *
  * @example
  * ```ts
- * import { callToFields, composeAutomaticServiceCall } from 'seahail/call';
+ * import { encodeFields, composeAutomaticServiceCall } from 'seahail/call';
  *
  * const call = composeAutomaticServiceCall({ from: '232999871', to: '002329990', telephone: '5550123' });
- * console.log(callToFields(call).telephone); // [ 105, 5, 55, 1, 23 ]
+ * console.log(encodeFields(call).telephone); // [ 105, 5, 55, 1, 23 ]
  * ```
  */
 export function composeAutomaticServiceCall(

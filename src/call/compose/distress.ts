@@ -57,10 +57,10 @@ export type RelayTarget = string | GeographicArea | AllShipsAddress;
  *
  * @example
  * ```ts
- * import { callToFields, composeDistressAlert } from 'seahail/call';
+ * import { encodeFields, composeDistressAlert } from 'seahail/call';
  *
  * const alert = composeDistressAlert({ from: '232999218', nature: 'flooding' });
- * console.log(callToFields(alert).position); // [ 99, 99, 99, 99, 99 ]
+ * console.log(encodeFields(alert).position); // [ 99, 99, 99, 99, 99 ]
  * ```
  */
 export function composeDistressAlert(options: DistressOptions & { readonly from: string }): DistressAlert {

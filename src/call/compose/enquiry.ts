@@ -24,9 +24,9 @@ export interface EnquiryOptions extends WithExpansion {
  *
  * @example
  * ```ts
- * import { callToFields, composePositionRequest } from 'seahail/call';
+ * import { encodeFields, composePositionRequest } from 'seahail/call';
  *
- * const fields = callToFields(composePositionRequest({ from: '232999871', to: '232999142' }));
+ * const fields = encodeFields(composePositionRequest({ from: '232999871', to: '232999142' }));
  * console.log(fields.category, fields.telecommand1, fields.end); // 108 121 117
  * ```
  */
@@ -64,9 +64,9 @@ export function composePositionRequest(
  *
  * @example
  * ```ts
- * import { callToFields, composeTestCall } from 'seahail/call';
+ * import { encodeFields, composeTestCall } from 'seahail/call';
  *
- * console.log(callToFields(composeTestCall({ from: '232999871', to: '002329990' })).telecommand1); // 118
+ * console.log(encodeFields(composeTestCall({ from: '232999871', to: '002329990' })).telecommand1); // 118
  * ```
  */
 export function composeTestCall(options: EnquiryOptions): TestCall {
@@ -95,9 +95,9 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
  *
  * @example
  * ```ts
- * import { callToFields, composePollingCall } from 'seahail/call';
+ * import { encodeFields, composePollingCall } from 'seahail/call';
  *
- * console.log(callToFields(composePollingCall({ from: '232999871', to: '232999142' })).telecommand1); // 103
+ * console.log(encodeFields(composePollingCall({ from: '232999871', to: '232999142' })).telecommand1); // 103
  * ```
  */
 export function composePollingCall(options: EnquiryOptions): PollingCall {

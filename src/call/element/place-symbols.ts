@@ -1,10 +1,10 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import {
-  geographicArea,
-  geographicAreaDigits,
+  decodeArea,
+  decodePosition,
+  encodeArea,
+  encodePosition,
   refinePosition,
-  reportedPosition,
-  reportedPositionDigits,
 } from '../../position/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 import { same } from '../same.ts';
@@ -20,7 +20,7 @@ export const UNKNOWN_TIME: Symbols = /* @__PURE__ */ Object.freeze([88, 88]);
  * `null` when unknown or unreadable.
  */
 export function positionOf(symbols: Symbols | null, fraction: string | null): ReportedPosition | null {
-  const whole = reportedPosition(digitsOf(symbols));
+  const whole = decodePosition(digitsOf(symbols));
   if (!whole.ok || whole.value.kind === 'no-position') return null;
   const finer = fraction === null ? null : refinePosition(whole.value, fraction);
   return finer?.ok ? finer.value : whole.value;
@@ -28,12 +28,12 @@ export function positionOf(symbols: Symbols | null, fraction: string | null): Re
 
 /** A position as five symbols, ten 9s when it is not known. */
 export function positionSymbols(position: ReportedPosition | null): Symbols {
-  return position === null ? UNKNOWN_POSITION : symbolsOf(reportedPositionDigits(position).digits);
+  return position === null ? UNKNOWN_POSITION : symbolsOf(encodePosition(position).digits);
 }
 
 /** The eight digits that make a position finer, `null` when it has none. */
 export function fractionOf(position: ReportedPosition | null): string | null {
-  return position === null ? null : (reportedPositionDigits(position).fraction ?? null);
+  return position === null ? null : (encodePosition(position).fraction ?? null);
 }
 
 /** Hours and minutes UTC of two symbols; `null` when unknown or unreadable. */
@@ -83,13 +83,13 @@ interface Received {
 
 /** The rectangle in the address of an area call, `null` when it has none. */
 export function areaOf(symbols: Symbols | null): GeographicArea | null {
-  const read = geographicArea(digitsOf(symbols));
+  const read = decodeArea(digitsOf(symbols));
   return read.ok ? read.value : null;
 }
 
 /** A rectangle as the address of an area call. */
 export function areaSymbols(area: GeographicArea | null): Symbols | null {
-  return area === null ? null : symbolsOf(geographicAreaDigits(area));
+  return area === null ? null : symbolsOf(encodeArea(area));
 }
 
 function isBelow(end: number, value: number | null | undefined): value is number {

@@ -1,4 +1,4 @@
-import { callFromFields, type Symbols } from '../../call/index.ts';
+import { decodeFields, type Symbols } from '../../call/index.ts';
 import { resolveTime, type TimeOfDay } from '../../position/index.ts';
 import type { CallReading, NetworkMessage, Reading, ReadingBase } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
@@ -114,7 +114,7 @@ function callReading(
 ): CallReading<NetworkMessage> {
   const { values, short } = decodePayload(DSC_CALL, payload);
   const { fields, receivedAt, notices } = readDscCall(values, own);
-  const read = callFromFields(fields);
+  const read = decodeFields(fields);
   const more: Notice[] = [];
   if (short) {
     more.push(

@@ -1,4 +1,4 @@
-import { type Call, callToFields } from '../../call/index.ts';
+import { type Call, encodeFields } from '../../call/index.ts';
 import { type Notice, type Result, success } from '../../result/index.ts';
 import { writeDscCall } from '../message/dsc-call.ts';
 import { DSC_CALL } from '../message/layout.ts';
@@ -38,7 +38,7 @@ export interface WriteCallOptions extends MessageOptions {
  * ```
  */
 export function writeCallFrames(call: Call, options: WriteCallOptions): Result<readonly NetworkFrame[]> {
-  const { values, notices } = writeDscCall(callToFields(call), options.receivedAt ?? null);
+  const { values, notices } = writeDscCall(encodeFields(call), options.receivedAt ?? null);
   return success<readonly NetworkFrame[]>(
     messageFrames(DSC_CALL, values, options),
     notices satisfies Notice[],

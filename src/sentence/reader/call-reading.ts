@@ -1,4 +1,4 @@
-import { callFromFields } from '../../call/index.ts';
+import { decodeFields } from '../../call/index.ts';
 import type { ResolvedTime, TimeOfDay } from '../../position/index.ts';
 import { resolveTime } from '../../position/internal.ts';
 import type { CallReading } from '../../report/index.ts';
@@ -12,7 +12,7 @@ export function callReading(
 ): CallReading {
   const { dsc, receipt } = open;
   const at = receipt.at ?? settings.now;
-  const read = callFromFields(sets.length === 0 ? dsc.fields : { ...dsc.fields, expansion: sets });
+  const read = decodeFields(sets.length === 0 ? dsc.fields : { ...dsc.fields, expansion: sets });
   return {
     kind: 'call',
     line: open.line,

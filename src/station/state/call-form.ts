@@ -1,4 +1,4 @@
-import { type Call, callFromFields, callToFields, compositions } from '../../call/index.ts';
+import { type Call, compositions, decodeFields, encodeFields } from '../../call/index.ts';
 import { isRecord } from '../restore/read-plain.ts';
 
 /** A call of a known kind, if its symbols say the same again: then everything in it is as the types say. */
@@ -6,7 +6,7 @@ export function readCall(stored: unknown): Call | null {
   if (!isRecord(stored) || !kinds.has(stored.kind)) return null;
   const call = stored as unknown as Call;
   try {
-    const said: Readonly<Record<string, unknown>> = { ...callFromFields(callToFields(call)).call };
+    const said: Readonly<Record<string, unknown>> = { ...decodeFields(encodeFields(call)).call };
     const holds = Object.entries(stored).every(
       ([key, value]) => key === 'kind' || key === 'asReceived' || !(key in said) || isSame(value, said[key]),
     );
@@ -27,7 +27,7 @@ export function hasParties(value: unknown): boolean {
 /** Whether every value of a call has symbols. */
 export function hasSymbols(call: Call): boolean {
   try {
-    callToFields(call);
+    encodeFields(call);
     return true;
   } catch {
     return false;

@@ -6,7 +6,7 @@ import {
   type Reason,
 } from '../../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import { reportPosition } from '../../position/internal.ts';
+import { toReportedPosition } from '../../position/internal.ts';
 import { maySend } from '../state/equipment.ts';
 import type { StationState } from '../state/state.ts';
 
@@ -48,7 +48,7 @@ export function sendablePosition({ fix }: StationState): {
   readonly time: TimeOfDay | null;
 } {
   if (fix === null) return { position: null, time: null };
-  return { position: reportPosition(fix.position, { enhanced: true }), time: timeOfDay(fix.at) };
+  return { position: toReportedPosition(fix.position, { enhanced: true }), time: timeOfDay(fix.at) };
 }
 
 /** UTC of an instant, as calls carry it. */

@@ -3,7 +3,7 @@
 import { randomFrom } from '../../../bench/receiver/random.ts';
 import { createReceiver, readWav } from '../../../src/audio/index.ts';
 import { decodeBits, decodeSoft, decodeStream } from '../../../src/burst/index.ts';
-import { callFromFields, checkCall, describeCall } from '../../../src/call/index.ts';
+import { checkCall, decodeFields, describeCall } from '../../../src/call/index.ts';
 import { channelsAt, findChannel, parseDesignator } from '../../../src/channel/index.ts';
 import { unitedStatesPlan } from '../../../src/channel/united-states.ts';
 import {
@@ -13,14 +13,8 @@ import {
   readDirectoryJson,
   readVcards,
 } from '../../../src/directory/index.ts';
-import { checkCallSign, fromCallAddress, parseIdentity } from '../../../src/identity/index.ts';
-import {
-  geographicArea,
-  parsePosition,
-  reportedPosition,
-  toGeoJson,
-  toGpx,
-} from '../../../src/position/index.ts';
+import { checkCallSign, decodeCallAddress, parseIdentity } from '../../../src/identity/index.ts';
+import { decodeArea, decodePosition, parsePosition, toGeoJson, toGpx } from '../../../src/position/index.ts';
 import { stationUpdates } from '../../../src/report/index.ts';
 import {
   createMender,
@@ -151,10 +145,10 @@ const readers: Readonly<Record<string, Reader>> = {
     return () => parseIdentity(text);
   },
   checkCallSign: (size) => () => checkCallSign('M'.repeat(size)),
-  fromCallAddress: (size) => () => fromCallAddress('2'.repeat(size)),
+  decodeCallAddress: (size) => () => decodeCallAddress('2'.repeat(size)),
   'parsePosition: degrees': (size) => () => parsePosition('5° '.repeat(size / 3)),
-  reportedPosition: (size) => () => reportedPosition('1'.repeat(size), '1'.repeat(size)),
-  geographicArea: (size) => () => geographicArea('1'.repeat(size)),
+  decodePosition: (size) => () => decodePosition('1'.repeat(size), '1'.repeat(size)),
+  decodeArea: (size) => () => decodeArea('1'.repeat(size)),
   findChannel: (size) => () => findChannel(unitedStatesPlan, `${' '.repeat(size)}22a`),
   parseDesignator: (size) => () => parseDesignator('ch '.repeat(size / 3)),
   channelsAt: (size) => () => channelsAt(unitedStatesPlan, `156.5${'0'.repeat(size)}`),
@@ -284,13 +278,13 @@ const readers: Readonly<Record<string, Reader>> = {
     };
     return () => restoreStation(stored);
   },
-  'callFromFields: rest': (size) => {
+  'decodeFields: rest': (size) => {
     const fields = {
-      ...callFromFields({} as never).call.asReceived,
+      ...decodeFields({} as never).call.asReceived,
       rest: Array.from({ length: size }, (_, at) => at % 128),
     };
     return () => {
-      const { call } = callFromFields(fields as never);
+      const { call } = decodeFields(fields as never);
       describeCall(call);
       checkCall(call);
     };

@@ -20,16 +20,16 @@ export const usual = 200_000;
 
 /** What reads data from outside, beside the verbs: each is documented to take anything. */
 const moreReaders = new Set([
-  'identity.fromCallAddress',
+  'identity.decodeCallAddress',
   'identity.isMmsi',
   'identity.checkCallSign',
   'administrations.administrationOf',
-  'position.reportedPosition',
+  'position.decodePosition',
   'position.refinePosition',
-  'position.geographicArea',
+  'position.decodeArea',
   'channel.channelsAt',
   'channel.channelFromDigits',
-  'call.callFromFields',
+  'call.decodeFields',
   'call.checkCall',
   'station.restoreStation',
 ]);

@@ -2,15 +2,15 @@
 // call that can be received can be described, checked, answered and spoken about (docs/guide/call.md).
 import { isDeepStrictEqual } from 'node:util';
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
-import { charactersFromFields, fieldsFromCharacters } from '../../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../../src/burst/index.ts';
 import {
   answersTo,
   type Call,
   type CallFields,
-  callFromFields,
-  callToFields,
   checkCall,
+  decodeFields,
   describeCall,
+  encodeFields,
 } from '../../../src/call/index.ts';
 import { spokenScript } from '../../../src/speech/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';
@@ -39,7 +39,7 @@ export const attack: Attack = ({ seed, count }) => {
     const { call, fields, how } = received(random);
     notes.count(`received: ${call.kind}`);
     if (fields !== null) {
-      const back = attempt('callToFields', how, () => callToFields(call));
+      const back = attempt('encodeFields', how, () => encodeFields(call));
       if (back !== undefined && !isDeepStrictEqual(back, fields))
         notes.broken('fields are not given back', `${how}: ${show(back)}`);
     }
@@ -55,7 +55,7 @@ export const attack: Attack = ({ seed, count }) => {
         if (own.startsWith('2') && distressAnswers.includes(answer.kind))
           notes.broken('a ship is offered a distress call as an answer', `${how}: ${show(answer)}`);
         if (answer.from !== own) notes.broken('an answer from another station', `${how}: ${show(answer)}`);
-        attempt('encoding an answer', how, () => charactersFromFields(callToFields(answer)));
+        attempt('encoding an answer', how, () => encodeCharacters(encodeFields(answer)));
       }
     }
   }
@@ -69,14 +69,14 @@ function received(random: Random): { call: Call; fields: CallFields | null; how:
   }
   if (random.below(2) === 0) {
     const fields = strangeFields(random);
-    return { call: callFromFields(fields).call, fields, how: show(fields) };
+    return { call: decodeFields(fields).call, fields, how: show(fields) };
   }
   const characters: (number | null)[] = strangeCharacters(random);
   if (random.below(3) === 0) characters[random.below(characters.length)] = null;
-  const fields = fieldsFromCharacters(characters);
+  const fields = decodeCharacters(characters);
   const whole = !characters.includes(null);
-  if (whole && charactersFromFields(fields).join() !== characters.join()) {
+  if (whole && encodeCharacters(fields).join() !== characters.join()) {
     throw new Error(`characters are not given back: ${characters.join(' ')}`);
   }
-  return { call: callFromFields(fields).call, fields: pick(random, [fields]), how: characters.join(' ') };
+  return { call: decodeFields(fields).call, fields: pick(random, [fields]), how: characters.join(' ') };
 }

@@ -9,16 +9,16 @@ import {
   centreOf,
   closestApproach,
   deadReckoning,
+  decodePosition,
   destination,
+  encodePosition,
   formatPosition,
   intercept,
   parsePosition,
   rangeAndBearing,
-  reportedPosition,
-  reportedPositionDigits,
-  reportPosition,
   resolveTime,
   timeToReach,
+  toReportedPosition,
 } from '../../../src/position/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';
 import { pick } from '../support/calls.ts';
@@ -93,7 +93,7 @@ export const attack: Attack = ({ seed, count }) => {
         );
     };
 
-    const reported = reportedPosition(digitsOf(there));
+    const reported = decodePosition(digitsOf(there));
     if (!reported.ok || reported.value.kind !== 'reported-position') {
       if (Math.abs(there.latitude) < 90 && Math.abs(there.longitude) < 180)
         notes.broken('digits of a place are refused', how);
@@ -106,10 +106,9 @@ export const attack: Attack = ({ seed, count }) => {
     if (!boxContains(box, there)) notes.broken('the ship is outside her box', `${how}: ${show(box)}`);
     if (!boxContains(box, centreOf(position)))
       notes.broken('the middle is outside the box', `${how}: ${show(box)}`);
-    if (reportedPositionDigits(position).digits !== digitsOf(there))
-      notes.broken('digits are not given back', how);
-    const fix = reportPosition(there);
-    if (reportedPositionDigits(fix).digits !== digitsOf(there))
+    if (encodePosition(position).digits !== digitsOf(there)) notes.broken('digits are not given back', how);
+    const fix = toReportedPosition(there);
+    if (encodePosition(fix).digits !== digitsOf(there))
       notes.broken('own fix is reported in other digits', `${how}: ${show(fix)}`);
 
     const hours = 5 * random.even();

@@ -4,7 +4,7 @@
 // Sources: RFC 4180 (CSV), RFC 6350 (vCard), XML 1.0 section 2.2 (characters), RFC 7946 (GeoJSON), IEC 61162-1 as
 // restated (characters of a sentence). Which first characters make a cell a formula: common practice, no source.
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
-import { callFromFields, describeCall } from '../../../src/call/index.ts';
+import { decodeFields, describeCall } from '../../../src/call/index.ts';
 import {
   createDirectory,
   type Directory,
@@ -238,7 +238,7 @@ export const attack: Attack = ({ seed, count }) => {
       dialogue: null,
       position: null,
     } as const;
-    const call = { ...callFromFields({} as never).call, from: hostile(random) };
+    const call = { ...decodeFields({} as never).call, from: hostile(random) };
     const log = written('log CSV', how, () =>
       writeLogCsv([entry, { ...entry, number: 2, call: call as never }]),
     );

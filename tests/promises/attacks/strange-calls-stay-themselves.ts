@@ -4,8 +4,8 @@
 // A symbol from 100 is written as its last two digits (note 4 to the `DSC` sentence of IEC 61162-1, as restated in
 // equipment papers), so a code in a field has one symbol only that it can come from; 28 to 99 have no symbol of 100 more.
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
-import { fieldsFromCharacters } from '../../../src/burst/index.ts';
-import { type Call, type CallFields, callFromFields } from '../../../src/call/index.ts';
+import { decodeCharacters } from '../../../src/burst/index.ts';
+import { type Call, type CallFields, decodeFields } from '../../../src/call/index.ts';
 import { readSentences, writeSentences } from '../../../src/sentence/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';
 import { strangeCharacters, strangeFields } from '../support/strange.ts';
@@ -41,11 +41,11 @@ function strangeCall(random: Random): {
 } {
   if (random.below(3) > 0) {
     const characters = strangeCharacters(random);
-    const fields = fieldsFromCharacters(characters);
-    return { call: callFromFields(fields).call, fields, from: `characters ${characters.join(' ')}` };
+    const fields = decodeCharacters(characters);
+    return { call: decodeFields(fields).call, fields, from: `characters ${characters.join(' ')}` };
   }
   const fields = strangeFields(random);
-  return { call: callFromFields(fields).call, fields, from: `fields ${show(fields)}` };
+  return { call: decodeFields(fields).call, fields, from: `fields ${show(fields)}` };
 }
 
 function refuses(run: () => unknown): boolean {

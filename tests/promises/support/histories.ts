@@ -1,8 +1,8 @@
 // What can happen to a station, in any order: calls from the air, a person's acts, the clock, the radio, junk.
 // Nothing of the code under test is used but the readers that make a `Call` of symbols.
 import type { Random } from '../../../bench/receiver/random.ts';
-import { fieldsFromCharacters, type Verdict } from '../../../src/burst/index.ts';
-import { type Call, callFromFields } from '../../../src/call/index.ts';
+import { decodeCharacters, type Verdict } from '../../../src/burst/index.ts';
+import { type Call, decodeFields } from '../../../src/call/index.ts';
 import type { StationEvent, StationState } from '../../../src/station/index.ts';
 import { callOf, pick, symbolsOfIdentity } from './calls.ts';
 import { strangeCharacters, strangeFields } from './strange.ts';
@@ -29,7 +29,7 @@ const someone = (random: Random): string =>
 /** A call from the air, mostly between a few stations, some of them strange; sometimes with characters unread. */
 export function heardCall(random: Random): Call {
   const strange = random.below(6);
-  if (strange === 0) return callFromFields(strangeFields(random)).call;
+  if (strange === 0) return decodeFields(strangeFields(random)).call;
   const characters: (number | null)[] =
     strange === 1 ? strangeCharacters(random) : callOf(random).characters.slice(1);
   const put = (at: number, mmsi: string): void => {
@@ -50,7 +50,7 @@ export function heardCall(random: Random): Call {
     for (let unread = 1 + random.below(3); unread > 0; unread -= 1)
       characters[random.below(characters.length)] = null;
   }
-  return callFromFields(fieldsFromCharacters(characters)).call;
+  return decodeFields(decodeCharacters(characters)).call;
 }
 
 const acts = [
