@@ -11,6 +11,7 @@
 // Reading frames and logs.
 
 export { type FrameLine, frameLine, readFrameLine } from './log/candump.ts';
+export { isNetworkLog } from './log/is-network-log.ts';
 export { readNetworkLog } from './log/read-log.ts';
 export {
   createNetworkReader,

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   createNetworkReader,
   frameLine,
+  isNetworkLog,
   type NetworkFrame,
   type NetworkReading,
   readNetworkLog,
@@ -170,6 +171,27 @@ describe('a log', () => {
     'x'.repeat(400),
   ])('tells that %s is not a frame', (text) => {
     expect(readNetworkLog(text)).toMatchObject([{ kind: 'damaged', issues: [{ code: 'network-log-line' }] }]);
+  });
+
+  it('has the lines of the file as its line numbers, whatever ends them', () => {
+    for (const end of ['\n', '\r\n', '\r']) {
+      const log = ['', line, '', '# comment', 'nonsense', '\u0000nonsense', line, ''].join(end);
+      expect(readNetworkLog(log).map(({ kind, line: number }) => [kind, number])).toEqual([
+        ['own-fix', 2],
+        ['damaged', 5],
+        ['damaged', 6],
+        ['own-fix', 7],
+      ]);
+    }
+  });
+
+  it('is known by its beginning', () => {
+    const bytes = new TextEncoder().encode(line);
+    for (const log of [line, `cut off\n# comment\n\n${line}`, bytes, capture(227), capture(227, 4)])
+      expect(isNetworkLog(log)).toBe(true);
+    const sentence = '$GPGLL,5620.1999,N,00630.0833,W,141000,A,A*4F\r\n';
+    const others = ['', sentence, 'nonsense', capture(1), new Uint8Array(8), '(1.0) can0 123#0102'];
+    for (const log of [...others, undefined, null, 7, {}]) expect(isNetworkLog(log as never)).toBe(false);
   });
 
   it('is the same as text and as bytes of text', () => {

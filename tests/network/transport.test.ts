@@ -148,6 +148,39 @@ describe('a fast packet', () => {
     expect(through([{ ...(first as NetworkFrame), at: 0 }, ...inTime]).whole).toHaveLength(1);
   });
 
+  it('is given up when another one begins after its pause, and not before', () => {
+    const assembler = createFastPacketAssembler();
+    const tornAt = (source: number, at: number) => {
+      const [first] = framesOf({ pgn: 129808, source }, bytes(20, 0));
+      const frame = { ...(first as NetworkFrame), at };
+      return assembler.push(frame, decodeIdentifier(frame.id)).torn.map((packet) => packet.source);
+    };
+    expect([tornAt(3, 0), tornAt(4, 750), tornAt(5, 751), tornAt(6, 5000)]).toEqual([[], [], [3], [4, 5]]);
+  });
+
+  it('says what arrived of a torn one, in frame order', () => {
+    const assembler = createFastPacketAssembler();
+    const frames = framesOf({ pgn: 129808 }, bytes(20, 0));
+    for (const number of [2, 0]) {
+      const frame = frames[number] as NetworkFrame;
+      assembler.push(frame, decodeIdentifier(frame.id));
+    }
+    expect(assembler.flush()).toMatchObject([
+      { frames: 2, announced: 3, payload: Uint8Array.from([...bytes(6, 0), ...bytes(7, 13)]) },
+    ]);
+  });
+
+  it('with a short frame in the middle is not whole', () => {
+    const [first, middle, last] = framesOf({ pgn: 129808 }, bytes(20, 0)) as [
+      NetworkFrame,
+      NetworkFrame,
+      NetworkFrame,
+    ];
+    const short = { ...middle, data: middle.data.slice(0, 7) };
+    expect(through([first, short, last])).toEqual({ whole: [], torn: 1 });
+    expect(through([first, middle, { ...last, data: last.data.slice(0, 8) }]).whole).toHaveLength(1);
+  });
+
   it('is not given again for a frame repeated after its end', () => {
     const frames = framesOf({ pgn: 129808 }, bytes(20, 0)).map((frame) => ({ ...frame, at: 0 }));
     const repeated = { ...(frames[1] as NetworkFrame), at: 29 };

@@ -21,6 +21,12 @@ export class BitReader {
       return null;
     }
     let value = 0;
+    if (((from | bits) & 7) === 0) {
+      // Whole bytes, which most fields are.
+      for (let place = (from + bits) >>> 3; place-- > from >>> 3; )
+        value = value * 256 + (this.#bytes[place] as number);
+      return value;
+    }
     for (let done = 0; done < bits; ) {
       const bit = (from + done) & 7;
       const take = Math.min(8 - bit, bits - done);

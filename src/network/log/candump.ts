@@ -30,7 +30,7 @@ export function readFrameLine(line: string): FrameLine {
     const [, seconds, id = '', fd, data = ''] = compact;
     return fd === '#' || data.startsWith('R')
       ? 'other-frame'
-      : frameOf(id, data.replaceAll('.', ''), seconds);
+      : frameOf(id, data.includes('.') ? data.replaceAll('.', '') : data, seconds);
   }
   const screen = SCREEN.exec(text);
   if (screen !== null) {
@@ -56,14 +56,20 @@ function frameOf(id: string, hex: string, seconds: string | undefined): FrameLin
   if (identifier > 0x1fffffff) return 'other-frame';
   const data = new Uint8Array(hex.length / 2);
   for (let index = 0; index < data.length; index++)
-    data[index] = Number.parseInt(hex.slice(index * 2, index * 2 + 2), 16);
+    data[index] = digit(hex.charCodeAt(2 * index)) * 16 + digit(hex.charCodeAt(2 * index + 1));
   return seconds === undefined ? { id: identifier, data } : { id: identifier, data, at: instantOf(seconds) };
 }
 
-/** Seconds with decimals as milliseconds: the two parts apart, or the last microsecond is rounded away. */
+/** The value of a hexadecimal digit, upper or lower case. */
+function digit(code: number): number {
+  return code < 58 ? code - 48 : (code & 31) + 9;
+}
+
+/** Seconds with decimals as milliseconds: by whole microseconds, or the last one is rounded away. */
 function instantOf(text: string): number {
-  const [whole, fraction = ''] = text.split('.');
-  return Number(whole) * 1000 + Number(fraction.padEnd(6, '0')) / 10 ** (Math.max(6, fraction.length) - 3);
+  const point = text.indexOf('.');
+  if (point < 0 || text.length - point <= 7) return Math.round(Number(text) * 1e6) / 1e3;
+  return Number(text.slice(0, point)) * 1000 + Number(`0${text.slice(point)}`) * 1000;
 }
 
 /**

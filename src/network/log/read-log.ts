@@ -1,6 +1,7 @@
 import type { Issue } from '../../result/index.ts';
 import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
 import { type FrameLine, readFrameLine } from './candump.ts';
+import { latinText, linesOf } from './lines.ts';
 import { readCapture } from './pcap.ts';
 
 const CLAUSE = 'common practice: text logs of can-utils, capture files of link type 227';
@@ -60,7 +61,8 @@ export function readNetworkLog(
           text,
           issueOf('network-log-line', 'Line: expected a CAN frame of a text log', text.slice(0, 40)),
         );
-      } else if (typeof frame !== 'string') readings.push(...reader.push(frame, line));
+      } else if (typeof frame !== 'string')
+        for (const reading of reader.push(frame, line)) readings.push(reading);
     }
   } else {
     for (const frame of capture.frames) {
@@ -81,20 +83,4 @@ export function readNetworkLog(
 
 function issueOf(code: string, message: string, received: string): Issue {
   return { code, message: `${message}, got ${received}`, at: [], received, clause: CLAUSE };
-}
-
-/** Lines end with CR LF, LF or CR. */
-function* linesOf(text: string): Generator<string> {
-  for (const match of text.matchAll(/[^\r\n]+|\r\n?|\n/g)) {
-    const [piece] = match;
-    if (piece.charCodeAt(0) > 13) yield piece;
-  }
-}
-
-/** Frames are written in ASCII: what is not becomes a character that no frame has. */
-function latinText(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  for (let from = 0; from < bytes.length; from += 4096)
-    parts.push(String.fromCharCode(...bytes.subarray(from, from + 4096)));
-  return parts.join('');
 }

@@ -37,11 +37,33 @@ type MessageReading = Reading<NetworkMessage>;
 export interface Context {
   readonly own: Symbols | null;
   readonly repeats: Repeats;
+  readonly readers: ReadonlyMap<number, MessageReader>;
 }
+
+type MessageReader = (payload: Uint8Array, base: Base, context: Context) => MessageReading | MessageReading[];
 
 /** A context at its beginning. */
 export function createContext(own: Symbols | null): Context {
-  return { own, repeats: createRepeats() };
+  const readers = new Map<number, MessageReader>([
+    [DSC_CALL.pgn, callReading],
+    [POSITION.pgn, positionReading],
+    [GNSS_POSITION.pgn, gnssReading],
+    [TIME_AND_DATE.pgn, timeReading],
+    [SYSTEM_TIME.pgn, systemTimeReading],
+    [COURSE_AND_SPEED.pgn, courseReading],
+    [HEADING.pgn, headingReading],
+    [VARIATION.pgn, variationReading],
+    [RADIO.pgn, radioReading],
+    [MAN_OVERBOARD.pgn, manOverboard],
+    [NAVIGATION.pgn, waypointReadings],
+    [ROUTE.pgn, waypointReadings],
+    [WAYPOINTS.pgn, waypointReadings],
+    [AIS_TEXT.pgn, safetyText],
+    [AIS_ADDRESSED_TEXT.pgn, safetyText],
+    [ADDRESS_CLAIM.pgn, nodeReading],
+    [PRODUCT.pgn, nodeReading],
+  ]);
+  return { own, repeats: createRepeats(), readers };
 }
 
 /** A radio that writes a call twice does so within this. Common practice, no source. */
@@ -58,49 +80,26 @@ export function messageReadings(
   base: Base,
   context: Context,
 ): MessageReading[] {
-  switch (pgn) {
-    case DSC_CALL.pgn:
-      return [callReading(payload, base, context)];
-    case POSITION.pgn: {
-      const { latitude, longitude } = decodePayload(POSITION, payload).values;
-      const place = placeOf(latitude, longitude);
-      return [ownFix(pgn, base, place, 'unstated', null)];
-    }
-    case GNSS_POSITION.pgn:
-      return [gnssReading(payload, base)];
-    case TIME_AND_DATE.pgn: {
-      const { values } = decodePayload(TIME_AND_DATE, payload);
-      return clock(base, instantOf(values.date, values.time));
-    }
-    case SYSTEM_TIME.pgn: {
-      const { values } = decodePayload(SYSTEM_TIME, payload);
-      return clock(base, instantOf(values.date, values.time));
-    }
-    case COURSE_AND_SPEED.pgn:
-    case HEADING.pgn:
-    case VARIATION.pgn:
-      return [motionReading(pgn, payload, base)];
-    case RADIO.pgn:
-      return [radioReading(payload, base)];
-    case MAN_OVERBOARD.pgn:
-      return [manOverboard(payload, base)];
-    case NAVIGATION.pgn:
-    case ROUTE.pgn:
-    case WAYPOINTS.pgn:
-      return waypointReadings(pgn, payload, base);
-    case AIS_TEXT.pgn:
-    case AIS_ADDRESSED_TEXT.pgn:
-      return [safetyText(pgn, payload, base)];
-    case ADDRESS_CLAIM.pgn:
-    case PRODUCT.pgn:
-      return [nodeReading(pgn, payload, base)];
-    default: {
-      const ais = readAisReport(pgn, payload);
-      if (ais === null) return [{ kind: 'other', ...base }];
-      const { report, own, channel, notices } = ais;
-      return [{ kind: 'ais', ...withNotices(base, notices), own, channel, report }];
-    }
-  }
+  const reader = context.readers.get(pgn);
+  const said = reader === undefined ? aisReading(pgn, payload, base) : reader(payload, base, context);
+  return Array.isArray(said) ? said : [said];
+}
+
+/** Field by field: a spread costs more than all else that is done for most messages. */
+function other({ line, offset, at, notices, sources }: Base): MessageReading {
+  return { kind: 'other', line, offset, at, notices, sources };
+}
+
+function aisReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
+  const ais = readAisReport(pgn, payload);
+  if (ais === null) return other(base);
+  const { report, own, channel, notices } = ais;
+  return { kind: 'ais', ...withNotices(base, notices), own, channel, report };
+}
+
+function positionReading(payload: Uint8Array, base: Base): MessageReading {
+  const { latitude, longitude } = decodePayload(POSITION, payload).values;
+  return ownFix(POSITION.pgn, base, placeOf(latitude, longitude), 'unstated', null);
 }
 
 function withNotices(base: Base, notices: readonly Notice[]): Base {
@@ -188,7 +187,8 @@ function ownFix(
 ): MessageReading {
   const time = instant === null ? null : timeOf(instant);
   const fix: Fix = { formatter: `PGN ${pgn}`, position, quality, time, instant, speed: null, course: null };
-  return { kind: 'own-fix', ...base, fix };
+  const { line, offset, at, notices, sources } = base;
+  return { kind: 'own-fix', line, offset, at, notices, sources, fix };
 }
 
 function timeOf(instant: number): NonNullable<Fix['time']> {
@@ -219,41 +219,56 @@ function gnssReading(payload: Uint8Array, base: Base): MessageReading {
   return ownFix(GNSS_POSITION.pgn, base, usable ? place : null, quality, instantOf(values.date, values.time));
 }
 
-function clock(base: Base, instant: number | null): MessageReading[] {
-  return [instant === null ? { kind: 'other', ...base } : { kind: 'clock', ...base, instant }];
+function timeReading(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(TIME_AND_DATE, payload);
+  return clock(base, instantOf(values.date, values.time));
 }
 
-function motionReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
-  if (pgn === VARIATION.pgn) {
-    const variation = known(decodePayload(VARIATION, payload).values.variation);
-    return {
-      kind: 'motion',
-      ...base,
-      ...(variation === undefined ? {} : { variation: signedDegrees(variation) }),
-    };
-  }
-  if (pgn === HEADING.pgn) {
-    const { values } = decodePayload(HEADING, payload);
-    const [heading, variation] = [known(values.heading), known(values.variation)];
-    return {
-      kind: 'motion',
-      ...base,
-      ...(heading === undefined || values.reference === null || values.reference > 1
-        ? {}
-        : { [values.reference === 0 ? 'heading' : 'magneticHeading']: degreesOf(heading) }),
-      ...(variation === undefined ? {} : { variation: signedDegrees(variation) }),
-    };
-  }
+function systemTimeReading(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(SYSTEM_TIME, payload);
+  return clock(base, instantOf(values.date, values.time));
+}
+
+function clock(base: Base, instant: number | null): MessageReading {
+  return instant === null ? other(base) : { kind: 'clock', ...base, instant };
+}
+
+type Motion = {
+  -readonly [Key in keyof Extract<MessageReading, { kind: 'motion' }>]: Extract<
+    MessageReading,
+    { kind: 'motion' }
+  >[Key];
+};
+
+function motion({ line, offset, at, notices, sources }: Base): Motion {
+  return { kind: 'motion', line, offset, at, notices, sources };
+}
+
+function variationReading(payload: Uint8Array, base: Base): MessageReading {
+  const reading = motion(base);
+  const variation = known(decodePayload(VARIATION, payload).values.variation);
+  if (variation !== undefined) reading.variation = signedDegrees(variation);
+  return reading;
+}
+
+function headingReading(payload: Uint8Array, base: Base): MessageReading {
+  const { values } = decodePayload(HEADING, payload);
+  const reading = motion(base);
+  const [heading, variation] = [known(values.heading), known(values.variation)];
+  if (heading !== undefined && values.reference === 0) reading.heading = degreesOf(heading);
+  if (heading !== undefined && values.reference === 1) reading.magneticHeading = degreesOf(heading);
+  if (variation !== undefined) reading.variation = signedDegrees(variation);
+  return reading;
+}
+
+function courseReading(payload: Uint8Array, base: Base): MessageReading {
   const { values } = decodePayload(COURSE_AND_SPEED, payload);
+  const reading = motion(base);
   const [course, speed] = [known(values.course), known(values.speed)];
-  return {
-    kind: 'motion',
-    ...base,
-    ...(course === undefined || values.reference === null || values.reference > 1
-      ? {}
-      : { [values.reference === 0 ? 'course' : 'magneticCourse']: degreesOf(course) }),
-    ...(speed === undefined ? {} : { speed: knotsOf(speed) }),
-  };
+  if (course !== undefined && values.reference === 0) reading.course = degreesOf(course);
+  if (course !== undefined && values.reference === 1) reading.magneticCourse = degreesOf(course);
+  if (speed !== undefined) reading.speed = knotsOf(speed);
+  return reading;
 }
 
 function signedDegrees(radians: number): number {
@@ -294,14 +309,13 @@ function nineDigits(number: number): string {
   return String(number).padStart(9, '0');
 }
 
-function waypointReadings(pgn: number, payload: Uint8Array, base: Base): MessageReading[] {
+function waypointReadings(payload: Uint8Array, base: Base): MessageReading | MessageReading[] {
+  const pgn = base.sources[0]?.pgn;
   if (pgn === NAVIGATION.pgn) {
     const { latitude, longitude } = decodePayload(NAVIGATION, payload).values;
     const position = placeOf(latitude, longitude);
     return [
-      position === null
-        ? { kind: 'other', ...base }
-        : { kind: 'waypoint', ...base, waypoint: { position, name: '' } },
+      position === null ? other(base) : { kind: 'waypoint', ...base, waypoint: { position, name: '' } },
     ];
   }
   const { waypoints } =
@@ -311,14 +325,17 @@ function waypointReadings(pgn: number, payload: Uint8Array, base: Base): Message
     const waypoint = position && { position, name: readVariableText(name).text ?? '' };
     return waypoint === null ? [] : [{ kind: 'waypoint', ...base, waypoint }];
   });
-  return readings.length === 0 ? [{ kind: 'other', ...base }] : readings;
+  return readings.length === 0 ? [other(base)] : readings;
 }
 
-function safetyText(pgn: number, payload: Uint8Array, base: Base): MessageReading {
-  const addressed = pgn === AIS_ADDRESSED_TEXT.pgn ? decodePayload(AIS_ADDRESSED_TEXT, payload).values : null;
+function safetyText(payload: Uint8Array, base: Base): MessageReading {
+  const addressed =
+    base.sources[0]?.pgn === AIS_ADDRESSED_TEXT.pgn
+      ? decodePayload(AIS_ADDRESSED_TEXT, payload).values
+      : null;
   const { mmsi, text } = addressed ?? decodePayload(AIS_TEXT, payload).values;
   const said = readVariableText(text).text;
-  if (mmsi === null || said === null) return { kind: 'other', ...base };
+  if (mmsi === null || said === null) return other(base);
   const to = addressed?.to ?? null;
   return {
     kind: 'safety-text',
@@ -329,8 +346,8 @@ function safetyText(pgn: number, payload: Uint8Array, base: Base): MessageReadin
   };
 }
 
-function nodeReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
-  const source = base.sources[0]?.source ?? 255;
+function nodeReading(payload: Uint8Array, base: Base): MessageReading {
+  const { pgn, source } = base.sources[0] as NetworkMessage;
   if (pgn === PRODUCT.pgn) {
     const { values } = decodePayload(PRODUCT, payload);
     const nothing = { name: null, manufacturer: null, function: null, deviceClass: null };

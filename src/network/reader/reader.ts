@@ -3,8 +3,8 @@ import type { NetworkMessage, Reading } from '../../report/index.ts';
 import { type Issue, quote } from '../../result/index.ts';
 import { CLAUSE } from '../message/notice.ts';
 import { isFast } from '../transport/fast-groups.ts';
-import { createFastPacketAssembler, type TornPacket, type WholePacket } from '../transport/fast-packet.ts';
-import { decodeIdentifier, type NetworkFrame } from '../transport/frame.ts';
+import { createFastPacketAssembler, type TornPacket } from '../transport/fast-packet.ts';
+import { addressOf, type FrameAddress, type NetworkFrame } from '../transport/frame.ts';
 import { createContext, messageReadings } from './message-reading.ts';
 
 /** What a reader of the network is told. */
@@ -80,23 +80,27 @@ export function createNumberedReader(options: NetworkReaderOptions): NumberedRea
   const assembler = createFastPacketAssembler();
   const context = createContext(own === undefined ? null : symbolsOf(`${own}0`));
 
-  function readings(packet: WholePacket, line: number): NetworkReading[] {
-    const base = { line, offset: 0, at: packet.at ?? now ?? null, notices: [], sources: [messageOf(packet)] };
-    return messageReadings(packet.pgn, packet.payload, base, context);
+  function readings(
+    address: FrameAddress,
+    payload: Uint8Array,
+    at: number | null,
+    line: number,
+  ): NetworkReading[] {
+    const sources = [messageOf(address, payload)];
+    const base = { line, offset: 0, at: at ?? now ?? null, notices: [], sources };
+    return messageReadings(address.pgn, payload, base, context);
   }
 
   return {
     push(frame, line) {
       if (!isFrame(frame)) return [damaged(line, now ?? null, '', [notFrame(frame)])];
-      const address = decodeIdentifier(frame.id);
-      if (!isFast(address.pgn)) {
-        return readings({ ...address, at: frame.at ?? null, payload: frame.data }, line);
-      }
+      const address = addressOf(frame.id);
+      if (!isFast(address.pgn)) return readings(address, frame.data, frame.at ?? null, line);
       const { messages, torn } = assembler.push(frame, address);
       if (messages.length === 0 && torn.length === 0) return [];
       return [
         ...torn.map((packet) => tornReading(packet, line, now ?? null)),
-        ...messages.flatMap((packet) => readings(packet, line)),
+        ...messages.flatMap((packet) => readings(packet, packet.payload, packet.at, line)),
       ];
     },
     flush: (line) => assembler.flush().map((packet) => tornReading(packet, line, now ?? null)),
@@ -120,7 +124,10 @@ function isFrame(frame: unknown): frame is NetworkFrame {
   }
 }
 
-function messageOf({ pgn, priority, source, destination, payload }: Omit<WholePacket, 'at'>): NetworkMessage {
+function messageOf(
+  { pgn, priority, source, destination }: FrameAddress,
+  payload: Uint8Array,
+): NetworkMessage {
   const hex = hexOf(payload);
   const raw = `PGN ${pgn} from ${source}: ${hex}`;
   return { kind: 'network-message', pgn, priority, source, destination, payload: hex, raw };
@@ -146,7 +153,7 @@ function tornReading(packet: TornPacket, line: number, now: number | null): Netw
     received: `${frames}`,
     clause: CLAUSE,
   };
-  const message = messageOf(packet);
+  const message = messageOf(packet, packet.payload);
   return { ...damaged(line, packet.at ?? now, message.raw, [issue]), sources: [message] };
 }
 

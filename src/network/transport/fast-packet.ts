@@ -30,6 +30,9 @@ export interface Assembled {
 /** The most bytes that a fast packet carries: 6 in the first frame and 7 in each of 31 others. */
 export const MOST_PAYLOAD = 223;
 
+/** Bytes of a frame after its first. */
+const BODY = 7;
+
 /** A frame this much later than the one before belongs to another message. deviation: D-network-1 */
 const PAUSE_MS = 750;
 /** The same for frames without an instant: about as many frames as a full bus carries in the pause. */
@@ -37,11 +40,15 @@ const PAUSE_FRAMES = 1200;
 /** Packets kept open at once. Six were the most in recordings of a busy bus; more only cost memory. */
 const MOST_OPEN = 256;
 
+const NOTHING: Assembled = { messages: [], torn: [] };
+
 interface OpenPacket {
   readonly address: FrameAddress;
   readonly sequence: number;
-  /** Bodies by frame number. */
-  readonly bodies: (Uint8Array | undefined)[];
+  /** What follows the first byte of each frame, seven bytes a frame: the length, then the payload. */
+  readonly bytes: Uint8Array;
+  /** How many of the seven each frame had. */
+  readonly sizes: Uint8Array;
   /** Bit n is set when frame n has arrived. */
   mask: number;
   /** Total length from the first frame, or -1. */
@@ -73,11 +80,21 @@ export function createFastPacketAssembler(): FastPacketAssembler {
   const open = new Map<number, OpenPacket>();
   let count = 0;
 
+  /** Gives up the oldest packet as long as its pause is over, or too many are open. */
+  function giveUp(at: number | null, torn: TornPacket[]): void {
+    for (const [key, packet] of open) {
+      if (open.size <= MOST_OPEN && !isStale(packet, at, count)) break;
+      open.delete(key);
+      if (!packet.done) torn.push(tornOf(packet));
+    }
+  }
+
   function start(key: number, address: FrameAddress, sequence: number): OpenPacket {
     const packet: OpenPacket = {
       address,
       sequence,
-      bodies: [],
+      bytes: new Uint8Array(BODY * 32),
+      sizes: new Uint8Array(32),
       mask: 0,
       length: -1,
       at: null,
@@ -93,7 +110,9 @@ export function createFastPacketAssembler(): FastPacketAssembler {
 
   function add(packet: OpenPacket, number: number, data: Uint8Array): void {
     packet.mask |= 1 << number;
-    packet.bodies[number] = data.slice(number === 0 ? 2 : 1);
+    packet.sizes[number] = data.length - 1;
+    for (let index = 1; index < data.length; index++)
+      packet.bytes[number * BODY + index - 1] = data[index] as number;
     if (number === 0) packet.length = data[1] as number;
   }
 
@@ -131,22 +150,17 @@ export function createFastPacketAssembler(): FastPacketAssembler {
         torn.push(tornOf(packet));
         packet = start(key, address, sequence);
       }
-      packet ??= start(key, address, sequence);
+      if (packet === undefined) {
+        packet = start(key, address, sequence);
+        giveUp(at, torn);
+      }
       add(packet, number, data);
       packet.at = at;
       packet.count = count;
-      const messages: WholePacket[] = [];
       const payload = wholePayload(packet);
-      if (payload !== null) {
-        packet.done = true;
-        messages.push({ ...address, at, payload });
-      }
-      if (open.size > MOST_OPEN) {
-        const [[oldest, given]] = open as unknown as [[number, OpenPacket]];
-        open.delete(oldest);
-        if (!given.done) torn.push(tornOf(given));
-      }
-      return { messages, torn };
+      if (payload === null) return torn.length === 0 ? NOTHING : { messages: [], torn };
+      packet.done = true;
+      return { messages: [{ ...address, at, payload }], torn };
     },
     flush() {
       const torn = [...open.values()].filter(({ done }) => !done).map(tornOf);
@@ -166,19 +180,17 @@ function isStale(packet: OpenPacket, at: number | null, count: number): boolean 
 }
 
 function isCopy(packet: OpenPacket, number: number, data: Uint8Array): boolean {
-  const body = packet.bodies[number] as Uint8Array;
-  const from = number === 0 ? 2 : 1;
-  if (number === 0 && data[1] !== packet.length) return false;
-  return body.length === data.length - from && body.every((byte, index) => byte === data[index + from]);
+  if (packet.sizes[number] !== data.length - 1) return false;
+  for (let index = 1; index < data.length; index++)
+    if (packet.bytes[number * BODY + index - 1] !== data[index]) return false;
+  return true;
 }
 
 function keepCopies(packet: OpenPacket, done: OpenPacket): void {
-  for (let number = 0; number < 32; number++) {
-    if ((done.copies & (1 << number)) === 0) continue;
-    packet.mask |= 1 << number;
-    packet.bodies[number] = done.bodies[number];
-    if (number === 0) packet.length = done.length;
-  }
+  packet.bytes.set(done.bytes);
+  packet.sizes.set(done.sizes);
+  packet.mask = done.copies;
+  if (hasFrame(packet, 0)) packet.length = done.length;
 }
 
 /** Frames that a message of this length takes. */
@@ -188,35 +200,39 @@ function framesFor(length: number): number {
 
 function wouldComplete(packet: OpenPacket, first: Uint8Array): boolean {
   const frames = framesFor(first[1] as number);
-  const needed = 2 ** frames - 1;
-  return frames > 1 && ((packet.mask | 1) & needed) === needed;
+  return frames > 1 && frames <= 32 && hasFirst(packet.mask | 1, frames);
 }
 
-function wholePayload({ length, bodies }: OpenPacket): Uint8Array | null {
+/** Whether the frames from 0 on are all there. */
+function hasFirst(mask: number, frames: number): boolean {
+  const needed = frames === 32 ? -1 : 2 ** frames - 1;
+  return (mask & needed) === needed;
+}
+
+function wholePayload({ length, mask, bytes, sizes }: OpenPacket): Uint8Array | null {
   if (length < 0 || length > MOST_PAYLOAD) return null;
-  const payload = new Uint8Array(length);
-  let filled = 0;
-  for (let number = 0; number < framesFor(length); number++) {
-    const body = bodies[number];
-    if (body === undefined) return null;
-    const most = number === 0 ? 6 : 7;
+  const frames = framesFor(length);
+  if (!hasFirst(mask, frames)) return null;
+  for (let number = 0; number < frames; number++) {
     // A short frame would shift all that follows it.
-    if (body.length < Math.min(most, length - filled)) return null;
-    payload.set(body.subarray(0, Math.min(most, length - filled)), filled);
-    filled += most;
+    if ((sizes[number] as number) < Math.min(BODY, 1 + length - number * BODY)) return null;
   }
-  return payload;
+  return bytes.slice(1, 1 + length);
 }
 
-function tornOf({ address, at, sequence, bodies, length }: OpenPacket): TornPacket {
-  const kept = bodies.filter((body) => body !== undefined);
+function tornOf({ address, at, sequence, bytes, sizes, mask, length }: OpenPacket): TornPacket {
+  const kept = Array.from({ length: 32 }, (_, number) => number).filter((number) => (mask >>> number) & 1);
   return {
     ...address,
     at,
     sequence,
     frames: kept.length,
     announced: length < 0 ? null : framesFor(length),
-    payload: Uint8Array.from(kept.flatMap((body) => [...body])),
+    payload: Uint8Array.from(
+      kept.flatMap((number) => [
+        ...bytes.subarray(number * BODY + (number === 0 ? 1 : 0), number * BODY + (sizes[number] as number)),
+      ]),
+    ),
   };
 }
 

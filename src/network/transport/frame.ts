@@ -44,6 +44,11 @@ const FIRST_BROADCAST_FORMAT = 240;
  */
 export function decodeIdentifier(id: number): FrameAddress {
   requireWhole('id', id, 0xffffffff);
+  return addressOf(id);
+}
+
+/** The same for an identifier known to be one. */
+export function addressOf(id: number): FrameAddress {
   const format = (id >>> 16) & 0xff;
   const specific = (id >>> 8) & 0xff;
   const addressed = format < FIRST_BROADCAST_FORMAT;
