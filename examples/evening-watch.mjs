@@ -1,4 +1,5 @@
-// The main job on a recorded serial log: who called, what was said, what may be answered, where they are.
+// The main job on a recorded log of the serial cable, the network or both: who called, what was said, what may be
+// answered, where they are.
 // `npm run demo -- --help` tells the options.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -7,6 +8,7 @@ import { findChannel, formatMegahertz, workingChannels } from 'seahail/channel';
 import { stationOf } from 'seahail/directory';
 import { formatIdentity, identityForms, parseIdentity } from 'seahail/identity';
 import { administrationName, administrationOf } from 'seahail/identity/administrations';
+import { findNetworkFaults, readNetworkLog } from 'seahail/network';
 import {
   boundsFrom,
   centreOf,
@@ -22,7 +24,8 @@ import { readSentences, writeSentences } from 'seahail/sentence';
 import { spokenScript } from 'seahail/speech';
 import { createClock, duration, timeOfDay } from './evening-watch/clock.mjs';
 import { readOptions, stop } from './evening-watch/options.mjs';
-import { overTheAir } from './evening-watch/over-the-air.mjs';
+import { canBeSent, overTheAir } from './evening-watch/over-the-air.mjs';
+import { pairCalls } from './evening-watch/two-cables.mjs';
 
 /** A position older than this is not given to others: ITU-R M.821-1 and M.493-15, from memory. */
 const STALE = 23.5 * 3600;
@@ -36,7 +39,7 @@ const ANSWERS = new Set([
   'polling-acknowledgement',
 ]);
 
-const { title, log, own, directory, plan, speed, out } = readOptions();
+const { title, serial, network, own, directory, plan, speed, out } = readOptions();
 const known = (mmsi) => stationOf(directory, mmsi)?.name;
 const clock = createClock();
 const calls = new Map();
@@ -52,7 +55,8 @@ say(`Plan of the waters: ${plan.name}. Times are UTC`);
 if (own) say(`Own station: ${nameFor(own.mmsi)}`);
 else say('Own identity not given (--own): no answers are composed');
 
-for (const reading of readSentences(log, own && { own: own.mmsi })) {
+const asOwn = own && { own: own.mmsi };
+for (const reading of serial ? readSentences(serial, asOwn) : readNetworkLog(network, asOwn)) {
   clock.hear(reading);
   if (reading.kind === 'own-fix' && reading.fix.position !== null) {
     const { fix: latest, at } = reading;
@@ -63,6 +67,9 @@ for (const reading of readSentences(log, own && { own: own.mmsi })) {
       dated: at !== null,
     };
   }
+  // The network has the speed in a message of its own.
+  if (reading.kind === 'motion' && fix !== null && reading.speed !== undefined)
+    fix.speed = Math.round(reading.speed * 10) / 10;
   if (reading.kind === 'damaged') damage(reading);
   if (reading.kind === 'call' && reading.stage === 'final') {
     endOfDamage();
@@ -72,6 +79,7 @@ for (const reading of readSentences(log, own && { own: own.mmsi })) {
   }
 }
 endOfDamage();
+if (serial && network) bothCables();
 finish();
 
 function damage({ line, issues }) {
@@ -214,6 +222,26 @@ function ageOfFix(at) {
   return fix.dated ? Math.max(0, seconds) : ((seconds % 86_400) + 86_400) % 86_400;
 }
 
+/** The same hours on the other cable: what each alone brought, and where they differ. */
+function bothCables() {
+  const readings = readNetworkLog(network, asOwn);
+  const heard = readings.filter(({ kind, repeat }) => kind === 'call' && repeat === 0);
+  const rows = pairCalls(
+    [...calls.values()],
+    heard.map(({ call }) => call),
+  );
+  const alike = rows.filter((row) => row.serial && row.network && row.differ.length === 0).length;
+  say(`\nThe same on the network: ${counted(heard.length, 'call')}, ${alike} of them alike on both cables`);
+  for (const row of rows) {
+    const description = describeCall(row.network ?? row.serial, { directory: known, own: own?.mmsi });
+    if (row.serial === null) say(`  network only  ${description.sentence}`);
+    else if (row.network === null) say(`  serial only   ${description.sentence}`);
+    else if (row.differ.length > 0) say(`  not alike     ${description.sentence}: ${row.differ.join(', ')}`);
+  }
+  for (const { id, certainty, remedy } of findNetworkFaults(network, asOwn).findings)
+    say(`  fault         ${words(id)}, ${certainty}: ${remedy}`);
+}
+
 function finish() {
   if (calls.size === 0) say('\nNo call was found in this log.');
   if (waypoints.size > 0 && fix === null)
@@ -238,15 +266,15 @@ function finish() {
   say('Never test with a distress alert. National rules and the licence decide what may be sent.');
 }
 
-/** The calls once more as sound, as far as their sentences told all of them. */
+/** The calls once more as sound, as far as the cable said everything of them. */
 function sound(file) {
-  const whole = [...calls.values()].filter((call) => call.from !== null && call.to?.mmsi !== null);
+  const whole = [...calls.values()].filter(canBeSent);
   const made = whole.slice(0, BURSTS_MADE);
   if (made.length === 0) return;
   const heard = overTheAir(made, file);
   const left = calls.size - made.length;
   say(
-    `\nThe same calls as sound, ${file}: ${counted(made.length, 'burst')} made, ${heard.length} decoded${left > 0 ? `; ${left} left out, as a sentence does not always tell who is called` : ''}`,
+    `\nThe same calls as sound, ${file}: ${counted(made.length, 'burst')} made, ${heard.length} decoded${left > 0 ? `; ${left} left out, as a cable does not always say everything of a call` : ''}`,
   );
   if (whole.length > made.length) say(`  only the first ${BURSTS_MADE}`);
   for (const { seconds, call, verdict } of heard) {

@@ -9,9 +9,11 @@ import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { createDirectory, readDirectoryCsv } from 'seahail/directory';
 import { identityForms, parseIdentity, usesOf } from 'seahail/identity';
+import { isNetworkLog } from 'seahail/network';
 
 const USAGE = `npm run demo                               the invented evening watch
-npm run demo -- my.log --own 232999871     any log of the serial line
+npm run demo -- my.log --own 232999871     any log of the serial line, or of the network (candump, or a capture file)
+npm run demo -- my.log boat.candump        one of each, and where they differ
 
 --own NUMBER        own identity: calls to one station are then addressed to it, and answers can be composed
 --stations FILE     known stations as CSV (mmsi, name, call sign, groups, notes)
@@ -34,14 +36,20 @@ const PLANS = new Map([
 export function readOptions() {
   const { values, positionals } = commandLine();
   if (values.help) stop(USAGE, 0);
-  if (positionals.length > 1)
-    stop(`One log is read at a time, and ${positionals.length} were given: ${positionals.join(', ')}`);
   const [file] = positionals;
   const ours = file === undefined;
+  const files = ours
+    ? ['serial.log', 'network.log'].map((name) => new URL(name, import.meta.url))
+    : positionals;
+  const logs = files.map((one) => read(one, 'the log'));
+  const [serial, network] = [logs.find((log) => !isNetworkLog(log)), logs.find(isNetworkLog)];
+  if (logs.length > 2 || (logs.length === 2 && (!serial || !network)))
+    stop(`At most one log of each cable is read: a serial log and a network log, not ${files.join(', ')}`);
   const stationsFile = values.stations ?? (ours ? new URL('stations.csv', import.meta.url) : undefined);
   return {
-    title: file ?? 'The evening watch on the Skerra Sound (invented)',
-    log: read(file ?? new URL('serial.log', import.meta.url), 'the log'),
+    title: positionals.join(' and ') || 'The evening watch on the Skerra Sound (invented)',
+    serial,
+    network,
     own: ownIdentity(values.own ?? (ours ? '232999871' : undefined)),
     directory: stationsFile === undefined ? createDirectory() : directoryIn(stationsFile),
     plan: planNamed(values.plan ?? (ours ? 'united-kingdom' : 'international')),

@@ -5,6 +5,17 @@ import { encodeCall } from 'seahail/burst';
 
 const SAMPLE_RATE = 48_000;
 
+/** Whether nothing of a call is missing. */
+export function canBeSent(call) {
+  try {
+    encodeCall(call);
+    return true;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
 /** Writes the calls as sound and gives what a receiver hears in it. Distress formats stay in the file. */
 export function overTheAir(calls, file) {
   const bursts = calls.map((call) =>
