@@ -8,6 +8,7 @@ import { burstFigures } from './burst.ts';
 import { channelFigures } from './channel.ts';
 import { identityFigures } from './identity.ts';
 import { importFigures } from './import-time.ts';
+import { networkFigures } from './network.ts';
 import { positionFigures } from './position.ts';
 import { type Figure, median } from './ratio.ts';
 import { receiverFigures } from './receiver.ts';
@@ -18,6 +19,7 @@ const SECTIONS: Readonly<Record<string, () => Figure[]>> = {
   channel: channelFigures,
   position: positionFigures,
   sentence: sentenceFigures,
+  network: networkFigures,
   burst: burstFigures,
   receiver: receiverFigures,
   import: importFigures,
