@@ -34,7 +34,7 @@ export interface WriteWaypointOptions extends MessageOptions {
  * import { writeWaypointFrames } from 'seahail/network';
  *
  * const position = { latitude: 56.3388, longitude: -6.502 };
- * console.log(writeWaypointFrames({ position, name: 'TERN' }, { source: 40 }).length); // 8
+ * console.log(writeWaypointFrames({ position, name: 'TERN' }, { source: 40 }).length); // 9
  * ```
  */
 export function writeWaypointFrames(
