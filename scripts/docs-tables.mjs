@@ -28,7 +28,7 @@ import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { DIRECTORY_ISSUE_CODES } from 'seahail/directory';
 import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
 import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
-import { NETWORK_ISSUE_CODES, PARAMETER_GROUPS } from 'seahail/network';
+import { NETWORK_FAULTS, NETWORK_ISSUE_CODES, PARAMETER_GROUPS } from 'seahail/network';
 import { POSITION_ISSUE_CODES } from 'seahail/position';
 import { FAULTS, SENTENCE_ISSUE_CODES } from 'seahail/sentence';
 import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahail/station';
@@ -356,13 +356,15 @@ function capital(words) {
 }
 
 function faultsPage() {
-  const rows = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why, remedy]);
+  const serial = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why, remedy]);
+  const network = NETWORK_FAULTS.map(({ id, certainty, why, remedy }) => [words(id), certainty, why, remedy]);
   page(
     'faults',
     'Faults between radio and display',
-    'Why a display shows nothing, or the wrong thing, in the order in which to look. `findFaults` finds them in a log; the recipe [pairing with a plotter](../recipe/plotter.md) shows how.',
-    'Source: common practice, where nothing else is said; the rules of the sentences are those of IEC 61162-1 as publicly restated.',
-    table(['fault', 'step', 'why it matters', 'what to do'], rows),
+    'Why a display shows nothing, or the wrong thing, in the order in which to look. `findFaults` finds them in a serial log, `findNetworkFaults` in a log of the network; the recipe [pairing with a plotter](../recipe/plotter.md) and the guide [Network](../guide/network.md) show how.',
+    'Source: common practice, where nothing else is said; the rules of the sentences are those of IEC 61162-1 as publicly restated, those of the messages the public list of parameter groups of IEC 61162-3.',
+    `## On the serial cable\n\n${table(['fault', 'step', 'why it matters', 'what to do'], serial)}`,
+    `## On the network\n\n${table(['fault', 'certainty', 'why it matters', 'what to do'], network)}`,
   );
 }
 
