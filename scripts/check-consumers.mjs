@@ -105,6 +105,28 @@ for (const [output, [command, args]] of Object.entries(bundlers)) {
   });
 }
 
+// What needs no network pays nothing for it: a word of its clause stands in every part that reads one.
+for (const [door, names] of [
+  ['identity', 'parseIdentity'],
+  ['channel', 'findChannel'],
+  ['sentence', 'createSentenceReader, writeSentences'],
+]) {
+  check(`bundle seahail/${door} without the network`, () => {
+    writeFileSync(
+      join(bundles, `${door}.mjs`),
+      `import { ${names} } from 'seahail/${door}';\nconsole.log(${names});`,
+    );
+    writeFileSync(
+      join(bundles, 'bundle-door.mjs'),
+      `import { buildSync } from 'esbuild';\nbuildSync({ entryPoints: ['${door}.mjs'], bundle: true, minify: true, format: 'esm', outfile: 'out/${door}.mjs' });`,
+    );
+    run(process.execPath, ['bundle-door.mjs'], bundles);
+    const text = readFileSync(join(bundles, 'out', `${door}.mjs`), 'utf8');
+    if (/IEC 61162-3|Rapid Update/.test(text)) throw new Error('the bundle holds the network');
+    return size(`out/${door}.mjs`);
+  });
+}
+
 const types = project('types', [], {
   'use.mts': `import type { Call } from 'seahail';\nimport { parseIdentity, type Identity } from 'seahail/identity';\n${importAll}\nconst r = parseIdentity('232878000');\nexport const kind: Identity['kind'] | null = r.ok ? r.value.kind : null;\nexport const calls: readonly Call[] = [];\n// @ts-expect-error an identity is text, never a number\nexport const wrong: string = r.ok ? r.value.mmsi * 1 : '';\nconsole.log(${specifiers.map((_, index) => `door${index}`).join(', ')});\n`,
 });
