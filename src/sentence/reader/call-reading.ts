@@ -18,7 +18,7 @@ export function callReading(
     line: open.line,
     offset: open.offset,
     at,
-    notices: [...open.notices, ...dsc.notices, ...read.notices, ...notices],
+    notices: open.notices.concat(dsc.notices, read.notices, notices),
     event: open.event,
     repeat: open.repeat,
     stage,
@@ -26,7 +26,7 @@ export function callReading(
     direction: settings.direction,
     talker: open.sentences[0]?.talker ?? '',
     positionTime: 'time' in read.call ? dated(read.call.time, at) : null,
-    sources: [...open.sentences],
+    sources: open.sentences.slice(),
   };
 }
 

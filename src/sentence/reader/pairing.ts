@@ -99,9 +99,16 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
 
   return {
     addCall(call, sentence) {
+      const { line, offset, receipt, dsc, notices } = call;
+      const { event, repeat } = repeats.number(sentence.fields, receipt);
       const open: OpenCall = {
-        ...call,
-        ...repeats.number(sentence.fields, call.receipt),
+        event,
+        repeat,
+        line,
+        offset,
+        receipt,
+        dsc,
+        notices,
         parts: new Map(),
         sentences: [sentence],
         said: [],
