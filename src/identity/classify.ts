@@ -1,4 +1,6 @@
-import type { AircraftCategory, AtonCategory, CoastCategory, Identity, Mmsi } from './identity.ts';
+import type { Identity, Mmsi } from './identity.ts';
+
+type Hint<Kind extends 'coast' | 'sar-aircraft' | 'aton'> = NonNullable<Identity<Kind>['categoryHint']>;
 
 /**
  * The form that nine digits have, or `undefined` where ITU-R M.585 assigns none.
@@ -42,15 +44,18 @@ export function classify(digits: string): Identity | undefined {
 
 // ITU-R M.585-10 Annex 1, as publicly restated: the digits are optional, and published identities ignore them
 // (003669999, 002320014).
-const coastCategories: Readonly<Record<number, CoastCategory>> = {
+const coastCategories: Readonly<Record<number, Hint<'coast'>>> = {
   1: 'coast-radio',
   2: 'harbour',
   3: 'pilot',
   4: 'ais-repeater',
   5: 'ais-base',
 };
-const aircraftCategories: Readonly<Record<number, AircraftCategory>> = { 1: 'fixed-wing', 5: 'helicopter' };
-const atonCategories: Readonly<Record<number, AtonCategory>> = { 1: 'physical', 6: 'virtual', 8: 'mobile' };
+const aircraftCategories: Readonly<Record<number, Hint<'sar-aircraft'>>> = {
+  1: 'fixed-wing',
+  5: 'helicopter',
+};
+const atonCategories: Readonly<Record<number, Hint<'aton'>>> = { 1: 'physical', 6: 'virtual', 8: 'mobile' };
 
 function hint<T extends string>(categoryHint: T | undefined): { readonly categoryHint?: T } {
   return categoryHint === undefined ? {} : { categoryHint };

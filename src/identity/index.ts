@@ -28,26 +28,10 @@ export { formatIdentity } from './format.ts';
 export type { IdentityForm } from './forms.ts';
 export { identityForms } from './forms.ts';
 export type {
-  AircraftCategory,
-  AisSartIdentity,
-  AllCoastIdentity,
-  AmrdBIdentity,
-  AtonCategory,
-  AtonIdentity,
-  CoastCategory,
-  CoastIdentity,
-  CraftIdentity,
-  EpirbAisIdentity,
-  HandheldIdentity,
   Identity,
   IdentityKind,
+  IdentityParts,
   Mmsi,
-  MobIdentity,
-  NationalCoastIdentity,
-  NationalSarAircraftIdentity,
-  SarAircraftIdentity,
-  ShipGroupIdentity,
-  ShipIdentity,
 } from './identity.ts';
 export { IDENTITY_ISSUE_CODES } from './issue-code.ts';
 export { isMmsi, mmsi } from './mmsi.ts';

@@ -1,21 +1,12 @@
 import type { SpokenStation } from '../call/index.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
-import {
-  type MaydayRelaySituation,
-  type MaydaySituation,
-  type ReceivedMaydayRelaySituation,
-  type ReceivedMaydaySituation,
-  type SpokenDistress,
-  type SpokenLine,
-  type SpokenScript,
-  script,
-} from './script.ts';
+import { type Situation, type SpokenDistress, type SpokenLine, type SpokenScript, script } from './script.ts';
 
 // Forms: Radio Regulations 2024 Article 32, read in restatements. Japan, Operation Regulations Art. 75 to 81-8, agrees.
 
 /** The distress call and message: RR Nos. 32.13C and 32.13D. */
-export function mayday(situation: MaydaySituation, own: SpokenStation, say: Phrases): SpokenScript {
+export function mayday(situation: Situation<'mayday'>, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
     title: 'Distress call and message',
     channel: '16',
@@ -42,7 +33,11 @@ export function mayday(situation: MaydaySituation, own: SpokenStation, say: Phra
 }
 
 /** The relay of a distress: RR No. 32.19E, its message No. 32.19F. */
-export function maydayRelay(situation: MaydayRelaySituation, own: SpokenStation, say: Phrases): SpokenScript {
+export function maydayRelay(
+  situation: Situation<'mayday-relay'>,
+  own: SpokenStation,
+  say: Phrases,
+): SpokenScript {
   const { distressed } = situation;
   const { to } = situation;
   const called: SpokenLine =
@@ -84,7 +79,7 @@ export function maydayRelay(situation: MaydayRelaySituation, own: SpokenStation,
  * 47 CFR 80.1117(c) and Japan, Operation Regulations Art. 81-8(2), each identity three times.
  */
 export function receivedMayday(
-  situation: ReceivedMaydaySituation,
+  situation: Situation<'received-mayday'>,
   own: SpokenStation,
   say: Phrases,
   designated: boolean,
@@ -129,7 +124,7 @@ function fromDesignated(answered = false): string {
  * another ship §1.6.
  */
 export function receivedMaydayRelay(
-  situation: ReceivedMaydayRelaySituation,
+  situation: Situation<'received-mayday-relay'>,
   own: SpokenStation,
   say: Phrases,
   designated: boolean,

@@ -4,21 +4,6 @@
  *
  * @packageDocumentation
  */
-export type {
-  CancelAlertSituation,
-  MaydayRelaySituation,
-  MaydaySituation,
-  PanPanSituation,
-  RadioCheckSituation,
-  ReceivedMaydayRelaySituation,
-  ReceivedMaydaySituation,
-  RoutineAnswerSituation,
-  RoutineCallSituation,
-  SecuriteSituation,
-  Situation,
-  SpokenDistress,
-  SpokenLine,
-  SpokenScript,
-} from './script.ts';
+export type { Situation, Situations, SpokenDistress, SpokenLine, SpokenScript } from './script.ts';
 export { type FigureWords, spell } from './spell.ts';
 export { type SpokenScriptOptions, spokenScript } from './spoken-script.ts';

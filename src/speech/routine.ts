@@ -1,12 +1,6 @@
 import type { SpokenStation } from '../call/index.ts';
 import type { Phrases } from './phrases.ts';
-import {
-  type RadioCheckSituation,
-  type RoutineAnswerSituation,
-  type RoutineCallSituation,
-  type SpokenScript,
-  script,
-} from './script.ts';
+import { type Situation, type SpokenScript, script } from './script.ts';
 
 const MANNERS =
   'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free';
@@ -14,7 +8,7 @@ const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice
 
 /** The first words on the agreed channel, of the station that called. */
 export function routineCall(
-  { to, channel, toGroup = false }: RoutineCallSituation,
+  { to, channel, toGroup = false }: Situation<'routine-call'>,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -39,7 +33,7 @@ export function routineCall(
 
 /** The first words on the agreed channel, of the station that was called. */
 export function routineAnswer(
-  { to, channel, group }: RoutineAnswerSituation,
+  { to, channel, group }: Situation<'routine-answer'>,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
@@ -64,7 +58,7 @@ export function routineAnswer(
 
 /** Is my transmission heard? */
 export function radioCheck(
-  { to, channel }: RadioCheckSituation,
+  { to, channel }: Situation<'radio-check'>,
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {

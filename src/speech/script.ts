@@ -14,106 +14,81 @@ export interface SpokenDistress {
   readonly information?: string | null | undefined;
 }
 
-/** Own vessel is in grave and imminent danger. */
-export interface MaydaySituation extends SpokenDistress {
-  readonly kind: 'mayday';
-}
-
-/** Another vessel is in distress and cannot say so herself. */
-export interface MaydayRelaySituation extends SpokenDistress {
-  readonly kind: 'mayday-relay';
-  /** `null` when the vessel is not known. */
-  readonly distressed: SpokenStation | null;
-  /** All stations unless stated. */
-  readonly to?: SpokenStation | null | undefined;
-}
-
-/** A distress alert or message was heard and is acknowledged. */
-export interface ReceivedMaydaySituation {
-  readonly kind: 'received-mayday';
-  readonly distressed: SpokenStation;
-  /** The alert was acknowledged by another station already; not unless stated. */
-  readonly answered?: boolean | undefined;
-}
-
-/** A relay was heard from a coast station and is acknowledged. */
-export interface ReceivedMaydayRelaySituation {
-  readonly kind: 'received-mayday-relay';
-  readonly from: SpokenStation;
-}
-
-/** An own alert was false. */
-export interface CancelAlertSituation {
-  readonly kind: 'cancel-alert';
-  /** UTC at which the alert was sent. */
-  readonly time: TimeOfDay | null;
-}
-
-/** A very urgent message about the safety of a vessel or a person. */
-export interface PanPanSituation {
-  readonly kind: 'pan-pan';
-  /** All stations unless stated. */
-  readonly to?: SpokenStation | null | undefined;
-  /** What is wrong, and what help is wanted. */
-  readonly message?: string | null | undefined;
-  readonly position?: ReportedPosition | null | undefined;
-  /** UTC of the position. */
-  readonly time?: TimeOfDay | null | undefined;
-  /** A medical transport protected by the Geneva Conventions. */
-  readonly medicalTransport?: boolean | undefined;
-  /** 16 unless stated. */
-  readonly channel?: string | null | undefined;
-}
-
-/** A warning for navigation or of the weather. */
-export interface SecuriteSituation {
-  readonly kind: 'securite';
-  /** All stations unless stated. */
-  readonly to?: SpokenStation | null | undefined;
-  readonly message?: string | null | undefined;
-  /** Where the message follows, when not on 16. */
-  readonly channel?: string | null | undefined;
-  /** A selective call named the channel already, so that all is said there; not unless stated. */
-  readonly announced?: boolean | undefined;
-}
-
-/** The caller speaks first, on the channel agreed. */
-export interface RoutineCallSituation {
-  readonly kind: 'routine-call';
-  readonly to: SpokenStation;
-  readonly channel: string | null;
-  /** `to` is a group, whose members answer one by one; not unless stated. */
-  readonly toGroup?: boolean | undefined;
-}
-
-/** The called station answers, on the channel agreed. */
-export interface RoutineAnswerSituation {
-  readonly kind: 'routine-answer';
-  readonly to: SpokenStation;
-  readonly channel: string | null;
-  /** The group that was called; own station unless stated. */
-  readonly group?: SpokenStation | null | undefined;
-}
-
-/** Is my transmission heard? */
-export interface RadioCheckSituation {
-  readonly kind: 'radio-check';
-  readonly to: SpokenStation;
-  readonly channel: string | null;
+/** What is known in each situation, by its kind. */
+export interface Situations {
+  /** Own vessel is in grave and imminent danger. */
+  readonly mayday: SpokenDistress;
+  /** Another vessel is in distress and cannot say so herself. */
+  readonly 'mayday-relay': SpokenDistress & {
+    /** `null` when the vessel is not known. */
+    readonly distressed: SpokenStation | null;
+    /** All stations unless stated. */
+    readonly to?: SpokenStation | null | undefined;
+  };
+  /** A distress alert or message was heard and is acknowledged. */
+  readonly 'received-mayday': {
+    readonly distressed: SpokenStation;
+    /** The alert was acknowledged by another station already; not unless stated. */
+    readonly answered?: boolean | undefined;
+  };
+  /** A relay was heard from a coast station and is acknowledged. */
+  readonly 'received-mayday-relay': {
+    readonly from: SpokenStation;
+  };
+  /** An own alert was false. */
+  readonly 'cancel-alert': {
+    /** UTC at which the alert was sent. */
+    readonly time: TimeOfDay | null;
+  };
+  /** A very urgent message about the safety of a vessel or a person. */
+  readonly 'pan-pan': {
+    /** All stations unless stated. */
+    readonly to?: SpokenStation | null | undefined;
+    /** What is wrong, and what help is wanted. */
+    readonly message?: string | null | undefined;
+    readonly position?: ReportedPosition | null | undefined;
+    /** UTC of the position. */
+    readonly time?: TimeOfDay | null | undefined;
+    /** A medical transport protected by the Geneva Conventions. */
+    readonly medicalTransport?: boolean | undefined;
+    /** 16 unless stated. */
+    readonly channel?: string | null | undefined;
+  };
+  /** A warning for navigation or of the weather. */
+  readonly securite: {
+    /** All stations unless stated. */
+    readonly to?: SpokenStation | null | undefined;
+    readonly message?: string | null | undefined;
+    /** Where the message follows, when not on 16. */
+    readonly channel?: string | null | undefined;
+    /** A selective call named the channel already, so that all is said there; not unless stated. */
+    readonly announced?: boolean | undefined;
+  };
+  /** The caller speaks first, on the channel agreed. */
+  readonly 'routine-call': {
+    readonly to: SpokenStation;
+    readonly channel: string | null;
+    /** `to` is a group, whose members answer one by one; not unless stated. */
+    readonly toGroup?: boolean | undefined;
+  };
+  /** The called station answers, on the channel agreed. */
+  readonly 'routine-answer': {
+    readonly to: SpokenStation;
+    readonly channel: string | null;
+    /** The group that was called; own station unless stated. */
+    readonly group?: SpokenStation | null | undefined;
+  };
+  /** Is my transmission heard? */
+  readonly 'radio-check': {
+    readonly to: SpokenStation;
+    readonly channel: string | null;
+  };
 }
 
 /** What the voice message is for. */
-export type Situation =
-  | MaydaySituation
-  | MaydayRelaySituation
-  | ReceivedMaydaySituation
-  | ReceivedMaydayRelaySituation
-  | CancelAlertSituation
-  | PanPanSituation
-  | SecuriteSituation
-  | RoutineCallSituation
-  | RoutineAnswerSituation
-  | RadioCheckSituation;
+export type Situation<Kind extends keyof Situations = keyof Situations> = {
+  [K in Kind]: { readonly kind: K } & Situations[K];
+}[Kind];
 
 /** One thing to say. */
 export interface SpokenLine {

@@ -1,15 +1,9 @@
 import type { SpokenStation } from '../call/index.ts';
 import { blank, given, type Phrases } from './phrases.ts';
-import {
-  type PanPanSituation,
-  type SecuriteSituation,
-  type SpokenLine,
-  type SpokenScript,
-  script,
-} from './script.ts';
+import { type Situation, type SpokenLine, type SpokenScript, script } from './script.ts';
 
 /** The urgency call and message: Radio Regulations No. 33.12. */
-export function panPan(situation: PanPanSituation, own: SpokenStation, say: Phrases): SpokenScript {
+export function panPan(situation: Situation<'pan-pan'>, own: SpokenStation, say: Phrases): SpokenScript {
   const { position, time, medicalTransport = false } = situation;
   const at = time == null ? '' : ` at ${say.time(time)}`;
   const medical: SpokenLine[] = medicalTransport
@@ -33,7 +27,7 @@ export function panPan(situation: PanPanSituation, own: SpokenStation, say: Phra
 }
 
 /** The safety call, and its message or the channel where it follows: Radio Regulations No. 33.35. */
-export function securite(situation: SecuriteSituation, own: SpokenStation, say: Phrases): SpokenScript {
+export function securite(situation: Situation<'securite'>, own: SpokenStation, say: Phrases): SpokenScript {
   const message = given(situation.message);
   const { announced = false } = situation;
   const elsewhere = !announced && situation.channel != null && situation.channel !== '16';
