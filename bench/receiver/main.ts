@@ -3,6 +3,7 @@ import { keepFigures, type Section } from './figures.ts';
 import { radio } from './radio.ts';
 import { robustness } from './robustness.ts';
 import { speed } from './speed.ts';
+import { spoilt } from './spoilt/spoilt.ts';
 import { success } from './success.ts';
 import { wrongCalls } from './wrong-calls.ts';
 
@@ -12,6 +13,7 @@ const SECTIONS: Readonly<Record<string, Section>> = {
   robustness,
   radio,
   wrongCalls,
+  spoilt,
   falseCalls,
   speed,
 };

@@ -17,44 +17,49 @@ type SpoilSound = (sounds: Sounds) => Float32Array;
 
 const between = (random: Random, low: number, high: number): number => low + random.even() * (high - low);
 
+/** A share from 0 to 1, most often a small one: light faults are the ones that leave a call to judge. */
+const light = (random: Random): number => random.even() ** 3;
+/** Where a burst is cut: most often near its end. */
+const cutAt = (random: Random, length: number): number => Math.floor((1 - 0.75 * light(random)) * length);
+
 /** Every way in which the sound of a burst is spoilt. */
 const WAYS: Readonly<Record<string, SpoilSound>> = {
-  'tail cut, noise': ({ own, random }) => own.subarray(0, between(random, 0.25, 1) * own.length),
+  'tail cut, noise': ({ own, random }) => own.subarray(0, cutAt(random, own.length)),
   'tail cut, loud noise': ({ own, noise, random }) => {
-    const at = Math.floor(between(random, 0.25, 1) * own.length);
+    const at = cutAt(random, own.length);
     const loud = between(random, 5, 60);
     return own.map((sample, n) => (n < at ? sample : loud * noise()));
   },
   'tail faded': ({ own, random }) => {
-    const from = between(random, 0.2, 1) * own.length;
+    const from = cutAt(random, own.length);
     const slope = between(random, 200, 3000);
     return own.map((sample, n) => sample * Math.exp(-Math.max(n - from, 0) / slope));
   },
   'tail silent': ({ own, random }) => {
-    const at = between(random, 0.25, 1) * own.length;
+    const at = cutAt(random, own.length);
     return own.map((sample, n) => (n < at ? sample : Number.NaN));
   },
   'head cut': ({ own, random }) => {
-    const at = between(random, 0, 0.3) * own.length;
+    const at = between(random, 0, 0.26) * own.length;
     return own.map((sample, n) => (n < at ? 0 : sample));
   },
   slip: ({ own, random }) => {
-    const at = Math.floor(between(random, 0.1, 1) * own.length);
+    const at = cutAt(random, own.length);
     const step = Math.round((between(random, -3, 3) * RATE) / 1200);
     return own.map((sample, n) => (n < at ? sample : (own[n + step] ?? 0)));
   },
   'burst of noise': ({ own, noise, random }) => {
     const sound = own.slice();
-    for (let bursts = 1 + random.below(4); bursts > 0; bursts--) {
+    for (let bursts = 1 + random.below(3); bursts > 0; bursts--) {
       const from = random.below(own.length);
-      const to = from + between(random, 0.008, 0.1) * RATE;
+      const to = from + (0.004 + 0.1 * light(random)) * RATE;
       const loud = between(random, 5, 60);
       for (let n = from; n < Math.min(to, own.length); n++) sound[n] = loud * noise();
     }
     return sound;
   },
   capture: ({ own, other, random }) => {
-    const at = between(random, 0.25, 1) * own.length;
+    const at = cutAt(random, own.length);
     const until = random.even() < 0.5 ? own.length : between(random, at, own.length);
     const late = Math.floor(between(random, -1, 1) * own.length);
     return own.map((sample, n) => (n < at || n >= until ? sample : (other[n - late] ?? 0)));
@@ -73,13 +78,13 @@ const WAYS: Readonly<Record<string, SpoilSound>> = {
     const sound = own.slice();
     for (let gaps = 1 + random.below(3); gaps > 0; gaps--) {
       const from = random.below(own.length);
-      sound.fill(Number.NaN, from, from + between(random, 0.005, 0.12) * RATE);
+      sound.fill(Number.NaN, from, from + (0.004 + 0.14 * light(random)) * RATE);
     }
     return sound;
   },
 };
 
-/** Lets the receiver hear bursts that were spoilt in every way, `trials` each, at 4 to 25 dB Eb/N0. */
+/** Lets the receiver hear bursts that were spoilt in every way, `trials` each, at 6 to 25 dB Eb/N0. */
 export function spoiltSound(
   trials: number,
   seed: number,
@@ -91,7 +96,7 @@ export function spoiltSound(
       const tally = emptyTally();
       for (let trial = 0; trial < trials; trial++) {
         const [sent, other] = [anyCall(random), anyCall(random)];
-        const ebN0 = 10 ** (between(random, 4, 25) / 10);
+        const ebN0 = 10 ** (between(random, 6, 25) / 10);
         const sigma = Math.sqrt(((1 / 2400 / ebN0) * RATE) / 2);
         const noise = (): number => sigma * random.normal();
         const spoilt = spoil({

@@ -9,6 +9,9 @@ const FRONT = 140;
 const noise = (random: Random, count: number): string =>
   Array.from({ length: Math.max(count, 0) }, () => (random.even() < 0.5 ? '0' : '1')).join('');
 
+/** A share from 0 to 1, most often a small one: light faults are the ones that leave a call to judge. */
+const light = (random: Random): number => random.even() ** 3;
+
 /** What follows where a burst is gone: noise, silence, one tone for good, the dot pattern. */
 function nothing(random: Random, count: number): string {
   const kind = random.below(6);
@@ -28,18 +31,19 @@ function flipped(bits: string, random: Random, rate: (index: number) => number):
 /** Every way in which a burst of bits is spoilt. `other` is the burst of another call. */
 export const WAYS: Readonly<Record<string, Spoil>> = {
   'tail cut': (bits, _, random) => {
-    const at = FRONT + random.below(bits.length - FRONT);
+    // Most often near the end, where a chance match is nearest.
+    const at = Math.floor(bits.length - light(random) * (bits.length - FRONT));
     return bits.slice(0, at) + nothing(random, bits.length - at + 200);
   },
   'head cut': (bits, _, random) => {
-    const at = random.below(FRONT + 60);
+    const at = random.below(FRONT + 40);
     const front = random.even() < 0.3 ? '' : random.even() < 0.5 ? noise(random, at) : '?'.repeat(at);
     return front + bits.slice(at);
   },
   slip: (bits, _, random) => {
     let spoilt = bits;
     for (let slips = 1 + random.below(2); slips > 0; slips--) {
-      const at = 20 + random.below(spoilt.length - 20);
+      const at = Math.floor(spoilt.length - light(random) * (spoilt.length - 20));
       const count = 1 + random.below(3);
       spoilt =
         random.even() < 0.5
@@ -50,8 +54,8 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
   },
   'burst of errors': (bits, _, random) => {
     let spoilt = bits;
-    for (let bursts = 1 + random.below(4); bursts > 0; bursts--) {
-      const length = 10 + random.below(90);
+    for (let bursts = 1 + random.below(3); bursts > 0; bursts--) {
+      const length = 5 + Math.floor(light(random) * 120);
       const at = random.below(spoilt.length);
       spoilt = spoilt.slice(0, at) + noise(random, length) + spoilt.slice(at + length);
     }
@@ -60,7 +64,7 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
   collision: (bits, other, random) => {
     // The other burst begins anywhere before or behind, is heard from somewhere on, and perhaps not to its end.
     const late = random.below(2 * bits.length) - bits.length;
-    const from = FRONT + random.below(bits.length - FRONT);
+    const from = Math.floor(bits.length - light(random) * (bits.length - FRONT));
     const until = random.even() < 0.5 ? bits.length : from + random.below(bits.length - from + 1);
     return [...bits]
       .map((bit, index) => (index < from || index >= until ? bit : (other[index - late] ?? bit)))
@@ -70,7 +74,7 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
   fade: (bits, _, random) => {
     const period = 40 + 400 * random.even();
     const phase = random.even();
-    const depth = 0.05 + 0.45 * random.even();
+    const depth = 0.02 + 0.48 * light(random);
     return flipped(bits, random, (index) => {
       const wave = 0.5 + 0.5 * Math.sin(2 * Math.PI * (index / period + phase));
       return depth * wave ** 3;
@@ -79,7 +83,7 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
   squelch: (bits, _, random) => {
     let spoilt = bits;
     for (let gaps = 1 + random.below(3); gaps > 0; gaps--) {
-      const length = 5 + random.below(150);
+      const length = 5 + Math.floor(light(random) * 170);
       const at = 20 + random.below(spoilt.length);
       const gap = random.even() < 0.5 ? '?' : String(random.below(2));
       spoilt = spoilt.slice(0, at) + gap.repeat(length) + spoilt.slice(at + length);
@@ -87,14 +91,14 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
     return spoilt.slice(0, bits.length);
   },
   'wrong bits': (bits, _, random) => {
-    const rate = 0.12 * random.even();
+    const rate = 0.12 * light(random);
     return flipped(bits, random, () => rate);
   },
 };
 
-/** A few bits wrong besides, in half of all cases. */
+/** A few bits wrong besides, in three of ten cases. */
 export function besides(bits: string, random: Random): string {
-  if (random.even() < 0.5) return bits;
-  const rate = 0.04 * random.even();
+  if (random.even() < 0.7) return bits;
+  const rate = 0.03 * random.even();
   return flipped(bits, random, (index) => (bits[index] === '?' ? 0 : rate));
 }

@@ -1,0 +1,64 @@
+import { type Findings, type Size, table, upperBound } from '../figures.ts';
+import { spoiltBits } from './spoilt-bits.ts';
+import { spoiltSound } from './spoilt-sound.ts';
+import type { Tally } from './tally.ts';
+
+/** Bursts spoilt in each way, in bits and in sound. */
+const TRIALS = { quick: { bits: 60, sound: 12 }, full: { bits: 8000, sound: 1200 } };
+/** Goals: the upper bound for wrong calls among clean ones, and the share of repaired ones that are right. */
+const WRONG_AMONG_CLEAN = 1.5e-4;
+const REPAIRED_RIGHT = 0.99;
+
+/**
+ * Of the calls reported with each verdict, how many hold a wrong symbol, when bursts lose their tail or head, slip, are hit by
+ * noise or by another burst, fade or pass a squelch.
+ */
+export function spoilt(size: Size): Findings {
+  const trials = TRIALS[size];
+  const seed = 130_000;
+  const ways = [
+    ...Object.entries(spoiltBits(trials.bits, seed)).map(([way, tally]) => ({ way: `bits: ${way}`, tally })),
+    ...Object.entries(spoiltSound(trials.sound, seed)).map(([way, tally]) => ({
+      way: `sound: ${way}`,
+      tally,
+    })),
+  ];
+  const [clean, wrong] = total(ways.map(({ tally }) => tally.clean));
+  const [repaired, repairedWrong] = total(ways.map(({ tally }) => tally.repaired));
+  const bound = upperBound(wrong, clean);
+  return {
+    figures: { size, trials, ways, clean, wrong, wrongAmongCleanUpper95: bound, repaired, repairedWrong },
+    lines: [
+      `calls reported from bursts spoilt in every way, ${trials.bits} of bits and ${trials.sound} of sound each, and how many are wrong`,
+      ...table([
+        ['', 'clean', 'wrong', 'repaired', 'wrong', 'doubtful', 'nothing'],
+        ...ways.map(({ way, tally }) => [
+          way,
+          ...tally.clean,
+          ...tally.repaired,
+          tally.doubtful[0],
+          tally.silent,
+        ]),
+      ]),
+      `clean: ${wrong} wrong of ${clean}; with 95 % confidence fewer than ${bound.toExponential(1)}`,
+      `repaired: ${repairedWrong} wrong of ${repaired}`,
+    ],
+    shortcomings: [
+      ...(wrong > 0 ? [`${wrong} wrong calls among ${clean} clean ones`] : []),
+      ...(size === 'full' && bound > WRONG_AMONG_CLEAN ? [`${clean} clean calls are too few to tell`] : []),
+      ...ways
+        .filter(({ tally }) => !repairedHold(tally))
+        .map(({ way, tally }) => `${way}: ${tally.repaired[1]} wrong of ${tally.repaired[0]} repaired`),
+    ],
+  };
+}
+
+/** Whether so many wrong calls among the repaired ones may be chance, if 99 of 100 are right: four deviations and one call. */
+function repairedHold({ repaired: [count, wrong] }: Tally): boolean {
+  const mean = count * (1 - REPAIRED_RIGHT);
+  return wrong <= mean + 1 + 4 * Math.sqrt(mean);
+}
+
+function total(pairs: readonly (readonly [number, number])[]): [number, number] {
+  return pairs.reduce<[number, number]>(([a, b], [c, d]) => [a + c, b + d], [0, 0]);
+}
