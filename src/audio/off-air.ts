@@ -1,4 +1,4 @@
-import { decodeSymbol, encodeSymbol } from '../burst/index.ts';
+import { decodeBits, decodeSymbol, encodeSymbol, type Reception } from '../burst/index.ts';
 
 /** Ten-bit words of M.493-16 Table A1-1 as they are looked for in a run of bits. */
 const DISTRESS = /* @__PURE__ */ encodeSymbol(112);
@@ -12,12 +12,13 @@ const RX_LAST = 104;
 /**
  * Refuses bits that hold a burst of the distress format or category, in either polarity and at any place.
  *
- * Both copies of format and category are looked at, and one is enough to refuse: a receiver could read that one.
+ * Both copies of format and category are looked at, and one is enough to refuse: a receiver could read that one. Then
+ * the decoder of `seahail/burst` is asked, as a receiver would ask it: it reads a burst in spite of wrong bits.
  *
  * @throws RangeError with the way out in its message
  */
 export function assertStaysOffAir(bits: string): void {
-  if (holdsDistressBurst(bits) || holdsDistressBurst(inverted(bits))) {
+  if (holdsDistressBurst(bits) || holdsDistressBurst(inverted(bits)) || readsAsDistress(bits)) {
     throw new RangeError(
       'modulate: this burst is of the distress format or category and would raise a false alert on the air: pass allowDistress: true only for sound that never reaches a transmitter, or try the radio with a test call',
     );
@@ -44,6 +45,23 @@ function isDistressStream(bits: string, start: number): boolean {
     word(slot, 'dx') === wanted || word(slot, 'rx') === wanted;
   const format = (wanted: string): boolean => reads(6, wanted) || reads(7, wanted);
   return format(DISTRESS) || (format(ALL_SHIPS) ? reads(8, DISTRESS) : reads(13, DISTRESS));
+}
+
+/** Whether a receiver reads any call in the bits, or its next best reading, as one of distress. */
+function readsAsDistress(bits: string): boolean {
+  for (let from = 0; ; ) {
+    const result = decodeBits(bits, { from });
+    if (!result.ok) return false;
+    const { information, quality } = result.value;
+    if (saysDistress(information) || saysDistress(quality.runnerUp ?? [])) return true;
+    from = Math.max(from + 1, quality.end);
+  }
+}
+
+/** Format specifier 112, or category 112: behind the format of an all-ships call, or behind the address. */
+function saysDistress(information: Reception['information']): boolean {
+  const [format] = information;
+  return format === 112 || information[format === 116 ? 2 : 7] === 112;
 }
 
 function inverted(bits: string): string {

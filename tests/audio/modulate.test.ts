@@ -151,6 +151,20 @@ describe('distress bursts stay off the air', () => {
     }
   });
 
+  it('refuses what a receiver reads in spite of wrong bits', () => {
+    const flip = (bits: string, at: number) =>
+      bits.slice(0, at) + (bits[at] === '1' ? '0' : '1') + bits.slice(at + 1);
+    for (const { bits } of distress) {
+      // One wrong bit in each word of DX phasing; then in each word of the burst.
+      const positions = Array.from({ length: (bits.length - 20) / 10 }, (_, position) => position);
+      for (const words of [[0, 2, 4, 6, 8, 10], positions]) {
+        const spoilt = words.reduce((all, position) => flip(all, 20 + 10 * position + (position % 10)), bits);
+        for (const disguised of [spoilt, bitsOf('test-call') + spoilt, invert(spoilt)])
+          expect(() => modulate(disguised, { sampleRate: 8000 })).toThrow(/allowDistress/);
+      }
+    }
+  });
+
   it.each(others.map(({ name, bits }) => [name, bits]))('lets %s pass', (_, bits) => {
     expect(modulate(bits, { sampleRate: 8000 }).length).toBeGreaterThan(0);
     expect(modulate(bits + bits, { sampleRate: 8000 }).length).toBeGreaterThan(0);
