@@ -1,8 +1,9 @@
 import type { Issue } from '../result/index.ts';
 import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './acquire/candidate.ts';
+import { PHASING } from './acquire/phasing.ts';
 import { createSearcher } from './acquire/search.ts';
 import { createBurstReader } from './burst-reader.ts';
-import type { Fit } from './estimate/fit-space.ts';
+import type { FirstFit } from './estimate/fit-space.ts';
 import { createBaseband } from './front-end/baseband.ts';
 import { createFrontEnd } from './front-end/front-end.ts';
 import { createSampleGuard } from './front-end/sample-guard.ts';
@@ -45,6 +46,9 @@ export interface Receiver {
 
 /** ln of the evidence a phasing must bring: below this, nothing is said. One chance in 10^14 for any place by itself. */
 const ENOUGH_EVIDENCE = 32;
+
+/** Words that must be heard before reading is worth while: those of the phasing and of three characters. */
+const LEAST_WORDS: number = PHASING.length + 4;
 
 /** Silence that brings everything begun to an end. */
 const RUN_OUT_S = 1.4;
@@ -139,17 +143,23 @@ function createStream(
     candidates = joinedBy(candidates, { start, mirror, fit: null, strength, due: start + LOOK_AFTER });
   });
 
-  function look({ start, mirror }: Candidate): void {
-    const { fit, evidence } = reader.check(start, mirror);
+  function look({ start, mirror, strength }: Candidate): void {
+    const { fit, evidence } = reader.check(start, mirror, strength);
     if (evidence < ENOUGH_EVIDENCE) return;
     const due = fit.start + READ_AFTER;
     candidates = joinedBy(candidates, { start: fit.start, mirror, fit, strength: evidence, due });
   }
 
-  function read(first: Fit): void {
-    const { fit, reception } = reader.read(first, wordsBefore(candidates, first));
+  function read(first: FirstFit): void {
+    const words = wordsBefore(candidates, first);
+    const sample = Math.round(startSampleOf(first, sampleRate));
+    if (words < LEAST_WORDS) {
+      onIssue(unreadable(sample, 'the next burst begins before three characters were heard'));
+      return;
+    }
+    const { fit, reception } = reader.read(first, words);
     if (reception.ok) onReception(heardBurst(fit, reception.value, reception.notices, sampleRate));
-    else onIssue(unreadable(Math.round(startSampleOf(fit, sampleRate)), reception.issues[0]));
+    else onIssue(unreadable(Math.round(startSampleOf(fit, sampleRate)), reception.issues[0].message));
   }
 
   const frontEnd = createFrontEnd(sampleRate, (re, im) => {
@@ -175,10 +185,10 @@ function createStream(
   };
 }
 
-function unreadable(sample: number, why: Issue): Issue {
+function unreadable(sample: number, why: string): Issue {
   return {
     code: 'audio-burst-unreadable',
-    message: `burst at sample ${sample}: its phasing was heard, its call could not be read: ${why.message}`,
+    message: `burst at sample ${sample}: its phasing was heard, its call could not be read: ${why}`,
     at: ['sample', sample],
     clause: 'ITU-R M.493-16 Annex 1',
   };

@@ -4,11 +4,11 @@ import { phasingSymbol, RX_LAG } from './sequence.ts';
 /** Share of words that some click has made worthless, whatever they seem to say. */
 export const RUINED = 1e-3;
 /** Chance that reception is lost from one word to the next: a fade, a slip, another call, the end of what came in. */
-const LOSE = 4e-3;
+export const LOSE = 4e-3;
 /** Chance that it comes back from one word to the next. */
-const REGAIN = 0.08;
+export const REGAIN = 0.08;
 /** Chance that a burst is lost already where its phasing begins. */
-const LOST_AT_FIRST = 0.15;
+export const LOST_AT_FIRST = 0.15;
 /** How far a copy is believed when the other one is judged. */
 const BELIEVED = 0.8;
 const SYMBOLS = 128;

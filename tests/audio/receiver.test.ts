@@ -4,6 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { type Path, throughPath } from '../../bench/receiver/channel.ts';
 import { randomFrom } from '../../bench/receiver/random.ts';
 import { createReceiver, type HeardBurst, modulate } from '../../src/audio/index.ts';
+import { encodeCall } from '../../src/burst/index.ts';
+import { composeTestCall } from '../../src/call/index.ts';
 import type { Issue } from '../../src/result/index.ts';
 
 interface Worked {
@@ -448,5 +450,40 @@ describe('far from any call', () => {
     for (const { reception } of receive(sound(testCall.bits.slice(0, 160).repeat(4) + bits)).heard) {
       expect(reception.quality.verdict).toBe('doubtful');
     }
+  });
+});
+
+describe('spoilt phasing', () => {
+  const { bits } = encodeCall(composeTestCall({ from: '232999871', to: '002329990' }));
+  const sampleRate = 8000;
+  const lost = Math.round((100 / 1200) * sampleRate);
+
+  it.each([
+    ['silence', () => 0],
+    ['another tone', (n: number) => 0.4 * Math.sin(0.9 * n)],
+    ['noise', (n: number) => 0.8 * Math.sin(n * n * 12.9898)],
+  ])('is enough of it when the first eight words are %s', (_, sound) => {
+    const samples = modulate(bits, { sampleRate, tail: 0.2 });
+    for (let n = 0; n < lost; n++) samples[n] = sound(n);
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({ sampleRate, onReception: (burst) => heard.push(burst) });
+    receiver.push(samples);
+    receiver.flush();
+    expect(heard.map(({ reception }) => reception.quality.verdict)).toEqual(['clean']);
+    expect(heard[0]?.startSample).toBeCloseTo(0, -1);
+  });
+
+  it('again and again is not decoded, and told as unreadable', () => {
+    const issues: string[] = [];
+    const heard: HeardBurst[] = [];
+    const receiver = createReceiver({
+      sampleRate,
+      onReception: (burst) => heard.push(burst),
+      onIssue: ({ code }) => issues.push(code),
+    });
+    for (let n = 0; n < 8; n++) receiver.push(modulate(bits.slice(0, 180), { sampleRate }));
+    receiver.flush();
+    expect(heard).toEqual([]);
+    expect(issues.filter((code) => code === 'audio-burst-unreadable').length).toBeGreaterThanOrEqual(6);
   });
 });

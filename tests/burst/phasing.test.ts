@@ -11,7 +11,31 @@ const bitsOf = (text: string): Float64Array =>
 /** What a right bit says, against a random one; what a wrong one does (by calculation). */
 const RIGHT = Math.log(2 / (1 + Math.exp(-SURETY)));
 const WRONG = Math.log(2 / (1 + Math.exp(SURETY)));
-const KNOWN = 140;
+/**
+ * What fourteen words say together (by calculation, every way of losing them added up): each has so many wrong bits,
+ * or `null` when it was not heard. Reception is lost at first in 15 of 100 bursts, from word to word in 4 of 1000, and
+ * comes back in 8 of 100; two words of 100 are worthless by themselves.
+ */
+function evidenceOf(wrongBits: readonly (number | null)[]): number {
+  const words = wrongBits.map((wrong) =>
+    wrong === null ? 1 : 0.98 * Math.exp((10 - wrong) * RIGHT + wrong * WRONG) + 0.02,
+  );
+  let sum = 0;
+  for (let pattern = 0; pattern < 1 << words.length; pattern++) {
+    const isLost = (word: number) => ((pattern >> word) & 1) === 1;
+    let product = isLost(0) ? 0.15 : 0.85;
+    words.forEach((word, index) => {
+      if (!isLost(index)) product *= word;
+      if (index === 0) return;
+      if (isLost(index - 1)) product *= isLost(index) ? 0.92 : 0.08;
+      else product *= isLost(index) ? 0.004 : 0.996;
+    });
+    sum += product;
+  }
+  return Math.log(sum);
+}
+const all = new Array<number>(14).fill(0);
+const ALL = evidenceOf(all);
 const turned = (text: string) => text.replace(/[01]/g, (bit) => (bit === '1' ? '0' : '1'));
 const silence = (length: number) => '?'.repeat(length);
 
@@ -19,37 +43,42 @@ describe('phasing at a place', () => {
   it('is the fourteen words that every call begins with, and the dots before them', () => {
     const { start, sign, evidence, lead } = phasingAt(bitsOf(sent), 20);
     expect([start, sign]).toEqual([20, 1]);
-    expect(evidence).toBeCloseTo(KNOWN * RIGHT, 9);
+    expect(evidence).toBeCloseTo(ALL, 6);
     expect(lead).toBeCloseTo(20 * RIGHT, 9);
   });
 
   it('is read with the tones the wrong way round', () => {
     const { sign, evidence, lead } = phasingAt(bitsOf(turned(sent)), 20);
     expect(sign).toBe(-1);
-    expect(evidence).toBeCloseTo(KNOWN * RIGHT, 9);
+    expect(evidence).toBeCloseTo(ALL, 6);
     expect(lead).toBeCloseTo(20 * RIGHT, 9);
   });
 
   it('takes no part from the words of the format specifier, which are not known', () => {
     const bits = bitsOf(sent);
     for (const word of [12, 14]) bits.fill(0, 20 + 10 * word, 30 + 10 * word);
-    expect(phasingAt(bits, 20).evidence).toBeCloseTo(KNOWN * RIGHT, 9);
+    expect(phasingAt(bits, 20).evidence).toBeCloseTo(ALL, 6);
     for (const word of [0, 1, 2, 10, 11, 13, 15]) {
       const hit = bitsOf(sent);
       hit.fill(0, 20 + 10 * word, 30 + 10 * word);
-      expect(phasingAt(hit, 20).evidence).toBeCloseTo((KNOWN - 10) * RIGHT, 9);
+      const place = word < 12 ? word : (word + 11) / 2;
+      expect(phasingAt(hit, 20).evidence).toBeCloseTo(
+        evidenceOf(all.map((_, index) => (index === place ? null : 0))),
+        6,
+      );
     }
   });
 
   it('loses by each wrong bit', () => {
     const bits = bitsOf(sent);
     bits[25] = -(bits[25] as number);
-    expect(phasingAt(bits, 20).evidence).toBeCloseTo((KNOWN - 1) * RIGHT + WRONG, 9);
+    expect(phasingAt(bits, 20).evidence).toBeCloseTo(evidenceOf([1, ...all.slice(1)]), 6);
   });
 
   it('is upright where nothing tells', () => {
     const { sign, evidence, lead } = phasingAt(bitsOf(silence(300)), 20);
-    expect([sign, evidence, lead]).toEqual([1, 0, 0]);
+    expect([sign, lead]).toEqual([1, 0]);
+    expect(evidence).toBeCloseTo(0, 9);
   });
 
   it('counts dots of either polarity, those that are there, and never holds their lack against a call', () => {
@@ -101,7 +130,7 @@ describe('places where phasing may begin', () => {
   it('end where the first thirty bits of phasing are all that is left', () => {
     const phasing = sent.slice(20, 180);
     expect(starts(silence(200) + phasing.slice(0, 30))).toEqual([200]);
-    expect(starts(silence(200) + phasing.slice(0, 29))).toEqual([]);
+    expect(starts(silence(200) + phasing.slice(0, 29))).not.toContain(200);
   });
 
   it('are looked for from a place on, with phasing cut off there', () => {

@@ -1,4 +1,4 @@
-import type { Fit } from '../estimate/fit-space.ts';
+import type { FirstFit, Fit } from '../estimate/fit-space.ts';
 import { PER_BIT } from '../front-end/bit-filter.ts';
 import { MOST_WORDS, PHASING } from './phasing.ts';
 
@@ -11,7 +11,7 @@ const DOT_WORDS = 2;
 export interface Candidate {
   readonly start: number;
   readonly mirror: boolean;
-  readonly fit: Fit | null;
+  readonly fit: FirstFit | null;
   /** How much speaks for it: coherence of the DX phasing at first, ln of the evidence of all phasing later. */
   readonly strength: number;
   /** Baseband instant up to which it must be heard before anything can be done. */
@@ -25,8 +25,8 @@ export interface Candidate {
 export const LOOK_AFTER: number = (PHASING.length + 10) * WORD_SAMPLES;
 export const READ_AFTER: number = (MOST_WORDS + 1) * WORD_SAMPLES + LOOK_AFTER;
 
-/** A place this much more coherent than its shadow needs no closer look to tell them apart. */
-const CLEAR_LEAD = 1.15;
+/** A place with so much more coherence (of the six there can be) than its shadow needs no closer look to tell them apart. */
+const CLEAR_LEAD = 0.7;
 
 /** Candidates kept at a time: sound that is made to look like phasing must not fill the memory. */
 const MOST = 24;
@@ -36,10 +36,10 @@ export function joinedBy(candidates: readonly Candidate[], one: Candidate): read
   const rivals = candidates.filter(
     (other) => (other.fit === null) === (one.fit === null) && isShadow(other, one),
   );
-  const lead = one.fit === null ? CLEAR_LEAD : 1;
-  if (rivals.some(({ strength }) => strength >= lead * one.strength)) return candidates;
+  const lead = one.fit === null ? CLEAR_LEAD : 0;
+  if (rivals.some(({ strength }) => strength >= one.strength + lead)) return candidates;
   const joined = candidates.filter(
-    (other) => !rivals.includes(other) || one.strength < lead * other.strength,
+    (other) => !rivals.includes(other) || one.strength < other.strength + lead,
   );
   joined.push(one);
   return joined.length <= MOST ? joined : joined.filter((candidate) => candidate !== weakest(joined));

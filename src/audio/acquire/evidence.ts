@@ -2,7 +2,6 @@ import { setNoise } from '../estimate/fit.ts';
 import type { Fit, FitSpace } from '../estimate/fit-space.ts';
 import type { Baseband } from '../front-end/baseband.ts';
 import { fillBranches, normalise, PHASES, step, wander } from '../trellis/phase-trellis.ts';
-import { PHASING_BITS } from './phasing.ts';
 
 const WORD = 10;
 
@@ -14,15 +13,17 @@ const LEAST_PER_WORD = -3;
  *
  * It does not depend on level or noise: 32 is one chance in 10^14.
  *
+ * @param known - bits of phasing from where the fit begins, blanks where any may stand
+ *
  * deviation: D-audio-3 (the standard's rule of three right characters is not asked for).
  */
-export function evidenceOfPhasing(baseband: Baseband, fit: Fit, space: FitSpace): number {
-  const bits = PHASING_BITS.length;
+export function evidenceOfPhasing(baseband: Baseband, fit: Fit, space: FitSpace, known: string): number {
+  const bits = known.length;
   baseband.correlate(fit, bits, space.z);
   setNoise(fit, space, bits, false);
   fillBranches(space.branches, space.z, { one: fit.one, zero: fit.zero, noise: space.noise }, bits);
-  const asPhasing = forwardByWord(space, PHASING_BITS);
-  const asAnything = forwardByWord(space, '');
+  const asPhasing = forwardByWord(space, bits, known);
+  const asAnything = forwardByWord(space, bits, '');
   let evidence = 0;
   for (let word = 0; word < asPhasing.length; word++) {
     evidence += Math.max(LEAST_PER_WORD, (asPhasing[word] as number) - (asAnything[word] as number));
@@ -31,12 +32,12 @@ export function evidenceOfPhasing(baseband: Baseband, fit: Fit, space: FitSpace)
 }
 
 /** ln of how likely each word's sound is after the sound before it. */
-function forwardByWord(space: FitSpace, known: string): number[] {
+function forwardByWord(space: FitSpace, bits: number, known: string): number[] {
   const { likelihood } = space.branches;
   const now = new Float64Array(PHASES).fill(1 / PHASES);
   const next = new Float64Array(PHASES);
   const found: number[] = [];
-  for (let k = 0; k < PHASING_BITS.length; k++) {
+  for (let k = 0; k < bits; k++) {
     next.fill(0);
     const given = known[k];
     const free = given !== '0' && given !== '1';

@@ -11,42 +11,49 @@ const WORD = 10;
 const REACH = 4;
 const STEP = 0.5;
 
-/** Words to look at: the unbroken phasing. */
-const BITS: number = UNBROKEN * WORD;
-
 /**
  * Start, tone offset, level and noise of a burst from its unbroken phasing, found by correlating all of it.
  *
  * Words are correlated each on its own, so that a tone offset hardly matters, then drawn together by the turn from
  * word to word, which is the offset.
+ *
+ * @param near - baseband instant of the first word that is looked at
+ * @param skipped - words of phasing before that one
  */
-export function locate(baseband: Baseband, near: number, mirror: boolean, space: FitSpace): Fit {
-  const words = new Float64Array(2 * UNBROKEN);
+export function locate(
+  baseband: Baseband,
+  near: number,
+  mirror: boolean,
+  space: FitSpace,
+  skipped: number,
+): Fit {
+  const known = PHASING_BITS.slice(skipped * WORD, UNBROKEN * WORD);
+  const words = new Float64Array((2 * known.length) / WORD);
   let best: Place = { start: near, perBit: PER_BIT, offset: 0, mirror, phase: 0 };
   let bestScore = -1;
   for (let shift = -REACH; shift <= REACH; shift += STEP) {
     const place = { ...best, start: near + shift, offset: 0 };
-    baseband.correlate(place, BITS, space.z);
-    correlateWords(space.z, words);
+    baseband.correlate(place, known.length, space.z);
+    correlateWords(space.z, words, known);
     const { score, offset } = drawTogether(words);
     if (score > bestScore) {
       bestScore = score;
       best = { ...place, offset };
     }
   }
-  baseband.correlate(best, BITS, space.z);
-  correlateWords(space.z, words);
+  baseband.correlate(best, known.length, space.z);
+  correlateWords(space.z, words, known);
   return { ...best, offset: best.offset + fineOffset(words), ...levels(space.z, words) };
 }
 
 /** Correlation of each word of phasing with its sound, re and im, all against one common phase. */
-export function correlateWords(z: Float64Array, words: Float64Array): void {
+function correlateWords(z: Float64Array, words: Float64Array, known: string): void {
   let thirds = 0;
-  for (let word = 0; word < UNBROKEN; word++) {
+  for (let word = 0; word < words.length / 2; word++) {
     let re = 0;
     let im = 0;
     for (let k = word * WORD; k < (word + 1) * WORD; k++) {
-      const one = PHASING_BITS[k] === '1';
+      const one = known[k] === '1';
       const at = 4 * k + (one ? 0 : 2);
       const cos = THIRD_COS[thirds] as number;
       const sin = THIRD_SIN[thirds] as number;
@@ -67,7 +74,7 @@ function drawTogether(words: Float64Array): { score: number; offset: number } {
   let energy = 0;
   let re = 0;
   let im = 0;
-  for (let word = 0; word < UNBROKEN; word++) {
+  for (let word = 0; word < words.length / 2; word++) {
     const a = words[2 * word] as number;
     const b = words[2 * word + 1] as number;
     energy += a * a + b * b;
@@ -89,7 +96,7 @@ function fineOffset(words: Float64Array): number {
   const power = (hertz: number): number => {
     let re = 0;
     let im = 0;
-    for (let word = 0; word < UNBROKEN; word++) {
+    for (let word = 0; word < words.length / 2; word++) {
       const angle = (-2 * Math.PI * hertz * word * WORD) / BAUD;
       const a = words[2 * word] as number;
       const b = words[2 * word + 1] as number;
@@ -109,10 +116,12 @@ function fineOffset(words: Float64Array): number {
 
 /** Amplitude and noise from what the words hold in all and what they hold in step. */
 function levels(z: Float64Array, words: Float64Array): Levels {
+  const count = words.length / 2;
+  const bits = count * WORD;
   let inStep = 0;
-  for (let i = 0; i < 2 * UNBROKEN; i++) inStep += (words[i] as number) ** 2 / UNBROKEN;
+  for (let i = 0; i < 2 * count; i++) inStep += (words[i] as number) ** 2 / count;
   let inAll = 0;
-  for (let k = 0; k < BITS; k++) inAll += energyOf(z, 4 * k) / BITS;
+  for (let k = 0; k < bits; k++) inAll += energyOf(z, 4 * k) / bits;
   // inStep = A² + N / 10, inAll = A² + 2 N, less what the front end took.
   const noise = Math.max((inAll - inStep) / (2 * KEPT - 1 / WORD), inAll * 1e-6, 1e-12);
   const amplitude = Math.sqrt(Math.max(inStep - noise / WORD, noise / WORD));

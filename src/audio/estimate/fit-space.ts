@@ -6,6 +6,11 @@ import { createBitPosteriors } from './smooth-bits.ts';
 /** What a burst sounds like: when it is, how its tones lie, how strong they are and how noisy. */
 export interface Fit extends Place, Levels {}
 
+/** The same, learnt from the phasing but for so many of its first words, which were lost. */
+export interface FirstFit extends Fit {
+  readonly skipped: number;
+}
+
 /** Room for one burst's worth of fitting; made once, used for every burst. */
 export interface FitSpace {
   readonly branches: Branches;
