@@ -5,6 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { burstFigures } from './burst.ts';
+import { callFigures } from './call.ts';
 import { channelFigures } from './channel.ts';
 import { identityFigures } from './identity.ts';
 import { importFigures } from './import-time.ts';
@@ -18,6 +19,7 @@ const SECTIONS: Readonly<Record<string, () => Figure[]>> = {
   identity: identityFigures,
   channel: channelFigures,
   position: positionFigures,
+  call: callFigures,
   sentence: sentenceFigures,
   network: networkFigures,
   burst: burstFigures,

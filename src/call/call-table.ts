@@ -121,39 +121,33 @@ export const calls: CallTable = /* @__PURE__ */ callTable(kinds);
  * position calls as routine (common practice, no source).
  */
 function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow | null {
-  const byFormat = new Map<number | null, KindRow[]>();
-  for (const row of rows) {
-    const format = symbolOfName(formatSpecifiers, row.format);
-    byFormat.set(format, [...(byFormat.get(format) ?? []), row]);
-  }
-  const ofDistress = rows.filter(isAboutShip).map(({ unsaid }) => unsaid.telecommand1);
+  const candidates = rows.map((row) => ({
+    row,
+    format: symbolOfName(formatSpecifiers, row.format),
+    isOfDistress: row.order.includes('distressed'),
+    // A row of one first telecommand is told by it.
+    telecommand: row.message.includes(FIXED_TELECOMMAND) ? row.unsaid.telecommand1 : null,
+    tells: row.message.flatMap(({ tells }) => tells ?? []),
+  }));
+  const ofDistress = candidates.flatMap(({ isOfDistress, telecommand }) => (isOfDistress ? telecommand : []));
   return (fields) => {
     const { telecommand1, end } = fields;
-    const alike = byFormat.get(fields.format) ?? [];
-    if (alike.length < 2) return alike[0] ?? null;
+    const alike = candidates.filter(({ format }) => format === fields.format);
+    if (alike.length < 2) return alike[0]?.row ?? null;
     const namesShip = fields.distressed !== null || fields.nature !== null;
     // The telecommand decides, as long as some other field is of a distress.
     const isDistress =
       (namesShip || fields.category === DISTRESS_CATEGORY) && ofDistress.includes(telecommand1);
     if (namesShip && !isDistress) return null;
-    const family = alike.filter((row) => isAboutShip(row) === isDistress);
-    const named = family.filter((row) => isTold(row) && row.unsaid.telecommand1 === telecommand1);
-    const open = isDistress || named.length > 0 ? named : family.filter((row) => !isTold(row));
-    const told = open.find(({ message }) => message.some((part) => part.tells?.(fields)));
-    return told ?? open.find(({ unsaid }) => unsaid.end === end) ?? open[0] ?? null;
+    const family = alike.filter(({ isOfDistress }) => isOfDistress === isDistress);
+    const named = family.filter(({ telecommand }) => telecommand === telecommand1);
+    const open = isDistress || named.length > 0 ? named : family.filter((each) => each.telecommand === null);
+    const told = open.find(({ tells }) => tells.some((tell) => tell(fields)));
+    return (told ?? open.find(({ row }) => row.unsaid.end === end) ?? open[0])?.row ?? null;
   };
 }
 
 const DISTRESS_CATEGORY: number = /* @__PURE__ */ symbolOfName(categories, 'distress');
-
-/** Whether a row has one first telecommand, which tells it. */
-function isTold({ message }: KindRow): boolean {
-  return message.includes(FIXED_TELECOMMAND);
-}
-
-function isAboutShip({ order }: KindRow): boolean {
-  return order.includes('distressed');
-}
 
 function unrecognised(fields: CallFields): Call {
   const { data } = readExpansion(fields.expansion);

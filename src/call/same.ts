@@ -26,7 +26,7 @@ function sameProperties(one: Properties, other: Properties): boolean {
 export function copyOf<Value>(value: Value): Value {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(copyOf) as Value;
-  const copy: Record<string, unknown> = {};
-  for (const name of Object.keys(value)) copy[name] = copyOf((value as Properties)[name]);
-  return copy as Value;
+  const copy = { ...value };
+  for (const name in copy) if (typeof copy[name] === 'object') copy[name] = copyOf(copy[name]);
+  return copy;
 }
