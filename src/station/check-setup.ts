@@ -1,8 +1,8 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
-import { clause } from './state/clause.ts';
-import type { StationSettings } from './state/settings.ts';
-import type { StationFix } from './state/state.ts';
-import { lengthOf } from './state/timer.ts';
+import { clause } from './model/clause.ts';
+import type { StationSettings } from './model/settings.ts';
+import type { StationFix } from './model/state.ts';
+import { lengthOf } from './model/timer.ts';
 
 /** What was observed of a station that is being set up. */
 export interface SetupObservations {

@@ -15,19 +15,35 @@
  *
  * @packageDocumentation
  */
-export {
-  adviseOnDistress,
-  type DistanceToDistress,
-  type DistressAdvice,
-} from './advice/advise.ts';
-export type { Permission } from './advice/permission.ts';
-export type { AdviceStep } from './advice/step.ts';
 export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
+export { createStation, nextWake } from './engine/station.ts';
+export type { TakenTransition } from './engine/turn.ts';
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
-export { extendWatchLog, type LogEntry, type WatchLog } from './log/watch-log.ts';
-export { writeLogCsv, writeLogJson } from './log/write-log.ts';
+export { extendWatchLog, writeLogCsv, writeLogJson } from './log/watch-log.ts';
+export type { AdviceStep, DistanceToDistress, DistressAdvice, Permission } from './model/advice.ts';
+export type * from './model/dialogue.ts';
+export type * from './model/effect.ts';
+export type * from './model/event.ts';
+export type { LogEntry, WatchLog } from './model/log-entry.ts';
+export type {
+  CallerPolicy,
+  Policy,
+  PolicySubject,
+  SettingsChange,
+  SettingsInput,
+  StationSettings,
+} from './model/settings.ts';
+export type { HeardAlert, ProvisionalCall, StationFix, StationState } from './model/state.ts';
+export { type Confidence, type TimerName, type TimerRow, timers } from './model/timer.ts';
+export { adviseOnDistress } from './procedures/other-distress/advise.ts';
+export {
+  type PhaseDescription,
+  phaseTable,
+  type TransitionRow,
+  transitionTable,
+} from './procedures/transition-table.ts';
 export { type RestoreOptions, restoreStation } from './restore/restore.ts';
-export type { EventWithoutTime, SimulatedPerson, WithoutAt } from './simulation/person.ts';
+export type { SimulatedPerson } from './simulation/person.ts';
 export { simulate } from './simulation/simulate.ts';
 export type {
   ChannelLoad,
@@ -38,31 +54,4 @@ export type {
   SimulationResult,
 } from './simulation/simulation.ts';
 export { type TimeLineOptions, writeTimeLine } from './simulation/time-line.ts';
-export type * from './state/dialogue.ts';
-export type * from './state/effect.ts';
-export type * from './state/event.ts';
-export type {
-  CallerPolicy,
-  Policy,
-  PolicySubject,
-  SettingsChange,
-  SettingsInput,
-  StationSettings,
-} from './state/settings.ts';
-export {
-  createStation,
-  type HeardAlert,
-  nextWake,
-  type ProvisionalCall,
-  type StationFix,
-  type StationState,
-} from './state/state.ts';
-export { type Confidence, type TimerName, type TimerRow, timers } from './state/timer.ts';
 export { type Step, step } from './step.ts';
-export {
-  type PhaseDescription,
-  phaseTable,
-  type TransitionRow,
-  transitionTable,
-} from './table/transition-table.ts';
-export type { TakenTransition } from './turn/turn.ts';

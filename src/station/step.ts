@@ -1,19 +1,19 @@
-import type { Effect } from './state/effect.ts';
-import type { SendFailedEvent, SentEvent, StationEvent } from './state/event.ts';
-import { malformationOf } from './state/event-form.ts';
-import { nextWake, type StationState } from './state/state.ts';
-import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './turn/act.ts';
-import { beginCall } from './turn/begin-call.ts';
-import { moveClock } from './turn/clock.ts';
-import { tuneByHand } from './turn/common-action.ts';
-import { fireOn } from './turn/fire-on.ts';
-import { hear } from './turn/hear.ts';
-import { rankOf } from './turn/open-dialogue.ts';
-import { agePosition, takeFix } from './turn/own-position.ts';
-import { reject } from './turn/reject.ts';
-import { makeWay, sendNext } from './turn/send-queue.ts';
-import { showAgain } from './turn/show-again.ts';
-import { emit, log, type TakenTransition, type Turn } from './turn/turn.ts';
+import { tuneByHand } from './engine/action.ts';
+import { agePosition, moveClock, takeFix } from './engine/clock.ts';
+import { nextWake } from './engine/station.ts';
+import { emit, log, reject, type TakenTransition, type Turn } from './engine/turn.ts';
+import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './inputs/act.ts';
+import { fireOn, rankOf } from './inputs/dialogues.ts';
+import { malformationOf } from './inputs/event-form.ts';
+import { makeWay, sendNext } from './inputs/queue.ts';
+import { hear } from './inputs/receive-call.ts';
+import { showAgain } from './inputs/show-again.ts';
+import { beginCall } from './inputs/start-call.ts';
+import { waitsOf } from './model/dialogue.ts';
+import type { Effect } from './model/effect.ts';
+import type { SendFailedEvent, SentEvent, StationEvent } from './model/event.ts';
+import type { StationState } from './model/state.ts';
+import type { WaitName } from './model/trigger.ts';
 
 /** What came of an event. */
 export interface Step {
@@ -185,11 +185,16 @@ function endWaits(turn: Turn): void {
   }
 }
 
-function earliestDue({ state }: Turn) {
-  let due: { dialogue: Turn['state']['dialogues'][number]; wait: string; until: number } | null = null;
+interface Due {
+  readonly dialogue: Turn['state']['dialogues'][number];
+  readonly wait: WaitName;
+  readonly until: number;
+}
+
+function earliestDue({ state }: Turn): Due | null {
+  let due: Due | null = null;
   for (const dialogue of state.dialogues) {
-    for (const wait in dialogue.waits) {
-      const until = dialogue.waits[wait] as number;
+    for (const [wait, until] of waitsOf(dialogue)) {
       if (until <= state.now && (due === null || until < due.until)) due = { dialogue, wait, until };
     }
   }

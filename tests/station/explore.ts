@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Verdict } from '../../src/burst/index.ts';
 import { answersTo, type Call } from '../../src/call/index.ts';
+import { nextRandom } from '../../src/station/engine/random.ts';
 import {
   createStation,
   type Dialogue,
@@ -11,7 +12,6 @@ import {
   type TransitionRow,
   transitionTable,
 } from '../../src/station/index.ts';
-import { nextRandom } from '../../src/station/state/random.ts';
 import { bothGrounds, callToStart, coast, friend, heardCall, own } from './happenings.ts';
 import type { Happening } from './radio.ts';
 
@@ -103,7 +103,7 @@ export function rowsNeverTaken(): readonly string[] {
     function tryRow({ row, dialogue }: Candidate): void {
       tried.set(row.id, (tried.get(row.id) ?? 0) + 1);
       if (below(4) === 0) give({ kind: 'channel', busy: below(2) === 0 });
-      const until = dialogue?.waits[row.on.replace(/ over$/, '')];
+      const until = Object.entries(dialogue?.waits ?? {}).find(([wait]) => row.on === `${wait} over`)?.[1];
       for (const happening of happeningsFor(row, dialogue)) give(happening, until);
     }
 

@@ -11,6 +11,7 @@ import {
 } from '../../src/call/index.ts';
 import { destination } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
+import { nextRandom } from '../../src/station/engine/random.ts';
 import {
   type SimulatedStation,
   type SimulationResult,
@@ -19,7 +20,6 @@ import {
 } from '../../src/station/index.ts';
 import { createAgenda } from '../../src/station/simulation/agenda.ts';
 import { receiversOf, transmissionsOf } from '../../src/station/simulation/transmission.ts';
-import { nextRandom } from '../../src/station/state/random.ts';
 import { evening, eveningScript } from './evening.ts';
 import { coast, friend, own } from './happenings.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import published from '../../shared/station/timers.json' with { type: 'json' };
 import { phaseTable, timers, transitionTable } from '../../src/station/index.ts';
-import { lengthOf, rangeOf } from '../../src/station/state/timer.ts';
+import { lengthOf, rangeOf } from '../../src/station/model/timer.ts';
 import { rowsNeverTaken } from './explore.ts';
 
 const rows = transitionTable();

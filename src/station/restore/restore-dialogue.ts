@@ -1,18 +1,18 @@
 import type { Verdict } from '../../burst/index.ts';
 import { type Call, type NatureOfDistress, natures } from '../../call/index.ts';
-import { readCall } from '../state/call-form.ts';
-import type { Dialogue } from '../state/dialogue.ts';
-import type { PhaseRow, Procedure, Transition } from '../state/procedure.ts';
-import type { StationState } from '../state/state.ts';
-import { rangeOf, type TimerName } from '../state/timer.ts';
-import { WATCH_CHANNEL } from '../turn/common-action.ts';
-import { heardDistress } from '../turn/heard-distress.ts';
-import { incoming } from '../turn/incoming.ts';
-import { groundsOf } from '../turn/on-air.ts';
-import { outgoing } from '../turn/outgoing.ts';
-import { ownDistress } from '../turn/own-distress.ts';
-import { barOf, workingChannel } from '../turn/working-channel.ts';
-import { isRecord, readInstant, readText } from './read-plain.ts';
+import { groundsOf } from '../engine/on-air.ts';
+import type { PhaseRow, Procedure } from '../engine/procedure.ts';
+import { readCall } from '../model/call-form.ts';
+import { barOf, WATCH_CHANNEL, workingChannel } from '../model/channel.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import { isRecord, readInstant, readText } from '../model/plain.ts';
+import type { StationState } from '../model/state.ts';
+import { rangeOf } from '../model/timer.ts';
+import type { Trigger, WaitName } from '../model/trigger.ts';
+import { incoming } from '../procedures/incoming.ts';
+import { heardDistress } from '../procedures/other-distress/other-distress.ts';
+import { outgoing } from '../procedures/outgoing.ts';
+import { ownDistress } from '../procedures/own-distress/own-distress.ts';
 import { isPlausible, resumed, withoutWrongAnswer } from './resume.ts';
 
 /**
@@ -124,32 +124,50 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
   }
 }
 
+function readWaits(stored: unknown, dialogue: Dialogue, restored: Restored): Dialogue['waits'] {
+  switch (dialogue.procedure) {
+    case 'outgoing':
+      return waitsIn(outgoing, dialogue, stored, restored);
+    case 'incoming':
+      return waitsIn(incoming, dialogue, stored, restored);
+    case 'own-distress':
+      return waitsIn(ownDistress, dialogue, stored, restored);
+    case 'heard-distress':
+      return waitsIn(heardDistress, dialogue, stored, restored);
+  }
+}
+
 /**
- * The waits of the phase, none longer than its timer. When none is left that ends the phase all of them start anew, so
+ * The waits of the phase, none longer than its timer. When none is left that ends the phase all of them start again, so
  * that every restored dialogue goes on and ends.
  */
-function readWaits(
+function waitsIn<
+  D extends Dialogue,
+  Wait extends WaitName,
+  On extends Trigger,
+  Guard extends string,
+  Action extends string,
+>(
+  { phases, timerOf, transitions }: Procedure<D, Wait, On, Guard, Action>,
+  dialogue: D,
   stored: unknown,
-  dialogue: Dialogue,
   { state: { now, settings } }: Restored,
-): Readonly<Record<string, number>> {
-  const { row, timerOf, rows } = tableOf(dialogue);
-  const latest = (wait: string) => now + rangeOf(timerOf(wait), settings.timers)[1];
-  const running: Record<string, number> = {};
+): Dialogue['waits'] {
+  const phase: D['phase'] = dialogue.phase;
+  const { waits, keeps = [] } = phases[phase];
+  const latest = (wait: Wait) => now + rangeOf(timerOf(wait, dialogue), settings.timers)[1];
+  const running: Partial<Record<WaitName, number>> = {};
   const isStopped = dialogue.procedure === 'own-distress' && dialogue.stopped;
-  for (const wait of [...row.waits, ...(row.keeps ?? [])]) {
+  for (const wait of [...waits, ...keeps]) {
     if (isStopped && wait === 'alert-repeat') continue;
     const until = isRecord(stored) && Object.hasOwn(stored, wait) ? readInstant(stored[wait]) : null;
     if (until !== null) running[wait] = Math.min(until, latest(wait));
   }
-  const ends = rows.some(
-    ({ from, on, to, when }) =>
-      from === dialogue.phase &&
-      to !== from &&
-      when === undefined &&
-      Object.hasOwn(running, on.replace(/ over$/, '')),
+  const over = new Set<Trigger>(Object.keys(running).map((wait) => `${wait as WaitName} over` as const));
+  const ends = transitions.some(
+    ({ from, on, to, when }) => from === phase && to !== from && when === undefined && over.has(on),
   );
-  if (!ends) for (const wait of row.waits) running[wait] = latest(wait);
+  if (!ends) for (const wait of waits) running[wait] = latest(wait);
   return running;
 }
 
@@ -163,33 +181,6 @@ function repeatOf(
   const until = isRecord(stored.waits) ? readInstant(stored.waits['alert-repeat']) : null;
   const alertedAt = dialogue.procedure === 'own-distress' ? dialogue.alertedAt : null;
   return until === null || alertedAt === null ? least : Math.min(Math.max(until - alertedAt, 0), most);
-}
-
-interface Table {
-  readonly row: PhaseRow;
-  readonly rows: readonly Transition<string, string, string>[];
-  readonly timerOf: (wait: string) => TimerName;
-}
-
-function tableOf(dialogue: Dialogue): Table {
-  switch (dialogue.procedure) {
-    case 'outgoing':
-      return tableOfProcedure(outgoing, dialogue);
-    case 'incoming':
-      return tableOfProcedure(incoming, dialogue);
-    case 'own-distress':
-      return tableOfProcedure(ownDistress, dialogue);
-    case 'heard-distress':
-      return tableOfProcedure(heardDistress, dialogue);
-  }
-}
-
-function tableOfProcedure<D extends Dialogue, Guard extends string, Action extends string>(
-  { phases, transitions, timerOf }: Procedure<D, Guard, Action>,
-  dialogue: D,
-): Table {
-  const phase: D['phase'] = dialogue.phase;
-  return { row: phases[phase], rows: transitions, timerOf: (wait) => timerOf(wait, dialogue) };
 }
 
 function isPhaseOf<Phase extends string>(

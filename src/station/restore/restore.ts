@@ -1,9 +1,11 @@
 import { type Failure, failure, type Notice, quote, type Result, success } from '../../result/index.ts';
-import { readCall } from '../state/call-form.ts';
-import type { Dialogue } from '../state/dialogue.ts';
-import type { AlarmKind } from '../state/effect.ts';
+import { createStation } from '../engine/station.ts';
+import { readCall } from '../model/call-form.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { AlarmKind } from '../model/effect.ts';
+import { isRecord, readCoordinates, readInstant, readText } from '../model/plain.ts';
+import { completeSettings, type StationSettings, settingsForm } from '../model/settings.ts';
 import {
-  createStation,
   type HeardAlert,
   MOST_ALERTS,
   MOST_DIALOGUES,
@@ -11,10 +13,8 @@ import {
   type ProvisionalCall,
   type StationFix,
   type StationState,
-} from '../state/state.ts';
-import { isRecord, readCoordinates, readInstant, readText } from './read-plain.ts';
+} from '../model/state.ts';
 import { type Restored, readDialogue } from './restore-dialogue.ts';
-import { readSettings } from './restore-settings.ts';
 
 /** What each version of the layout lacked of the next. */
 const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
@@ -256,4 +256,28 @@ function shown(received: unknown): string {
 function wrong(code: string, expected: string, received: unknown): Failure {
   const message = `Stored state: ${expected} is needed, got ${shown(received)}`;
   return failure({ code, message, at: [], expected, received: shown(received) });
+}
+
+/** Settings that a state of version 2 may lack. */
+const LATER: readonly string[] = ['designated', 'watched'] satisfies readonly (keyof StationSettings)[];
+
+/** Settings from stored data, whatever makes no sense replaced by the usual value. */
+export function readSettings(
+  stored: unknown,
+  mend: (at: string, received: unknown) => void,
+): StationSettings {
+  const usual = completeSettings({});
+  if (!isRecord(stored)) {
+    mend('settings', stored);
+    return usual;
+  }
+  const kept = Object.entries(settingsForm).flatMap(([key, fits]) => {
+    // Stored before the setting existed: nothing is damaged.
+    if (LATER.includes(key) && !Object.hasOwn(stored, key)) return [];
+    const value = Object.hasOwn(stored, key) ? stored[key] : undefined;
+    if (fits(value)) return [[key, value]];
+    mend(`settings ${key}`, value);
+    return [];
+  });
+  return completeSettings(Object.fromEntries(kept), usual);
 }

@@ -1,18 +1,18 @@
 import type { Call } from '../../call/index.ts';
+import { mayAnswerAlone, mayRepeatAlone, objectionTo } from '../engine/on-air.ts';
+import { barOf } from '../model/channel.ts';
 import type {
   Dialogue,
   HeardDistressDialogue,
   IncomingDialogue,
   OutgoingDialogue,
   OwnDistressDialogue,
-} from '../state/dialogue.ts';
-import { maySend } from '../state/equipment.ts';
-import { policyFor } from '../state/settings.ts';
-import type { StationState } from '../state/state.ts';
-import { fitsQuestion, isFromCalled } from '../turn/find-question.ts';
-import { objectionToAcknowledging } from '../turn/heard-distress.ts';
-import { mayAnswerAlone, mayRepeatAlone, objectionTo } from '../turn/on-air.ts';
-import { barOf } from '../turn/working-channel.ts';
+} from '../model/dialogue.ts';
+import { maySend } from '../model/equipment.ts';
+import { policyFor } from '../model/settings.ts';
+import type { StationState } from '../model/state.ts';
+import { objectionToAcknowledging } from '../procedures/other-distress/other-distress.ts';
+import { fitsQuestion, isFromCalled } from '../procedures/outgoing.ts';
 
 /** Whether a stored dialogue could have come about: its call fits its procedure, the own identity and the class. */
 export function isPlausible(state: StationState, dialogue: Dialogue): boolean {

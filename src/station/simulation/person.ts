@@ -1,7 +1,7 @@
 import type { Reason } from '../../call/index.ts';
-import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../state/effect.ts';
-import type { StationEvent } from '../state/event.ts';
-import type { StationState } from '../state/state.ts';
+import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../model/effect.ts';
+import type { EventWithoutTime } from '../model/event.ts';
+import type { StationState } from '../model/state.ts';
 
 /** The person aboard or ashore, as far as a simulation needs one. */
 export interface SimulatedPerson {
@@ -12,12 +12,6 @@ export interface SimulatedPerson {
   /** Seconds of talk on a working channel, least and most. */
   readonly talk: readonly [least: number, most: number];
 }
-
-/** Each event of a station without its instant, so that the union stays a union. */
-export type WithoutAt<T> = T extends StationEvent ? Omit<T, 'at'> : never;
-
-/** An event whose instant is given by whoever plays it. */
-export type EventWithoutTime = WithoutAt<StationEvent>;
 
 /** What a person will do, and after how many seconds. */
 export interface Reaction {

@@ -1,5 +1,6 @@
-import { createStation, type StationState } from '../state/state.ts';
-import type { EventWithoutTime } from './person.ts';
+import { createStation } from '../engine/station.ts';
+import type { EventWithoutTime } from '../model/event.ts';
+import type { StationState } from '../model/state.ts';
 import type { SimulatedStation } from './simulation.ts';
 import type { Transmission } from './transmission.ts';
 

@@ -1,11 +1,11 @@
-import type { StationEvent } from '../state/event.ts';
-import { nextRandom } from '../state/random.ts';
+import { isForStation } from '../engine/for-station.ts';
+import { nextRandom } from '../engine/random.ts';
+import { isWaitingToSend } from '../inputs/queue.ts';
+import type { EventWithoutTime, StationEvent } from '../model/event.ts';
 import { step } from '../step.ts';
-import { isForStation } from '../turn/for-station.ts';
-import { isWaitingToSend } from '../turn/send-queue.ts';
 import { createAgenda } from './agenda.ts';
 import { createAir } from './air.ts';
-import { type EventWithoutTime, reactionTo } from './person.ts';
+import { reactionTo } from './person.ts';
 import { aimed, createPlace, fixOf, type Place } from './place.ts';
 import { whoHearsWhom } from './reach.ts';
 import type {
@@ -24,6 +24,7 @@ type Thing =
   | { readonly kind: 'end'; readonly transmission: Transmission; readonly dialogue: number | null };
 
 const DEFAULT_START = 1_780_336_800_000;
+
 /** A position receiver gives a fix every second; every five minutes is enough for what is simulated here. */
 const FIX_INTERVAL = 300_000;
 

@@ -1,8 +1,9 @@
 import type { Coordinates } from '../../position/index.ts';
-import type { Effect } from '../state/effect.ts';
-import type { SettingsInput } from '../state/settings.ts';
-import type { StationState } from '../state/state.ts';
-import type { EventWithoutTime, SimulatedPerson } from './person.ts';
+import type { Effect } from '../model/effect.ts';
+import type { EventWithoutTime } from '../model/event.ts';
+import type { SettingsInput } from '../model/settings.ts';
+import type { StationState } from '../model/state.ts';
+import type { SimulatedPerson } from './person.ts';
 
 /** One station of a simulation. */
 export interface SimulatedStation {

@@ -1,5 +1,5 @@
 import { describeCall } from '../../call/index.ts';
-import { LAST_INSTANT } from '../turn/clock.ts';
+import { LAST_INSTANT } from '../model/plain.ts';
 import type { SimulatedMoment, SimulationResult } from './simulation.ts';
 
 /** How a time line is written. */

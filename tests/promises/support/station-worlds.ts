@@ -62,7 +62,11 @@ export function give(world: World, happening: EventWithoutTime, after = 0): Worl
   const { state: before } = world;
   const now = world.now + after;
   const event = { ...happening, at: now } as StationEvent;
-  const seen = note(world, event, now);
+  // A clock that goes back takes every instant with it: the key is held as long as before.
+  const back = Math.min(0, now - before.now);
+  const { heldSince } = world.notes;
+  const shifted = { ...world.notes, heldSince: heldSince === null ? null : heldSince + back };
+  const seen = note({ ...world, notes: shifted }, event, now);
   const { state, effects } = step(before, event);
   const notes = afterStep(seen, before, state, event);
   let { onAir } = notes;
@@ -128,8 +132,6 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
         : notes;
     case 'release-alert':
       return heldLongEnough(notes, state, now) ? notes : { ...notes, heldSince: null };
-    case 'stop-alert':
-      return { ...notes, alerting: false };
     case 'confirm':
       return with_(notes, 'confirmed', event.dialogue);
     case 'answer':
@@ -156,6 +158,9 @@ function afterStep(notes: Notes, before: StationState, after: StationState, even
   let seen = notes;
   if (event.kind === 'call' || (event.kind === 'heard' && isCleanAndForUs(before, event)))
     seen = with_(seen, 'led', before.nextDialogue);
+  // Not in the middle of a transmission: then the station says so.
+  if (event.kind === 'stop-alert' && after.dialogues.some(({ phase }) => phase === 'stopped'))
+    seen = { ...seen, alerting: false };
   if (event.kind === 'confirm') seen = with_(seen, 'led', event.dialogue);
   if (event.kind === 'sent' || event.kind === 'send-failed')
     seen = event.dialogue === seen.onAir ? { ...seen, onAir: null } : seen;

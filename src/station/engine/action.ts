@@ -1,0 +1,134 @@
+import type { Call } from '../../call/index.ts';
+import type { TimeOfDay } from '../../position/index.ts';
+import { situationOf } from '../../speech/internal.ts';
+import { WATCH_CHANNEL } from '../model/channel.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { AlarmKind, ShowTopic } from '../model/effect.ts';
+import { briefly } from './brief.ts';
+import { objectionTo } from './on-air.ts';
+import { emit, log, reject, type Turn } from './turn.ts';
+
+/** Tells the person, and writes the same into the log; `call` is what it is about, that of the dialogue unless stated. */
+export function tell(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  topic: ShowTopic,
+  text: string,
+  call?: Call,
+): void {
+  emit(turn, dialogue, { kind: 'show', topic, text, call });
+  log(turn, dialogue, { what: 'done', text });
+}
+
+/** Puts a call on the air, unless something bars it: then the dialogue goes on as after a failed transmission. */
+export function transmit(turn: Turn, dialogue: Dialogue, call: Call | null, times: 1 | 5 = 1): void {
+  const objection = call === null ? null : objectionTo(turn.state, dialogue, call);
+  if (objection !== null) {
+    const { code, message, clause } = objection;
+    reject(turn, dialogue, code, message, clause === undefined ? {} : { clause });
+  }
+  turn.state.transmitting = dialogue.id;
+  if (call === null || objection !== null) turn.failed.push(dialogue.id);
+  else emit(turn, dialogue, { kind: 'send', call, times });
+}
+
+/** The transmission is over. */
+export function endTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) turn.state.transmitting = null;
+}
+
+/** Breaks off the own transmission. */
+export function stopTransmission(turn: Turn, dialogue: Dialogue): void {
+  if (turn.state.transmitting === dialogue.id) emit(turn, dialogue, { kind: 'stop-sending' });
+  endTransmission(turn, dialogue);
+}
+
+/** Notes a call that went out. */
+export function logSent(turn: Turn, dialogue: Dialogue, call: Call, times = 1): void {
+  const often = times > 1 ? `, ${times} times in a row` : '';
+  log(turn, dialogue, { what: 'sent', text: `Sent: ${briefly(call)}${often}`, call });
+}
+
+/** The radio could not send. */
+export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): void {
+  endTransmission(turn, dialogue);
+  sound(turn, dialogue, 'fault');
+  tell(turn, dialogue, 'transmission-failed', text);
+}
+
+// ITU-R M.493-16, from memory: distress and urgency alarms last until a person silences them, the others are short.
+const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
+
+/** Starts an alarm, unless the very same one is sounding already. */
+export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): void {
+  const { state } = turn;
+  if (!lasting.includes(alarm)) {
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'short' });
+  } else if (!state.sounding.includes(alarm)) {
+    state.sounding = [...state.sounding, alarm];
+    emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'until-silenced' });
+  }
+}
+
+/** Asks for the words that belong to a call, if any do. */
+export function speak(
+  turn: Turn,
+  dialogue: Dialogue,
+  call: Call,
+  channel: string,
+  alertTime: TimeOfDay | null = null,
+): void {
+  const { kind: situation } = situationOf(call, turn.state.settings.mmsi, (mmsi) => ({ mmsi }));
+  if (situation === 'nothing-to-say') return;
+  emit(turn, dialogue, { kind: 'speak', situation, channel, call, alertTime });
+}
+
+/** Changes the voice channel. */
+export function tune(turn: Turn, dialogue: Dialogue, channel: string): void {
+  const left = turn.state.tunedTo;
+  turn.state.tunedTo = channel;
+  emit(turn, dialogue, { kind: 'tune', channel });
+  tellWatchLeft(turn, dialogue, left);
+}
+
+/** The voice channel was changed outside this machine, or as it asked. */
+export function tuneByHand(turn: Turn, channel: string): void {
+  const left = turn.state.tunedTo;
+  turn.state.tunedTo = channel;
+  tellWatchLeft(turn, null, left);
+}
+
+/**
+ * Says that the radio left a channel that must be watched. Automatic channel change during a bridge-to-bridge or
+ * traffic watch: US Coast Guard safety alert of 2010; ITU-R M.493 considering j).
+ */
+function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | null): void {
+  const { tunedTo, settings } = turn.state;
+  if (left === tunedTo) return;
+  const watched = left === null ? settings.watched : settings.watched.filter((channel) => channel === left);
+  const lost = watched.filter((channel) => channel !== tunedTo);
+  if (lost.length === 0) return;
+  const text = `Radio is on channel ${tunedTo}, not on channel ${lost.join(' or ')}: keep the required watch there on another receiver, or tune back`;
+  tell(turn, dialogue, 'watch-left', text);
+}
+
+/** Distress traffic is on channel 16: to it, or the person is told to go there. */
+export function tuneToWatch(turn: Turn, dialogue: Dialogue, certain = true): void {
+  if (certain && turn.state.settings.tuning === 'automatic') tune(turn, dialogue, WATCH_CHANNEL);
+  else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
+}
+
+/** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */
+export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  log(turn, dialogue, { what: 'done', text: `Finished on channel ${channel}` });
+  if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
+}
+
+/** Put away while nobody acted: the radio is left where it is, since a talk may be going on. */
+export function leaveTuned(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
+  const { channel } = dialogue;
+  const stillThere = turn.state.tunedTo === channel && channel !== WATCH_CHANNEL;
+  const reminder = stillThere ? `: the radio is still on channel ${channel}` : '';
+  tell(turn, dialogue, 'still-on-channel', `Put away after a long time${reminder}`);
+}

@@ -1,0 +1,59 @@
+import type { Dialogue } from '../model/dialogue.ts';
+import type { AskEffect } from '../model/effect.ts';
+import type { AnswerKind } from '../model/event.ts';
+import { briefly } from './brief.ts';
+import { emit, type Turn } from './turn.ts';
+
+type Question = Pick<AskEffect, 'question' | 'text' | 'answers'> & { readonly caution?: string };
+
+const YES_OR_NO: readonly AnswerKind[] = ['confirm', 'decline'];
+
+/** What the person is asked in the phase a dialogue is in, `null` when nothing. */
+export function questionOf(dialogue: Dialogue): Question | null {
+  switch (dialogue.procedure) {
+    case 'outgoing':
+      if (dialogue.phase === 'confirming') {
+        const text = `Send this? ${briefly(dialogue.call)}`;
+        return { question: 'send-this', text, answers: YES_OR_NO, caution: SEND_CAUTION };
+      }
+      return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
+    case 'incoming':
+      if (dialogue.phase === 'deciding') {
+        const text = `Answer this? ${briefly(dialogue.call)}`;
+        return { question: 'answer-call', text, answers: ['answer', 'refuse', 'close'] };
+      }
+      return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
+    case 'own-distress':
+      if (dialogue.phase === 'cancel-asked') {
+        const text = 'Was the alert false? If so it is cancelled by DSC and then by voice on channel 16';
+        return { question: 'cancel-alert', text, answers: YES_OR_NO };
+      }
+      return dialogue.phase === 'interrupted' ? REPEAT : null;
+    case 'heard-distress': {
+      if (dialogue.phase !== 'acknowledge-asked') return null;
+      const text = `Acknowledge the distress of ${dialogue.distressed ?? 'an unidentified vessel'} by DSC?`;
+      return { question: 'acknowledge-distress', text, answers: YES_OR_NO };
+    }
+  }
+}
+
+/** Asks it. */
+export function ask(turn: Turn, dialogue: Dialogue): void {
+  const asked = questionOf(dialogue);
+  if (asked === null) return;
+  const { caution, ...question } = asked;
+  emit(turn, dialogue, { kind: 'ask', ...question }, caution);
+}
+
+const SEND_CAUTION =
+  'Distress, urgency and safety calls reach every ship in range. Send one only on the authority of the person responsible for the vessel, and as your licence and national rules allow';
+
+const REPEAT: Question = {
+  question: 'repeat-alert',
+  text: 'The own distress alert is no longer repeated. Hold the key to send it again, or cancel it if it was false',
+  answers: ['press-alert', 'cancel-alert', 'stop-alert'],
+};
+
+function tuneTo(channel: string | null): Question {
+  return { question: 'tune-to', text: `Tune to channel ${channel}?`, answers: YES_OR_NO };
+}

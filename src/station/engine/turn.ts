@@ -1,0 +1,105 @@
+import type { Call } from '../../call/index.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { AskEffect, Effect, ShowEffect } from '../model/effect.ts';
+import type { LogEntry } from '../model/log-entry.ts';
+import type { StationState } from '../model/state.ts';
+import { rangeOf, type TimerName } from '../model/timer.ts';
+import { nextRandom } from './random.ts';
+
+/** A value that this turn may change, because it made the copy. */
+export type Draft<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/** A transition that was taken. */
+export interface TakenTransition {
+  readonly dialogue: number;
+  /** {@link TransitionRow.id} of the row. */
+  readonly row: string;
+}
+
+/** The working copy of one step. */
+export interface Turn {
+  readonly state: Draft<Omit<StationState, 'dialogues'>> & { dialogues: Draft<Dialogue>[] };
+  readonly effects: Effect[];
+  readonly transitions: TakenTransition[];
+  /** Dialogues whose call could not be sent: each goes on as after a failed transmission. */
+  readonly failed: number[];
+  /** The clause of the transition being taken: its effects carry it. */
+  clause: string | null;
+}
+
+type WithoutBase<T> = T extends ShowEffect | AskEffect
+  ? Omit<T, 'dialogue' | 'clause' | 'caution' | 'call'> & { readonly call?: Call | undefined }
+  : T extends Effect
+    ? Omit<T, 'dialogue' | 'clause' | 'caution'>
+    : never;
+
+/** An effect as the actions give it; {@link emit} adds dialogue, clause and caution, and the dialogue's call to what is shown. */
+export type BareEffect = WithoutBase<Effect>;
+
+/** What every effect about distress carries. The words are this library's own. */
+export const DISTRESS_CAUTION =
+  'Lives may depend on this. Follow the rules of your administration and the master’s orders; keep watch on channel 16; software can be wrong and replaces neither training nor a trained operator';
+
+/** Hands an effect to the caller of the step. */
+export function emit(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  effect: BareEffect,
+  caution: string | null = null,
+): void {
+  const isShown = effect.kind === 'show' || effect.kind === 'ask';
+  const about = isShown ? { call: effect.call ?? dialogue?.call ?? null } : {};
+  const base = {
+    dialogue: dialogue?.id ?? null,
+    clause: turn.clause,
+    caution: caution ?? (concernsDistress(dialogue, effect) ? DISTRESS_CAUTION : null),
+  };
+  turn.effects.push({ ...effect, ...about, ...base } as Effect);
+}
+
+function concernsDistress(dialogue: Dialogue | null, effect: BareEffect): boolean {
+  if (dialogue?.procedure === 'own-distress' || dialogue?.procedure === 'heard-distress') return true;
+  if (dialogue !== null && dialogue.call !== null && isDistress(dialogue.call)) return true;
+  const call = effect.kind === 'log' ? effect.entry.call : 'call' in effect ? effect.call : undefined;
+  return call !== undefined && isDistress(call);
+}
+
+/** Whether a call speaks of a distress, by its kind or its category. */
+export function isDistress(call: Call): boolean {
+  return call.kind.startsWith('distress-') || ('category' in call && call.category === 'distress');
+}
+
+/** Writes into the watch log. */
+export function log(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  entry: Pick<LogEntry, 'what' | 'text'> & Partial<Pick<LogEntry, 'call' | 'verdict' | 'corrects'>>,
+): void {
+  const { state } = turn;
+  const number = state.nextLogEntry++;
+  const position = state.fix?.position ?? null;
+  emit(turn, dialogue, {
+    kind: 'log',
+    entry: { kind: 'log-entry', number, at: state.now, dialogue: dialogue?.id ?? null, position, ...entry },
+  });
+}
+
+/** A length for a timer, in milliseconds: random where the table gives a range. */
+export function drawLength(turn: Turn, timer: TimerName): number {
+  const [least, most] = rangeOf(timer, turn.state.settings.timers);
+  if (least === most) return least;
+  const [value, next] = nextRandom(turn.state.random);
+  turn.state.random = next;
+  return Math.round(least + value * (most - least));
+}
+
+/** Tells why an event was not followed. Nothing else happens. */
+export function reject(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  code: string,
+  message: string,
+  more: { readonly received?: string; readonly expected?: string; readonly clause?: string } = {},
+): void {
+  emit(turn, dialogue, { kind: 'reject', issue: { code, message, at: [], ...more } });
+}

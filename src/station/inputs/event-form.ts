@@ -1,0 +1,82 @@
+import { type Call, natures } from '../../call/index.ts';
+import { quote } from '../../result/index.ts';
+import { hasParties, hasSymbols } from '../model/call-form.ts';
+import type { StationEvent } from '../model/event.ts';
+import { isRecord } from '../model/plain.ts';
+
+/**
+ * What an event lacks to be one, `null` when nothing. The types see to it in TypeScript; plain JavaScript and stored
+ * events come without them. What a call or settings hold is looked at where they are used.
+ */
+export function malformationOf(event: unknown): string | null {
+  if (!isRecord(event)) return 'an object is needed';
+  const { kind, at } = event;
+  if (typeof kind !== 'string' || !Object.hasOwn(parts, kind))
+    return `kind ${quote(String(kind))} is none that a station knows`;
+  if (typeof at !== 'number') return `${kind} needs at, epoch milliseconds`;
+  const needed = Object.entries(parts[kind as StationEvent['kind']]);
+  const lacking = needed.find(([name, fits]) => !fits(event[name]));
+  return lacking === undefined ? null : `${kind} needs ${lacking[0]}, of its own form`;
+}
+
+type Parts = Readonly<Record<string, (value: unknown) => boolean>>;
+
+const isText = (value: unknown): boolean => typeof value === 'string';
+
+const isNumber = (value: unknown): boolean => typeof value === 'number';
+
+const isNumberIfAny = (value: unknown): boolean => value === undefined || Number.isFinite(value);
+
+const isReceivedCall = (value: unknown): boolean => hasParties(value) && hasSymbols(value as Call);
+
+const isVerdict = (value: unknown): boolean =>
+  value === 'clean' || value === 'repaired' || value === 'doubtful';
+
+const isNature = (value: unknown): boolean => natures.rows.some(([, nature]) => nature === value);
+
+const nothing: Parts = {};
+
+const onDialogue: Parts = { dialogue: isNumber };
+
+const parts: Readonly<Record<StationEvent['kind'], Parts>> = {
+  clock: nothing,
+  heard: {
+    call: isReceivedCall,
+    verdict: isVerdict,
+    event: (value) => value === undefined || typeof value === 'number' || typeof value === 'string',
+    stage: (value) => value === undefined || value === 'provisional' || value === 'final',
+  },
+  channel: { busy: (value) => typeof value === 'boolean' },
+  tuned: { channel: isText },
+  sent: onDialogue,
+  'send-failed': onDialogue,
+  fix: {
+    position: isRecord,
+    source: (value) => value === 'instrument' || value === 'person',
+    fixedAt: isNumberIfAny,
+  },
+  settings: { settings: isRecord },
+  call: { call: hasParties },
+  answer: onDialogue,
+  refuse: onDialogue,
+  offer: onDialogue,
+  confirm: onDialogue,
+  decline: onDialogue,
+  retry: onDialogue,
+  close: onDialogue,
+  select: onDialogue,
+  spoken: onDialogue,
+  assist: onDialogue,
+  'stand-by': onDialogue,
+  traffic: onDialogue,
+  'no-traffic': onDialogue,
+  acknowledge: onDialogue,
+  silence: nothing,
+  'prepare-alert': { nature: (value) => value === undefined || isNature(value) },
+  'press-alert': nothing,
+  'release-alert': nothing,
+  'stop-alert': nothing,
+  'cancel-alert': nothing,
+  'describe-alert': { nature: isNature },
+  note: { text: isText, corrects: isNumberIfAny },
+};

@@ -1,0 +1,55 @@
+import type { HeardDistressPhase } from './dialogue.ts';
+import type { AnswerKind } from './event.ts';
+
+/** How far away the vessel in distress is. */
+export interface DistanceToDistress {
+  readonly metres: number;
+  /** Degrees true from the own position; `null` when the two places are the same. */
+  readonly bearing: number | null;
+  /** Seconds at the speed of the settings on one course, which may lead over land; `null` without a speed. */
+  readonly seconds: number | null;
+  /** Epoch milliseconds of the own position used. */
+  readonly ownPositionAt: number;
+}
+
+/** Advice of the decision flow for a distress alert received on VHF, at this stage. */
+export interface DistressAdvice {
+  readonly kind: 'distress-advice';
+  /** Nine digits, `null` when unknown. */
+  readonly distressed: string | null;
+  readonly phase: HeardDistressPhase;
+  /** What to do now, in order. */
+  readonly now: readonly AdviceStep[];
+  /** The question to answer, and the events that answer it; `null` when there is none now. */
+  readonly question: { readonly text: string; readonly answers: readonly AnswerKind[] } | null;
+  /** What to wait for, `null` when for nothing. */
+  readonly waitFor: AdviceStep | null;
+  /** Who acknowledges an alert on VHF. */
+  readonly whoAcknowledges: AdviceStep;
+  /** Acknowledging by voice on channel 16. */
+  readonly voiceAcknowledgement: Permission;
+  /** Acknowledging by DSC. */
+  readonly dscAcknowledgement: Permission;
+  /** A DSC relay to one coast station. Passing the distress on by voice or any other means is never forbidden. */
+  readonly relay: Permission;
+  /** A DSC relay to all ships, a group or an area. */
+  readonly relayToMany: Permission;
+  /** `null` when a position is missing. */
+  readonly distance: DistanceToDistress | null;
+  readonly caution: string;
+}
+
+/** Whether something is allowed, and why or why not. */
+export interface Permission {
+  readonly allowed: boolean;
+  readonly why: string;
+  readonly clause: string;
+}
+
+/** One instruction. */
+export interface AdviceStep {
+  /** English, without a final full stop. */
+  readonly text: string;
+  /** Document and section. */
+  readonly clause: string;
+}

@@ -1,0 +1,64 @@
+import { type Call, compositions, decodeFields, encodeFields } from '../../call/index.ts';
+import { isRecord } from './plain.ts';
+
+/** A call of a known kind, if its symbols say the same again: then everything in it is as the types say. */
+export function readCall(stored: unknown): Call | null {
+  if (!isRecord(stored) || !kinds.has(stored.kind)) return null;
+  const call = stored as unknown as Call;
+  try {
+    const said: Readonly<Record<string, unknown>> = { ...decodeFields(encodeFields(call)).call };
+    const holds = Object.entries(stored).every(
+      ([key, value]) => key === 'kind' || key === 'asReceived' || !(key in said) || isSame(value, said[key]),
+    );
+    return holds ? call : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Whether a call has an address and a sender of the right type. */
+export function hasParties(value: unknown): boolean {
+  if (!isRecord(value) || typeof value.kind !== 'string') return false;
+  const { to, from } = value;
+  if (from !== null && typeof from !== 'string') return false;
+  return to === null || (isRecord(to) && addresses.has(to.kind) && isAddress(to));
+}
+
+/** Whether every value of a call has symbols. */
+export function hasSymbols(call: Call): boolean {
+  try {
+    encodeFields(call);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const kinds: ReadonlySet<unknown> = /* @__PURE__ */ new Set([
+  'unrecognised-call',
+  ...compositions.map(({ kind }) => kind),
+]);
+
+const addresses: ReadonlySet<unknown> = /* @__PURE__ */ new Set([
+  'station',
+  'group',
+  'area',
+  'all-ships',
+  'all-stations',
+]);
+
+function isAddress({ kind, mmsi, area }: Readonly<Record<string, unknown>>): boolean {
+  if (kind === 'area') return area === null || isRecord(area);
+  return kind === 'all-ships' || kind === 'all-stations' || mmsi === null || typeof mmsi === 'string';
+}
+
+/** Whether two plain values are the same; a key whose value is undefined counts as absent. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (!isRecord(one) || !isRecord(other)) {
+    return Array.isArray(one) && Array.isArray(other)
+      ? one.length === other.length && one.every((entry, index) => isSame(entry, other[index]))
+      : one === other;
+  }
+  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+  return [...keys].every((key) => isSame(one[key], other[key]));
+}

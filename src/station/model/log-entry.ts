@@ -1,0 +1,26 @@
+import type { Verdict } from '../../burst/index.ts';
+import type { Call } from '../../call/index.ts';
+import type { Coordinates } from '../../position/index.ts';
+
+/** One line of the watch log. An entry is never changed; a later one may correct it. */
+export interface LogEntry {
+  readonly kind: 'log-entry';
+  /** 1, 2, 3 …, without a gap. The order of entries, even when the clock was set back. */
+  readonly number: number;
+  /** Epoch milliseconds. */
+  readonly at: number;
+  readonly what: 'heard' | 'sent' | 'done' | 'note' | 'correction';
+  /** English, without a final full stop. */
+  readonly text: string;
+  /** The dialogue it belongs to. */
+  readonly dialogue: number | null;
+  /** Own position at the time, as last known; `null` when unknown. */
+  readonly position: Coordinates | null;
+  readonly call?: Call;
+  readonly verdict?: Verdict;
+  /** Number of the entry that this one corrects. */
+  readonly corrects?: number;
+}
+
+/** The watch log: entries in the order of their numbers. */
+export type WatchLog = readonly LogEntry[];

@@ -1,0 +1,240 @@
+import { type Call, type EquipmentClass, type Reason, reasons } from '../../call/index.ts';
+import { barredEverywhere } from '../../channel/index.ts';
+import { workingChannel } from './channel.ts';
+import { canBeOwn } from './own-identity.ts';
+import { isRecord } from './plain.ts';
+import { type TimerName, timers } from './timer.ts';
+
+/**
+ * What happens with a call of some kind: `'automatic'` answers (or tunes) at once, `'by-hand'` asks the person,
+ * `'refuse-…'` answers "unable to comply" with that reason at once.
+ *
+ * Only a call received clean and addressed to this very station is ever answered by itself; distress never is.
+ */
+export type Policy = 'automatic' | 'by-hand' | `refuse-${Reason}`;
+
+/** The kinds of call that a policy can be set for. */
+export type PolicySubject = 'individual' | 'position' | 'test' | 'polling' | 'group' | 'area' | 'all-ships';
+
+/** A policy of its own for one caller. */
+export interface CallerPolicy {
+  /** Nine digits. */
+  readonly caller: string;
+  /** For this kind of call only; for every kind when absent. */
+  readonly subject?: PolicySubject;
+  readonly policy: Policy;
+}
+
+/** What a station is and what its owner wants. Plain data, kept in the state. */
+export interface StationSettings {
+  /** Own identity, nine digits; `null` until one is stored: such a station hears what comes in, and sends nothing. */
+  readonly mmsi: string | null;
+  /** Class of equipment; `'D'`, a fixed set of a small craft, unless stated. */
+  readonly equipment: EquipmentClass;
+  /**
+   * Whether this coast station is designated to acknowledge distress by DSC (47 CFR 80.103(c)): the coastguard or a
+   * rescue co-ordination centre. `false` unless stated: a marina, a club or a port follows the guidance for ships and
+   * reports to the coastguard. Without effect on other equipment.
+   */
+  readonly designated: boolean;
+  /** Group identities this station belongs to, nine digits each. */
+  readonly groups: readonly string[];
+  /** By kind of call. Individual calls are answered by hand unless the owner chose otherwise. */
+  readonly policies: Readonly<Record<PolicySubject, Policy>>;
+  /** By caller; the first that fits goes before `policies`. */
+  readonly callers: readonly CallerPolicy[];
+  /**
+   * Whether the radio may change its channel automatically; `'automatic'` unless stated. Set `'by-hand'` where a watch
+   * on another channel is required, such as bridge-to-bridge or vessel traffic.
+   */
+  readonly tuning: 'automatic' | 'by-hand';
+  /**
+   * Working channels this station can use, the most wanted first, kept as digits of ITU-R M.1084: for the waters it is
+   * in, for instance by `workingChannels` of `seahail/channel`. A call that proposes another is never answered by
+   * itself, and the radio never goes to another by itself unless this station asked for it. 72, 77, 08 and 06 unless
+   * stated, which are channels between ships in the international plan: state those of your waters.
+   */
+  readonly channels: readonly string[];
+  /**
+   * Voice channels on which a continuous watch is required, such as 13 or a vessel traffic channel, kept as digits of
+   * ITU-R M.1084; none unless stated. Whenever the radio is tuned away from one, a `show` effect says so.
+   */
+  readonly watched: readonly string[];
+  /** Speed for "time to reach", knots; 6 unless stated. */
+  readonly speed: number;
+  /** Also log calls that are for somebody else. */
+  readonly logOthers: boolean;
+  /** Lengths of timers in milliseconds, at least 1, that differ from {@link timers}: for training and tests. */
+  readonly timers: Readonly<Partial<Record<TimerName, number>>>;
+  /** Start of the random numbers; any integer. Give each station another one. */
+  readonly seed: number;
+}
+
+/** Settings with everything but the identity left as it usually is; policies are named one by one. */
+export type SettingsInput = Pick<StationSettings, 'mmsi'> & SettingsChange;
+
+/** The settings to change; what is left out stays. */
+export type SettingsChange = {
+  readonly [Key in Exclude<keyof StationSettings, 'policies'>]?: StationSettings[Key] | undefined;
+} & { readonly policies?: Partial<StationSettings['policies']> | undefined };
+
+// deviation: D-station-5 (which subjects answer by themselves out of the box).
+/** The policies of a set as it comes. */
+export const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
+  individual: 'by-hand',
+  position: 'by-hand',
+  test: 'automatic',
+  polling: 'automatic',
+  group: 'by-hand',
+  area: 'by-hand',
+  'all-ships': 'by-hand',
+};
+
+const usual: StationSettings = {
+  mmsi: null,
+  equipment: 'D',
+  designated: false,
+  groups: [],
+  policies: usualPolicies,
+  callers: [],
+  tuning: 'automatic',
+  channels: ['72', '77', '08', '06'],
+  watched: [],
+  speed: 6,
+  logOthers: false,
+  timers: {},
+  seed: 1,
+};
+
+/**
+ * The settings with whatever was left out: from those before, or else the usual ones. Lists are copied, so that nobody
+ * else can change them, and channels are named as calls name them.
+ */
+export function completeSettings(input: SettingsChange, before: StationSettings = usual): StationSettings {
+  const all = {
+    ...before,
+    ...withoutGaps(input),
+    policies: { ...before.policies, ...withoutGaps(input.policies) },
+  };
+  return {
+    ...all,
+    groups: copyOf(all.groups),
+    callers: copyOf(all.callers),
+    channels: copyOf(all.channels, (name) => workingChannel(name) ?? name),
+    watched: copyOf(all.watched, (name) => workingChannel(name) ?? name),
+    timers: { ...all.timers },
+  };
+}
+
+/** A setting that is stated as undefined is left out. */
+function withoutGaps<T extends object>(
+  given: T | undefined,
+): { [Key in keyof T]?: Exclude<T[Key], undefined> } {
+  const stated = Object.entries(given ?? {}).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(stated) as { [Key in keyof T]?: Exclude<T[Key], undefined> };
+}
+
+/** What is no list stays as it is, for {@link settingsForm} to find. */
+function copyOf<T>(list: readonly T[], change: (entry: T) => T = (entry) => entry): readonly T[] {
+  return Array.isArray(list) ? list.map(change) : list;
+}
+
+/** The subject whose policy decides about a call, or `null` for calls that no policy is for. */
+export function subjectOf(call: Call): PolicySubject | null {
+  switch (call.kind) {
+    case 'individual-call':
+      return 'individual';
+    case 'position-request':
+      return 'position';
+    case 'test-call':
+      return 'test';
+    case 'polling-call':
+      return 'polling';
+    case 'group-call':
+      return 'group';
+    case 'area-call':
+      return 'area';
+    case 'all-ships-call':
+      return 'all-ships';
+    default:
+      return null;
+  }
+}
+
+/** The policy that decides about a call. */
+export function policyFor(settings: StationSettings, call: Call): Policy {
+  const subject = subjectOf(call);
+  if (subject === null) return 'by-hand';
+  for (const row of settings.callers) {
+    if (row.caller === call.from && (row.subject === undefined || row.subject === subject)) return row.policy;
+  }
+  return settings.policies[subject];
+}
+
+/** What each setting must be like, whoever gives it: a program, an event or stored data. */
+export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknown) => boolean>> = {
+  mmsi: (value) => value === null || canBeOwn(value),
+  equipment: (value) => classes.includes(value),
+  designated: (value) => typeof value === 'boolean',
+  groups: (value) => isList(value) && value.every(isText),
+  policies: (value) => isRecord(value) && subjects.every((subject) => isPolicy(value[subject])),
+  callers: (value) => isList(value) && value.every(isCallerPolicy),
+  tuning: (value) => value === 'automatic' || value === 'by-hand',
+  channels: (value) => isList(value) && value.every(isTalkChannel),
+  watched: (value) => isList(value) && value.every(isTalkChannel),
+  speed: (value) => isFinite(value) && value >= 0,
+  logOthers: (value) => typeof value === 'boolean',
+  timers: (value) => isRecord(value) && Object.entries(value).every(isLength),
+  seed: isFinite,
+};
+
+/** The settings that are not as they must be. */
+export function misfitsOf(settings: StationSettings): readonly (keyof StationSettings)[] {
+  return (Object.keys(settingsForm) as (keyof StationSettings)[]).filter(
+    (key) => !settingsForm[key](settings[key]),
+  );
+}
+
+const classes: readonly unknown[] = ['A', 'D', 'H', 'M', 'coast'] satisfies readonly EquipmentClass[];
+
+const subjects = Object.keys(usualPolicies);
+
+/** Whether a group identity is one is for {@link checkSetup} to say. */
+function isText(value: unknown): boolean {
+  return typeof value === 'string';
+}
+
+/** Where people can talk in some waters, after some call: 16 for safety traffic among them. */
+function isTalkChannel(value: unknown): boolean {
+  return (
+    typeof value === 'string' && workingChannel(value) === value && barredEverywhere(value, 'safety') === null
+  );
+}
+
+function isPolicy(value: unknown): boolean {
+  if (value === 'automatic' || value === 'by-hand') return true;
+  return reasons.rows.some(([, reason]) => value === `refuse-${reason}`);
+}
+
+function isCallerPolicy(value: unknown): boolean {
+  return (
+    isRecord(value) &&
+    typeof value.caller === 'string' &&
+    isPolicy(value.policy) &&
+    (value.subject === undefined || subjects.some((subject) => subject === value.subject))
+  );
+}
+
+function isLength([timer, length]: readonly [string, unknown]): boolean {
+  return (
+    timers.some((row) => row.timer === timer) && (length === undefined || (isFinite(length) && length >= 1))
+  );
+}
+
+function isList(value: unknown): value is readonly unknown[] {
+  return Array.isArray(value);
+}
+
+function isFinite(value: unknown): value is number {
+  return typeof value === 'number' && Number.isFinite(value);
+}

@@ -1,0 +1,474 @@
+import {
+  type AnswerMeaning,
+  answersTo,
+  type Call,
+  type LawfulAnswer,
+  type Reason,
+  reasons,
+} from '../../call/index.ts';
+import { isMooredVesselAlarm } from '../../call/internal.ts';
+import {
+  endTransmission,
+  leaveTuned,
+  logSent,
+  reportFailure,
+  returnToWatch,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+} from '../engine/action.ts';
+import { briefly } from '../engine/brief.ts';
+import { sendablePosition } from '../engine/clock.ts';
+import { mayAnswerAlone, mayTuneAlone, type Received } from '../engine/on-air.ts';
+import type { Cause, PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
+import { ask } from '../engine/questions.ts';
+import { emit, log } from '../engine/turn.ts';
+import { mayTuneByItself, voiceChannelOf } from '../engine/voice-channel.ts';
+import { WATCH_CHANNEL } from '../model/channel.ts';
+import { clause } from '../model/clause.ts';
+import type { IncomingDialogue, IncomingPhase } from '../model/dialogue.ts';
+import type { AlarmKind } from '../model/effect.ts';
+import { maySend } from '../model/equipment.ts';
+import { policyFor } from '../model/settings.ts';
+import type { StationState } from '../model/state.ts';
+import type { IncomingTrigger, IncomingWait } from '../model/trigger.ts';
+
+/** Conditions that the table of {@link incomingTransitions} names. */
+export type IncomingGuard =
+  | 'answers-by-itself'
+  | 'damaged'
+  | 'is-automatic'
+  | 'leads-to-channel'
+  | 'may-answer'
+  | 'may-refuse'
+  | 'refuses-by-itself'
+  | 'tunes-after-answer'
+  | 'tunes-by-itself'
+  | 'wants-answer';
+
+/** Actions that the table of {@link incomingTransitions} names. */
+export type IncomingAction =
+  | 'alarm'
+  | 'answer-able'
+  | 'answer-by-policy'
+  | 'answer-unable'
+  | 'ask-to-answer'
+  | 'ask-to-tune'
+  | 'count-call'
+  | 'log-put-away'
+  | 'log-sent'
+  | 'return-to-watch'
+  | 'send'
+  | 'show'
+  | 'show-damaged'
+  | 'show-failure'
+  | 'show-missed'
+  | 'show-still-tuned'
+  | 'show-too-late'
+  | 'speak'
+  | 'stop-sending'
+  | 'tune';
+
+export const incomingPhases: Readonly<Record<IncomingPhase, PhaseRow<IncomingWait>>> = {
+  deciding: { meaning: 'the person is asked how to answer', waits: ['decision'] },
+  'waiting-channel': {
+    meaning: 'the answer waits for channel 70 to be free',
+    waits: ['automatic-answer', 'channel-wait'],
+  },
+  sending: { meaning: 'the answer is on the air', waits: ['transmission-limit'] },
+  agreed: {
+    meaning: 'the call leads to a channel; the person is asked whether to tune',
+    waits: ['inactivity'],
+  },
+  'on-channel': { meaning: 'talking on the working channel', waits: ['inactivity'] },
+  shown: { meaning: 'for the person to read', waits: ['inactivity'] },
+};
+
+type Row = Transition<IncomingPhase, IncomingTrigger, IncomingGuard, IncomingAction>;
+
+/** A caller who calls again has not heard the answer. */
+const answeredAgain = (from: 'agreed' | 'on-channel'): readonly Row[] => [
+  {
+    from,
+    on: 'repeated',
+    when: 'answers-by-itself',
+    to: 'waiting-channel',
+    do: ['count-call', 'answer-by-policy'],
+    clause: clause.answering,
+  },
+  {
+    from,
+    on: 'repeated',
+    when: 'wants-answer',
+    to: 'deciding',
+    do: ['count-call', 'ask-to-answer'],
+    clause: clause.answering,
+  },
+  { from, on: 'repeated', to: from, do: ['count-call'], clause: clause.alarms },
+];
+
+/** What becomes of a call that this station receives. */
+export const incomingTransitions: readonly Row[] = [
+  { from: 'new', on: 'call', when: 'damaged', to: 'shown', do: ['show-damaged'], clause: clause.errorCheck },
+  {
+    from: 'new',
+    on: 'call',
+    when: 'answers-by-itself',
+    to: 'waiting-channel',
+    do: ['alarm', 'show', 'answer-by-policy'],
+    clause: clause.answering,
+  },
+  {
+    from: 'new',
+    on: 'call',
+    when: 'refuses-by-itself',
+    to: 'waiting-channel',
+    do: ['show', 'answer-by-policy'],
+    clause: clause.reasons,
+  },
+  {
+    from: 'new',
+    on: 'call',
+    when: 'wants-answer',
+    to: 'deciding',
+    do: ['alarm', 'show', 'ask-to-answer'],
+    clause: clause.answering,
+  },
+  {
+    from: 'new',
+    on: 'call',
+    when: 'tunes-by-itself',
+    to: 'on-channel',
+    do: ['alarm', 'show', 'tune'],
+    clause: clause.tuning,
+  },
+  {
+    from: 'new',
+    on: 'call',
+    when: 'leads-to-channel',
+    to: 'agreed',
+    do: ['alarm', 'show', 'ask-to-tune'],
+    clause: clause.announcement,
+  },
+  { from: 'new', on: 'call', to: 'shown', do: ['alarm', 'show'], clause: clause.alarms },
+
+  {
+    from: 'deciding',
+    on: 'answer',
+    when: 'may-answer',
+    to: 'waiting-channel',
+    do: ['answer-able'],
+    clause: clause.answering,
+  },
+  {
+    from: 'deciding',
+    on: 'refuse',
+    when: 'may-refuse',
+    to: 'waiting-channel',
+    do: ['answer-unable'],
+    clause: clause.reasons,
+  },
+  { from: 'deciding', on: 'repeated', to: 'deciding', do: ['count-call'], clause: clause.alarms },
+  { from: 'deciding', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'deciding', on: 'decision over', to: 'ended', do: ['show-missed'], clause: clause.answering },
+
+  { from: 'waiting-channel', on: 'channel free', to: 'sending', do: ['send'], clause: clause.channelUse },
+  {
+    from: 'waiting-channel',
+    on: 'repeated',
+    to: 'waiting-channel',
+    do: ['count-call'],
+    clause: clause.alarms,
+  },
+  {
+    from: 'waiting-channel',
+    on: 'automatic-answer over',
+    when: 'is-automatic',
+    to: 'deciding',
+    do: ['show-too-late', 'ask-to-answer'],
+    clause: clause.answering,
+  },
+  {
+    from: 'waiting-channel',
+    on: 'channel-wait over',
+    to: 'ended',
+    do: ['show-missed'],
+    clause: clause.channelUse,
+  },
+  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'tunes-after-answer',
+    to: 'on-channel',
+    do: ['log-sent', 'tune', 'speak'],
+    clause: clause.tuning,
+  },
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'leads-to-channel',
+    to: 'agreed',
+    do: ['log-sent', 'ask-to-tune'],
+    clause: clause.tuning,
+  },
+  { from: 'sending', on: 'sent', to: 'ended', do: ['log-sent'], clause: clause.answering },
+  { from: 'sending', on: 'repeated', to: 'sending', do: ['count-call'], clause: clause.alarms },
+  {
+    from: 'sending',
+    on: 'send-failed',
+    to: 'deciding',
+    do: ['show-failure', 'ask-to-answer'],
+    clause: clause.procedures,
+  },
+  {
+    from: 'sending',
+    on: 'transmission-limit over',
+    to: 'deciding',
+    do: ['stop-sending', 'show-failure', 'ask-to-answer'],
+    clause: clause.procedures,
+  },
+
+  { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
+  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.tuning },
+  { from: 'agreed', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['show-missed'], clause: clause.procedures },
+  ...answeredAgain('agreed'),
+
+  { from: 'on-channel', on: 'close', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
+  {
+    from: 'on-channel',
+    on: 'inactivity over',
+    to: 'ended',
+    do: ['show-still-tuned'],
+    clause: clause.procedures,
+  },
+  ...answeredAgain('on-channel'),
+
+  { from: 'shown', on: 'repeated', to: 'shown', do: ['count-call'], clause: clause.alarms },
+  { from: 'shown', on: 'close', to: 'ended', clause: clause.procedures },
+  { from: 'shown', on: 'inactivity over', to: 'ended', clause: clause.procedures },
+];
+
+/** Receiving a call, distress aside. */
+export const incoming: Procedure<
+  IncomingDialogue,
+  IncomingWait,
+  IncomingTrigger,
+  IncomingGuard,
+  IncomingAction
+> = {
+  name: 'incoming',
+  phases: incomingPhases,
+  transitions: incomingTransitions,
+  timerOf: (wait) => {
+    switch (wait) {
+      case 'decision':
+        return 'answer-from-ship';
+      case 'automatic-answer':
+        return 'automatic-answer';
+      case 'channel-wait':
+        return 'channel-wait';
+      case 'transmission-limit':
+        return 'transmission-limit';
+      case 'inactivity':
+        return 'inactivity';
+    }
+  },
+  guards: {
+    'answers-by-itself': ({ state }, dialogue, cause) => {
+      const received = receivedNow(dialogue, cause);
+      const { call } = received;
+      return (
+        mayAnswerAlone(state, received) &&
+        policyFor(state.settings, call) === 'automatic' &&
+        isOnKnownChannel(state, call) &&
+        answerAble(state, call) !== null
+      );
+    },
+    damaged: (_, { verdict }) => verdict === 'doubtful',
+    'is-automatic': (_, { automatic }) => automatic,
+    'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
+    'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
+    'may-refuse': (turn, { call }, { reason }) =>
+      reason !== undefined && answerUnable(turn.state, call, reason) !== null,
+    'refuses-by-itself': ({ state }, dialogue, cause) => {
+      const received = receivedNow(dialogue, cause);
+      return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
+    },
+    'tunes-after-answer': (turn, dialogue) => {
+      const channel = channelOf(dialogue);
+      return channel !== null && mayTuneByItself(turn.state, channel, true);
+    },
+    'tunes-by-itself': ({ state }, dialogue, cause) => {
+      const channel = channelOf(dialogue);
+      return (
+        channel !== null &&
+        isAnnouncement(dialogue.call) &&
+        policyFor(state.settings, dialogue.call) === 'automatic' &&
+        mayTuneAlone(state, receivedNow(dialogue, cause), channel, false)
+      );
+    },
+    'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
+  },
+  actions: {
+    alarm: (turn, dialogue) => sound(turn, dialogue, alarmFor(dialogue.call)),
+    'answer-able': (turn, dialogue, { channel }) => {
+      dialogue.answer = answerAble(turn.state, dialogue.call, channel);
+      dialogue.automatic = false;
+    },
+    'answer-by-policy': ({ state }, dialogue) => {
+      dialogue.answer = refusalFor(state, dialogue.call) ?? answerAble(state, dialogue.call);
+      dialogue.automatic = true;
+    },
+    'answer-unable': (turn, dialogue, { reason }) => {
+      if (reason !== undefined) dialogue.answer = answerUnable(turn.state, dialogue.call, reason);
+      dialogue.automatic = false;
+    },
+    'ask-to-answer': (turn, dialogue) => {
+      dialogue.automatic = false;
+      ask(turn, dialogue);
+    },
+    'ask-to-tune': (turn, dialogue) => {
+      dialogue.channel = channelOf(dialogue);
+      ask(turn, dialogue);
+    },
+    'count-call': (turn, dialogue, { call, verdict }) => {
+      dialogue.times++;
+      if (call !== undefined && (verdict === 'clean' || dialogue.verdict !== 'clean')) {
+        dialogue.call = call;
+        dialogue.verdict = verdict ?? dialogue.verdict;
+      }
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'call-again',
+        text: `Heard ${dialogue.times} times: ${briefly(dialogue.call)}`,
+      });
+    },
+    'log-put-away': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Put away${isAnnouncement(dialogue.call) ? '' : ' without an answer'}: ${briefly(dialogue.call)}`,
+      }),
+    'log-sent': (turn, dialogue) => {
+      endTransmission(turn, dialogue);
+      if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
+    },
+    'return-to-watch': returnToWatch,
+    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
+    show: (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
+        text: `Received: ${briefly(dialogue.call)}`,
+      }),
+    'show-damaged': (turn, dialogue) =>
+      tell(turn, dialogue, 'damaged-call', `Received with errors, nothing done: ${briefly(dialogue.call)}`),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(turn, dialogue, `Answer not sent: ${briefly(dialogue.call)}`),
+    'show-missed': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'missed-call',
+        `${isAnnouncement(dialogue.call) ? 'Not followed' : 'Not answered'}: ${briefly(dialogue.call)}`,
+      ),
+    'show-still-tuned': leaveTuned,
+    'show-too-late': (turn, dialogue) =>
+      tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
+    speak: (turn, dialogue) =>
+      speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
+    'stop-sending': stopTransmission,
+    tune: (turn, dialogue) => {
+      dialogue.channel = channelOf(dialogue);
+      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
+    },
+  },
+};
+
+/** The call at hand: the one that was just received, else the one that opened the dialogue. */
+function receivedNow({ call, verdict }: IncomingDialogue, cause: Cause): Received {
+  return cause.call === undefined
+    ? { call, verdict }
+    : { call: cause.call, verdict: cause.verdict ?? 'doubtful' };
+}
+
+/** "Able to comply" is said by itself only for a channel that the owner has chosen. */
+function isOnKnownChannel({ settings }: StationState, call: Call): boolean {
+  if (call.kind !== 'individual-call') return true;
+  const channel = voiceChannelOf(call);
+  return channel !== null && settings.channels.includes(channel);
+}
+
+function refusalFor(state: StationState, call: Call): Call | null {
+  const policy = policyFor(state.settings, call);
+  const row = reasons.rows.find(([, reason]) => policy === `refuse-${reason}`);
+  return row === undefined ? null : answerUnable(state, call, row[1]);
+}
+
+function isAnnouncement(call: Call): boolean {
+  return call.kind === 'group-call' || call.kind === 'area-call' || call.kind === 'all-ships-call';
+}
+
+function channelOf({ answer, call }: IncomingDialogue): string | null {
+  return voiceChannelOf(answer ?? call);
+}
+
+function alarmFor(call: Call): AlarmKind {
+  // 47 CFR 80.179(e): the call is routine in form, a fire or a sinking in fact.
+  if (isMooredVesselAlarm(call)) return 'urgency';
+  if (!isAnnouncement(call) && call.kind !== 'individual-call') return 'routine';
+  if (!('category' in call)) return 'routine';
+  return call.category === 'distress' || call.category === 'urgency' || call.category === 'safety'
+    ? call.category
+    : 'routine';
+}
+
+const ableMeanings: readonly AnswerMeaning[] = ['able', 'position', 'test', 'polling'];
+
+/**
+ * The answer "able to comply" to a call, on the channel proposed or another.
+ *
+ * @returns `null` when the call wants no answer, nobody is known to answer, or this station may not send one
+ */
+export function answerAble(state: StationState, call: Call, channel?: string): Call | null {
+  const proposed = 'channel' in call ? call.channel : null;
+  const other = channel ?? (proposed === null && ashore(state) ? state.settings.channels[0] : undefined);
+  const wanted = lawfulAnswers(state, call, other).find(({ meaning }) =>
+    other === undefined || other === proposed
+      ? ableMeanings.includes(meaning)
+      : meaning === 'able-on-another-channel' ||
+        (call.kind !== 'individual-call' && ableMeanings.includes(meaning)),
+  );
+  return wanted?.call ?? null;
+}
+
+/** The answer "unable to comply" to a call, with its reason; `null` as for {@link answerAble}. */
+export function answerUnable(state: StationState, call: Call, reason: Reason): Call | null {
+  const wanted = lawfulAnswers(state, call).find(
+    (answer) => answer.call.kind === 'unable-to-comply' && answer.call.reason === reason,
+  );
+  return wanted?.call ?? null;
+}
+
+/** Whether the call asks for an answer that this station may send, able or not. */
+export function mayAnswer(state: StationState, call: Call): boolean {
+  return lawfulAnswers(state, call).length > 0;
+}
+
+function lawfulAnswers(state: StationState, call: Call, other?: string): readonly LawfulAnswer[] {
+  const { mmsi, equipment } = state.settings;
+  if (mmsi === null) return [];
+  const channels = other === undefined ? [] : [other];
+  const { answers } = answersTo(call, { own: mmsi, ...sendablePosition(state), channels });
+  return answers.filter((answer) => maySend(equipment, answer.call));
+}
+
+/** Only a coast station chooses the channel when the caller proposed none. */
+function ashore(state: StationState): boolean {
+  return state.settings.equipment === 'coast';
+}

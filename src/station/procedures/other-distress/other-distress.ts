@@ -1,0 +1,195 @@
+import type { Call } from '../../../call/index.ts';
+import {
+  endTransmission,
+  logSent,
+  reportFailure,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tuneToWatch,
+} from '../../engine/action.ts';
+import { briefly } from '../../engine/brief.ts';
+import { mayFollowAlone, type Objection, objectionTo } from '../../engine/on-air.ts';
+import type { Cause, Procedure } from '../../engine/procedure.ts';
+import { ask } from '../../engine/questions.ts';
+import { emit, log, type Turn } from '../../engine/turn.ts';
+import { WATCH_CHANNEL } from '../../model/channel.ts';
+import type { HeardDistressDialogue } from '../../model/dialogue.ts';
+import { isCoastIdentity } from '../../model/own-identity.ts';
+import type { StationState } from '../../model/state.ts';
+import { lengthOf } from '../../model/timer.ts';
+import type { HeardDistressTrigger, HeardDistressWait } from '../../model/trigger.ts';
+import { adviceFor } from './advise.ts';
+import { dscPermission, isAboutRelay } from './permission.ts';
+import { type HeardDistressAction, type HeardDistressGuard, heardDistressPhases } from './phases.ts';
+import { heardDistressTransitions } from './rows.ts';
+
+/** Another vessel's distress. */
+export const heardDistress: Procedure<
+  HeardDistressDialogue,
+  HeardDistressWait,
+  HeardDistressTrigger,
+  HeardDistressGuard,
+  HeardDistressAction
+> = {
+  name: 'heard-distress',
+  phases: heardDistressPhases,
+  transitions: heardDistressTransitions,
+  timerOf: (wait) => wait,
+  guards: {
+    'alert-still-repeated': ({ state }, { alerts, lastAlertAt }) =>
+      alerts > 1 &&
+      lastAlertAt !== null &&
+      state.now - lastAlertAt <= lengthOf('listen-after-alert', state.settings.timers),
+    'coast-acknowledged': (_, { acknowledgedBy }) => isCoastIdentity(acknowledgedBy),
+    damaged: (_, { verdict }, cause) => (cause.verdict ?? verdict) === 'doubtful',
+    'from-coast': (_, { call }, cause) => isCoastIdentity((cause.call ?? call).from),
+    'is-coast': ({ state }) => state.settings.equipment === 'coast',
+    'known-alert': isKnownAlert,
+    'tells-another-nature': (_, { call }, cause) =>
+      cause.verdict !== 'doubtful' && cause.call !== undefined && natureOf(cause.call) !== natureOf(call),
+    'may-acknowledge': ({ state }, dialogue) => dscPermission(state, dialogue).allowed,
+    'may-send': ({ state }, dialogue) => objectionToAcknowledging(state, dialogue) === null,
+  },
+  actions: {
+    advise: (turn, dialogue) =>
+      emit(turn, dialogue, { kind: 'advise', advice: adviceFor(turn.state, dialogue) }),
+    alarm: (turn, dialogue) => sound(turn, dialogue, 'distress'),
+    'ask-to-acknowledge': ask,
+    'compose-acknowledgement': (turn, dialogue) => {
+      dialogue.answer = acknowledgementOf(dialogue, turn.state.settings.mmsi);
+    },
+    'keep-acknowledgement': (_, dialogue, { call }) => {
+      const by = (call ?? dialogue.call).from;
+      if (!isCoastIdentity(dialogue.acknowledgedBy)) dialogue.acknowledgedBy = by;
+    },
+    'keep-call': (_, dialogue, { call, verdict = 'clean' }) => {
+      if (call === undefined || (verdict === 'doubtful' && dialogue.verdict !== 'doubtful')) return;
+      // The answer to somebody's relay says less than the relay, and no words belong to it.
+      if (call.kind === 'distress-relay-acknowledgement') return;
+      dialogue.call = call;
+      dialogue.verdict = verdict;
+    },
+    'log-assist': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Able to assist ${nameOf(dialogue)}: the master’s decision`,
+      }),
+    'log-nothing-more': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Nothing more heard of ${nameOf(dialogue)}: logged, set reset`,
+      }),
+    'log-put-away': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Distress of ${nameOf(dialogue)} put away` }),
+    'log-sent': (turn, dialogue) => {
+      endTransmission(turn, dialogue);
+      if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
+    },
+    'log-spoken': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Acknowledged ${nameOf(dialogue)} by voice on channel 16` }),
+    'log-stand-by': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: `Not able to assist ${nameOf(dialogue)}: logged, set reset`,
+      }),
+    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
+    'show-acknowledged': (turn, dialogue, { call }) =>
+      tell(
+        turn,
+        dialogue,
+        'acknowledged',
+        `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'a station unknown'}`,
+        call,
+      ),
+    'show-cancelled': (turn, dialogue) =>
+      tell(turn, dialogue, 'distress-cancelled', `${nameOf(dialogue)} cancelled her alert`),
+    'show-damaged': (turn, dialogue, { call }) =>
+      tell(
+        turn,
+        dialogue,
+        'damaged-call',
+        `Received with errors, nothing done: ${briefly(call ?? dialogue.call)}`,
+        call,
+      ),
+    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, 'The acknowledgement was not sent'),
+    'show-heard': (turn, dialogue, { call }) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'distress-heard',
+        text: briefly(call ?? dialogue.call),
+        call,
+      }),
+    'show-repeated': (turn, dialogue, { call }) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'distress-repeated',
+        text: `Heard again: ${briefly(call ?? dialogue.call)}`,
+        call,
+      }),
+    'show-traffic': (turn, dialogue) =>
+      tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
+    'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
+    'stop-sending': stopTransmission,
+    'tune-16': (turn, dialogue, { call = dialogue.call, verdict = dialogue.verdict }) =>
+      tuneToWatch(turn, dialogue, mayFollowAlone(turn.state, { call, verdict })),
+  },
+};
+
+function nameOf({ distressed }: HeardDistressDialogue): string {
+  return distressed ?? 'a vessel unknown';
+}
+
+/** Whether this is a repeat of an alert that has sounded already. */
+function isKnownAlert({ state }: Turn, dialogue: HeardDistressDialogue, cause: Cause): boolean {
+  const call = cause.call ?? dialogue.call;
+  const nature = natureOf(call);
+  const limit = lengthOf('alert-memory', state.settings.timers);
+  return state.heardAlerts.some(
+    (known) =>
+      known.distressed !== null &&
+      known.distressed === dialogue.distressed &&
+      known.nature === nature &&
+      state.now - known.lastAt <= limit,
+  );
+}
+
+function natureOf(call: Call): string | null {
+  return 'nature' in call ? call.nature : null;
+}
+
+/** What keeps the acknowledgement of a distress off the air, `null` when nothing does. */
+export function objectionToAcknowledging(
+  state: Pick<StationState, 'settings'>,
+  dialogue: HeardDistressDialogue,
+): Objection | null {
+  return objectionTo(state, dialogue, acknowledgementOf(dialogue, state.settings.mmsi));
+}
+
+/** Put together from what was received, which no composer has to accept. */
+function acknowledgementOf(dialogue: HeardDistressDialogue, own: string | null): Call {
+  const { call, distressed } = dialogue;
+  const details = 'nature' in call ? call : null;
+  const about = {
+    from: own,
+    distressed,
+    nature: details?.nature ?? null,
+    position: details?.position ?? null,
+    time: details?.time ?? null,
+  };
+  if (!isAboutRelay(dialogue)) {
+    const to = { kind: 'all-ships' } as const;
+    return { kind: 'distress-acknowledgement', to, ...about, subsequent: 'telephony-simplex' };
+  }
+  // To the station that sent the relay, or to all ships when the relay was for many: M.493 table 4.4, from memory.
+  const { from, to, subsequent } = dialogue.call;
+  return {
+    kind: 'distress-relay-acknowledgement',
+    to: to.kind === 'station' ? { kind: 'station', mmsi: from } : { kind: 'all-ships' },
+    ...about,
+    nature: details?.nature ?? 'undesignated',
+    subsequent,
+  };
+}

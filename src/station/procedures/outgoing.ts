@@ -1,0 +1,464 @@
+import type { Verdict } from '../../burst/index.ts';
+import type { Call } from '../../call/index.ts';
+import {
+  endTransmission,
+  leaveTuned,
+  logSent,
+  reportFailure,
+  returnToWatch,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+  tuneToWatch,
+} from '../engine/action.ts';
+import { briefly } from '../engine/brief.ts';
+import { mayFollowAlone, mayTuneAlone } from '../engine/on-air.ts';
+import type { PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
+import { ask } from '../engine/questions.ts';
+import { type Draft, log, type Turn } from '../engine/turn.ts';
+import { mayTuneByItself, voiceChannelOf } from '../engine/voice-channel.ts';
+import { WATCH_CHANNEL } from '../model/channel.ts';
+import { clause } from '../model/clause.ts';
+import type { OutgoingDialogue, OutgoingPhase } from '../model/dialogue.ts';
+import { isCoastIdentity } from '../model/own-identity.ts';
+import type { OutgoingTrigger, OutgoingWait } from '../model/trigger.ts';
+
+/** Conditions that the table of {@link outgoingTransitions} names. */
+export type OutgoingGuard =
+  | 'is-relay-to-station'
+  | 'needs-second-thought'
+  | 'wants-answer'
+  | 'attempts-left'
+  | 'names-channel'
+  | 'tunes-by-itself';
+
+/** Actions that the table of {@link outgoingTransitions} names. */
+export type OutgoingAction =
+  | 'ask-to-send'
+  | 'ask-to-tune'
+  | 'change-channel'
+  | 'count-attempt'
+  | 'keep-answer'
+  | 'log-put-away'
+  | 'log-sent'
+  | 'renew-attempts'
+  | 'return-to-watch'
+  | 'send'
+  | 'show-answer'
+  | 'show-busy'
+  | 'show-damaged'
+  | 'show-failure'
+  | 'show-no-answer'
+  | 'show-refusal'
+  | 'show-retry'
+  | 'show-still-tuned'
+  | 'speak'
+  | 'stop-sending'
+  | 'tune'
+  | 'tune-16';
+
+export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow<OutgoingWait>>> = {
+  confirming: { meaning: 'the person is asked whether the call is really to be sent', waits: ['inactivity'] },
+  'waiting-channel': { meaning: 'waiting for channel 70 to be free', waits: ['channel-wait'] },
+  sending: { meaning: 'the call is on the air', waits: ['transmission-limit'], keeps: [] },
+  'waiting-answer': { meaning: 'waiting for the answer', waits: ['answer', 'retry'] },
+  'retry-wait': { meaning: 'no answer yet; the call will be repeated', waits: ['retry'] },
+  unanswered: { meaning: 'given up; the person may try again', waits: ['inactivity'] },
+  refused: { meaning: 'the other station cannot comply', waits: ['inactivity'] },
+  agreed: { meaning: 'a channel is agreed; the person is asked whether to tune', waits: ['inactivity'] },
+  'on-channel': { meaning: 'talking on the working channel', waits: ['inactivity'] },
+};
+
+type Row = Transition<OutgoingPhase, OutgoingTrigger, OutgoingGuard, OutgoingAction>;
+
+/** A relay was spoken when it had been sent, and is never repeated by itself. */
+const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
+  from,
+  on: 'able',
+  when: 'is-relay-to-station',
+  to: 'on-channel',
+  do: ['keep-answer', 'show-answer', 'tune-16'],
+  clause: clause.relay,
+});
+
+/** An answer counts in every phase between the call and the putting away. */
+const answersIn = (from: 'waiting-answer' | 'retry-wait' | 'unanswered'): readonly Row[] => [
+  {
+    from,
+    on: 'able',
+    when: 'tunes-by-itself',
+    to: 'on-channel',
+    do: ['keep-answer', 'show-answer', 'tune', 'speak'],
+    clause: clause.tuning,
+  },
+  {
+    from,
+    on: 'able',
+    when: 'names-channel',
+    to: 'agreed',
+    do: ['keep-answer', 'show-answer', 'ask-to-tune'],
+    clause: clause.tuning,
+  },
+  { from, on: 'able', to: 'ended', do: ['keep-answer', 'show-answer'], clause: clause.answering },
+  { from, on: 'unable', to: 'refused', do: ['keep-answer', 'show-refusal'], clause: clause.reasons },
+  { from, on: 'answered', to: 'ended', do: ['keep-answer', 'show-answer'], clause: clause.enquiry },
+  { from, on: 'answered-damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
+];
+
+/** What becomes of a call that this station sends. */
+export const outgoingTransitions: readonly Row[] = [
+  {
+    from: 'new',
+    on: 'call',
+    when: 'needs-second-thought',
+    to: 'confirming',
+    do: ['ask-to-send'],
+    clause: clause.relay,
+  },
+  { from: 'new', on: 'call', to: 'waiting-channel', clause: clause.channelUse },
+
+  { from: 'confirming', on: 'confirm', to: 'waiting-channel', clause: clause.channelUse },
+  { from: 'confirming', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'confirming', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'confirming', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  {
+    from: 'waiting-channel',
+    on: 'channel free',
+    to: 'sending',
+    do: ['count-attempt', 'send'],
+    clause: clause.channelUse,
+  },
+  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  {
+    from: 'waiting-channel',
+    on: 'channel-wait over',
+    to: 'unanswered',
+    do: ['show-busy'],
+    clause: clause.channelUse,
+  },
+
+  // A relay is spoken in any case; without an answer it is for the person to send it again.
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'is-relay-to-station',
+    to: 'waiting-answer',
+    do: ['log-sent', 'tune-16', 'speak'],
+    clause: clause.relay,
+  },
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'wants-answer',
+    to: 'waiting-answer',
+    do: ['log-sent'],
+    clause: clause.calling,
+  },
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'tunes-by-itself',
+    to: 'on-channel',
+    do: ['log-sent', 'tune', 'speak'],
+    clause: clause.announcement,
+  },
+  {
+    from: 'sending',
+    on: 'sent',
+    when: 'names-channel',
+    to: 'agreed',
+    do: ['log-sent', 'ask-to-tune'],
+    clause: clause.announcement,
+  },
+  { from: 'sending', on: 'sent', to: 'ended', do: ['log-sent'], clause: clause.announcement },
+  { from: 'sending', on: 'send-failed', to: 'unanswered', do: ['show-failure'], clause: clause.procedures },
+  {
+    from: 'sending',
+    on: 'transmission-limit over',
+    to: 'unanswered',
+    do: ['stop-sending', 'show-failure'],
+    clause: clause.procedures,
+  },
+
+  relayAnsweredIn('waiting-answer'),
+  ...answersIn('waiting-answer'),
+  {
+    from: 'waiting-answer',
+    on: 'answer over',
+    when: 'attempts-left',
+    to: 'retry-wait',
+    do: ['show-retry'],
+    clause: clause.calling,
+  },
+  {
+    from: 'waiting-answer',
+    on: 'answer over',
+    to: 'unanswered',
+    do: ['show-no-answer'],
+    clause: clause.calling,
+  },
+  { from: 'waiting-answer', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  ...answersIn('retry-wait'),
+  { from: 'retry-wait', on: 'retry over', to: 'waiting-channel', clause: clause.calling },
+  { from: 'retry-wait', on: 'retry', to: 'waiting-channel', clause: clause.calling },
+  { from: 'retry-wait', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  relayAnsweredIn('unanswered'),
+  ...answersIn('unanswered'),
+  { from: 'unanswered', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
+  {
+    from: 'unanswered',
+    on: 'offer',
+    to: 'waiting-channel',
+    do: ['renew-attempts', 'change-channel'],
+    clause: clause.calling,
+  },
+  { from: 'unanswered', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'unanswered', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  { from: 'refused', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
+  {
+    from: 'refused',
+    on: 'offer',
+    to: 'waiting-channel',
+    do: ['renew-attempts', 'change-channel'],
+    clause: clause.reasons,
+  },
+  { from: 'refused', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'refused', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
+  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.tuning },
+  { from: 'agreed', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+
+  { from: 'on-channel', on: 'close', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
+  {
+    from: 'on-channel',
+    on: 'inactivity over',
+    to: 'ended',
+    do: ['show-still-tuned'],
+    clause: clause.procedures,
+  },
+];
+
+/** Sending a call, distress alerts aside. */
+export const outgoing: Procedure<
+  OutgoingDialogue,
+  OutgoingWait,
+  OutgoingTrigger,
+  OutgoingGuard,
+  OutgoingAction
+> = {
+  name: 'outgoing',
+  phases: outgoingPhases,
+  transitions: outgoingTransitions,
+  timerOf: (wait, { call, attempts }) => {
+    switch (wait) {
+      case 'answer':
+        if (call.kind === 'test-call' || call.kind === 'polling-call') return 'answer-from-set';
+        return isCoast(call) ? 'answer-from-coast' : 'answer-from-ship';
+      case 'retry':
+        return attempts < 2 ? 'second-attempt' : 'third-attempt';
+      case 'channel-wait':
+        return 'channel-wait';
+      case 'transmission-limit':
+        return 'transmission-limit';
+      case 'inactivity':
+        return 'inactivity';
+    }
+  },
+  guards: {
+    'is-relay-to-station': (_, { call }) => isRelayToStation(call),
+    'needs-second-thought': (_, { call }) =>
+      call.kind === 'distress-relay' || call.kind === 'all-ships-call' || call.kind === 'area-call',
+    'wants-answer': (_, { call }) => wantsAnswer(call),
+    'attempts-left': (_, { attempts, allowed }) => attempts < allowed,
+    'names-channel': (_, { call }, cause) => voiceChannelOf(cause.call ?? call) !== null,
+    'tunes-by-itself': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
+      const channel = voiceChannelOf(answer ?? call);
+      if (channel === null) return false;
+      const wasAskedFor = channel === voiceChannelOf(call) || isCoast(call);
+      return answer === undefined
+        ? mayTuneByItself(state, channel, wasAskedFor)
+        : mayTuneAlone(state, { call: answer, verdict }, channel, wasAskedFor);
+    },
+  },
+  actions: {
+    'ask-to-send': ask,
+    'ask-to-tune': (turn, dialogue, cause) => {
+      dialogue.channel = voiceChannelOf(cause.call ?? dialogue.call);
+      ask(turn, dialogue);
+    },
+    'change-channel': (_, dialogue, { channel }) => {
+      const { call } = dialogue;
+      if ('channel' in call && channel !== undefined) {
+        const { asReceived: _received, ...meaning } = call;
+        dialogue.call = { ...meaning, channel };
+      }
+    },
+    'count-attempt': (_, dialogue) => {
+      dialogue.attempts++;
+    },
+    'keep-answer': (_, dialogue, { call }) => {
+      dialogue.answer = call ?? null;
+    },
+    'log-put-away': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Put away: ${briefly(dialogue.call)}` }),
+    'log-sent': (turn, dialogue) => {
+      endTransmission(turn, dialogue);
+      logSent(turn, dialogue, dialogue.call);
+    },
+    'renew-attempts': (_, dialogue) => {
+      dialogue.allowed = dialogue.attempts + 1;
+      dialogue.answer = null;
+    },
+    'return-to-watch': returnToWatch,
+    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.call),
+    'show-answer': (turn, dialogue, { call }) => {
+      sound(turn, dialogue, 'routine');
+      const topic = call?.kind === 'position-reply' ? 'position-received' : 'answered';
+      if (call !== undefined) tell(turn, dialogue, topic, `Answered: ${briefly(call)}`, call);
+    },
+    'show-busy': (turn, dialogue) =>
+      tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free: the call was not sent'),
+    'show-damaged': (turn, dialogue, { call }) => {
+      if (call !== undefined) {
+        tell(
+          turn,
+          dialogue,
+          'damaged-call',
+          `Answer received with errors, nothing done: ${briefly(call)}`,
+          call,
+        );
+      }
+    },
+    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, `Not sent: ${briefly(dialogue.call)}`),
+    'show-no-answer': (turn, dialogue) => {
+      sound(turn, dialogue, 'routine');
+      tell(
+        turn,
+        dialogue,
+        'no-answer',
+        `No answer after ${dialogue.attempts} of ${dialogue.allowed} calls: ${briefly(dialogue.call)}`,
+      );
+    },
+    'show-refusal': (turn, dialogue, { call }) => {
+      sound(turn, dialogue, 'routine');
+      if (call !== undefined) tell(turn, dialogue, 'refused', `Refused: ${briefly(call)}`, call);
+    },
+    'show-retry': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'no-answer',
+        `No answer to call ${dialogue.attempts} of ${dialogue.allowed}: it will be repeated`,
+      ),
+    'show-still-tuned': leaveTuned,
+    speak: (turn, dialogue) => {
+      const { answer, call, channel } = dialogue;
+      const subject = answer?.kind === 'individual-acknowledgement' ? answer : call;
+      speak(turn, dialogue, subject, channel ?? WATCH_CHANNEL);
+    },
+    'stop-sending': stopTransmission,
+    tune: (turn, dialogue, cause) => {
+      dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
+      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
+    },
+    'tune-16': (turn, dialogue, { call, verdict = 'doubtful' }) => {
+      dialogue.channel = WATCH_CHANNEL;
+      tuneToWatch(turn, dialogue, call === undefined || mayFollowAlone(turn.state, { call, verdict }));
+    },
+  },
+};
+
+function wantsAnswer(call: Call): boolean {
+  switch (call.kind) {
+    case 'individual-call':
+    case 'position-request':
+    case 'test-call':
+    case 'polling-call':
+      return true;
+    default:
+      return isRelayToStation(call);
+  }
+}
+
+function isRelayToStation(call: Call): boolean {
+  return call.kind === 'distress-relay' && call.to.kind === 'station';
+}
+
+function isCoast(call: Call): boolean {
+  return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi);
+}
+
+/** A call and how well it was received. */
+export interface Heard {
+  readonly call: Call;
+  readonly verdict: Verdict;
+}
+
+/**
+ * The call of this station that an answer belongs to: one that still waits rather than one that is over, one of the
+ * answer's own category rather than another, and the latest of several.
+ */
+export function findQuestion({ state }: Turn, answer: Call): Draft<OutgoingDialogue> | undefined {
+  const fitting = state.dialogues.filter(
+    (dialogue): dialogue is Draft<OutgoingDialogue> =>
+      dialogue.procedure === 'outgoing' &&
+      dialogue.attempts > 0 &&
+      fitsQuestion(dialogue.call, answer) &&
+      isFromCalled(dialogue.call, answer),
+  );
+  const waiting = fitting.filter(({ phase }) => phase === 'waiting-answer' || phase === 'retry-wait');
+  const among = waiting.length > 0 ? waiting : fitting;
+  return among.findLast(({ call }) => categoryOf(call) === categoryOf(answer)) ?? among.at(-1);
+}
+
+function categoryOf(call: Call): unknown {
+  return 'category' in call ? call.category : null;
+}
+
+/** Whether an answer is of the kind that a call asks for. */
+export function fitsQuestion(question: Call, answer: Call): boolean {
+  switch (answer.kind) {
+    case 'individual-acknowledgement':
+      return question.kind === 'individual-call';
+    case 'position-reply':
+      return question.kind === 'position-request';
+    case 'test-acknowledgement':
+      return question.kind === 'test-call';
+    case 'polling-acknowledgement':
+      return question.kind === 'polling-call';
+    case 'distress-relay-acknowledgement':
+      return question.kind === 'distress-relay';
+    default:
+      return 'category' in question && question.to?.kind === 'station';
+  }
+}
+
+/** A group of coast stations has an identity of its own, and one of them answers under hers. */
+export function isFromCalled(question: Call, answer: Call): boolean {
+  if (question.to?.kind !== 'station' || answer.from === null) return false;
+  const called = question.to.mmsi;
+  return called === answer.from || (isCoastIdentity(called) && isCoastIdentity(answer.from));
+}
+
+/** What an answer is to the call it belongs to. */
+export function answerTrigger({ call, verdict }: Heard): OutgoingTrigger {
+  if (verdict === 'doubtful') return 'answered-damaged';
+  switch (call.kind) {
+    case 'individual-acknowledgement':
+    case 'distress-relay-acknowledgement':
+      return 'able';
+    case 'unable-to-comply':
+      return 'unable';
+    default:
+      return 'answered';
+  }
+}

@@ -1,0 +1,229 @@
+import type { Call, NatureOfDistress } from '../../../call/index.ts';
+import {
+  endTransmission,
+  logSent,
+  reportFailure,
+  sound,
+  speak,
+  stopTransmission,
+  tell,
+  transmit,
+  tune,
+} from '../../engine/action.ts';
+import { briefly } from '../../engine/brief.ts';
+import { sendablePosition, timeOfDay } from '../../engine/clock.ts';
+import { mayRepeatAlone } from '../../engine/on-air.ts';
+import type { Procedure } from '../../engine/procedure.ts';
+import { ask } from '../../engine/questions.ts';
+import { emit, log } from '../../engine/turn.ts';
+import { WATCH_CHANNEL } from '../../model/channel.ts';
+import type { OwnDistressDialogue } from '../../model/dialogue.ts';
+import type { StationState } from '../../model/state.ts';
+import { lengthOf } from '../../model/timer.ts';
+import type { OwnDistressTrigger, OwnDistressWait } from '../../model/trigger.ts';
+import {
+  type OwnDistressAction,
+  type OwnDistressGuard,
+  ownDistressPhases,
+  ownDistressTransitions,
+} from './rows.ts';
+
+/** The own distress alert. */
+export const ownDistress: Procedure<
+  OwnDistressDialogue,
+  OwnDistressWait,
+  OwnDistressTrigger,
+  OwnDistressGuard,
+  OwnDistressAction
+> = {
+  name: 'own-distress',
+  phases: ownDistressPhases,
+  transitions: ownDistressTransitions,
+  timerOf: (wait) => wait,
+  guards: {
+    'cancel-wanted': (_, { cancelWanted }) => cancelWanted,
+    'nothing-sent': (_, { attempts }) => attempts === 0,
+    'was-acknowledged': (_, { acknowledgement }) => acknowledgement !== null,
+    'was-away': ({ state }, _, { late = 0 }) =>
+      !mayRepeatAlone(late, lengthOf('alert-repeat', state.settings.timers)),
+    'was-stopped': (_, { stopped }) => stopped,
+  },
+  actions: {
+    alarm: (turn, dialogue) => sound(turn, dialogue, 'distress'),
+    'ask-to-cancel': ask,
+    'ask-to-repeat': ask,
+    'ask-to-stop': (turn, dialogue, { call }) => {
+      const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert goes on. Stop it?`;
+      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text, call });
+      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'], call });
+    },
+    'compose-alert': (turn, dialogue) => {
+      dialogue.call = alertOf(turn.state, dialogue.nature);
+      dialogue.attempts++;
+      dialogue.alertedAt = turn.state.now;
+      dialogue.acknowledgement = null;
+      dialogue.stopped = false;
+      dialogue.cancelWanted = false;
+    },
+    'compose-cancellation': (turn, dialogue) => {
+      dialogue.call = cancellationOf(turn.state, dialogue.call, dialogue.nature);
+    },
+    'end-transmission': endTransmission,
+    'keep-acknowledgement': (_, dialogue, { call }) => {
+      if (call !== undefined) dialogue.acknowledgement = call;
+    },
+    'keep-nature': (_, dialogue, { nature }) => {
+      if (nature !== undefined) dialogue.nature = nature;
+    },
+    'log-cancelled': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: 'False alert cancelled by DSC and by voice on channel 16' }),
+    'log-cancelled-by-voice': (turn, dialogue) =>
+      log(turn, dialogue, {
+        what: 'done',
+        text: 'False alert cancelled by voice on channel 16; the set did not send the cancellation',
+      }),
+    'log-not-cancelled': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'alert-not-cancelled',
+        'The false alert is NOT cancelled, by DSC or by voice: speak the cancellation on channel 16 now',
+      ),
+    'log-not-cancelled-by-voice': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'distress-cancelled',
+        'The false alert was cancelled by DSC only: speak the cancellation on channel 16',
+      ),
+    'log-not-sent': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: 'Distress alert not sent' }),
+    'log-put-away': (turn, dialogue) => log(turn, dialogue, { what: 'done', text: 'Own distress put away' }),
+    'log-sent': (turn, dialogue) => {
+      const { call } = dialogue;
+      if (call !== null) logSent(turn, dialogue, call, timesOf(call));
+    },
+    'log-spoken': (turn, dialogue) => {
+      dialogue.spoken = true;
+      log(turn, dialogue, { what: 'done', text: 'Distress call and message spoken on channel 16' });
+    },
+    'mark-stopped': (_, dialogue) => {
+      dialogue.stopped = true;
+    },
+    'remind-to-speak': (turn, dialogue) => {
+      if (dialogue.spoken) return;
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'waiting-for-acknowledgement',
+        text: 'Send the distress call and message by voice on channel 16 now; do not wait for an acknowledgement',
+      });
+    },
+    send: (turn, dialogue) => {
+      const { call } = dialogue;
+      transmit(turn, dialogue, call, call === null ? 1 : timesOf(call));
+    },
+    'show-acknowledged': (turn, dialogue, { call }) => {
+      sound(turn, dialogue, 'distress');
+      tell(
+        turn,
+        dialogue,
+        'acknowledged',
+        `The alert is acknowledged${call ? ` by ${call.from ?? 'a station unknown'}` : ''}`,
+        call,
+      );
+    },
+    'show-cancel-failure': (turn, dialogue) =>
+      reportFailure(
+        turn,
+        dialogue,
+        'The set did not send the cancellation: cancel the false alert by voice on channel 16 at once',
+      ),
+    'show-countdown': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'alert-countdown',
+        text: `Keep the key pressed: ${dialogue.nature}`,
+      }),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(
+        turn,
+        dialogue,
+        'The set could not send: call by voice on channel 16 and use every other means',
+      ),
+    'show-prepared': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'alert-prepared',
+        text: 'Press and hold to send a distress alert: only in grave and imminent danger, on the authority of the master',
+      }),
+    'show-relayed': (turn, dialogue, { call }) =>
+      tell(
+        turn,
+        dialogue,
+        'distress-traffic',
+        `The alert was passed on${call ? `: ${briefly(call)}` : ''}`,
+        call,
+      ),
+    'show-stopped': (turn, dialogue) =>
+      tell(
+        turn,
+        dialogue,
+        'alert-stopped',
+        'Repeats stopped by hand. If the alert was false it must still be cancelled',
+      ),
+    'show-waiting': (turn, dialogue) =>
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'waiting-for-acknowledgement',
+        text: `Attempt ${dialogue.attempts} sent; listen on channel 16`,
+      }),
+    'speak-cancellation': (turn, dialogue) => {
+      const { alertedAt, call } = dialogue;
+      if (call === null) return;
+      speak(turn, dialogue, call, WATCH_CHANNEL, alertedAt === null ? null : timeOfDay(alertedAt));
+    },
+    'speak-distress': (turn, dialogue) => {
+      if (dialogue.call !== null && !dialogue.spoken) speak(turn, dialogue, dialogue.call, WATCH_CHANNEL);
+    },
+    'stop-sending': stopTransmission,
+    'tune-16': (turn, dialogue) => tune(turn, dialogue, WATCH_CHANNEL),
+    'unmark-cancel': (_, dialogue) => {
+      dialogue.cancelWanted = false;
+    },
+    'want-cancel': (_, dialogue) => {
+      dialogue.cancelWanted = true;
+    },
+  },
+};
+
+// ITU-R M.541: an attempt on VHF is five alerts in a row. A cancellation is a single call.
+function timesOf(call: Call): 1 | 5 {
+  return call.kind === 'distress-alert' ? 5 : 1;
+}
+
+/** The alert with what is known at this moment; unknown position and time go out as nines and eights. */
+function alertOf(state: StationState, nature: NatureOfDistress): Call {
+  return {
+    kind: 'distress-alert',
+    to: { kind: 'all-stations' },
+    from: state.settings.mmsi,
+    nature,
+    ...sendablePosition(state),
+    subsequent: 'telephony-simplex',
+  };
+}
+
+/** A self-cancellation repeats what the last alert said: M.493-16, from memory. */
+function cancellationOf(state: StationState, alert: Call | null, nature: NatureOfDistress): Call {
+  const said = alert?.kind === 'distress-alert' ? alert : null;
+  return {
+    kind: 'distress-self-cancel',
+    to: { kind: 'all-ships' },
+    from: state.settings.mmsi,
+    distressed: state.settings.mmsi,
+    nature: said?.nature ?? nature,
+    position: said?.position ?? null,
+    time: said?.time ?? null,
+    subsequent: 'telephony-simplex',
+  };
+}
