@@ -68,12 +68,12 @@ function readStations(
   notices: Notice[],
 ): void {
   const first = pairs(values.address);
+  fields.distressed = identity(pairs(values.distressed), 'MMSI of Ship In Distress', notices);
   if (fields.format === AREA && isArea(first)) {
     fields.address = first;
     return;
   }
   fields.self = identity(first, 'DSC Message Address', notices);
-  fields.distressed = identity(pairs(values.distressed), 'MMSI of Ship In Distress', notices);
   if (fields.format === DISTRESS) {
     // Recorded alerts leave the second identity out; generated ones repeat the first there.
     fields.self ??= fields.distressed;
