@@ -6,7 +6,7 @@
  *
  * - {@link modulate}: the sound of a burst
  * - {@link createReceiver}: a stream of samples in, {@link HeardBurst} out
- * - {@link readWav}, {@link writeWav}: files
+ * - {@link receiveWav}: every call in a file; {@link readWav}, {@link writeWav}: files
  *
  * Guide: [Audio: what does it sound like?](../../docs/guide/audio.md).
  *
@@ -17,6 +17,8 @@ export type { AudioIssueCode } from './issue-code.ts';
 export { AUDIO_ISSUE_CODES } from './issue-code.ts';
 export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
 export { modulate } from './modulate.ts';
+export type { WavBurst, WavReception } from './receive-wav.ts';
+export { receiveWav } from './receive-wav.ts';
 export type { Receiver, ReceiverOptions } from './receiver.ts';
 export { createReceiver } from './receiver.ts';
 export type { ReadWavOptions, WavFormat, WavSound } from './wav/read.ts';

@@ -19,6 +19,10 @@ export const AUDIO_ISSUE_CODES = [
     meaning: 'the header of a WAV file is missing, too short or contradicts itself',
   },
   { code: 'audio-wav-format', meaning: 'the sample format of a WAV file is not one that can be read' },
+  {
+    code: 'audio-wav-rate',
+    meaning: 'the sample rate of a WAV file is not one that can be received',
+  },
   { code: 'audio-wav-channel', meaning: 'the wanted channel is not in the WAV file' },
   { code: 'audio-wav-no-data', meaning: 'a WAV file has no part that holds samples' },
   {
