@@ -20,7 +20,12 @@ const SOURCES: Readonly<Record<CharacterSource, string>> = {
 };
 
 /** One call heard in a sound, with how sure it is and how it came in; `more` stands under what it says. */
-export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = null): HTMLElement {
+export function heardCard(
+  heard: HeardBurst,
+  sampleRate: number,
+  more: Child = null,
+  channel: number | null = null,
+): HTMLElement {
   const { quality } = heard.reception;
   return h(
     'article',
@@ -31,6 +36,7 @@ export function heardCard(heard: HeardBurst, sampleRate: number, more: Child = n
         what: 'When',
         answer: `${(heard.startSample / sampleRate).toFixed(3)} to ${(heard.endSample / sampleRate).toFixed(3)} s`,
       },
+      channel === null ? null : { what: 'Channel of the file', answer: String(channel) },
       { what: 'Signal to noise', answer: `${minus(heard.snrDb.toFixed(1))} dB in 3 kHz, estimated` },
       { what: 'Level', answer: `${minus(heard.levelDb.toFixed(1))} dB of full scale` },
       {

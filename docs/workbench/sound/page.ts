@@ -13,7 +13,8 @@ import { type Microphone, openMicrophone } from './microphone.ts';
 /** Samples of one channel and what is known of them. */
 interface Sound {
   readonly name: string;
-  readonly samples: Float32Array<ArrayBuffer>;
+  /** Samples of each channel. */
+  readonly channels: readonly Float32Array<ArrayBuffer>[];
   readonly sampleRate: number;
   readonly notices: readonly Issue[];
 }
@@ -30,7 +31,7 @@ bindDrop(byId('drop'), byId<HTMLInputElement>('file'), (file) => {
 });
 byId('example').addEventListener('click', () => {
   const sampleRate = 48_000;
-  void hear({ name: 'Invented minute', samples: inventedMinute(sampleRate), sampleRate, notices: [] });
+  void hear({ name: 'Invented minute', channels: [inventedMinute(sampleRate)], sampleRate, notices: [] });
 });
 record.addEventListener('click', () => {
   void startRecording();
@@ -54,43 +55,71 @@ async function soundOf(file: File): Promise<Sound | null> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const wav = readWav(bytes);
   if (wav.ok) {
-    const { samples, sampleRate } = wav.value;
-    return { name: file.name, samples: Float32Array.from(samples), sampleRate, notices: wav.notices };
+    const { sampleRate, channelCount } = wav.value;
+    const channels = Array.from({ length: channelCount }, (_, channel) => {
+      const one = readWav(bytes, { channel });
+      return Float32Array.from(one.ok ? one.value.samples : []);
+    });
+    return { name: file.name, channels, sampleRate, notices: wav.notices };
   }
-  if (wav.issues[0].code !== 'audio-wav-not-wav') {
+  // What is no WAV file, or one in a codec, the browser may be able to read.
+  if (!['audio-wav-not-wav', 'audio-wav-format'].includes(wav.issues[0].code)) {
     announce(`${file.name} is a WAV file that cannot be read.`);
     fill(byId('issues'), findings(wav.issues));
     return null;
   }
   const sampleRate = 48_000;
   const decoded = await new OfflineAudioContext(1, 1, sampleRate).decodeAudioData(bytes.buffer);
-  return { name: file.name, samples: decoded.getChannelData(0), sampleRate, notices: [] };
+  const channels = Array.from({ length: decoded.numberOfChannels }, (_, channel) =>
+    decoded.getChannelData(channel),
+  );
+  return { name: file.name, channels, sampleRate, notices: [] };
 }
 
-async function hear({ name, samples, sampleRate, notices }: Sound): Promise<void> {
+async function hear({ name, channels, sampleRate, notices }: Sound): Promise<void> {
   await stopRecording();
   clear();
   const mine = ++round;
-  const seconds = samples.length / sampleRate;
+  const seconds = (channels[0]?.length ?? 0) / sampleRate;
+  const many = channels.length > 1 ? `, ${channels.length} channels` : '';
   fill(
     byId('about'),
-    ledger([{ what: 'Sound', answer: `${name}, ${seconds.toFixed(1)} s at ${sampleRate} samples a second` }]),
+    ledger([
+      { what: 'Sound', answer: `${name}, ${seconds.toFixed(1)} s at ${sampleRate} samples a second${many}` },
+    ]),
     findings(notices),
   );
   announce('Listening.');
   progress.value = 0;
   byId('progress-line').hidden = false;
-  const { heard, issues } = await listenThrough(samples, sampleRate, (done) => {
-    progress.value = done;
-  });
-  if (mine !== round) return;
+  const heard: (HeardBurst & { channel: number })[] = [];
+  const issues: Issue[] = [];
+  for (const [channel, samples] of channels.entries()) {
+    const found = await listenThrough(samples, sampleRate, (done) => {
+      progress.value = (channel + done) / channels.length;
+    });
+    if (mine !== round) return;
+    issues.push(...found.issues);
+    for (const burst of found.heard)
+      if (!heard.some((other) => isSame(other, burst, sampleRate))) heard.push({ ...burst, channel });
+  }
   byId('progress-line').hidden = true;
   announce(heard.length === 0 ? 'No call was heard.' : `${plural(heard.length)} heard.`);
   fill(
     byId('heard'),
-    heard.map((each) => heardCard(each, sampleRate, leadOn(each.reception.call))),
+    heard.map((each) =>
+      heardCard(each, sampleRate, leadOn(each.reception.call), many === '' ? null : each.channel + 1),
+    ),
   );
   fill(byId('issues'), findings(issues));
+}
+
+/** Whether two channels gave the same call at the same instant. */
+function isSame(one: HeardBurst, other: HeardBurst, sampleRate: number): boolean {
+  return (
+    Math.abs(one.startSample - other.startSample) < 0.01 * sampleRate &&
+    one.reception.information.join() === other.reception.information.join()
+  );
 }
 
 async function startRecording(): Promise<void> {
