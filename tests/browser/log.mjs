@@ -9,7 +9,38 @@ const evening = readFileSync(
   'utf8',
 );
 
+const network = readFileSync(
+  fileURLToPath(new URL('../../examples/evening-watch/network.log', import.meta.url)),
+  'utf8',
+);
+
 export const logChecks = [
+  {
+    name: 'log: the same evening from the network, pressed, pasted and dropped as a capture file',
+    async run({ page, open }) {
+      await open('workbench/log.html');
+      await page.getByRole('button', { name: 'the same evening from the network' }).click();
+      await assertText(
+        page.locator('#in-short'),
+        /^11 calls and \d+ lines? with something amiss, in 253 lines/,
+      );
+      await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
+      await assertText(page.locator('#report'), /packet-torn/);
+      await assertText(page.locator('#report'), /call-repeated/);
+      assert(await page.locator('#mending').isHidden());
+      await page.locator('#calls summary').first().click();
+      await assertText(page.locator('#calls pre').first(), /^PGN 129808 from 3: /);
+      await page.locator('#file').setInputFiles({
+        name: 'evening.pcap',
+        mimeType: 'application/vnd.tcpdump.pcap',
+        buffer: captureOf(network),
+      });
+      await assertText(page.locator('#in-short'), /^11 calls and /);
+      await page.locator('#log').fill(evening);
+      await assertText(page.locator('#in-short'), /in 2\d lines/);
+      assert(await page.locator('#mending').isVisible());
+    },
+  },
   {
     name: 'log: the invented evening, pressed, opened, drawn',
     async run({ page, open }) {
@@ -203,4 +234,25 @@ function withChecksum(sentence) {
   let sum = 0;
   for (const character of sentence.slice(1)) sum ^= character.charCodeAt(0);
   return `${sentence}*${sum.toString(16).toUpperCase().padStart(2, '0')}`;
+}
+
+/** A text log as a capture file of link type 227: libpcap file format, SocketCAN frames. */
+function captureOf(log) {
+  const records = [...log.matchAll(/\((\d+)\.(\d+)\) \S+ ([0-9A-F]{8})#([0-9A-F]*)/g)].map(
+    ([, seconds, fraction, id, data]) => {
+      const record = Buffer.alloc(32);
+      record.writeUInt32LE(Number(seconds), 0);
+      record.writeUInt32LE(Number(fraction), 4);
+      record.writeUInt32LE(16, 8);
+      record.writeUInt32LE(16, 12);
+      record.writeUInt32BE(Number.parseInt(id, 16) + 0x80000000, 16);
+      record[20] = data.length / 2;
+      record.write(data, 24, 'hex');
+      return record;
+    },
+  );
+  const head = Buffer.alloc(24);
+  head.writeUInt32LE(0xa1b2c3d4, 0);
+  head.writeUInt32LE(227, 20);
+  return Buffer.concat([head, ...records]);
 }

@@ -6,19 +6,15 @@ import { inventedName } from '../frame/names.ts';
 import type { CallEntry, FaultEntry, MendedEntry } from './messages.ts';
 
 /** One call of a log: its line and time in the margin, its sentence, and everything else on opening it. */
-export function callItem({ reading, again }: CallEntry): HTMLElement {
+export function callItem({ reading, raw, again }: CallEntry): HTMLElement {
   const description = describeCall(reading.call, { directory: inventedName });
-  const details = h('details', {}, h('summary', {}, 'Fields and sentences'));
+  const details = h('details', {}, h('summary', {}, 'Fields and what was received'));
   details.addEventListener(
     'toggle',
     () => {
       details.append(
         ledger(description.rows.map(({ label, value, clause }) => ({ what: label, answer: value, clause }))),
-        h(
-          'pre',
-          { class: 'lines', tabindex: 0, 'aria-label': 'Sentences' },
-          reading.sources.map(({ raw }) => raw).join('\n'),
-        ),
+        h('pre', { class: 'lines', tabindex: 0, 'aria-label': 'Received' }, raw.join('\n')),
       );
     },
     { once: true },

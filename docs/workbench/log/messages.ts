@@ -1,3 +1,4 @@
+import type { NetworkFaultReport, NetworkReading } from 'seahail/network';
 import type { CallReading, Direction, Reading } from 'seahail/report';
 import type { Notice } from 'seahail/result';
 import type { FaultReport } from 'seahail/sentence';
@@ -21,7 +22,9 @@ export type ListName = 'calls' | 'faults' | 'mended';
 
 /** A call of the log, with how often the same was sent again. */
 export interface CallEntry {
-  readonly reading: CallReading;
+  readonly reading: Pick<CallReading, 'line' | 'at' | 'call'>;
+  /** The lines or messages that it came in. */
+  readonly raw: readonly string[];
   readonly again: number;
 }
 
@@ -41,8 +44,11 @@ export interface MendedEntry {
   readonly faults: readonly string[];
 }
 
+/** One thing that a log of either cable says. */
+export type LogReading = Reading | NetworkReading;
+
 /** How many of each kind of reading there are. */
-export type Counts = Readonly<Partial<Record<Reading['kind'], number>>>;
+export type Counts = Readonly<Partial<Record<LogReading['kind'], number>>>;
 
 /** The lists, or a piece of one. */
 export interface Entries {
@@ -66,6 +72,9 @@ export type FromLogReader =
   | { readonly kind: 'progress'; readonly done: number; readonly lines: number }
   | {
       readonly kind: 'read';
+      readonly cable: 'serial' | 'network';
+      /** Whether only the beginning was read. */
+      readonly cut: boolean;
       readonly lines: number;
       readonly counts: Counts;
       readonly totals: Readonly<Record<ListName, number>>;
@@ -75,7 +84,7 @@ export type FromLogReader =
       /** Instant of the last thing received, epoch milliseconds. */
       readonly last: number | null;
       /** What a technician would look at, in order. */
-      readonly report: FaultReport;
+      readonly report: FaultReport | NetworkFaultReport;
       /** Whether only the beginning was looked through for it. */
       readonly reportCut: boolean;
     }

@@ -9,7 +9,7 @@ import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { findings, ledger } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
 import { startWorker } from '../frame/worker.ts';
-import { eveningLog } from './example.ts';
+import { eveningLog, eveningNetworkLog } from './example.ts';
 import { callItem, faultItem, mendedItem } from './lists.ts';
 import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
 import { placesLink } from './places-link.ts';
@@ -35,6 +35,7 @@ bindShare(finding, () =>
     : `Not copied: a link cannot hold ${file.name}. Send the file itself, or paste the lines that matter.`,
 );
 byId('example').addEventListener('click', () => finding.set({ log: eveningLog }));
+byId('network-example').addEventListener('click', () => finding.set({ log: eveningNetworkLog }));
 byId('save').addEventListener('click', () => tell({ kind: 'mended-log' }));
 byId('stop').addEventListener('click', () => {
   finish();
@@ -122,9 +123,10 @@ function hear(message: FromLogReader): void {
   // The worker stays: it holds the rest of the lists.
   byId('progress-line').hidden = true;
   byId('answer').hidden = false;
+  byId('mending').hidden = message.cable === 'network';
   const { calls, faults } = message.totals;
   announce(
-    `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}.`,
+    `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}${message.cut ? ', the first 32 MB' : ''}.`,
   );
   fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
   // One part a frame, so that the page never stands still.
@@ -150,7 +152,12 @@ function countsOf({ counts, lines }: Extract<FromLogReader, { kind: 'read' }>): 
     waypoint: 'Waypoints',
     target: 'Targets',
     ais: 'AIS reports',
-    other: 'Other sound sentences',
+    motion: 'Courses, speeds and headings',
+    radio: 'Radio states',
+    'man-overboard': 'Man overboard',
+    'safety-text': 'Safety texts',
+    node: 'Who is on the network',
+    other: 'Other sound sentences or messages',
     damaged: 'Damaged',
   } as const;
   return ledger([

@@ -1,5 +1,6 @@
+import { findNetworkFaults, isNetworkLog, readNetworkLog } from 'seahail/network';
 import { formatReportedPosition } from 'seahail/position';
-import type { CallReading, Reading } from 'seahail/report';
+import type { CallReading } from 'seahail/report';
 import {
   createMender,
   createSentenceReader,
@@ -13,6 +14,7 @@ import {
   type FaultEntry,
   type FromLogReader,
   type ListName,
+  type LogReading,
   type MendedEntry,
   PIECE,
   type PlaceEntry,
@@ -49,7 +51,7 @@ const mended: MendedEntry[] = [];
 const output: BlobPart[] = [];
 const places = new Map<string, number>();
 const latest = new Map<string, PlaceEntry>();
-const counts: Partial<Record<Reading['kind'], number>> = {};
+const counts: Partial<Record<LogReading['kind'], number>> = {};
 let lines = 0;
 let own = '';
 let last: number | null = null;
@@ -60,14 +62,40 @@ self.onmessage = ({ data }) => {
   else self.postMessage({ kind: 'piece', list: data.list, entries: piece(data.list, data.from) });
 };
 
-async function readAll({
-  source,
-  direction,
-  own: ownNumber,
-  unchecked,
-  waypoints,
-}: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
+async function readAll(question: Extract<ToLogReader, { kind: 'read' }>): Promise<void> {
+  const { source, own: ownNumber } = question;
   const blob = typeof source === 'string' ? new Blob([source]) : source;
+  const beginning = new Uint8Array(await blob.slice(0, MOST_REPORTED).arrayBuffer());
+  const known = ownNumber === undefined ? {} : { own: ownNumber };
+  const network = isNetworkLog(beginning);
+  if (network) {
+    for (const reading of readNetworkLog(beginning, known)) {
+      take(reading);
+      lines = Math.max(lines, reading.line);
+    }
+  } else await readSerial(blob, question);
+  // Readings that wait for their other half come late.
+  damaged.sort((a, b) => a.line - b.line);
+  self.postMessage({
+    kind: 'read',
+    cable: network ? 'network' : 'serial',
+    cut: network && blob.size > MOST_REPORTED,
+    lines,
+    counts,
+    totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
+    first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
+    places: placesToDraw(),
+    own,
+    last,
+    report: network ? findNetworkFaults(beginning, known) : findFaults(beginning, known),
+    reportCut: blob.size > MOST_REPORTED,
+  });
+}
+
+async function readSerial(
+  blob: Blob,
+  { direction, own: ownNumber, unchecked, waypoints }: Extract<ToLogReader, { kind: 'read' }>,
+): Promise<void> {
   const reader = createSentenceReader({
     direction,
     unchecked,
@@ -89,25 +117,9 @@ async function readAll({
   }
   for (const reading of reader.flush()) take(reading);
   takeMended(mender.flush());
-  // Readings that wait for their other half come late.
-  damaged.sort((a, b) => a.line - b.line);
-  const reported = new Uint8Array(await blob.slice(0, MOST_REPORTED).arrayBuffer());
-  const report = findFaults(reported, ownNumber === undefined ? {} : { own: ownNumber });
-  self.postMessage({
-    kind: 'read',
-    lines,
-    counts,
-    totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
-    first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
-    places: placesToDraw(),
-    own,
-    last,
-    report,
-    reportCut: blob.size > MOST_REPORTED,
-  });
 }
 
-function take(reading: Reading): void {
+function take(reading: LogReading): void {
   last = reading.at ?? last;
   if (reading.kind === 'call') takeCall(reading);
   else counts[reading.kind] = (counts[reading.kind] ?? 0) + 1;
@@ -134,23 +146,25 @@ function takeMended({ output: text, changes }: MendedPiece): void {
 }
 
 /** A later reading of the same event takes the place of the earlier: finer, or the same again. */
-function takeCall(reading: CallReading): void {
+function takeCall(reading: Extract<LogReading, { kind: 'call' }>): void {
+  const raw = reading.sources.map((source) => source.raw);
+  const { call } = reading;
   const key = String(reading.event);
   const place = places.get(key);
   if (place === undefined) {
     counts.call = (counts.call ?? 0) + 1;
     places.set(key, calls.length);
-    calls.push({ reading, again: reading.repeat });
+    calls.push({ reading: { line: reading.line, at: reading.at, call }, raw, again: reading.repeat });
   } else {
     // It stands where it first came, whatever came of it later.
     const { line, at } = calls[place]?.reading ?? reading;
-    calls[place] = { reading: { ...reading, line, at }, again: reading.repeat };
+    calls[place] = { reading: { line, at, call }, raw, again: reading.repeat };
   }
   takePlace(reading);
 }
 
 /** The latest place of each station. A vessel stays in distress until she takes her alert back. */
-function takePlace({ call, event }: CallReading): void {
+function takePlace({ call, event }: Pick<CallReading, 'call' | 'event'>): void {
   if (!('position' in call)) return;
   const station = 'distressed' in call ? call.distressed : call.from;
   // What is not known to be the same vessel is another.
@@ -178,8 +192,8 @@ function placesToDraw(): readonly PlaceEntry[] {
   return [...all.filter(({ distress }) => !distress), ...inDistress].slice(-MOST_PLACES);
 }
 
-function textOf(reading: Exclude<Reading, { kind: 'damaged' }>): string {
-  return reading.sources.map(({ raw }) => raw).join('\n');
+function textOf({ sources }: LogReading): string {
+  return sources.map(({ raw }) => raw).join('\n');
 }
 
 function piece<Name extends ListName>(list: Name, from: number): Entries[Name] {

@@ -1,11 +1,15 @@
-import type { FaultReport, Finding } from 'seahail/sentence';
+import type { NetworkFaultReport } from 'seahail/network';
+import type { FaultReport } from 'seahail/sentence';
 import { h } from '../frame/dom.ts';
 import { sentence } from '../frame/ledger.ts';
 
 const CERTAINTY = { certain: 'Certain', likely: 'Likely', possible: 'Possible' } as const;
 
 /** What a technician would look at, in order, each with what to do. */
-export function reportOf(report: FaultReport, cut: boolean): readonly (HTMLElement | null)[] {
+export function reportOf(
+  report: FaultReport | NetworkFaultReport,
+  cut: boolean,
+): readonly (HTMLElement | null)[] {
   return [
     cut ? h('p', { class: 'mind' }, 'Looked at for this: the first 32 MB.') : null,
     report.clean
@@ -24,7 +28,9 @@ export function reportOf(report: FaultReport, cut: boolean): readonly (HTMLEleme
   ];
 }
 
-function findingItem({ id, step, certainty, why, remedy, count, sightings }: Finding): HTMLElement {
+function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][number]): HTMLElement {
+  const { id, certainty, why, remedy, count, sightings } = finding;
+  const step = 'step' in finding ? `${finding.step}, ` : '';
   return h(
     'li',
     { class: 'entry' },
@@ -33,7 +39,7 @@ function findingItem({ id, step, certainty, why, remedy, count, sightings }: Fin
       { class: 'margin' },
       CERTAINTY[certainty],
       h('br'),
-      `${step}, ${count === 1 ? 'once' : `${count.toLocaleString('en')} times`}`,
+      `${step}${count === 1 ? 'once' : `${count.toLocaleString('en')} times`}`,
     ),
     h(
       'div',
@@ -47,8 +53,10 @@ function findingItem({ id, step, certainty, why, remedy, count, sightings }: Fin
         h(
           'ul',
           { class: 'reasons' },
-          sightings.map(({ line, seen, corrected }) =>
-            h(
+          sightings.map((sighting) => {
+            const { line, seen } = sighting;
+            const corrected = 'corrected' in sighting ? sighting.corrected : undefined;
+            return h(
               'li',
               {},
               line === null ? '' : `Line ${line}: `,
@@ -56,8 +64,8 @@ function findingItem({ id, step, certainty, why, remedy, count, sightings }: Fin
               corrected === undefined
                 ? null
                 : [', should have been ', h('ins', { class: 'wire' }, corrected.join(' '))],
-            ),
-          ),
+            );
+          }),
         ),
       ),
       h('p', { class: 'clause' }, h('code', {}, id)),
