@@ -158,6 +158,18 @@ describe('a fast packet', () => {
     expect([tornAt(3, 0), tornAt(4, 750), tornAt(5, 751), tornAt(6, 5000)]).toEqual([[], [], [3], [4, 5]]);
   });
 
+  it('is given up after 1200 frames where no frame has an instant', () => {
+    const [first, ...rest] = framesOf({ pgn: 129808 }, bytes(20, 0)) as [NetworkFrame, ...NetworkFrame[]];
+    const between = (count: number) =>
+      Array.from({ length: count }, (_, index) => {
+        const [frame] = framesOf({ pgn: 129029, source: 9 }, bytes(6, index), index % 8);
+        return frame as NetworkFrame;
+      });
+    const isWhole = (count: number) =>
+      through([first, ...between(count), ...rest]).whole.includes(hexOf(bytes(20, 0)));
+    expect([isWhole(1199), isWhole(1200)]).toEqual([true, false]);
+  });
+
   it('says what arrived of a torn one, in frame order', () => {
     const assembler = createFastPacketAssembler();
     const frames = framesOf({ pgn: 129808 }, bytes(20, 0));
