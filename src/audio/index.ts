@@ -12,6 +12,7 @@
  *
  * @packageDocumentation
  */
+export type { SoundLevel } from './front-end/sample-guard.ts';
 export type { HeardBurst } from './heard-burst.ts';
 export type { AudioIssueCode } from './issue-code.ts';
 export { AUDIO_ISSUE_CODES } from './issue-code.ts';

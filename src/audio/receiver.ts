@@ -6,7 +6,7 @@ import { createBurstReader } from './burst-reader.ts';
 import type { FirstFit } from './estimate/fit-space.ts';
 import { createBaseband } from './front-end/baseband.ts';
 import { createFrontEnd } from './front-end/front-end.ts';
-import { createSampleGuard } from './front-end/sample-guard.ts';
+import { createSampleGuard, type SoundLevel } from './front-end/sample-guard.ts';
 import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
 import { createPost } from './post.ts';
 import { named, requireOptions, requireSamples } from './require.ts';
@@ -25,6 +25,8 @@ export interface ReceiverOptions {
   readonly onReception: (heard: HeardBurst) => void;
   /** Is called for what is wrong with the sound: unusable samples, clipping, a burst that cannot be read. */
   readonly onIssue?: ((issue: Issue) => void) | undefined;
+  /** Is called once for every second of the stream with what came in, so that a person sees whether anything does. */
+  readonly onLevel?: ((level: SoundLevel) => void) | undefined;
 }
 
 /** A stream of samples that is listened to. */
@@ -91,13 +93,13 @@ const RUN_OUT_S = 1.4;
  */
 export function createReceiver(options: ReceiverOptions): Receiver {
   requireOptions('createReceiver', options, 'sampleRate and onReception');
-  const { sampleRate, onReception, onIssue = () => {} } = options;
+  const { sampleRate, onReception, onIssue = () => {}, onLevel = () => {} } = options;
   if (typeof sampleRate !== 'number' || !(sampleRate >= 8000 && sampleRate <= 192_000)) {
     throw new RangeError(
       `createReceiver: sampleRate must be from 8000 to 192000, given ${String(sampleRate)}`,
     );
   }
-  for (const [name, callback] of Object.entries({ onReception, onIssue }))
+  for (const [name, callback] of Object.entries({ onReception, onIssue, onLevel }))
     if (typeof callback !== 'function')
       throw new TypeError(`createReceiver: ${name} must be a function, given ${named(callback)}`);
   const post = createPost();
@@ -106,6 +108,7 @@ export function createReceiver(options: ReceiverOptions): Receiver {
       sampleRate,
       (heard) => post.put(() => onReception(heard)),
       (issue) => post.put(() => onIssue(issue)),
+      (level) => post.put(() => onLevel(level)),
     );
   let stream: Stream | null = null;
   return {
@@ -135,6 +138,7 @@ function createStream(
   sampleRate: number,
   onReception: (heard: HeardBurst) => void,
   onIssue: (issue: Issue) => void,
+  onLevel: (level: SoundLevel) => void,
 ): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);
@@ -172,7 +176,7 @@ function createStream(
       else read(now.fit);
     }
   });
-  const guard = createSampleGuard(sampleRate, onIssue);
+  const guard = createSampleGuard(sampleRate, onIssue, onLevel);
   return {
     push(samples): void {
       guard.take(samples, frontEnd);

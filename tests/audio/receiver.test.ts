@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, throughPath } from '../../bench/receiver/channel.ts';
 import { randomFrom } from '../../bench/receiver/random.ts';
-import { createReceiver, type HeardBurst, modulate } from '../../src/audio/index.ts';
+import { createReceiver, type HeardBurst, modulate, type SoundLevel } from '../../src/audio/index.ts';
 import { encodeCall } from '../../src/burst/index.ts';
 import { composeTestCall } from '../../src/call/index.ts';
 import type { Issue } from '../../src/result/index.ts';
@@ -485,5 +485,36 @@ describe('spoilt phasing', () => {
     receiver.flush();
     expect(heard).toEqual([]);
     expect(issues.filter((code) => code === 'audio-burst-unreadable').length).toBeGreaterThanOrEqual(6);
+  });
+});
+
+describe('the level of what comes in', () => {
+  it('is told once a second, in order, whether a call is there or not', () => {
+    const sampleRate = 8000;
+    const levels: SoundLevel[] = [];
+    const receiver = createReceiver({
+      sampleRate,
+      onReception: () => {},
+      onLevel: (level) => levels.push(level),
+    });
+    // A second of silence, a sine of amplitude 0.5 (6.02 dB below full scale), one that clips, and half a second more.
+    receiver.push(new Float32Array(sampleRate));
+    receiver.push(Float32Array.from({ length: sampleRate }, (_, n) => 0.5 * Math.sin((2 * Math.PI * n) / 8)));
+    receiver.push(Float32Array.from({ length: sampleRate }, (_, n) => (n % 2 === 0 ? 1 : -1)));
+    receiver.push(new Float32Array(sampleRate / 2));
+    receiver.flush();
+    expect(levels).toHaveLength(3);
+    expect(levels[0]).toEqual({
+      kind: 'sound-level',
+      startSample: 0,
+      levelDb: null,
+      peakDb: null,
+      clippedShare: 0,
+    });
+    expect(levels[1]?.startSample).toBe(8000);
+    expect(levels[1]?.levelDb).toBeCloseTo(-6.02, 2);
+    expect(levels[1]?.peakDb).toBeCloseTo(-6.02, 2);
+    expect(levels[2]?.levelDb).toBeCloseTo(3.01, 2);
+    expect(levels[2]?.clippedShare).toBe(1);
   });
 });

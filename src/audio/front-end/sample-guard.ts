@@ -9,6 +9,19 @@ const CLIPPED_SHARE = 0.01;
 
 const BLOCK = 4096;
 
+/** What came in during one second of the stream, whether a call or not. Plain data. */
+export interface SoundLevel {
+  readonly kind: 'sound-level';
+  /** Where the second begins, in samples since the stream began. */
+  readonly startSample: number;
+  /** Mean level in dB, 0 for a sine of amplitude 1; `null` when every sample was 0. */
+  readonly levelDb: number | null;
+  /** Largest sample in dB, 0 for full scale; `null` when every sample was 0. */
+  readonly peakDb: number | null;
+  /** Share of samples at full scale, 0 to 1: above 0.01 the issue `audio-clipped` is told too. */
+  readonly clippedShare: number;
+}
+
 /** Stands before the front end: takes out what is no sample, and notices what is wrong with the rest. */
 export interface SampleGuard {
   take(samples: ArrayLike<number>, frontEnd: FrontEnd): void;
@@ -17,11 +30,17 @@ export interface SampleGuard {
 }
 
 /** A guard that speaks up at most once a second for each kind of fault, by the stream's own clock. */
-export function createSampleGuard(sampleRate: number, onIssue: (issue: Issue) => void): SampleGuard {
+export function createSampleGuard(
+  sampleRate: number,
+  onIssue: (issue: Issue) => void,
+  onLevel: (level: SoundLevel) => void,
+): SampleGuard {
   const block = new Float32Array(BLOCK);
   const second = Math.ceil(sampleRate);
   let count = 0;
   let clipped = 0;
+  let power = 0;
+  let highest = 0;
   let unusable = false;
   let heard = false;
 
@@ -35,7 +54,16 @@ export function createSampleGuard(sampleRate: number, onIssue: (issue: Issue) =>
         clause: 'common practice',
       });
     }
+    onLevel({
+      kind: 'sound-level',
+      startSample: count - second,
+      levelDb: power === 0 ? null : 10 * Math.log10((2 * power) / second),
+      peakDb: highest === 0 ? null : 20 * Math.log10(highest),
+      clippedShare: clipped / second,
+    });
     clipped = 0;
+    power = 0;
+    highest = 0;
     unusable = false;
   }
 
@@ -63,6 +91,8 @@ export function createSampleGuard(sampleRate: number, onIssue: (issue: Issue) =>
             value = 0;
           } else if (peak >= FULL_SCALE) clipped++;
           if (value !== 0) heard = true;
+          power += value * value;
+          highest = Math.max(highest, Math.abs(value));
           block[n] = value;
           count++;
           if (count % second === 0) endOfSecond();
