@@ -144,7 +144,7 @@ type TextField = (typeof TEXT_FIELDS)[number];
 function draftOf({ mmsi, origin }: StationUpdate, before: KnownStation | undefined): Draft {
   const identity = classify(mmsi);
   if (identity === undefined)
-    throw new RangeError(`remember: identity of an assigned form wanted, given ${told(mmsi)}`);
+    throw new RangeError(`mmsi: expected an identity of an assigned form, got ${told(mmsi)}`);
   const entry = before?.origins.entry ?? origin;
   const texts: Draft['texts'] = new Map();
   for (const field of TEXT_FIELDS) {
@@ -167,7 +167,7 @@ function draftOf({ mmsi, origin }: StationUpdate, before: KnownStation | undefin
 function learn(draft: Draft, update: StationUpdate): void {
   const { origin } = update;
   if (!trust.includes(origin))
-    throw new RangeError(`remember: origin ${trust.join(', ')} wanted, given ${told(origin)}`);
+    throw new RangeError(`origin: expected ${trust.join(', ')}, got ${told(origin)}`);
   if (mayReplace(origin, draft.entry)) draft.entry = origin;
   for (const field of TEXT_FIELDS) {
     const given = update[field];
@@ -180,7 +180,7 @@ function learn(draft: Draft, update: StationUpdate): void {
   for (const digits of update.groups ?? []) {
     const group = classify(digits);
     if (group === undefined || !usesOf(group).group)
-      throw new RangeError('remember: identity of a group wanted');
+      throw new RangeError(`groups: expected the identity of a group, got ${told(digits)}`);
     draft.groups.add(group.mmsi);
   }
   for (const field of update.extra ?? []) {
@@ -220,7 +220,8 @@ function stationOf(draft: Draft): KnownStation {
 
 function latest(before: number | undefined, added: number | undefined): number | undefined {
   if (added === undefined) return before;
-  if (!isInstant(added)) throw new RangeError('remember: epoch milliseconds wanted');
+  if (!isInstant(added))
+    throw new RangeError(`heardAt, calledAt: expected whole epoch milliseconds, got ${told(added)}`);
   return before === undefined ? added : Math.max(before, added);
 }
 
@@ -248,6 +249,6 @@ function manyLines(text: string): string {
 }
 
 function wanted(text: string): string {
-  if (typeof text !== 'string') throw new TypeError(`remember: text wanted, given ${told(text)}`);
+  if (typeof text !== 'string') throw new TypeError(`update: expected text, got ${told(text)}`);
   return text;
 }

@@ -6,13 +6,13 @@ const MOST_INSTANT = 8.64e15;
 /** Throws unless the value is an instant, in epoch milliseconds, that has a date. */
 export function requireInstant(name: string, value: number): void {
   if (typeof value !== 'number' || !(Math.abs(value) <= MOST_INSTANT))
-    throw new RangeError(`${name}: an instant is needed, not ${value}`);
+    throw new RangeError(`${name}: expected an instant in epoch milliseconds, got ${value}`);
 }
 
 /** Throws unless an identity was handed over as text: in a number its leading zeros are lost. */
 export function requireIdentityText(name: string, value: string): void {
   if (typeof value !== 'string')
-    throw new TypeError(`${name}: an identity of nine digits is needed, as text`);
+    throw new TypeError(`${name}: expected an identity of nine digits as text, got ${typeof value}`);
 }
 
 /** Throws unless the value is one of those the option allows. */
@@ -22,5 +22,5 @@ export function requireOneOf<Value extends string>(
   allowed: readonly NoInfer<Value>[],
 ): void {
   if (!allowed.includes(value))
-    throw new RangeError(`${name}: one of ${allowed.join(', ')} is needed, not ${quote(String(value))}`);
+    throw new RangeError(`${name}: expected one of ${allowed.join(', ')}, got ${quote(String(value))}`);
 }

@@ -262,10 +262,10 @@ describe('what readVcards tells', () => {
 
 describe('what a programmer is told who remembers', () => {
   it.each<[string, Partial<StationUpdate>]>([
-    ["remember: identity of an assigned form wanted, given '232 999 142'", { mmsi: '232 999 142' }],
-    ['remember: identity of a group wanted', { groups: ['232999563'] }],
-    ['remember: identity of a group wanted', { groups: ['hello'] }],
-    ['remember: epoch milliseconds wanted', { heardAt: Number.NaN }],
+    ["mmsi: expected an identity of an assigned form, got '232 999 142'", { mmsi: '232 999 142' }],
+    ['groups: expected the identity of a group', { groups: ['232999563'] }],
+    ['groups: expected the identity of a group', { groups: ['hello'] }],
+    ['heardAt, calledAt: expected whole epoch milliseconds', { heardAt: Number.NaN }],
   ])('%s', (message, update) => {
     const call = () => createDirectory({ mmsi: '232999142', origin: 'typed', ...update });
     expect(call).toThrow(RangeError);

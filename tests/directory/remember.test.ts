@@ -241,7 +241,7 @@ describe('what is no update', () => {
 
   it('is a number in the place of an identity: leading zeros are lost in numbers', () => {
     expect(given({ mmsi: 232999142 })).toThrow(RangeError);
-    expect(given({ mmsi: 232999142 })).toThrow('given a value of type number');
+    expect(given({ mmsi: 232999142 })).toThrow('got a value of type number');
     expect(given({ groups: [111232000] })).toThrow(RangeError);
   });
 
@@ -249,15 +249,15 @@ describe('what is no update', () => {
     expect(given({ origin })).toThrow(RangeError);
     const typed = createDirectory({ mmsi: tern, origin: 'typed', name: 'Tern' });
     const update = { mmsi: tern, origin, name: 'Someone' } as unknown as StationUpdate;
-    expect(() => remember(typed, update)).toThrow('remember: origin typed, imported, ais, heard wanted');
+    expect(() => remember(typed, update)).toThrow('origin: expected typed, imported, ais, heard');
   });
 
   it.each(['name', 'callSign', 'notes'])('is a %s that is no text', (field) => {
     for (const value of [5, null, {}]) {
       expect(given({ [field]: value })).toThrow(TypeError);
-      expect(given({ [field]: value })).toThrow('remember: text wanted');
+      expect(given({ [field]: value })).toThrow('update: expected text');
     }
-    expect(given({ extra: [{ label: 'sail', text: 7 }] })).toThrow('remember: text wanted');
+    expect(given({ extra: [{ label: 'sail', text: 7 }] })).toThrow('update: expected text');
   });
 });
 

@@ -37,7 +37,7 @@ describe('characters above FF hex', () => {
       issues: [
         {
           code: 'sentence-checksum-wrong',
-          message: `The checksum '${line.trim().slice(-3)}' cannot hold: the sentence has a character above FF hex, which no wire carries`,
+          message: `Checksum '${line.trim().slice(-3)}' cannot hold: the sentence has a character above FF hex`,
         },
       ],
     });

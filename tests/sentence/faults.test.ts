@@ -79,7 +79,7 @@ describe('finding faults', () => {
       kind: 'fault-report',
       findings: [],
       clean: true,
-      summary: 'No fault found in 15 sentences with 8 calls: look at the display and its settings',
+      summary: 'No fault found in 15 sentences with 8 calls: check the display and its settings',
       characters: 789,
       lines: 15,
       sentences: 15,
@@ -90,17 +90,17 @@ describe('finding faults', () => {
   });
 
   it.each([
-    ['', '1 fault found and no sentence: begin with no-data'],
+    ['', '1 fault found and no sentence: start with no-data'],
     [
       line('CDDSC,20,2329991420,00,03,26,,,,,B,'),
-      '1 fault found in 1 sentence with 1 call: begin with polled',
+      '1 fault found in 1 sentence with 1 call: start with polled',
     ],
     [
       line('CVDSC,20,2329991420,00,03,26,,,,,B,'),
-      '2 faults found in 1 sentence with 1 call: begin with talker',
+      '2 faults found in 1 sentence with 1 call: start with talker',
     ],
-    [line('GPZDA,,,,,,'), '1 fault found in 1 sentence without a call: begin with calls-filtered'],
-    [line('GPZDA,,,,,,').repeat(2), '1 fault found in 2 sentences without a call: begin with calls-filtered'],
+    [line('GPZDA,,,,,,'), '1 fault found in 1 sentence without a call: start with calls-filtered'],
+    [line('GPZDA,,,,,,').repeat(2), '1 fault found in 2 sentences without a call: start with calls-filtered'],
   ])('of %j is told in one sentence', (input, summary) => {
     expect(findFaults(input)).toMatchObject({ summary });
   });

@@ -13,7 +13,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,XX,00,00,26,900072,,,,R,',
       {
         code: 'sentence-identity',
-        message: "Field 2 of the DSC sentence, 'XX', is no identity and is left aside",
+        message: "DSC field 2: expected nine digits and a 0, got 'XX'",
         at: ['DSC', 'field', 2],
         expected: 'nine digits and a 0',
         received: "'XX'",
@@ -25,7 +25,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,232999142,00,00,26,900072,,,,R,',
       {
         code: 'sentence-identity-nine-digits',
-        message: "Field 2 of the DSC sentence, '232999142', lacks its padding zero",
+        message: "DSC field 2: expected '2329991420', got '232999142'",
         at: ['DSC', 'field', 2],
         expected: "'2329991420'",
         received: "'232999142'",
@@ -37,7 +37,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,0,00,26,900072,,,,R,',
       {
         code: 'sentence-code',
-        message: "Field 3 of the DSC sentence, '0', is no code and is left aside",
+        message: "DSC field 3: expected two digits, got '0'",
         at: ['DSC', 'field', 3],
         expected: 'two digits',
         received: "'0'",
@@ -49,8 +49,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,00,00,26,9000,,,,R,',
       {
         code: 'sentence-place',
-        message:
-          "Field 6 of the DSC sentence, '9000', is neither a position nor a frequency and is left aside",
+        message: "DSC field 6: expected 10 digits of position, or 6, 8, 12 or 16 of frequency, got '9000'",
         at: ['DSC', 'field', 6],
         expected: '10 digits of position, or 6, 8, 12 or 16 of frequency',
         received: "'9000'",
@@ -62,7 +61,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,08,21,26,1502000318,14,,,B,',
       {
         code: 'sentence-time',
-        message: "Field 7 of the DSC sentence, '14', is no time and is left aside",
+        message: "DSC field 7: expected four digits, hours and minutes UTC, got '14'",
         at: ['DSC', 'field', 7],
         expected: 'four digits, hours and minutes UTC',
         received: "'14'",
@@ -74,7 +73,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,00,00,26,900072,,,,X,',
       {
         code: 'sentence-acknowledgement',
-        message: "Field 10 of the DSC sentence, 'X', is none of R, B and S",
+        message: "DSC field 10: expected R, B or S, got 'X'",
         at: ['DSC', 'field', 10],
         expected: 'R, B or S',
         received: "'X'",
@@ -86,7 +85,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,00,00,26,900072,,,,R,F',
       {
         code: 'sentence-expansion-mark',
-        message: "Field 11 of the DSC sentence, 'F', is no expansion mark",
+        message: "DSC field 11: expected E or nothing, got 'F'",
         at: ['DSC', 'field', 11],
         expected: 'E or nothing',
         received: "'F'",
@@ -98,7 +97,7 @@ describe('of a sentence with', () => {
       'CDDSC,14',
       {
         code: 'sentence-fields-missing',
-        message: 'The DSC sentence has 1 field: the missing ones are read as empty',
+        message: 'DSC sentence: expected 11 fields, got 1, the missing ones are read as empty',
         at: ['DSC'],
         expected: '11 fields',
         received: '1',
@@ -110,7 +109,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,00,00,26,900072,,,,R,,7',
       {
         code: 'sentence-fields-surplus',
-        message: 'The DSC sentence has 12 fields: the surplus is left aside',
+        message: 'DSC sentence: expected 11 fields, got 12, the others are ignored',
         at: ['DSC'],
         expected: '11 fields',
         received: '12',
@@ -122,7 +121,7 @@ describe('of a sentence with', () => {
       'CDDSC,20,2329991420,00,00,26,900072,,',
       {
         code: 'sentence-fields-missing',
-        message: 'The DSC sentence has 8 fields: the missing ones are read as empty',
+        message: 'DSC sentence: expected 11 fields, got 8, the missing ones are read as empty',
         at: ['DSC'],
         expected: '11 fields',
         received: '8',
@@ -134,8 +133,7 @@ describe('of a sentence with', () => {
       'CDDSC,12,2329992180,,05,00,1562000630,1404,2329991420,05,S,',
       {
         code: 'sentence-ship-unexpected',
-        message:
-          "Field 8 of the DSC sentence, '2329991420,05', names a ship beside the caller and is left aside",
+        message: "DSC field 8: expected empty fields, got '2329991420,05'",
         at: ['DSC', 'field', 8],
         expected: 'empty fields',
         received: "'2329991420,05'",
@@ -147,7 +145,7 @@ describe('of a sentence with', () => {
       'CDDSC,2329991420,20,00,,00,26,R',
       {
         code: 'sentence-legacy-layout',
-        message: 'The DSC sentence has 7 fields: an identity comes first, as in the older layout',
+        message: 'DSC sentence: expected 11 fields, got 7, an identity comes first, as in the older layout',
         at: ['DSC'],
         expected: '11 fields',
         received: '7',
@@ -159,7 +157,7 @@ describe('of a sentence with', () => {
       'CDDSC,02,2350123450,10,09,26,,,,,S,',
       {
         code: 'sentence-area-or-identity',
-        message: "Field 2 of the DSC sentence, '2350123450', is read as an area and may be a station",
+        message: "DSC field 2: '2350123450' is read as an area and may be a station",
         at: ['DSC', 'field', 2],
         expected: 'an area',
         received: "'2350123450'",
@@ -171,9 +169,9 @@ describe('of a sentence with', () => {
       'CDDSE,0,1,A,2329991420,00,33001200',
       {
         code: 'sentence-expansion-count',
-        message: "Field 1 of the DSE sentence, '0,1', is no count of sentences",
+        message: "DSE field 1: expected a count from 1 to 9 and a number up to it, got '0,1'",
         at: ['DSE', 'field', 1],
-        expected: '1 to 9, and one of them',
+        expected: 'a count from 1 to 9 and a number up to it',
         received: "'0,1'",
         clause: 'IEC 61162-1, DSE sentence',
       },
@@ -183,7 +181,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,X,2329991420,00,33001200',
       {
         code: 'sentence-expansion-flag',
-        message: "Field 3 of the DSE sentence, 'X', is none of A, Q and R",
+        message: "DSE field 3: expected A, Q or R, got 'X'",
         at: ['DSE', 'field', 3],
         expected: 'A, Q or R',
         received: "'X'",
@@ -195,7 +193,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,A,2329991420,0,33001200',
       {
         code: 'sentence-expansion-code',
-        message: "Field 5 of the DSE sentence, '0', is no data set and is left aside",
+        message: "DSE field 5: expected two digits, got '0'",
         at: ['DSE', 'field', 5],
         expected: 'two digits',
         received: "'0'",
@@ -207,7 +205,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,A,2329991420,00,3300120',
       {
         code: 'sentence-expansion-data',
-        message: "Field 6 of the DSE sentence, '3300120', does not fit its data set and is not used",
+        message: "DSE field 6: expected as many digits as the set has, got '3300120'",
         at: ['DSE', 'field', 6],
         expected: 'as many digits as the set has',
         received: "'3300120'",
@@ -219,7 +217,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,A,TERN,00,33001200',
       {
         code: 'sentence-identity',
-        message: "Field 4 of the DSE sentence, 'TERN', is no identity and is left aside",
+        message: "DSE field 4: expected nine digits and a 0, got 'TERN'",
         at: ['DSE', 'field', 4],
         expected: 'nine digits and a 0',
         received: "'TERN'",
@@ -231,7 +229,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,A,2329991420,00,33001200',
       {
         code: 'sentence-expansion-alone',
-        message: 'The expansion for 232999142 belongs to no call that was read',
+        message: 'Expansion for 232999142 belongs to no call that was read',
         at: ['DSE', 'field', 4],
         received: '232999142',
         clause: 'IEC 61162-1, DSC and DSE sentences',
@@ -242,8 +240,7 @@ describe('of a sentence with', () => {
       'GPRMC,140412.00,V,5620.3300,N,00630.1200,W,5.2,184.0,010626,1.5,W,A',
       {
         code: 'sentence-fix-unusable',
-        message:
-          "Field 3 of the RMC sentence, '5620.3300,N,00630.1200,W', is marked as not valid and is not used",
+        message: "RMC field 3: '5620.3300,N,00630.1200,W' is marked as not valid and is not used",
         at: ['RMC', 'field', 3],
         expected: 'a valid fix',
         received: "'5620.3300,N,00630.1200,W'",
@@ -255,7 +252,7 @@ describe('of a sentence with', () => {
       'GPGLL,5620.3300,N,00630.1200,W,140412.00,A,S',
       {
         code: 'sentence-fix-unusable',
-        message: "Field 1 of the GLL sentence, '5620.3300,N,00630.1200,W', is simulated and is not used",
+        message: "GLL field 1: '5620.3300,N,00630.1200,W' is simulated and is not used",
         at: ['GLL', 'field', 1],
         expected: 'a valid fix',
         received: "'5620.3300,N,00630.1200,W'",
@@ -267,7 +264,7 @@ describe('of a sentence with', () => {
       'GPGLL,5620.3300,N,00630.1200,W,140412.00,A,M',
       {
         code: 'sentence-fix-estimated',
-        message: "Field 1 of the GLL sentence, '5620.3300,N,00630.1200,W', was keyed in by hand",
+        message: "GLL field 1: '5620.3300,N,00630.1200,W' was entered by hand",
         at: ['GLL', 'field', 1],
         expected: 'a fix',
         received: "'5620.3300,N,00630.1200,W'",
@@ -279,7 +276,7 @@ describe('of a sentence with', () => {
       'GPGGA,140412.00,5620.3300,N,00630.1200,W,6,09,0.9,3.0,M,50.1,M,,',
       {
         code: 'sentence-fix-estimated',
-        message: "Field 2 of the GGA sentence, '5620.3300,N,00630.1200,W', is dead reckoning, not a fix",
+        message: "GGA field 2: '5620.3300,N,00630.1200,W' is dead reckoning, not a fix",
         at: ['GGA', 'field', 2],
         expected: 'a fix',
         received: "'5620.3300,N,00630.1200,W'",
@@ -291,7 +288,7 @@ describe('of a sentence with', () => {
       'GNGNS,140412.00,5660.0000,N,00630.1200,W,A,12,0.9,3.0,50.1,,',
       {
         code: 'sentence-fix-unreadable',
-        message: "Field 2 of the GNS sentence, '5660.0000,N,00630.1200,W', is no position",
+        message: "GNS field 2: expected ddmm.mm,N,dddmm.mm,E, got '5660.0000,N,00630.1200,W'",
         at: ['GNS', 'field', 2],
         expected: 'ddmm.mm,N,dddmm.mm,E',
         received: "'5660.0000,N,00630.1200,W'",
@@ -307,7 +304,7 @@ describe('of an order to the radio', () => {
   it('to all ships with a station in it is said', () => {
     expect(firstOf('CDDSC,16,2329991420,08,00,26,900016,,,,S,', 'commanded')).toEqual({
       code: 'sentence-address-unexpected',
-      message: "Field 2 of the DSC sentence, '2329991420', addresses a call to everyone and is left aside",
+      message: "DSC field 2: expected an empty field, got '2329991420'",
       at: ['DSC', 'field', 2],
       expected: 'an empty field',
       received: "'2329991420'",
@@ -318,7 +315,7 @@ describe('of an order to the radio', () => {
   it('to an area without one it is said', () => {
     expect(firstOf('CDDSC,02,23299914,08,00,26,900016,,,,S,', 'commanded')).toEqual({
       code: 'sentence-area',
-      message: "Field 2 of the DSC sentence, '23299914', is no area and is left aside",
+      message: "DSC field 2: expected ten digits, got '23299914'",
       at: ['DSC', 'field', 2],
       expected: 'ten digits',
       received: "'23299914'",
@@ -337,7 +334,7 @@ describe('of an expansion that', () => {
         code: 'sentence-expansion-missing',
         message: 'Expansion: none of its DSE sentences came, the call stays as it is',
         at: ['DSC', 'field', 11],
-        expected: 'DSE sentences directly behind the call',
+        expected: 'DSE sentences directly after the call',
         received: '0 of them',
         clause: 'IEC 61162-1, DSC and DSE sentences',
       },
@@ -348,7 +345,7 @@ describe('of an expansion that', () => {
       1,
       {
         code: 'sentence-expansion-other-station',
-        message: 'The expansion for 232999563 is not joined to the call of 232999142',
+        message: 'Expansion for 232999563 is not applied to the call of 232999142',
         at: ['DSE', 'field', 4],
         expected: '232999142',
         received: '232999563',
@@ -361,7 +358,7 @@ describe('of an expansion that', () => {
       0,
       {
         code: 'sentence-expansion-unannounced',
-        message: 'The expansion for 232999142 was joined though the call did not announce it',
+        message: 'Expansion for 232999142 was applied, although the call did not announce it',
         at: ['DSC', 'field', 11],
         expected: 'E',
         received: 'nothing',
@@ -378,7 +375,7 @@ describe('of an expansion that', () => {
       0,
       {
         code: 'sentence-expansion-late',
-        message: 'The expansion for 232999142 did not follow its call directly: 1 sentence came between',
+        message: 'Expansion for 232999142 did not follow its call directly: 1 sentence came between',
         at: ['DSE'],
         expected: 'the very next sentence',
         received: '1 sentence between',
@@ -396,7 +393,7 @@ describe('of an expansion that', () => {
       0,
       {
         code: 'sentence-expansion-late',
-        message: 'The expansion for 232999142 did not follow its call directly: 2 sentences came between',
+        message: 'Expansion for 232999142 did not follow its call directly: 2 sentences came between',
         at: ['DSE'],
         expected: 'the very next sentence',
         received: '2 sentences between',
@@ -427,7 +424,7 @@ describe('of AIS with', () => {
       'AIVDM,1,1,,A,1,5',
       {
         code: 'sentence-ais-short',
-        message: 'AIS message 1 has 1 bit of at least 137',
+        message: 'AIS message 1: expected at least 137 bits, got 1 bit',
         at: ['AIS'],
         received: '1 bit',
         clause: 'ITU-R M.1371-6 Annex 7',
@@ -438,7 +435,7 @@ describe('of AIS with', () => {
       'AIVDM,1,1,,A,10000000000,0',
       {
         code: 'sentence-ais-short',
-        message: 'AIS message 1 has 66 bits of at least 137',
+        message: 'AIS message 1: expected at least 137 bits, got 66 bits',
         at: ['AIS'],
         received: '66 bits',
         clause: 'ITU-R M.1371-6 Annex 7',
@@ -460,7 +457,7 @@ describe('of AIS with', () => {
       'AIVDM,1,1,,A,13N=8qP000<tSGpkOqP000000000,0',
       {
         code: 'sentence-ais-position',
-        message: 'AIS position 90, 181.0001 is no place and is left out',
+        message: 'AIS position 90, 181.0001 is out of range and is left out',
         at: ['AIS'],
         received: '90, 181.0001',
         clause: 'ITU-R M.1371-6 Annex 7',
@@ -472,7 +469,7 @@ describe('of AIS with', () => {
       {
         code: 'sentence-ais-payload',
         message:
-          "The AIS sentence '!AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vX0…' cannot be read: its payload is none",
+          "AIS sentence '!AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vX0…' cannot be read: its payload is malformed",
         at: ['AIS'],
         received: "'!AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vX0…'",
         clause: 'IEC 61162-1, VDM and VDO sentences',
@@ -484,7 +481,7 @@ describe('of AIS with', () => {
       {
         code: 'sentence-ais-payload',
         message:
-          "The AIS sentence '!AIVDM,1,2,,A,13N=;o@P0lwhmLHLkMa7<?vH0…' cannot be read: its count is none",
+          "AIS sentence '!AIVDM,1,2,,A,13N=;o@P0lwhmLHLkMa7<?vH0…' cannot be read: its count of parts is malformed",
         at: ['AIS'],
         received: "'!AIVDM,1,2,,A,13N=;o@P0lwhmLHLkMa7<?vH0…'",
         clause: 'IEC 61162-1, VDM and VDO sentences',
@@ -496,7 +493,7 @@ describe('of AIS with', () => {
       {
         code: 'sentence-ais-incomplete',
         message:
-          "The AIS sentence '!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…' is part of a message whose rest did not come",
+          "AIS sentence '!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…' is part of a message whose other parts did not come",
         at: ['AIS'],
         received: "'!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…'",
         clause: 'IEC 61162-1, VDM and VDO sentences',

@@ -70,7 +70,7 @@ describe('four fields of a place', () => {
     [Number.NaN, 0],
     [0, Number.NaN],
   ])('%d and %d are refused', (latitude, longitude) => {
-    const message = `latitude within 90 and longitude within 180 degrees are needed, not ${latitude}, ${longitude}`;
+    const message = `position: expected latitude within 90 and longitude within 180 degrees, got ${latitude}, ${longitude}`;
     expect(() => writeWaypoint({ position: { latitude, longitude }, name: '' })).toThrow(
       new RangeError(message),
     );
@@ -130,7 +130,7 @@ describe('a time of day', () => {
     [0, 0, Number.NaN],
   ])('%d:%d:%d is refused', (hour, minute, second) => {
     expect(() => written(hour, minute, second)).toThrow(
-      new RangeError(`a time of day is needed, not ${hour}:${minute}:${second}`),
+      new RangeError(`time: expected a time of day, got ${hour}:${minute}:${second}`),
     );
   });
 });
@@ -383,7 +383,7 @@ describe('a target', () => {
 
   it.each([-1, 100, 1.5, Number.NaN])('of number %d is refused', (number) => {
     expect(() => writeTarget({ number, position, name: '' })).toThrow(
-      new RangeError(`a target number is 0 to 99, not ${number}`),
+      new RangeError(`number: expected 0 to 99, got ${number}`),
     );
   });
 

@@ -9,7 +9,7 @@ describe('of a line with', () => {
       '12:04 $GPZDA,140412.00,02,01,2026,00,00*61',
       {
         code: 'sentence-leading-characters',
-        message: "The characters '12:04 ' before the sentence are left out",
+        message: "Characters '12:04 ' before the sentence are ignored",
         at: [0],
         received: "'12:04 '",
         clause: 'IEC 61162-1, sentence structure',
@@ -20,7 +20,7 @@ describe('of a line with', () => {
       '$GPZDA,140412.00,02,01,2026,00,00*61 x',
       {
         code: 'sentence-trailing-characters',
-        message: "The characters ' x' behind the checksum are left out",
+        message: "Characters ' x' after the checksum are ignored",
         at: ['end'],
         received: "' x'",
         clause: 'IEC 61162-1, sentence structure',
@@ -31,9 +31,9 @@ describe('of a line with', () => {
       '\\s:R$GPZDA,140412.00,02,01,2026,00,00*61',
       {
         code: 'sentence-tag-unclosed',
-        message: "The TAG block '\\s:R' has no second backslash and is left out",
+        message: "TAG block '\\s:R' has no second backslash and is ignored",
         at: ['TAG block'],
-        expected: 'a backslash in front of the sentence',
+        expected: 'a backslash before the sentence',
         received: "'\\s:R'",
         clause: 'NMEA 0183 v4, TAG block',
       },
@@ -43,7 +43,7 @@ describe('of a line with', () => {
       '\\s:R*00\\$GPZDA,140412.00,02,01,2026,00,00*61',
       {
         code: 'sentence-tag-checksum',
-        message: "The TAG block 's:R*00' does not end in its checksum: its parameters are left aside",
+        message: "TAG block 's:R*00' does not end in its checksum and is ignored",
         at: ['TAG block'],
         expected: '*1B',
         received: "'s:R*00'",
@@ -55,7 +55,7 @@ describe('of a line with', () => {
       '\\s:R\\$GPZDA,140412.00,02,01,2026,00,00*61',
       {
         code: 'sentence-tag-checksum',
-        message: "The TAG block 's:R' does not end in its checksum: its parameters are left aside",
+        message: "TAG block 's:R' does not end in its checksum and is ignored",
         at: ['TAG block'],
         expected: '*1B',
         received: "'s:R'",
@@ -67,7 +67,7 @@ describe('of a line with', () => {
       '$CDDSC,16,3389999050,08,00,26,900008,,,,S,*2b',
       {
         code: 'sentence-checksum-lower-case',
-        message: "The checksum '*2b' is written in lower case",
+        message: "Checksum '*2b' is in lower case",
         at: ['checksum'],
         expected: "'*2B'",
         received: "'*2b'",
@@ -80,9 +80,9 @@ describe('of a line with', () => {
       {
         code: 'sentence-blank-damage',
         message:
-          "The checksum of '$GPZDA,1404 12.00,02,01,2026,00,00*61' holds only without its blanks: they got in after it was sent",
+          "Sentence '$GPZDA,1404 12.00,02,01,2026,00,00*61' passes its checksum only without its spaces: they were added after it was sent",
         at: [11],
-        expected: 'no blank',
+        expected: 'no space',
         received: "'$GPZDA,1404 12.00,02,01,2026,00,00*61'",
         clause: 'IEC 61162-1, sentence structure',
       },
@@ -92,7 +92,7 @@ describe('of a line with', () => {
       '$CDDSC,20,2329991420,00,03 ,26,,,,,R,*05',
       {
         code: 'sentence-blank-sent',
-        message: "Field 4 was sent with a blank, '03 ': the checksum holds with it",
+        message: "Field 4 was sent with spaces around it, '03 '",
         at: ['field', 4],
         expected: "'03'",
         received: "'03 '",
@@ -104,7 +104,7 @@ describe('of a line with', () => {
       '$GPGGA,140412.00,5025.0,N,00301.0,W,1,09,0.9,3.0,M,50.1,M,,00000000000000000000*7B',
       {
         code: 'sentence-length',
-        message: 'The sentence has 84 characters with its line end, more than 82',
+        message: 'Sentence: expected at most 82 characters with its line end, got 84',
         at: [82],
         expected: 'at most 82 characters',
         received: '84',
@@ -116,7 +116,7 @@ describe('of a line with', () => {
       '$GPZDA,140412.00,02,01,2026,00,00',
       {
         code: 'sentence-checksum-missing',
-        message: "The sentence '$GPZDA,140412.00,02,01,2026,00,00' has no checksum",
+        message: "Sentence '$GPZDA,140412.00,02,01,2026,00,00' has no checksum",
         at: ['checksum'],
         expected: '*61',
         received: "'$GPZDA,140412.00,02,01,2026,00,00'",
@@ -128,7 +128,7 @@ describe('of a line with', () => {
       '$GPZDA,140412.00,02,01,2026,00,00*60',
       {
         code: 'sentence-checksum-wrong',
-        message: "The checksum '*60' is not that of its sentence, '*61'",
+        message: "Checksum: expected '*61', got '*60'",
         at: ['checksum'],
         expected: "'*61'",
         received: "'*60'",
@@ -140,7 +140,7 @@ describe('of a line with', () => {
       '$GPZDA,140412.00,02,01,2026,00,00*6',
       {
         code: 'sentence-checksum-malformed',
-        message: "The checksum '*6' is not a star and two hexadecimal digits",
+        message: "Checksum: expected a star and two hexadecimal digits, got '*6'",
         at: ['checksum'],
         expected: "'*61'",
         received: "'*6'",
@@ -152,9 +152,9 @@ describe('of a line with', () => {
       '$GPZD,1*14',
       {
         code: 'sentence-address',
-        message: "The address 'GPZD' is neither talker and formatter nor a maker’s code",
+        message: "Address: expected talker and formatter, or P and a manufacturer code, got 'GPZD'",
         at: [0],
-        expected: 'two characters of talker and three of formatter, or P and a maker’s code',
+        expected: 'two characters of talker and three of formatter, or P and a manufacturer code',
         received: "'GPZD'",
         clause: 'IEC 61162-1, sentence structure',
       },
@@ -164,7 +164,7 @@ describe('of a line with', () => {
       'no sentence here',
       {
         code: 'sentence-no-start',
-        message: "The line 'no sentence here' holds no sentence",
+        message: "Line: expected a $ or ! that opens a sentence, got 'no sentence here'",
         at: [0],
         expected: 'a $ or ! that opens a sentence',
         received: "'no sentence here'",
@@ -190,7 +190,8 @@ describe('of a line with', () => {
         issues: [
           {
             code: 'sentence-line-endless',
-            message: '2000 characters without a line end or a start of a sentence are left out',
+            message:
+              'Line: expected an end within 1024 characters, got 2000 characters without a start of a sentence',
             at: [0],
             expected: 'a line end within 1024 characters',
             received: '2000 characters',

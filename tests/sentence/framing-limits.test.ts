@@ -303,23 +303,23 @@ describe('what strict writing refuses is told', () => {
   const parts = { talker: 'GP', formatter: 'TXT', fields: ['x'] };
 
   it.each([
-    [{ talker: 'gp' }, "a talker is two capitals or digits, not 'gp'"],
-    [{ talker: 'G' }, "a talker is two capitals or digits, not 'G'"],
-    [{ talker: 'XGP' }, "a talker is two capitals or digits, not 'XGP'"],
-    [{ talker: '0P' }, "a talker is two capitals or digits, not '0P'"],
-    [{ formatter: 'TEXT' }, "a formatter is three capitals, not 'TEXT'"],
-    [{ formatter: 'xTXT' }, "a formatter is three capitals, not 'xTXT'"],
-    [{ formatter: 'TX1' }, "a formatter is three capitals, not 'TX1'"],
+    [{ talker: 'gp' }, "talker: expected two capitals or digits, got 'gp'"],
+    [{ talker: 'G' }, "talker: expected two capitals or digits, got 'G'"],
+    [{ talker: 'XGP' }, "talker: expected two capitals or digits, got 'XGP'"],
+    [{ talker: '0P' }, "talker: expected two capitals or digits, got '0P'"],
+    [{ formatter: 'TEXT' }, "formatter: expected three capitals, got 'TEXT'"],
+    [{ formatter: 'xTXT' }, "formatter: expected three capitals, got 'xTXT'"],
+    [{ formatter: 'TX1' }, "formatter: expected three capitals, got 'TX1'"],
     ...['a!', 'a$', 'a*', 'a,', 'a\\', 'a~', 'é'].map(
       (field) =>
         [
           { fields: ['x', field] },
-          `a field holds printable characters and none of !$*,\\~, unlike '${field}'`,
+          `field: expected printable characters and none of !$*,\\~, got '${field}'`,
         ] as const,
     ),
-    [{ fields: ['\tb'] }, "a field holds printable characters and none of !$*,\\~, unlike '\\u{9}b'"],
-    [{ talker: 'G'.repeat(99) }, `a talker is two capitals or digits, not '${'G'.repeat(39)}…'`],
-    [{ fields: ['x'.repeat(71)] }, 'a sentence has at most 82 characters with its line end, not 83'],
+    [{ fields: ['\tb'] }, "field: expected printable characters and none of !$*,\\~, got '\\u{9}b'"],
+    [{ talker: 'G'.repeat(99) }, `talker: expected two capitals or digits, got '${'G'.repeat(39)}…'`],
+    [{ fields: ['x'.repeat(71)] }, 'sentence: expected at most 82 characters with its line end, got 83'],
   ] as const)('%j', (change, message) => {
     expect(() => formatSentence({ ...parts, ...change })).toThrow(new RangeError(message));
   });
@@ -330,6 +330,6 @@ describe('what strict writing refuses is told', () => {
 
   it('and a character beyond FF hex has no checksum', () => {
     expect(checksumOf('ÿ')).toBe('FF');
-    expect(() => checksumOf('Ā')).toThrow(new RangeError('a sentence carries no character above FF hex'));
+    expect(() => checksumOf('Ā')).toThrow(new RangeError('body: expected no character above FF hex'));
   });
 });

@@ -42,7 +42,7 @@ describe('neither text nor bytes', () => {
       issues: [
         {
           code: 'sentence-not-text',
-          message: `The input is not text but of type ${type}`,
+          message: `Input: expected text, got ${type}`,
           at: [],
           expected: 'text',
           received: type,
@@ -61,7 +61,7 @@ describe('neither text nor bytes', () => {
   it.each(noText)('%s: readSentences and a reader tell the damage', (_, value, type) => {
     const issue = {
       code: 'sentence-not-text',
-      message: `The input is not text or a Uint8Array but of type ${type}`,
+      message: `Input: expected text or a Uint8Array, got ${type}`,
       at: [],
       expected: 'text or a Uint8Array',
       received: type,
@@ -78,7 +78,7 @@ describe('neither text nor bytes', () => {
     const { findings, clean, characters } = findFaults(value as string);
     expect([findings.map(({ id }) => id), clean, characters]).toEqual([['no-sentence'], false, 0]);
     expect(findings[0]?.sightings).toEqual([
-      { line: 1, field: null, seen: `The input is not text or a Uint8Array but of type ${type}` },
+      { line: 1, field: null, seen: `Input: expected text or a Uint8Array, got ${type}` },
     ]);
   });
 
@@ -122,10 +122,10 @@ describe('options that are none', () => {
 
   it('identities are told to be text', () => {
     expect(() => findFaults('', { own: 232_999_142 } as never)).toThrow(
-      new TypeError('own: an identity of nine digits is needed, as text'),
+      new TypeError('own: expected an identity of nine digits as text, got number'),
     );
     expect(() => findFaults('', { expect: { station: 232_999_142 } } as never)).toThrow(
-      new TypeError('station: an identity of nine digits is needed, as text'),
+      new TypeError('station: expected an identity of nine digits as text, got number'),
     );
   });
 
@@ -141,7 +141,7 @@ describe('options that are none', () => {
   });
 
   it('a direction is told by its two words', () => {
-    const error = new RangeError("direction: one of received, commanded is needed, not 'x'");
+    const error = new RangeError("direction: expected one of received, commanded, got 'x'");
     expect(() => readSentences('', { direction: 'x' } as never)).toThrow(error);
     const call = composePositionRequest({ from: '232999871', to: '232999142' });
     expect(() => writeSentences(call, { direction: 'x' } as never)).toThrow(error);
@@ -149,27 +149,27 @@ describe('options that are none', () => {
   });
 
   it.each([
-    [{ mend: ['nonsense'] }, 'mend: one of tag-block, blank-damage,'],
-    [{ mend: 'talker' }, 'mend: one of'],
-    [{ reportAs: ['mark'] }, "reportAs: one of waypoint, target is needed, not 'mark'"],
-    [{ mostHeld: Number.POSITIVE_INFINITY }, 'mostHeld: a count is needed, not Infinity'],
-    [{ mostHeld: 1.5 }, 'mostHeld: a count is needed, not 1.5'],
-    [{ mostHeld: '8' }, 'mostHeld: a count is needed, not 8'],
+    [{ mend: ['nonsense'] }, 'mend: expected one of tag-block, blank-damage,'],
+    [{ mend: 'talker' }, 'mend: expected one of'],
+    [{ reportAs: ['mark'] }, "reportAs: expected one of waypoint, target, got 'mark'"],
+    [{ mostHeld: Number.POSITIVE_INFINITY }, 'mostHeld: expected a count, got Infinity'],
+    [{ mostHeld: 1.5 }, 'mostHeld: expected a count, got 1.5'],
+    [{ mostHeld: '8' }, 'mostHeld: expected a count, got 8'],
   ])('a mender refuses %j', (options, message) => {
     expect(() => createMender(options as never)).toThrow(RangeError);
     expect(() => createMender(options as never)).toThrow(message);
   });
 
   it.each([
-    [{ time: { hour: 1.5, minute: 2, second: 3 } }, 'a time of day is needed, not 1.5:2:3'],
-    [{ time: { hour: 1, minute: 2.5, second: 3 } }, 'a time of day is needed, not 1:2.5:3'],
-    [{ time: { hour: null, minute: 2, second: 3 } }, 'a time of day is needed, not null:2:3'],
-    [{ time: { hour: 1, minute: 2, second: null } }, 'a time of day is needed, not 1:2:null'],
-    [{ time: { hour: 1, minute: 2, second: '3' } }, 'a time of day is needed, not 1:2:3'],
-    [{ status: 'x' }, "status: one of lost, acquiring, tracking is needed, not 'x'"],
-    [{ status: 'toString' }, "status: one of lost, acquiring, tracking is needed, not 'toString'"],
-    [{ position: { latitude: null, longitude: null } }, 'not null, null'],
-    [{ position: { latitude: '56', longitude: 0 } }, 'not 56, 0'],
+    [{ time: { hour: 1.5, minute: 2, second: 3 } }, 'time: expected a time of day, got 1.5:2:3'],
+    [{ time: { hour: 1, minute: 2.5, second: 3 } }, 'time: expected a time of day, got 1:2.5:3'],
+    [{ time: { hour: null, minute: 2, second: 3 } }, 'time: expected a time of day, got null:2:3'],
+    [{ time: { hour: 1, minute: 2, second: null } }, 'time: expected a time of day, got 1:2:null'],
+    [{ time: { hour: 1, minute: 2, second: '3' } }, 'time: expected a time of day, got 1:2:3'],
+    [{ status: 'x' }, "status: expected one of lost, acquiring, tracking, got 'x'"],
+    [{ status: 'toString' }, "status: expected one of lost, acquiring, tracking, got 'toString'"],
+    [{ position: { latitude: null, longitude: null } }, 'got null, null'],
+    [{ position: { latitude: '56', longitude: 0 } }, 'got 56, 0'],
   ])('writeTarget refuses %j', (change, message) => {
     const target = { number: 1, position: { latitude: 56.5, longitude: -6.25 }, name: 'TERN' };
     expect(() => writeTarget({ ...target, ...change } as never)).toThrow(RangeError);
@@ -186,7 +186,7 @@ describe('instants', () => {
   // ECMA-262, time values: at most 8.64e15 milliseconds on either side of 1970.
   it.each([8.64e15 + 1, -8.64e15 - 1, 1e300])('%d is none: a reader refuses it', (at) => {
     expect(() => createSentenceReader().push('', at)).toThrow(
-      new RangeError(`at: an instant is needed, not ${at}`),
+      new RangeError(`at: expected an instant in epoch milliseconds, got ${at}`),
     );
     expect(() => createSentenceReader({ now: at })).toThrow(RangeError);
   });

@@ -285,7 +285,7 @@ describe('a report written as what a display knows', () => {
 describe('a count of lines that is none', () => {
   it.each([-1, Number.NaN])('%d is refused', (mostHeld) => {
     expect(() => createMender({ mostHeld })).toThrow(
-      new RangeError(`mostHeld: a count is needed, not ${mostHeld}`),
+      new RangeError(`mostHeld: expected a count, got ${mostHeld}`),
     );
   });
 });

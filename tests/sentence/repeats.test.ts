@@ -208,20 +208,20 @@ describe('waiting for an expansion', () => {
 
 describe('an option that is none', () => {
   it.each([
-    [{ own: '12' }, "own: nine digits are needed, not '12'"],
-    [{ own: 'x232999871' }, "own: nine digits are needed, not 'x232999871'"],
-    [{ own: '2329998710' }, "own: nine digits are needed, not '2329998710'"],
-    [{ wait: -1 }, 'wait: milliseconds are needed, not -1'],
-    [{ waitSentences: -1 }, 'waitSentences: a count is needed, not -1'],
-    [{ waitSentences: Number.NaN }, 'waitSentences: a count is needed, not NaN'],
-    [{ now: Number.POSITIVE_INFINITY }, 'now: an instant is needed, not Infinity'],
+    [{ own: '12' }, "own: expected nine digits, got '12'"],
+    [{ own: 'x232999871' }, "own: expected nine digits, got 'x232999871'"],
+    [{ own: '2329998710' }, "own: expected nine digits, got '2329998710'"],
+    [{ wait: -1 }, 'wait: expected milliseconds, got -1'],
+    [{ waitSentences: -1 }, 'waitSentences: expected a count, got -1'],
+    [{ waitSentences: Number.NaN }, 'waitSentences: expected a count, got NaN'],
+    [{ now: Number.POSITIVE_INFINITY }, 'now: expected an instant in epoch milliseconds, got Infinity'],
   ])('%j is refused', (options, message) => {
     expect(() => createSentenceReader(options)).toThrow(new RangeError(message));
   });
 
   it('as the instant of a piece is refused', () => {
     expect(() => createSentenceReader().push('', Number.POSITIVE_INFINITY)).toThrow(
-      new RangeError('at: an instant is needed, not Infinity'),
+      new RangeError('at: expected an instant in epoch milliseconds, got Infinity'),
     );
   });
 });

@@ -70,7 +70,10 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       const { talker, formatter, fields } = part.sentence;
       const [total = '', number = '', sequence = '', channel = ''] = fields;
       if (!/^[1-9]$/.test(total) || !/^[1-9]$/.test(number) || number > total) {
-        return { whole: null, givenUp: [{ ...part, notice: malformed(part.sentence, 'its count is none') }] };
+        return {
+          whole: null,
+          givenUp: [{ ...part, notice: malformed(part.sentence, 'its count of parts is malformed') }],
+        };
       }
       if (total === '1') return joined([part]);
       const key = [talker, formatter, total, sequence, channel].join();
@@ -105,7 +108,7 @@ function joined<About>(parts: AssembledAis<About>['parts']): Added<About> {
     const more = groupsOf(sentence.fields[4] ?? '');
     const bits = sentence.fields[5] ?? '';
     if (more === null || more.length === 0 || !/^[0-5]$/.test(bits)) {
-      const notice = malformed(sentence, 'its payload is none');
+      const notice = malformed(sentence, 'its payload is malformed');
       return { whole: null, givenUp: parts.map((part) => ({ ...part, notice })) };
     }
     groups.push(...more);
@@ -124,7 +127,7 @@ function channelOf(field: string | undefined): 'A' | 'B' | null {
 function incomplete({ raw }: Sentence): Notice {
   return {
     code: 'sentence-ais-incomplete',
-    message: `The AIS sentence ${quote(raw)} is part of a message whose rest did not come`,
+    message: `AIS sentence ${quote(raw)} is part of a message whose other parts did not come`,
     at: ['AIS'],
     received: quote(raw),
     clause: CLAUSE,
@@ -134,7 +137,7 @@ function incomplete({ raw }: Sentence): Notice {
 function malformed({ raw }: Sentence, why: string): Notice {
   return {
     code: 'sentence-ais-payload',
-    message: `The AIS sentence ${quote(raw)} cannot be read: ${why}`,
+    message: `AIS sentence ${quote(raw)} cannot be read: ${why}`,
     at: ['AIS'],
     received: quote(raw),
     clause: CLAUSE,

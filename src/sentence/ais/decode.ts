@@ -58,7 +58,11 @@ export function decodeAis(payload: Payload): DecodedAis {
     return refused('sentence-ais-unread', `AIS message ${message} is not read`, String(message));
   if (payload.length < least) {
     const bits = payload.length === 1 ? '1 bit' : `${payload.length} bits`;
-    return refused('sentence-ais-short', `AIS message ${message} has ${bits} of at least ${least}`, bits);
+    return refused(
+      'sentence-ais-short',
+      `AIS message ${message}: expected at least ${least} bits, got ${bits}`,
+      bits,
+    );
   }
   const number = unsigned(payload, 8, 30);
   if (number > 999_999_999) {
@@ -193,7 +197,7 @@ function place(
   if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
     const received = `${latitude}, ${longitude}`;
     notices.push(
-      notice('sentence-ais-position', `AIS position ${received} is no place and is left out`, received),
+      notice('sentence-ais-position', `AIS position ${received} is out of range and is left out`, received),
     );
     return;
   }

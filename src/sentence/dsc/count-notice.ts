@@ -7,7 +7,7 @@ export const DSC_FIELDS = 11;
 export function countNotice(code: string, texts: readonly string[], says: string): Notice {
   return {
     code,
-    message: `The DSC sentence has ${texts.length === 1 ? '1 field' : `${texts.length} fields`}: ${says}`,
+    message: `DSC sentence: expected ${DSC_FIELDS} fields, got ${texts.length}, ${says}`,
     at: ['DSC'],
     expected: `${DSC_FIELDS} fields`,
     received: String(texts.length),

@@ -46,9 +46,7 @@ export function readDse(texts: readonly string[], before: DseReading | null = nu
   const goesOn = flag === '' && place > 1 && before?.total === count && before.number === place - 1;
   const read = goesOn ? before.flag : flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
   if (read === 'unknown' && !goesOn) {
-    notices.push(
-      fieldNotice('sentence-expansion-flag', 'DSE', 3, flag, 'is none of A, Q and R', 'A, Q or R'),
-    );
+    notices.push(fieldNotice('sentence-expansion-flag', 'DSE', 3, flag, 'A, Q or R'));
   }
   readIdentityField(station, 'DSE', 4, notices);
   return {
@@ -113,8 +111,7 @@ function counts(total: string, number: string, notices: Notice[]): [total: numbe
       'DSE',
       1,
       `${total},${number}`,
-      'is no count of sentences',
-      '1 to 9, and one of them',
+      'a count from 1 to 9 and a number up to it',
     ),
   );
   return [1, 1];
@@ -128,16 +125,7 @@ function readSets(texts: readonly string[], query: boolean, notices: Notice[]): 
     if (codeText === '' && data === '') continue;
     const specifier = symbolOfCode(codeText);
     if (specifier === null) {
-      notices.push(
-        fieldNotice(
-          'sentence-expansion-code',
-          'DSE',
-          index + 1,
-          codeText,
-          'is no data set and is left aside',
-          'two digits',
-        ),
-      );
+      notices.push(fieldNotice('sentence-expansion-code', 'DSE', index + 1, codeText, 'two digits'));
       continue;
     }
     sets.push(readSet(specifier, data, query, index + 2, notices));
@@ -160,16 +148,7 @@ function readSet(
     return { specifier, symbols: [], text: unescapeText(data.replaceAll("'", ',')) };
   const symbols = symbolsOfDigits(data);
   if (symbols === null || (specifier === 100 && symbols.length !== 4)) {
-    notices.push(
-      fieldNotice(
-        'sentence-expansion-data',
-        'DSE',
-        field,
-        data,
-        'does not fit its data set and is not used',
-        'as many digits as the set has',
-      ),
-    );
+    notices.push(fieldNotice('sentence-expansion-data', 'DSE', field, data, 'as many digits as the set has'));
     return { specifier, symbols: [], text: unescapeText(data) };
   }
   return { specifier, symbols };

@@ -38,7 +38,6 @@ export function readPlaceField(text: string, notices: Notice[]): Place {
           'DSC',
           6,
           text,
-          'is neither a position nor a frequency and is left aside',
           '10 digits of position, or 6, 8, 12 or 16 of frequency',
         ),
       );

@@ -43,7 +43,7 @@ export function readDsc(texts: readonly string[], context: DscContext): DscReadi
   if (eleven.length < DSC_FIELDS - 1)
     notices.push(countNotice('sentence-fields-missing', eleven, 'the missing ones are read as empty'));
   if (eleven.length > DSC_FIELDS + 1 || (eleven[DSC_FIELDS] ?? '') !== '')
-    notices.push(countNotice('sentence-fields-surplus', eleven, 'the surplus is left aside'));
+    notices.push(countNotice('sentence-fields-surplus', eleven, 'the others are ignored'));
 
   const fields: DraftFields = { ...emptyFields };
   const format = readCode(eleven, 1, notices);
@@ -86,17 +86,13 @@ function readCategory(format: number | null, texts: readonly string[], notices: 
 function readEnd(text: string, notices: Notice[]): number | null {
   const end = endOfLetter(text);
   if (end !== null) return end;
-  notices.push(
-    fieldNotice('sentence-acknowledgement', 'DSC', 10, text, 'is none of R, B and S', 'R, B or S'),
-  );
+  notices.push(fieldNotice('sentence-acknowledgement', 'DSC', 10, text, 'R, B or S'));
   return null;
 }
 
 function readExpansionMark(text: string, notices: Notice[]): boolean {
   if (text !== '' && text !== 'E') {
-    notices.push(
-      fieldNotice('sentence-expansion-mark', 'DSC', 11, text, 'is no expansion mark', 'E or nothing'),
-    );
+    notices.push(fieldNotice('sentence-expansion-mark', 'DSC', 11, text, 'E or nothing'));
   }
   return text === 'E';
 }
@@ -118,27 +114,11 @@ function readTimeOrNumber(fields: DraftFields, text: string, notices: Notice[]):
   } else if (text.length === 4 && digits) {
     fields.time = symbolsOfDigits(text);
   } else {
-    notices.push(
-      fieldNotice(
-        'sentence-time',
-        'DSC',
-        7,
-        text,
-        'is no time and is left aside',
-        'four digits, hours and minutes UTC',
-      ),
-    );
+    notices.push(fieldNotice('sentence-time', 'DSC', 7, text, 'four digits, hours and minutes UTC'));
   }
 }
 
 function unusedShip(texts: readonly string[]): Notice {
   const received = `${texts[7] ?? ''},${texts[8] ?? ''}`;
-  return fieldNotice(
-    'sentence-ship-unexpected',
-    'DSC',
-    8,
-    received,
-    'names a ship beside the caller and is left aside',
-    'empty fields',
-  );
+  return fieldNotice('sentence-ship-unexpected', 'DSC', 8, received, 'empty fields');
 }

@@ -29,9 +29,7 @@ export function readStations(
     fields.self = direction === 'commanded' ? own : null;
     if (fields.address === null || fields.address.length !== 5) {
       fields.address = null;
-      notices.push(
-        fieldNotice('sentence-area', 'DSC', 2, text, 'is no area and is left aside', 'ten digits'),
-      );
+      notices.push(fieldNotice('sentence-area', 'DSC', 2, text, 'ten digits'));
     } else if (direction === 'received' && /^[2-7].{8}0$/.test(text)) {
       notices.push(
         fieldNotice(
@@ -39,8 +37,8 @@ export function readStations(
           'DSC',
           2,
           text,
-          'is read as an area and may be a station',
           'an area',
+          'is read as an area and may be a station',
         ),
       );
     }
@@ -54,16 +52,7 @@ export function readStations(
     fields.self = own;
     if (format === 112 || format === 116) {
       if (station !== null) {
-        notices.push(
-          fieldNotice(
-            'sentence-address-unexpected',
-            'DSC',
-            2,
-            text,
-            'addresses a call to everyone and is left aside',
-            'an empty field',
-          ),
-        );
+        notices.push(fieldNotice('sentence-address-unexpected', 'DSC', 2, text, 'an empty field'));
       }
     } else fields.address = station;
   }

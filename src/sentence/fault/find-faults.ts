@@ -31,10 +31,10 @@ export interface FaultOptions {
 const CHUNK = 4096;
 
 const OUTSIDE: readonly string[] = [
-  'what the display takes in: its manual names the sentences, some displays draw distress alerts and no other calls, and WPL or TLL may serve instead',
+  'which sentences the display accepts: see its manual; some displays draw distress alerts and no other calls, and WPL or TLL may work instead',
   'whether the radio sends calls on another network of the boat and not on this line',
-  'what the display does with the tenth digit of an identity: a padding zero shown on the chart is cosmetic, but lists then do not match',
-  'whether the other ship heard the request, and whether she is set to answer, to ask or to refuse',
+  'what the display does with the tenth digit of an identity: a padding zero on the chart is cosmetic, but lists then do not match',
+  'whether the other vessel received the request, and whether its set is set to answer, to ask or to refuse',
 ];
 
 /**
@@ -114,7 +114,7 @@ function checkOptions({ own, position, now, expect }: FaultOptions): void {
     if (identity === undefined) continue;
     requireIdentityText(name, identity);
     if (!/^\d{9}$/.test(identity))
-      throw new RangeError(`an identity of nine digits is needed, not ${quote(identity)}`);
+      throw new RangeError(`${name}: expected nine digits, got ${quote(identity)}`);
   }
   if (position !== undefined) requireCoordinates(position);
   if (now !== undefined) requireInstant('now', now);
@@ -126,14 +126,14 @@ function lifelessFindings(bytes: ByteCount): Finding[] {
   if (bytes.visible === 0) {
     collector.add('no-data', 'certain', {
       ...whole,
-      seen: bytes.count === 0 ? 'no byte' : 'blanks and line ends only',
+      seen: bytes.count === 0 ? 'no byte' : 'spaces and line ends only',
     });
   } else {
     const hint =
-      bytes.smeared * 2 > bytes.foreign ? ', most of them as a slow line gives them to a fast port' : '';
+      bytes.smeared * 2 > bytes.foreign ? ', most of them as a slow line looks to a fast port' : '';
     collector.add('wrong-speed', 'likely', {
       ...whole,
-      seen: `${bytes.foreign} of ${bytes.count} bytes that no sentence can hold${hint}`,
+      seen: `${bytes.foreign} of ${bytes.count} bytes cannot be in a sentence${hint}`,
     });
   }
   return collector.findings();
@@ -142,6 +142,6 @@ function lifelessFindings(bytes: ByteCount): Finding[] {
 function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): string {
   const among = calls === 0 ? 'without a call' : `with ${counted(calls, 'call')}`;
   const looked = sentences === 0 ? 'and no sentence' : `in ${counted(sentences, 'sentence')} ${among}`;
-  if (findings.length === 0) return `No fault found ${looked}: look at the display and its settings`;
-  return `${counted(findings.length, 'fault')} found ${looked}: begin with ${findings[0]?.id ?? ''}`;
+  if (findings.length === 0) return `No fault found ${looked}: check the display and its settings`;
+  return `${counted(findings.length, 'fault')} found ${looked}: start with ${findings[0]?.id ?? ''}`;
 }

@@ -35,7 +35,7 @@ export function coordinateFields(position: Coordinates): [string, string, string
 export function requireCoordinates({ latitude, longitude }: Coordinates): void {
   if (isWithin(latitude, 90) && isWithin(longitude, 180)) return;
   throw new RangeError(
-    `latitude within 90 and longitude within 180 degrees are needed, not ${latitude}, ${longitude}`,
+    `position: expected latitude within 90 and longitude within 180 degrees, got ${latitude}, ${longitude}`,
   );
 }
 

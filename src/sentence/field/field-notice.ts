@@ -7,15 +7,16 @@ export function fieldNotice(
   formatter: string,
   field: number,
   received: string,
-  says: string,
   expected: string,
+  fact?: string,
 ): Notice {
+  const got = quote(received);
   return {
     code,
-    message: `Field ${field} of the ${formatter} sentence, ${quote(received)}, ${says}`,
+    message: `${formatter} field ${field}: ${fact === undefined ? `expected ${expected}, got ${got}` : `${got} ${fact}`}`,
     at: [formatter, 'field', field],
     expected,
-    received: quote(received),
+    received: got,
     clause: `IEC 61162-1, ${formatter} sentence`,
   };
 }

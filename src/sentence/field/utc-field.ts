@@ -28,7 +28,7 @@ function twoDigitsAt(text: string, index: number): number {
 export function utcField({ hour, minute, second }: UtcTime): string {
   const isSecond = typeof second === 'number' && second >= 0 && second < 61;
   if (!isWhole(hour, 24) || !isWhole(minute, 60) || !isSecond) {
-    throw new RangeError(`a time of day is needed, not ${hour}:${minute}:${second}`);
+    throw new RangeError(`time: expected a time of day, got ${hour}:${minute}:${second}`);
   }
   const hundredths = Math.floor(second * 100 + 1e-6);
   const [whole, rest] = [Math.floor(hundredths / 100), hundredths % 100];

@@ -32,7 +32,7 @@ export function checksumBetween(text: string, from: number, to: number): number 
  */
 export function checksumOf(body: string): string {
   const sum = checksumBetween(body, 0, body.length);
-  if (sum > 0xff) throw new RangeError('a sentence carries no character above FF hex');
+  if (sum > 0xff) throw new RangeError('body: expected no character above FF hex');
   return hexOf(sum);
 }
 

@@ -38,19 +38,19 @@ export interface SentenceParts {
 export function formatSentence(parts: SentenceParts): string {
   const { start = '$', talker, formatter, fields } = parts;
   if (!/^[A-Z][A-Z0-9]$/.test(talker))
-    throw new RangeError(`a talker is two capitals or digits, not ${quote(talker)}`);
+    throw new RangeError(`talker: expected two capitals or digits, got ${quote(talker)}`);
   if (!/^[A-Z]{3}$/.test(formatter))
-    throw new RangeError(`a formatter is three capitals, not ${quote(formatter)}`);
+    throw new RangeError(`formatter: expected three capitals, got ${quote(formatter)}`);
   for (const field of fields) {
     if (!/^[ -~]*$/.test(field) || /[!$*,\\~]/.test(field)) {
-      throw new RangeError(`a field holds printable characters and none of !$*,\\~, unlike ${quote(field)}`);
+      throw new RangeError(`field: expected printable characters and none of !$*,\\~, got ${quote(field)}`);
     }
   }
   const body = [talker + formatter, ...fields].join(',');
   const sentence = `${start}${body}*${checksumOf(body)}`;
   if (sentence.length + 2 > MOST_CHARACTERS) {
     throw new RangeError(
-      `a sentence has at most ${MOST_CHARACTERS} characters with its line end, not ${sentence.length + 2}`,
+      `sentence: expected at most ${MOST_CHARACTERS} characters with its line end, got ${sentence.length + 2}`,
     );
   }
   return sentence;

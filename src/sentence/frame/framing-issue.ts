@@ -10,7 +10,7 @@ const TAG = 'NMEA 0183 v4, TAG block';
 export function noStart(text: string): Issue {
   return {
     code: 'sentence-no-start',
-    message: `The line ${quote(text)} holds no sentence`,
+    message: `Line: expected a $ or ! that opens a sentence, got ${quote(text)}`,
     at: [0],
     expected: 'a $ or ! that opens a sentence',
     received: quote(text),
@@ -21,7 +21,7 @@ export function noStart(text: string): Issue {
 export function leadingCharacters(text: string): Issue {
   return {
     code: 'sentence-leading-characters',
-    message: `The characters ${quote(text)} before the sentence are left out`,
+    message: `Characters ${quote(text)} before the sentence are ignored`,
     at: [0],
     received: quote(text),
     clause: FRAMING,
@@ -31,7 +31,7 @@ export function leadingCharacters(text: string): Issue {
 export function trailingCharacters(text: string): Issue {
   return {
     code: 'sentence-trailing-characters',
-    message: `The characters ${quote(text)} behind the checksum are left out`,
+    message: `Characters ${quote(text)} after the checksum are ignored`,
     at: ['end'],
     received: quote(text),
     clause: FRAMING,
@@ -41,9 +41,9 @@ export function trailingCharacters(text: string): Issue {
 export function tagUnclosed(text: string): Issue {
   return {
     code: 'sentence-tag-unclosed',
-    message: `The TAG block ${quote(text)} has no second backslash and is left out`,
+    message: `TAG block ${quote(text)} has no second backslash and is ignored`,
     at: ['TAG block'],
-    expected: 'a backslash in front of the sentence',
+    expected: 'a backslash before the sentence',
     received: quote(text),
     clause: TAG,
   };
@@ -52,7 +52,7 @@ export function tagUnclosed(text: string): Issue {
 export function tagChecksum(inside: string, computed: number): Issue {
   return {
     code: 'sentence-tag-checksum',
-    message: `The TAG block ${quote(inside)} does not end in its checksum: its parameters are left aside`,
+    message: `TAG block ${quote(inside)} does not end in its checksum and is ignored`,
     at: ['TAG block'],
     ...wanted(computed),
     received: quote(inside),
@@ -63,7 +63,7 @@ export function tagChecksum(inside: string, computed: number): Issue {
 export function checksumLowerCase(given: string): Issue {
   return {
     code: 'sentence-checksum-lower-case',
-    message: `The checksum ${quote(given)} is written in lower case`,
+    message: `Checksum ${quote(given)} is in lower case`,
     at: ['checksum'],
     expected: quote(given.toUpperCase()),
     received: quote(given),
@@ -74,7 +74,7 @@ export function checksumLowerCase(given: string): Issue {
 export function checksumMissing(raw: string): Issue {
   return {
     code: 'sentence-checksum-missing',
-    message: `The sentence ${quote(raw)} has no checksum`,
+    message: `Sentence ${quote(raw)} has no checksum`,
     at: ['checksum'],
     ...wanted(checksumBetween(raw, 1, raw.length)),
     received: quote(raw),
@@ -85,12 +85,12 @@ export function checksumMissing(raw: string): Issue {
 export function checksumWrong(given: string, computed: number): Issue {
   const malformed = !/^\*[0-9A-Fa-f]{2}$/.test(given);
   const { expected } = wanted(computed, quote);
-  let says = 'cannot hold: the sentence has a character above FF hex, which no wire carries';
-  if (malformed) says = 'is not a star and two hexadecimal digits';
-  else if (expected !== undefined) says = `is not that of its sentence, ${expected}`;
+  let message = `Checksum ${quote(given)} cannot hold: the sentence has a character above FF hex`;
+  if (malformed) message = `Checksum: expected a star and two hexadecimal digits, got ${quote(given)}`;
+  else if (expected !== undefined) message = `Checksum: expected ${expected}, got ${quote(given)}`;
   return {
     code: malformed ? 'sentence-checksum-malformed' : 'sentence-checksum-wrong',
-    message: `The checksum ${quote(given)} ${says}`,
+    message,
     at: ['checksum'],
     ...(expected === undefined ? {} : { expected }),
     received: quote(given),
@@ -106,7 +106,7 @@ function wanted(computed: number, write = (text: string): string => text): { exp
 export function overLong(length: number): Issue {
   return {
     code: 'sentence-length',
-    message: `The sentence has ${length} characters with its line end, more than ${MOST_CHARACTERS}`,
+    message: `Sentence: expected at most ${MOST_CHARACTERS} characters with its line end, got ${length}`,
     at: [MOST_CHARACTERS],
     expected: `at most ${MOST_CHARACTERS} characters`,
     received: String(length),
@@ -117,9 +117,9 @@ export function overLong(length: number): Issue {
 export function blankDamage(segment: string): Issue {
   return {
     code: 'sentence-blank-damage',
-    message: `The checksum of ${quote(segment)} holds only without its blanks: they got in after it was sent`,
+    message: `Sentence ${quote(segment)} passes its checksum only without its spaces: they were added after it was sent`,
     at: [segment.search(/[ \t\u00a0]/)],
-    expected: 'no blank',
+    expected: 'no space',
     received: quote(segment),
     clause: FRAMING,
   };
@@ -129,7 +129,7 @@ export function blankDamage(segment: string): Issue {
 export function blankSent(field: string, trimmed: string, number: number): Issue {
   return {
     code: 'sentence-blank-sent',
-    message: `Field ${number} was sent with a blank, ${quote(field)}: the checksum holds with it`,
+    message: `Field ${number} was sent with spaces around it, ${quote(field)}`,
     at: ['field', number],
     expected: quote(trimmed),
     received: quote(field),
@@ -140,9 +140,9 @@ export function blankSent(field: string, trimmed: string, number: number): Issue
 export function addressMisshapen(address: string): Issue {
   return {
     code: 'sentence-address',
-    message: `The address ${quote(address)} is neither talker and formatter nor a maker’s code`,
+    message: `Address: expected talker and formatter, or P and a manufacturer code, got ${quote(address)}`,
     at: [0],
-    expected: 'two characters of talker and three of formatter, or P and a maker’s code',
+    expected: 'two characters of talker and three of formatter, or P and a manufacturer code',
     received: quote(address),
     clause: FRAMING,
   };

@@ -23,7 +23,7 @@ export function notText(value: unknown, expected: string): Issue {
   const received = typeName(value);
   return {
     code: 'sentence-not-text',
-    message: `The input is not ${expected} but of type ${received}`,
+    message: `Input: expected ${expected}, got ${received}`,
     at: [],
     expected,
     received,

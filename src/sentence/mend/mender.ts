@@ -103,7 +103,7 @@ export function createMender(options: MenderOptions = {}): Mender {
   for (const fault of mend) requireOneOf('mend', fault, MENDABLE_FAULTS);
   for (const kind of reportAs) requireOneOf('reportAs', kind, REPORTS);
   if (!Number.isInteger(mostHeld) || mostHeld < 0)
-    throw new RangeError(`mostHeld: a count is needed, not ${mostHeld}`);
+    throw new RangeError(`mostHeld: expected a count, got ${mostHeld}`);
   const chosen = new Set(mend);
   const reader = createSentenceReader();
   const targets = createTargetNumbers();

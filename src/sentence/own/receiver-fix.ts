@@ -76,18 +76,18 @@ function judge(
 ): ReadFix {
   const read = readCoordinates(texts, from);
   const usable = quality !== 'none' && quality !== 'simulated';
-  const notice = (code: string, says: string, wanted: string): Notice[] => [
-    fieldNotice(code, formatter, from + 1, texts.slice(from, from + 4).join(','), says, wanted),
+  const notice = (code: string, expected: string, says?: string): Notice[] => [
+    fieldNotice(code, formatter, from + 1, texts.slice(from, from + 4).join(','), expected, says),
   ];
   let notices: Notice[] = [];
   if (!usable) {
     const says = quality === 'none' ? 'is marked as not valid' : 'is simulated';
-    notices = notice('sentence-fix-unusable', `${says} and is not used`, 'a valid fix');
+    notices = notice('sentence-fix-unusable', 'a valid fix', `${says} and is not used`);
   } else if (read === null) {
-    notices = notice('sentence-fix-unreadable', 'is no position', 'ddmm.mm,N,dddmm.mm,E');
+    notices = notice('sentence-fix-unreadable', 'ddmm.mm,N,dddmm.mm,E');
   } else if (quality === 'estimated' || quality === 'manual') {
-    const says = quality === 'manual' ? 'was keyed in by hand' : 'is dead reckoning, not a fix';
-    notices = notice('sentence-fix-estimated', says, 'a fix');
+    const says = quality === 'manual' ? 'was entered by hand' : 'is dead reckoning, not a fix';
+    notices = notice('sentence-fix-estimated', 'a fix', says);
   }
   const position = usable ? read : null;
   return { fix: { formatter, position, quality, time, instant: null, speed: null, course: null }, notices };

@@ -43,7 +43,7 @@ export function writeTarget(
 ): string {
   const { number, position, name, time = null, status = 'tracking', reference = false } = target;
   if (!Number.isInteger(number) || number < 0 || number > 99) {
-    throw new RangeError(`a target number is 0 to 99, not ${number}`);
+    throw new RangeError(`number: expected 0 to 99, got ${number}`);
   }
   if (status !== null) requireOneOf('status', status, STATUSES);
   const fields = [

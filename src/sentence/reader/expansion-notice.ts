@@ -8,7 +8,7 @@ const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 export function unannouncedNotice(station: string): Notice {
   return {
     code: 'sentence-expansion-unannounced',
-    message: `The expansion for ${named(station)} was joined though the call did not announce it`,
+    message: `Expansion for ${named(station)} was applied, although the call did not announce it`,
     at: ['DSC', 'field', 11],
     expected: 'E',
     received: 'nothing',
@@ -21,7 +21,7 @@ export function lateNotice(station: string, between: number): Notice {
   const others = between === 1 ? '1 sentence' : `${between} sentences`;
   return {
     code: 'sentence-expansion-late',
-    message: `The expansion for ${named(station)} did not follow its call directly: ${others} came between`,
+    message: `Expansion for ${named(station)} did not follow its call directly: ${others} came between`,
     at: ['DSE'],
     expected: 'the very next sentence',
     received: `${others} between`,
@@ -51,7 +51,7 @@ export function missingNotice(received: number, applied: readonly ExpansionSet[]
         ? 'Expansion: none of its DSE sentences came, the call stays as it is'
         : `Expansion: only ${received} of its DSE sentences came, ${used}`,
     at: ['DSC', 'field', 11],
-    expected: 'DSE sentences directly behind the call',
+    expected: 'DSE sentences directly after the call',
     received: `${received} of them`,
     clause: CLAUSE,
   };
@@ -62,7 +62,7 @@ export function aloneNotice(station: string, waiting: string | null): Notice {
   if (waiting === null) {
     return {
       code: 'sentence-expansion-alone',
-      message: `The expansion for ${named(station)} belongs to no call that was read`,
+      message: `Expansion for ${named(station)} belongs to no call that was read`,
       at: ['DSE', 'field', 4],
       received: named(station),
       clause: CLAUSE,
@@ -70,7 +70,7 @@ export function aloneNotice(station: string, waiting: string | null): Notice {
   }
   return {
     code: 'sentence-expansion-other-station',
-    message: `The expansion for ${named(station)} is not joined to the call of ${named(waiting)}`,
+    message: `Expansion for ${named(station)} is not applied to the call of ${named(waiting)}`,
     at: ['DSE', 'field', 4],
     expected: named(waiting),
     received: named(station),

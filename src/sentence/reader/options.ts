@@ -51,10 +51,10 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
   requireOneOf('direction', direction, DIRECTIONS);
   if (own !== undefined) requireIdentityText('own', own);
   if (own !== undefined && !/^\d{9}$/.test(own))
-    throw new RangeError(`own: nine digits are needed, not ${quote(own)}`);
-  if (!isNotNegative(wait)) throw new RangeError(`wait: milliseconds are needed, not ${wait}`);
+    throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
+  if (!isNotNegative(wait)) throw new RangeError(`wait: expected milliseconds, got ${wait}`);
   if (!isNotNegative(waitSentences))
-    throw new RangeError(`waitSentences: a count is needed, not ${waitSentences}`);
+    throw new RangeError(`waitSentences: expected a count, got ${waitSentences}`);
   if (now !== undefined) requireInstant('now', now);
   return {
     direction,

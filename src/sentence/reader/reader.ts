@@ -206,7 +206,7 @@ function strange(value: unknown, place: Pick<Line, 'number' | 'offset'>, at: num
 function endless({ dropped }: Line): Issue {
   return {
     code: 'sentence-line-endless',
-    message: `${dropped} characters without a line end or a start of a sentence are left out`,
+    message: `Line: expected an end within ${MOST_LINE_CHARACTERS} characters, got ${dropped} characters without a start of a sentence`,
     at: [0],
     expected: `a line end within ${MOST_LINE_CHARACTERS} characters`,
     received: `${dropped} characters`,
