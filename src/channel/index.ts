@@ -47,7 +47,12 @@ export { frequencyOf } from './frequency-of.ts';
 export { barredEverywhere } from './barred-everywhere.ts';
 export type { WorkingPurpose } from './purpose.ts';
 export { checkWorkingChannel, mayPropose } from './working-channel.ts';
-export type { RuledOutChannel, WorkingChannel, WorkingChannels } from './working-channels.ts';
+export type {
+  RuledOutChannel,
+  WorkingChannel,
+  WorkingChannels,
+  WorkingChannelsOptions,
+} from './working-channels.ts';
 export { workingChannels } from './working-channels.ts';
 
 /* Channels and frequencies in the digits of a call. */

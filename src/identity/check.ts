@@ -12,7 +12,7 @@ export interface IdentityField {
   /** The set the identity is for, `'fixed'` (aboard a ship) unless told otherwise. Matters for `use: 'own'`. */
   readonly station?: 'fixed' | 'handheld' | 'coast' | undefined;
   /** Nine digits of the calling station itself, to notice calls to oneself. */
-  readonly ownMmsi?: string | undefined;
+  readonly own?: string | undefined;
 }
 
 /**
@@ -51,7 +51,7 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
         ? whyNotDistressed(identity.kind)
         : whyNotCalled(identity.kind, use);
   if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal, 'ITU-R M.585-10'));
-  if ((use === 'individual' || use === 'group') && field.ownMmsi === identity.mmsi) {
+  if ((use === 'individual' || use === 'group') && field.own === identity.mmsi) {
     return failure(
       finding(
         identity,

@@ -160,7 +160,7 @@ function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
   for (const group of groups) {
     const parsed = parseIdentity(group);
     const checked = parsed.ok
-      ? checkIdentity(parsed.value, { use: 'group', ...(mmsi !== null && { ownMmsi: mmsi }) })
+      ? checkIdentity(parsed.value, { use: 'group', ...(mmsi !== null && { own: mmsi }) })
       : parsed;
     if (!checked.ok) {
       return {

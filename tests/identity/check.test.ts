@@ -110,9 +110,9 @@ describe('checkIdentity', () => {
   });
 
   it('notices a call to oneself', () => {
-    expect(verdict('232878000', { use: 'individual', ownMmsi: '232878000' })).toBe('identity-own-called');
-    expect(verdict('232878000', { use: 'individual', ownMmsi: '366123450' })).toBe('ok');
-    expect(verdict('232878000', { use: 'own', ownMmsi: '232878000' })).toBe('ok');
+    expect(verdict('232878000', { use: 'individual', own: '232878000' })).toBe('identity-own-called');
+    expect(verdict('232878000', { use: 'individual', own: '366123450' })).toBe('ok');
+    expect(verdict('232878000', { use: 'own', own: '232878000' })).toBe('ok');
   });
 
   it('says which call reaches a group', () => {

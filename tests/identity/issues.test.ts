@@ -193,7 +193,7 @@ describe('what checkIdentity tells', () => {
 
   it.each(['individual', 'group'] as const)('of a call to oneself, %s', (use) => {
     const digits = use === 'group' ? '023299905' : '232999871';
-    expect(checkIdentity(identity(digits), { use, ownMmsi: digits })).toStrictEqual({
+    expect(checkIdentity(identity(digits), { use, own: digits })).toStrictEqual({
       ok: false,
       issues: [
         {

@@ -86,9 +86,7 @@ describe('identitySchema', () => {
   it('takes an option that is undefined for one left out', () => {
     const schema = identitySchema({ accept: undefined, field: undefined })['~standard'];
     expect(schema.validate('002329990')).toEqual({ value: '002329990' });
-    const own = identitySchema({ field: { use: 'own', station: undefined, ownMmsi: undefined } })[
-      '~standard'
-    ];
+    const own = identitySchema({ field: { use: 'own', station: undefined, own: undefined } })['~standard'];
     expect(own.validate('002320014')).toMatchObject({ issues: [{ code: 'identity-use' }] });
   });
 

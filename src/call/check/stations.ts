@@ -10,7 +10,7 @@ export function stationNotices(
   equipment: EquipmentClass | undefined,
 ): Notice[] {
   const notices = ownNotices(call.from, equipment);
-  const own = call.from === null ? {} : { ownMmsi: call.from };
+  const own = call.from === null ? {} : { own: call.from };
   if (call.to.kind === 'station' && !tellsOfReceipt(call))
     notices.push(...identityNotices('to', call.to.mmsi, { use: 'individual', ...own }));
   if (call.to.kind === 'group')
