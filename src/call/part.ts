@@ -2,7 +2,6 @@ import type { AutomaticServiceCall, Call } from './call.ts';
 import { type ChannelElements, channelFields, NO_CHANNEL, readChannel } from './element/channel-symbols.ts';
 import type { Expansion } from './element/expansion.ts';
 import { identityOf, identitySymbols, UNKNOWN_SHIP } from './element/identity-symbols.ts';
-import { readName, readTelecommand, writeName, writeTelecommand } from './element/name-symbols.ts';
 import { positionOf, positionSymbols, timeOf, timeSymbols } from './element/place-symbols.ts';
 import { telephoneOf, telephoneSymbols } from './element/telephone-number.ts';
 import type { CallFields, DraftFields, FieldName, Symbols } from './fields.ts';
@@ -87,32 +86,23 @@ function shipSymbols(mmsi: string | null): Symbols {
   return identitySymbols(mmsi) ?? UNKNOWN_SHIP;
 }
 
-/** A property that names a symbol. */
+/** A property that names a symbol; `open` is what a telecommand without one carries. */
 function named<Name extends MessageProperty, Known extends string>(
   name: Name,
-  field: 'category' | 'nature',
+  field: 'category' | 'nature' | 'telecommand1' | 'telecommand2' | 'subsequent',
   table: SymbolTable<Known>,
+  open: number | null,
 ): Part<Name> {
   return property(
     name,
     field,
-    (symbol) => readName(table, symbol),
-    (value: Known | UnknownSymbol | null) => writeName(table, value),
+    (symbol) => (isSymbol(symbol) && symbol !== open ? nameOfSymbol(table, symbol) : null),
+    (value: Known | UnknownSymbol | null) => (value === null ? open : symbolOfName(table, value)),
   );
 }
 
-/** The same of a telecommand, which says "no information" when it is `null`. */
-function telecommand<Name extends MessageProperty, Known extends string>(
-  name: Name,
-  field: 'telecommand1' | 'telecommand2' | 'subsequent',
-  table: SymbolTable<Known>,
-): Part<Name> {
-  return property(
-    name,
-    field,
-    (symbol) => readTelecommand(table, symbol),
-    (value: Known | UnknownSymbol | null) => writeTelecommand(table, value),
-  );
+function isSymbol(symbol: number | null): symbol is number {
+  return symbol !== null && Number.isInteger(symbol) && symbol >= 0 && symbol <= 127;
 }
 
 /** Fields that carry no property: the row, or the kind of call, says what is in them. */
@@ -141,27 +131,32 @@ function channels(second: 'repeated' | 'no-information' | 'not-sent'): Part<'cha
 /** The sender, whom every call names. */
 export const SELF: Part<never> = { fields: ['self'], properties: {}, read: nothing, write: nothing };
 export const FIXED_CATEGORY: Part<never> = /* @__PURE__ */ fixed(['category'], ({ categories: [name] }) => ({
-  category: writeName(categories, name ?? null),
+  category: name === undefined ? null : symbolOfName(categories, name),
 }));
 export const FIXED_TELECOMMAND: Part<never> = /* @__PURE__ */ fixed(
   ['telecommand1'],
-  ({ telecommands: [name] }) => ({ telecommand1: writeTelecommand(firstTelecommands, name ?? null) }),
+  ({ telecommands: [name] }) => ({
+    telecommand1: name === undefined ? null : symbolOfName(firstTelecommands, name),
+  }),
 );
-export const CATEGORY: Part<'category'> = /* @__PURE__ */ named('category', 'category', categories);
-export const COMMUNICATION: Part<'communication'> = /* @__PURE__ */ telecommand(
+export const CATEGORY: Part<'category'> = /* @__PURE__ */ named('category', 'category', categories, null);
+export const COMMUNICATION: Part<'communication'> = /* @__PURE__ */ named(
   'communication',
   'telecommand1',
   firstTelecommands,
+  NO_INFORMATION,
 );
-export const REMARK: Part<'remark'> = /* @__PURE__ */ telecommand(
+export const REMARK: Part<'remark'> = /* @__PURE__ */ named(
   'remark',
   'telecommand2',
   secondTelecommands,
+  NO_INFORMATION,
 );
-export const REASON: Part<'reason'> = /* @__PURE__ */ telecommand(
+export const REASON: Part<'reason'> = /* @__PURE__ */ named(
   'reason',
   'telecommand2',
   secondTelecommands,
+  NO_INFORMATION,
 );
 export const NO_REMARK: Part<never> = /* @__PURE__ */ fixed(['telecommand2'], () => ({
   telecommand2: NO_INFORMATION,
@@ -184,7 +179,7 @@ export const OWN_SHIP: Part<'distressed'> = /* @__PURE__ */ property(
     return ship !== null && ship === identityOf(self);
   },
 );
-export const NATURE: Part<'nature'> = /* @__PURE__ */ named('nature', 'nature', natures);
+export const NATURE: Part<'nature'> = /* @__PURE__ */ named('nature', 'nature', natures, null);
 export const POSITION: Part<'position'> = /* @__PURE__ */ property(
   'position',
   'position',
@@ -199,10 +194,11 @@ export const TIME: Part<'time'> = /* @__PURE__ */ property('time', 'time', timeO
   'an hour and a minute, or null',
   (value) => value === null || isRecord(value),
 ]);
-export const SUBSEQUENT: Part<'subsequent'> = /* @__PURE__ */ telecommand(
+export const SUBSEQUENT: Part<'subsequent'> = /* @__PURE__ */ named(
   'subsequent',
   'subsequent',
   firstTelecommands,
+  NO_INFORMATION,
 );
 /** Stands before the position of a reply, which has one whatever its end. deviation: D-call-10 */
 export const HEADER: Part<never> = /* @__PURE__ */ fixed(

@@ -10,7 +10,7 @@ const TELLING = /(?<![\w.])(?:117|118|121|122|127)(?![\w.])/;
 /** Where such a number is the table of symbols, the last symbol of all, or no symbol. */
 const allowed: Readonly<Record<string, RegExp>> = {
   'call/symbol.ts': /^ {2}\[1(?:17|18|21|22|27), '|> 127\)/,
-  'call/element/name-symbols.ts': /symbol <= 127/,
+  'call/part.ts': /symbol <= 127/,
   'burst/symbol-code.ts': /<= 127|0 to 127/,
   'burst/decode-stream.ts': /0 to 127/,
   'burst/field-prior.ts': /range\(100, 127\)/,

@@ -10,7 +10,7 @@ import {
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
 import { reasonWords } from '../describe/words.ts';
-import { channelName } from '../element/channel-name.ts';
+import { channelName } from '../element/channel-symbols.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { type Reason, reasons } from '../symbol.ts';

@@ -1,7 +1,7 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { Call } from '../call.ts';
 import { want } from '../compose/arguments.ts';
-import { channelName } from '../element/channel-name.ts';
+import { channelName } from '../element/channel-symbols.ts';
 import { type StationNames, stationNamed } from '../station-names.ts';
 import { type Caution, cautionsOf } from './cautions.ts';
 import { type DescriptionRow, fieldRows } from './field-rows.ts';

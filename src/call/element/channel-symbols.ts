@@ -1,3 +1,4 @@
+import { type ChannelPlan, findChannel } from '../../channel/index.ts';
 import { channelNamedBy, digitsNaming } from '../../channel/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 import { NO_INFORMATION } from '../symbol.ts';
@@ -86,4 +87,10 @@ function frequencySymbols(digits: string | null): Symbols {
 /** Whether an element is left open, or is not there. */
 export function saysNothing(element: Symbols | null): boolean {
   return element === null || element.every((symbol) => symbol === NO_INFORMATION);
+}
+
+/** What people of the waters call a channel, `'78A'` for 1078 in the United States; its digits without a plan. */
+export function channelName(channel: string, plan: ChannelPlan | undefined): string {
+  const found = plan === undefined ? null : findChannel(plan, channel);
+  return found?.ok ? found.value.designator : channel;
 }
