@@ -24,6 +24,7 @@ export default {
     'src/network/index.ts',
     'src/bridge/index.ts',
     'src/station/index.ts',
+    'src/simulation/index.ts',
   ],
   out: 'site',
   readme: 'README.md',

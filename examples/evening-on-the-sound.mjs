@@ -12,7 +12,7 @@ import {
   composePositionRequest,
   composeTestCall,
 } from 'seahail/call';
-import { simulate, writeTimeLine } from 'seahail/station';
+import { simulate, writeTimeLine } from 'seahail/simulation';
 
 const merrow = '232999871';
 const tern = '232999142';

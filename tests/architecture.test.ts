@@ -23,6 +23,7 @@ const arrows: Record<string, readonly string[]> = {
   bridge: ['result', 'report', 'sentence', 'network'],
   network: ['result', 'position', 'call', 'report'],
   station: ['result', 'identity', 'directory', 'channel', 'position', 'call', 'speech', 'burst'],
+  simulation: ['position', 'call', 'burst', 'station'],
 };
 
 /** Files that import each other in a circle, one line a circle: the list may only get shorter, to none. */

@@ -2,11 +2,11 @@
  * What a well-run station does: calls, key presses and the clock go in; what to send, tune, sound, show, ask, say and
  * log comes out.
  *
- * - {@link createStation}, {@link step}: the machine; {@link restoreStation} brings a stored one back.
+ * - {@link createStation}, {@link step}: the machine; {@link restoreStation} reads a stored one, {@link openQuestions} what waits for a person.
  * - {@link transitionTable}, {@link phaseTable}, {@link timers}: what it runs on, as data.
  * - {@link adviseOnDistress}: what to do about another vessel's distress.
  * - {@link checkSetup}: whether a station is ready for use.
- * - {@link simulate}, {@link writeTimeLine}: several stations on one channel 70, for training and tests.
+ * - `seahail/simulation`: several stations on one channel 70, for training and tests.
  * - {@link extendWatchLog}, {@link writeLogCsv}, {@link writeLogJson}: the watch log.
  *
  * None of it makes a transmission lawful or replaces a trained operator: national rules and the licence come first.
@@ -16,11 +16,12 @@
  * @packageDocumentation
  */
 export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
+export { type OpenQuestion, openQuestions } from './engine/questions.ts';
 export { createStation, nextWake } from './engine/station.ts';
 export type { TakenTransition } from './engine/turn.ts';
 export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
 export { extendWatchLog, writeLogCsv, writeLogJson } from './log/watch-log.ts';
-export type { AdviceStep, DistanceToDistress, DistressAdvice, Permission } from './model/advice.ts';
+export type { AdviceStep, DistressAdvice, Permission } from './model/advice.ts';
 export type * from './model/dialogue.ts';
 export type * from './model/effect.ts';
 export type * from './model/event.ts';
@@ -43,15 +44,4 @@ export {
   transitionTable,
 } from './procedures/transition-table.ts';
 export { type RestoreOptions, restoreStation } from './restore/restore.ts';
-export type { SimulatedPerson } from './simulation/person.ts';
-export { simulate } from './simulation/simulate.ts';
-export type {
-  ChannelLoad,
-  ScriptLine,
-  SimulatedMoment,
-  SimulatedStation,
-  SimulationOptions,
-  SimulationResult,
-} from './simulation/simulation.ts';
-export { type TimeLineOptions, writeTimeLine } from './simulation/time-line.ts';
 export { type Step, step } from './step.ts';

@@ -4,7 +4,7 @@ import {
   composePositionRequest,
   composeTestCall,
 } from '../../src/call/index.ts';
-import type { ScriptLine, SimulatedStation } from '../../src/station/index.ts';
+import type { ScriptLine, SimulatedStation } from '../../src/simulation/index.ts';
 
 /** The invented evening on the Skerra Sound: every name and number is made up. */
 const at = (latitude: number, longitude: number, antennaHeight: number) => ({

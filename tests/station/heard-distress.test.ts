@@ -6,7 +6,7 @@ import {
   composeDistressSelfCancel,
   type EquipmentClass,
 } from '../../src/call/index.ts';
-import { toReportedPosition } from '../../src/position/index.ts';
+import { centreOf, rangeAndBearing, timeToReach, toReportedPosition } from '../../src/position/index.ts';
 import { adviseOnDistress, type SettingsInput } from '../../src/station/index.ts';
 import { bothGrounds, coast, friend, own, troubled } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
@@ -54,13 +54,17 @@ describe('an alert is received', () => {
     expect(advice.caution).toContain('Lives may depend on this');
   });
 
-  it('tells whether this vessel is close enough to help', () => {
-    const { distance } = adviceNow(afterAlert({ speed: 6 }));
+  it('gives the position from which range, bearing and time to reach follow', () => {
+    const radio = afterAlert();
+    const { position } = adviceNow(radio);
+    const fix = radio.state.fix?.position;
+    if (position === null || fix === undefined) throw new Error('a position is missing');
+    const there = centreOf(position);
     // The box of a whole-minute report reaches half a minute north of its digits: 56°25.5′ from 56°20.4′ N.
-    expect((distance?.metres ?? 0) / 1852).toBeCloseTo(5.1, 1);
-    expect(distance?.bearing).toBeGreaterThan(350);
-    expect((distance?.seconds ?? 0) / 60).toBeCloseTo(51, -1);
-    expect(adviceNow(afterAlert({ speed: 0 })).distance?.seconds).toBeNull();
+    const { metres, bearing } = rangeAndBearing(fix, there);
+    expect(metres / 1852).toBeCloseTo(5.1, 1);
+    expect(bearing).toBeGreaterThan(350);
+    expect((timeToReach(fix, there, { speed: 6 })?.seconds ?? 0) / 60).toBeCloseTo(51, -1);
   });
 
   it('with a coast acknowledgement asks whether the vessel can help: MSC.1/Circ.1657', () => {

@@ -698,14 +698,14 @@ describe('a call to many that nobody followed', () => {
 
 describe('settings', () => {
   it('that are left out stay, and one that makes no sense changes none', () => {
-    const radio = new Radio({ mmsi: own, speed: 8, policies: { position: 'automatic' } });
+    const radio = new Radio({ mmsi: own, seed: 8, policies: { position: 'automatic' } });
     radio.give({ kind: 'settings', settings: { channels: ['77'] } });
-    expect(radio.state.settings).toMatchObject({ mmsi: own, speed: 8, channels: ['77'] });
+    expect(radio.state.settings).toMatchObject({ mmsi: own, seed: 8, channels: ['77'] });
     expect(radio.state.settings.policies).toMatchObject({ position: 'automatic', test: 'automatic' });
-    const settings = { speed: 9, channels: ['zz'] };
+    const settings = { seed: 9, channels: ['zz'] };
     const [refused] = effectsOf(radio.give({ kind: 'settings', settings }), 'reject');
     expect(refused?.issue.code).toBe('station-settings-form');
-    expect(radio.state.settings.speed).toBe(8);
+    expect(radio.state.settings.seed).toBe(8);
   });
 
   it('are copied: nobody changes a station from outside', () => {

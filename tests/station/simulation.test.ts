@@ -11,15 +11,15 @@ import {
 } from '../../src/call/index.ts';
 import { destination } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { nextRandom } from '../../src/station/engine/random.ts';
+import { createAgenda } from '../../src/simulation/agenda.ts';
 import {
   type SimulatedStation,
   type SimulationResult,
   simulate,
   writeTimeLine,
-} from '../../src/station/index.ts';
-import { createAgenda } from '../../src/station/simulation/agenda.ts';
-import { receiversOf, transmissionsOf } from '../../src/station/simulation/transmission.ts';
+} from '../../src/simulation/index.ts';
+import { receiversOf, transmissionsOf } from '../../src/simulation/transmission.ts';
+import { nextRandom } from '../../src/station/engine/random.ts';
 import { evening, eveningScript } from './evening.ts';
 import { coast, friend, own } from './happenings.ts';
 

@@ -13,16 +13,16 @@ import {
 } from '../../src/call/index.ts';
 import { toReportedPosition } from '../../src/position/index.ts';
 import { valueOf } from '../../src/result/index.ts';
+import { simulate, writeTimeLine } from '../../src/simulation/index.ts';
 import {
   createStation,
+  openQuestions,
   restoreStation,
   type SettingsInput,
   type StationEvent,
   type StationState,
-  simulate,
   step,
   writeLogCsv,
-  writeTimeLine,
 } from '../../src/station/index.ts';
 import { bothGrounds, club, coast, friend, heardCall, own, troubled } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
@@ -109,6 +109,10 @@ describe('a restored station transmits nothing without a person', () => {
         verdict: 'doubtful',
         answer: composeIndividualAcknowledgement({ call }),
       },
+    ],
+    [
+      'a call that was never sent and waits for its answer',
+      { ...outgoing, phase: 'waiting-answer', call: composeTestCall({ from: own, to: coast }) },
     ],
     ['an alert as an outgoing call', { ...outgoing, phase: 'waiting-channel', call: alert }],
     ['a relay without grounds', { ...outgoing, phase: 'waiting-channel', call: relay }],
@@ -432,6 +436,16 @@ describe('one call in two readings', () => {
 });
 
 describe('after a restore', () => {
+  it('open questions are those that were asked', () => {
+    const radio = alerting();
+    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    const state = valueOf(restoreStation(JSON.parse(JSON.stringify(radio.state))));
+    const back = restoredAfter(radio, 0);
+    expect(openQuestions(state).map(({ question }) => question)).toEqual(['repeat-alert', 'answer-call']);
+    const asked = effectsOf(back.effects, 'ask').map(({ clause: _, caution: __, ...rest }) => rest);
+    expect(openQuestions(state)).toEqual(asked);
+  });
+
   it('everything in hand is shown and asked again, once', () => {
     const radio = new Radio({ mmsi: own });
     radio.give({ kind: 'heard', call: composeDistressAlert({ from: troubled }), verdict: 'clean' });

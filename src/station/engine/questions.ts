@@ -1,6 +1,7 @@
 import type { Dialogue } from '../model/dialogue.ts';
 import type { AskEffect } from '../model/effect.ts';
 import type { AnswerKind } from '../model/event.ts';
+import type { StationState } from '../model/state.ts';
 import { briefly } from './brief.ts';
 import { emit, type Turn } from './turn.ts';
 
@@ -35,6 +36,39 @@ export function questionOf(dialogue: Dialogue): Question | null {
       return { question: 'acknowledge-distress', text, answers: YES_OR_NO };
     }
   }
+}
+
+/** A question that waits for a person, as its `ask` effect put it. */
+export type OpenQuestion = Pick<AskEffect, 'kind' | 'dialogue' | 'call' | 'question' | 'text' | 'answers'>;
+
+/**
+ * The questions that wait for a person's answer, in order of their dialogues: for a display that was opened late, or a
+ * station that was just restored.
+ *
+ * @param state - any state
+ * @returns one for each dialogue that asks; what to decide about another vessel's distress is in `adviseOnDistress`
+ *
+ * @see {@link restoreStation}
+ * @see {@link adviseOnDistress}
+ *
+ * @example
+ * ```ts
+ * import { composePositionRequest } from 'seahail/call';
+ * import { createStation, openQuestions, step } from 'seahail/station';
+ *
+ * const call = composePositionRequest({ from: '232999142', to: '232999871' });
+ * const merrow = createStation({ mmsi: '232999871' });
+ * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
+ * for (const { question, dialogue } of openQuestions(state)) console.log(question, dialogue); // answer-call 1
+ * ```
+ */
+export function openQuestions({ dialogues }: StationState): readonly OpenQuestion[] {
+  return dialogues.flatMap((dialogue) => {
+    const asked = questionOf(dialogue);
+    if (asked === null) return [];
+    const { caution: _, ...question } = asked;
+    return [{ kind: 'ask', dialogue: dialogue.id, call: dialogue.call, ...question } as const];
+  });
 }
 
 /** Asks it. */

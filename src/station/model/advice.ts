@@ -1,16 +1,6 @@
+import type { ReportedPosition } from '../../position/index.ts';
 import type { HeardDistressPhase } from './dialogue.ts';
 import type { AnswerKind } from './event.ts';
-
-/** How far away the vessel in distress is. */
-export interface DistanceToDistress {
-  readonly metres: number;
-  /** Degrees true from the own position; `null` when the two places are the same. */
-  readonly bearing: number | null;
-  /** Seconds at the speed of the settings on one course, which may lead over land; `null` without a speed. */
-  readonly seconds: number | null;
-  /** Epoch milliseconds of the own position used. */
-  readonly ownPositionAt: number;
-}
 
 /** Advice of the decision flow for a distress alert received on VHF, at this stage. */
 export interface DistressAdvice {
@@ -34,8 +24,8 @@ export interface DistressAdvice {
   readonly relay: Permission;
   /** A DSC relay to all ships, a group or an area. */
   readonly relayToMany: Permission;
-  /** `null` when a position is missing. */
-  readonly distance: DistanceToDistress | null;
+  /** Position of the vessel in distress as received, for `rangeAndBearing` of `seahail/position`; `null` when unknown. */
+  readonly position: ReportedPosition | null;
   readonly caution: string;
 }
 

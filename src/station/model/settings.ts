@@ -60,8 +60,6 @@ export interface StationSettings {
    * ITU-R M.1084; none unless stated. Whenever the radio is tuned away from one, a `show` effect says so.
    */
   readonly watched: readonly string[];
-  /** Speed for "time to reach", knots; 6 unless stated. */
-  readonly speed: number;
   /** Also log calls that are for somebody else. */
   readonly logOthers: boolean;
   /** Lengths of timers in milliseconds, at least 1, that differ from {@link timers}: for training and tests. */
@@ -100,7 +98,6 @@ const usual: StationSettings = {
   tuning: 'automatic',
   channels: ['72', '77', '08', '06'],
   watched: [],
-  speed: 6,
   logOthers: false,
   timers: {},
   seed: 1,
@@ -182,7 +179,6 @@ export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknow
   tuning: (value) => value === 'automatic' || value === 'by-hand',
   channels: (value) => isList(value) && value.every(isTalkChannel),
   watched: (value) => isList(value) && value.every(isTalkChannel),
-  speed: (value) => isFinite(value) && value >= 0,
   logOthers: (value) => typeof value === 'boolean',
   timers: (value) => isRecord(value) && Object.entries(value).every(isLength),
   seed: isFinite,

@@ -96,9 +96,11 @@ export function resumed(
 function resumedOutgoing(dialogue: OutgoingDialogue, vouched: boolean): OutgoingDialogue {
   const { attempts, call, phase } = dialogue;
   const goesOn = vouched && call.kind !== 'distress-relay';
-  const allowed = Math.min(dialogue.allowed, goesOn ? attempts + MOST_ATTEMPTS : Math.max(attempts, 1));
   const sends = phase === 'waiting-channel' || phase === 'sending' || phase === 'retry-wait';
-  return { ...dialogue, allowed, phase: sends && !goesOn ? 'confirming' : phase };
+  if (goesOn) return { ...dialogue, allowed: Math.min(dialogue.allowed, attempts + MOST_ATTEMPTS) };
+  // Once, when a person says so; otherwise not again.
+  const asks = sends || phase === 'confirming';
+  return { ...dialogue, allowed: asks ? attempts + 1 : attempts, phase: asks ? 'confirming' : phase };
 }
 
 /** No call is repeated more often without a person. */

@@ -1,8 +1,5 @@
-import type { Call } from '../../../call/index.ts';
-import { rangeAndBearing, timeToReach } from '../../../position/index.ts';
-import { centreOf } from '../../../position/internal.ts';
 import { DISTRESS_CAUTION } from '../../engine/turn.ts';
-import type { AdviceStep, DistanceToDistress, DistressAdvice } from '../../model/advice.ts';
+import type { AdviceStep, DistressAdvice } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
 import type { HeardDistressDialogue } from '../../model/dialogue.ts';
 import { isDesignated } from '../../model/equipment.ts';
@@ -66,18 +63,9 @@ export function adviceFor(state: StationState, dialogue: HeardDistressDialogue):
     dscAcknowledgement: dscPermission(state, dialogue),
     relay: relayPermission(state, dialogue),
     relayToMany: relayToManyPermission(state),
-    distance: distanceTo(state, dialogue.call),
+    position: 'position' in dialogue.call ? dialogue.call.position : null,
     caution: DISTRESS_CAUTION,
   };
-}
-
-function distanceTo({ fix, settings }: StationState, call: Call): DistanceToDistress | null {
-  if (fix === null || !('position' in call) || call.position === null) return null;
-  const there = centreOf(call.position);
-  const { metres, bearing } = rangeAndBearing(fix.position, there);
-  const { speed } = settings;
-  const passage = speed > 0 && speed < Infinity ? timeToReach(fix.position, there, { speed }) : null;
-  return { metres, bearing, seconds: passage?.seconds ?? null, ownPositionAt: fix.at };
 }
 
 /** The stage of a distress for this station: a designated coast station, any other station, or the ship whose own device calls. */

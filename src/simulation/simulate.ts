@@ -1,8 +1,5 @@
-import { isForStation } from '../engine/for-station.ts';
-import { nextRandom } from '../engine/random.ts';
-import { isWaitingToSend } from '../inputs/queue.ts';
-import type { EventWithoutTime, StationEvent } from '../model/event.ts';
-import { step } from '../step.ts';
+import { type EventWithoutTime, type StationEvent, step } from '../station/index.ts';
+import { isForStation, isWaitingToSend, nextRandom } from '../station/internal.ts';
 import { createAgenda } from './agenda.ts';
 import { createAir } from './air.ts';
 import { reactionTo } from './person.ts';
@@ -47,7 +44,7 @@ const FIX_INTERVAL = 300_000;
  * @example
  * ```ts
  * import { composeTestCall } from 'seahail/call';
- * import { simulate } from 'seahail/station';
+ * import { simulate } from 'seahail/simulation';
  *
  * const place = { position: { latitude: 56.34, longitude: -6.5 }, antennaHeight: 10 };
  * const { channel70 } = simulate(

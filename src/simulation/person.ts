@@ -1,7 +1,12 @@
-import type { Reason } from '../../call/index.ts';
-import type { AdviseEffect, AskEffect, Effect, SpeakEffect } from '../model/effect.ts';
-import type { EventWithoutTime } from '../model/event.ts';
-import type { StationState } from '../model/state.ts';
+import type { Reason } from '../call/index.ts';
+import type {
+  AdviseEffect,
+  AskEffect,
+  Effect,
+  EventWithoutTime,
+  SpeakEffect,
+  StationState,
+} from '../station/index.ts';
 
 /** The person aboard or ashore, as far as a simulation needs one. */
 export interface SimulatedPerson {

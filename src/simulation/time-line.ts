@@ -1,5 +1,5 @@
-import { describeCall } from '../../call/index.ts';
-import { LAST_INSTANT } from '../model/plain.ts';
+import { describeCall } from '../call/index.ts';
+import { LAST_INSTANT } from '../station/internal.ts';
 import type { SimulatedMoment, SimulationResult } from './simulation.ts';
 
 /** How a time line is written. */
@@ -17,7 +17,7 @@ export interface TimeLineOptions {
  *
  * @example
  * ```ts
- * import { simulate, writeTimeLine } from 'seahail/station';
+ * import { simulate, writeTimeLine } from 'seahail/simulation';
  *
  * const merrow = {
  *   name: 'Merrow',

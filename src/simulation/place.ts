@@ -1,6 +1,4 @@
-import { createStation } from '../engine/station.ts';
-import type { EventWithoutTime } from '../model/event.ts';
-import type { StationState } from '../model/state.ts';
+import { createStation, type EventWithoutTime, type StationState } from '../station/index.ts';
 import type { SimulatedStation } from './simulation.ts';
 import type { Transmission } from './transmission.ts';
 

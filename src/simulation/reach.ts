@@ -1,5 +1,5 @@
-import type { Coordinates } from '../../position/index.ts';
-import { radioHorizon } from '../../position/internal.ts';
+import type { Coordinates } from '../position/index.ts';
+import { radioHorizon } from '../position/internal.ts';
 
 /** Where an antenna is. */
 export interface Antenna {

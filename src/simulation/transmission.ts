@@ -1,5 +1,5 @@
-import { decodeBits, encodeCall, type Verdict } from '../../burst/index.ts';
-import type { Call } from '../../call/index.ts';
+import { decodeBits, encodeCall, type Verdict } from '../burst/index.ts';
+import type { Call } from '../call/index.ts';
 
 /** One call on channel 70, from its first bit to its last. */
 export interface Transmission {

@@ -1,8 +1,5 @@
-import type { Coordinates } from '../../position/index.ts';
-import type { Effect } from '../model/effect.ts';
-import type { EventWithoutTime } from '../model/event.ts';
-import type { SettingsInput } from '../model/settings.ts';
-import type { StationState } from '../model/state.ts';
+import type { Coordinates } from '../position/index.ts';
+import type { Effect, EventWithoutTime, SettingsInput, StationState } from '../station/index.ts';
 import type { SimulatedPerson } from './person.ts';
 
 /** One station of a simulation. */
