@@ -1,5 +1,4 @@
 import { failure, quote, type Result, success } from '../result/index.ts';
-import { givenInWords } from '../result/internal.ts';
 import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, plainText, refused, type Token, textIssue, tokensOf } from './position-text.ts';
 import { type Magnitude, notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
@@ -39,7 +38,7 @@ const LONGEST = 200;
  */
 export function parsePosition(text: unknown): Result<WrittenPosition> {
   if (typeof text !== 'string') {
-    return refused('position-not-text', null, 'text', givenInWords(text));
+    return refused('position-not-text', null, 'text', `a value of type ${typeof text}`);
   }
   if (text.length > LONGEST) {
     return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
