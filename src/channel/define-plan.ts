@@ -1,8 +1,10 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { safely } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Evidence } from './channel.ts';
 import { planIssues } from './check-plan.ts';
 import { parseDesignator } from './designator.ts';
 import { frozen } from './expand-plan.ts';
+import { noPlan } from './find-channel.ts';
 import { frequencyOf } from './frequency-of.ts';
 
 /** A channel that is not yet part of a plan: {@link definePlan} adds the name of the plan. */
@@ -170,9 +172,15 @@ export function definePlan(plan: OwnPlan): ChannelPlan {
  */
 export function parsePlan(input: unknown): Result<ChannelPlan> {
   const value = typeof input === 'string' ? fromJson(input) : input;
-  const [first, ...others] = planIssues(value);
-  if (first !== undefined) return failure(first, ...others);
-  return success(frozen(structuredCopy(value as ChannelPlan)));
+  return safely(
+    () => {
+      const [first, ...others] = planIssues(value);
+      return first === undefined
+        ? success(frozen(structuredCopy(value as ChannelPlan)))
+        : failure(first, ...others);
+    },
+    () => failure(noPlan(value)),
+  );
 }
 
 /** The fields of a plan and no others, so that freezing touches nothing of the caller's. */

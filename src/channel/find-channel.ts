@@ -1,5 +1,5 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
-import { givenInWords } from '../result/internal.ts';
+import { givenInWords, safely } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, type NumberedDesignator, parseDesignator } from './designator.ts';
 import { formatMegahertz, frequenciesInWords } from './frequency.ts';
@@ -37,7 +37,10 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
-  const known = typeof designator === 'string' ? channelTyped(plan, designator) : undefined;
+  const known = safely(
+    () => (typeof designator === 'string' ? channelTyped(plan, designator) : undefined),
+    () => undefined,
+  );
   if (known) return success(known);
   if (!isPlan(plan)) return failure(noPlan(plan));
   const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
@@ -79,8 +82,11 @@ function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
  * {@link parsePlan} looks at every field.
  */
 export function isPlan(value: unknown): value is ChannelPlan {
-  const { channels } = (value ?? {}) as { readonly channels?: unknown };
-  return Array.isArray(channels) && channels.every(isChannel);
+  const hasChannels = (): boolean => {
+    const { channels } = (value ?? {}) as { readonly channels?: unknown };
+    return Array.isArray(channels) && channels.every(isChannel);
+  };
+  return safely(hasChannels, () => false);
 }
 
 function isChannel(value: unknown): boolean {
@@ -95,7 +101,10 @@ function isChannel(value: unknown): boolean {
 
 /** What there is to say of a value that is not a plan. */
 export function noPlan(value: unknown): Issue {
-  const isNear = Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels);
+  const isNear = safely(
+    () => Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels),
+    () => false,
+  );
   const received = isNear ? 'channels with fields missing' : givenInWords(value);
   return {
     code: 'channel-no-plan',

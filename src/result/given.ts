@@ -2,6 +2,25 @@ import { quote } from './quote.ts';
 
 /** What a program handed in, in words for a message; where it is one of the likeliest mistakes, what to do instead. */
 export function givenInWords(value: unknown): string {
+  return safely(
+    () => inWords(value),
+    () => 'something that throws when it is looked at',
+  );
+}
+
+/**
+ * What a reader makes of a value from outside; what cannot even be looked at, for a getter that throws, is refused
+ * like anything else that cannot be read.
+ */
+export function safely<Answer>(read: () => Answer, refused: () => Answer): Answer {
+  try {
+    return read();
+  } catch {
+    return refused();
+  }
+}
+
+function inWords(value: unknown): string {
   if (typeof value === 'string') return quote(value);
   if (typeof value === 'function') return 'a function';
   if (typeof value !== 'object' || value === null) return String(value);

@@ -1,3 +1,3 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { formSchema } from './form-schema.ts';
-export { givenInWords, requireOptions } from './given.ts';
+export { givenInWords, requireOptions, safely } from './given.ts';

@@ -102,7 +102,7 @@ export function findNetworkFaults(
   if (messages.length === 0) see('no-frames', null, `${readings.length} lines that are not frames`);
   const end = readings.at(-1)?.line ?? 0;
   for (const reading of readings) {
-    if (!isEdge(reading, end)) lookAt(reading, options.own, see);
+    if (!isEdge(reading, end)) lookAt(reading, options?.own, see);
   }
   lookAtNodes(readings, see);
   lookAtGroups(messages, readings, see);

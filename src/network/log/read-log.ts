@@ -37,7 +37,7 @@ export function readNetworkLog(
       kind: 'damaged',
       line,
       offset: 0,
-      at: options.now ?? null,
+      at: options?.now ?? null,
       notices: [],
       sources: [],
       text: text.slice(0, MOST_TEXT),

@@ -1,4 +1,5 @@
 import type { NetworkMessage } from '../../report/index.ts';
+import { safely } from '../../result/internal.ts';
 import type { ParameterValue } from '../field/field.ts';
 import { PARAMETER_GROUPS } from './layout.ts';
 import { decodePayload } from './payload.ts';
@@ -29,6 +30,13 @@ export interface DecodedMessage {
  * ```
  */
 export function decodeMessage(message: NetworkMessage): DecodedMessage | undefined {
+  return safely(
+    () => decoded(message),
+    () => undefined,
+  );
+}
+
+function decoded(message: NetworkMessage): DecodedMessage | undefined {
   const { pgn, payload } = message ?? {};
   if (typeof payload !== 'string') return undefined;
   const group = PARAMETER_GROUPS.find((row) => row.pgn === pgn);

@@ -76,7 +76,7 @@ export function createNumberedReader(options: NetworkReaderOptions): NumberedRea
   if (own !== undefined && !/^\d{9}$/.test(own))
     throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
   if (now !== undefined && !Number.isFinite(now))
-    throw new RangeError(`now: expected epoch milliseconds, got ${now}`);
+    throw new RangeError(`now: expected epoch milliseconds, got ${String(now)}`);
   const assembler = createFastPacketAssembler();
   const context = createContext(own === undefined ? null : symbolsOf(`${own}0`));
 
