@@ -64,7 +64,7 @@ function extensions({ id, properties = {} }: Waypoint): string {
   return lines.length === 0 ? '' : ['  <extensions>', ...lines, '  </extensions>'].join('\n');
 }
 
-const NAMESPACE = 'https://www.npmjs.com/package/seahail';
+const NAMESPACE = 'urn:seahail:gpx:1';
 
 function element(name: string, content: string | undefined): string {
   return content === undefined ? '' : `  <${name}>${xmlText(content)}</${name}>`;
