@@ -128,7 +128,7 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
   switch (event.kind) {
     case 'press-alert':
       return state.dialogues.some(({ procedure }) => procedure === 'own-distress')
-        ? { ...notes, heldSince: now }
+        ? { ...notes, heldSince: notes.heldSince ?? now }
         : notes;
     case 'release-alert':
       return heldLongEnough(notes, state, now) ? notes : { ...notes, heldSince: null };
