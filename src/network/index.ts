@@ -1,7 +1,7 @@
 /**
  * The CAN network between radio and display: frames of IEC 61162-3 in, readings and calls out, and back.
  *
- * What a radio passes on as PGN 129808 becomes the same {@link Call} as a `DSC` sentence gives.
+ * What a radio passes on as PGN 129808 becomes the same `Call` as a `DSC` sentence gives.
  *
  * Guide: [Network: what does the bus say?](../../docs/guide/network.md).
  *
@@ -51,7 +51,7 @@ export {
 
 // The layout of each parameter group, for pages and for messages that readings have no kind for.
 
-export type { ParameterField, ParameterValue } from './field/field.ts';
+export type { ParameterField, ParameterValue, ParameterValues } from './field/field.ts';
 export { type DecodedMessage, decodeMessage } from './message/decode-message.ts';
 export { PARAMETER_GROUPS } from './message/layout.ts';
 export type { ParameterGroup } from './message/payload.ts';

@@ -71,7 +71,6 @@ const HALF_ROUND = 20_003_931.459;
  * @throws TypeError for plain coordinates without an `uncertainty`, without options, or with an option that is unknown
  *
  * @see {@link describeBounds}
- * @see {@link plotBearings}
  * @see {@link resolveTime}
  *
  * @example

@@ -17,7 +17,9 @@ export interface FormSchema<Output> {
     readonly types?: { readonly input: string; readonly output: Output } | undefined;
     /** JSON Schema (draft 2020-12, draft-07 or OpenAPI 3.0) of the text and of the value. */
     readonly jsonSchema: {
+      /** Of the text. */
       readonly input: (options: { readonly target: string }) => Record<string, unknown>;
+      /** Of the value. */
       readonly output: (options: { readonly target: string }) => Record<string, unknown>;
     };
   };

@@ -37,7 +37,6 @@ export interface SpokenScriptOptions {
  * Source: RR 2024 Art. 32 and 33, ITU-R M.1171, IMO A.918(22); acknowledgement: RR No. 32.28, 47 CFR 80.1117(c),
  * ITU-R M.541-11 Annex 3 §1.5.
  *
- * @see {@link describeCall}
  * @see {@link spell}
  *
  * @example

@@ -40,7 +40,6 @@ import {
  * Source: ITU-R M.493-16 tables A1-4.2 to A1-4.9, from memory; distress: 47 CFR 80.103(c), 80.1117(a), 80.1121.
  *
  * @see {@link describeCall}
- * @see {@link spokenScript}
  *
  * @example
  * ```ts

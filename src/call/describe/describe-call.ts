@@ -39,7 +39,6 @@ export interface CallDescription {
  *
  * @see {@link answersTo}
  * @see {@link checkCall}
- * @see {@link spokenScript}
  *
  * @example
  * ```ts

@@ -7,7 +7,7 @@ import type { BitReader, BitWriter } from './bits.ts';
 export type Quantity = number | null | 'out-of-range' | 'reserved';
 
 /** What a field of each kind holds once it is read. */
-interface ValueOfKind {
+export interface ParameterValues {
   /** A number with a resolution. */
   unsigned: Quantity;
   /** The same in two's complement. */
@@ -26,19 +26,17 @@ interface ValueOfKind {
 
 /** What a field holds once it is read. */
 export type ParameterValue =
-  | ValueOfKind[keyof ValueOfKind]
+  | ParameterValues[keyof ParameterValues]
   | readonly { readonly [name: string]: ParameterValue }[];
 
-/** Bits without a meaning: written as ones, or as zeros where they come from ITU-R M.1371. */
-type Filler = readonly [name: '', kind: 'reserved' | 'spare', bits: number];
-
-type Plain = readonly [name: string, kind: keyof ValueOfKind, bits: number, per?: number, unit?: string];
-
-/** One field: name, kind, width in bits, steps in one unit, unit. A repeated one goes on to the end of the message. */
+/**
+ * One field: name, kind, width in bits, steps in one unit, unit. Bits without a meaning have no name: `reserved` ones are
+ * written as ones, `spare` ones, which come from ITU-R M.1371, as zeros. A repeated one goes on to the end of the message.
+ */
 export type ParameterField =
-  | Filler
-  | Plain
-  | readonly [name: string, kind: 'repeated', fields: readonly (Filler | Plain)[]];
+  | readonly [name: '', kind: 'reserved' | 'spare', bits: number]
+  | readonly [name: string, kind: keyof ParameterValues, bits: number, per?: number, unit?: string]
+  | readonly [name: string, kind: 'repeated', fields: readonly ParameterField[]];
 
 /** The values of a list of fields by name. */
 export type ValuesOf<Fields extends readonly ParameterField[]> = {
@@ -48,8 +46,8 @@ export type ValuesOf<Fields extends readonly ParameterField[]> = {
     infer Part extends readonly ParameterField[],
   ]
     ? readonly ValuesOf<Part>[]
-    : F[1] extends keyof ValueOfKind
-      ? ValueOfKind[F[1]]
+    : F[1] extends keyof ParameterValues
+      ? ParameterValues[F[1]]
       : never;
 };
 
@@ -115,7 +113,7 @@ function writeField(bits: BitWriter, field: ParameterField, value: unknown): voi
       break;
     }
     case 'wide': {
-      const [high, low] = (value as ValueOfKind['wide']) ?? [0x7fffffff, 0xffffffff];
+      const [high, low] = (value as ParameterValues['wide']) ?? [0x7fffffff, 0xffffffff];
       bits.write(low, 32);
       bits.write(high < 0 ? high + 2 ** 32 : high, 32);
       break;
@@ -140,7 +138,7 @@ function writeField(bits: BitWriter, field: ParameterField, value: unknown): voi
   }
 }
 
-function readWide(bits: BitReader): ValueOfKind['wide'] {
+function readWide(bits: BitReader): ParameterValues['wide'] {
   const low = bits.read(32);
   const high = bits.read(32);
   if (low === null || high === null || (high === 0x7fffffff && low === 0xffffffff)) return null;

@@ -22,7 +22,7 @@ import { plotStyle } from './style.ts';
 /** A station to be drawn. */
 export interface PlottedStation {
   readonly name: string;
-  /** What {@link boundsFrom} found from the same own position; `null` when she gave no position. */
+  /** What `boundsFrom` found from the same own position; `null` when she gave no position. */
   readonly bounds: Bounds | null;
   /** Drawn heavier and named first in words: a vessel in distress. */
   readonly distress?: boolean | undefined;
@@ -62,7 +62,6 @@ const LINE_LENGTH = 88;
  * @returns a standalone SVG document without outside references; the same input gives the same text
  * @throws RangeError when own position or reach is out of range, or the id is no plain name
  *
- * @see {@link boundsFrom}
  *
  * @example
  * ```ts
