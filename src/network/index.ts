@@ -51,7 +51,7 @@ export {
 
 // The layout of each parameter group, for pages and for messages that readings have no kind for.
 
-export type { ParameterField, ParameterValue, ParameterValues } from './field/field.ts';
+export type { ParameterField, ParameterValue, ParameterValues, Quantity } from './field/field.ts';
 export { type DecodedMessage, decodeMessage } from './message/decode-message.ts';
 export { PARAMETER_GROUPS } from './message/layout.ts';
 export type { ParameterGroup } from './message/payload.ts';

@@ -36,7 +36,13 @@ export type {
 } from './model/settings.ts';
 export type { HeardAlert, ProvisionalCall, StationFix, StationState } from './model/state.ts';
 export { type Confidence, type TimerName, type TimerRow, timers } from './model/timer.ts';
-export type { WaitName } from './model/trigger.ts';
+export type {
+  HeardDistressWait,
+  IncomingWait,
+  OutgoingWait,
+  OwnDistressWait,
+  WaitName,
+} from './model/trigger.ts';
 export { adviseOnDistress } from './procedures/other-distress/advise.ts';
 export {
   type PhaseDescription,
