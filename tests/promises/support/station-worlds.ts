@@ -132,12 +132,13 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
         : notes;
     case 'release-alert':
       return heldLongEnough(notes, state, now) ? notes : { ...notes, heldSince: null };
+    // "Try again now" is as much a person's word as "confirm".
     case 'confirm':
+    case 'retry':
       return with_(notes, 'confirmed', event.dialogue);
     case 'answer':
     case 'refuse':
     case 'offer':
-    case 'retry':
       return with_(notes, 'led', event.dialogue);
     case 'heard': {
       if (!isCleanAndForUs(state, event)) return notes;
