@@ -162,7 +162,7 @@ function afterStep(notes: Notes, before: StationState, after: StationState, even
   // Not in the middle of a transmission: then the station says so.
   if (event.kind === 'stop-alert' && after.dialogues.some(({ phase }) => phase === 'stopped'))
     seen = { ...seen, alerting: false };
-  if (event.kind === 'confirm') seen = with_(seen, 'led', event.dialogue);
+  if (event.kind === 'confirm' || event.kind === 'retry') seen = with_(seen, 'led', event.dialogue);
   if (event.kind === 'sent' || event.kind === 'send-failed')
     seen = event.dialogue === seen.onAir ? { ...seen, onAir: null } : seen;
   if (heldLongEnough(seen, after, after.now)) seen = { ...seen, alerting: true, heldSince: null };
