@@ -13,16 +13,7 @@ const exported = new Set();
 const leanedOn = new Map();
 /** Types that no door exports yet: the list may only get shorter, to none. */
 const NAMELESS_YET = new Set([
-  ...[
-    'Announcement',
-    'CallBase',
-    'ChannelProposal',
-    'DistressDetails',
-    'Filler',
-    'NameIn',
-    'Plain',
-    'ValueOfKind',
-  ],
+  ...['Announcement', 'CallBase', 'ChannelProposal', 'DistressDetails', 'Filler', 'NameIn', 'Plain'],
   ...['categoryTable', 'endTable', 'firstTelecommandTable', 'formatTable', 'natureTable', 'reasonTable'],
   ...['secondTelecommandTable', 'At', 'DialogueBase', 'EffectBase', 'OnDialogue'],
 ]);
