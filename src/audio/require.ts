@@ -1,3 +1,5 @@
+import { safely } from '../result/internal.ts';
+
 /** Throws a TypeError where a function that cannot do without options gets none. */
 export function requireOptions(caller: string, options: unknown, needed: string): void {
   if (typeof options !== 'object' || options === null)
@@ -6,7 +8,10 @@ export function requireOptions(caller: string, options: unknown, needed: string)
 
 /** Throws a TypeError where samples should be and are not. */
 export function requireSamples(caller: string, samples: unknown): void {
-  const length = typeof samples === 'object' && samples !== null && 'length' in samples && samples.length;
+  const length = safely(
+    () => typeof samples === 'object' && samples !== null && 'length' in samples && samples.length,
+    () => false,
+  );
   if (!Number.isSafeInteger(length) || (length as number) < 0)
     throw new TypeError(
       `${caller}: samples must be an array of numbers, typed or not, given ${named(samples)}`,

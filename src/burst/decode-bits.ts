@@ -1,4 +1,5 @@
-import type { Issue, Result } from '../result/index.ts';
+import { failure, type Issue, type Result } from '../result/index.ts';
+import { safely } from '../result/internal.ts';
 import { type DecodeOptions, decodeFirst, decodeWhere, type GivenBits, type Stretch } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import { separate } from './judgement.ts';
@@ -6,6 +7,7 @@ import type { Received } from './receive.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
+const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
 /** Share of bits taken to be wrong until a call tells better. */
 const FIRST_GUESS = 0.04;
 /** Shapes of call looked into until it is known how many bits are wrong. */
@@ -37,7 +39,10 @@ export function decodeBits(
   bits: string | ArrayLike<number | null>,
   options: DecodeOptions = {},
 ): Result<Reception> {
-  return decodeWhere(givenHard(bits), options, decodeHard);
+  return safely(
+    () => decodeWhere(givenHard(bits), options, decodeHard),
+    () => failure(wrongInput('bits', BITS, bits)),
+  );
 }
 
 /** Decode bits of 1, -1 and 0 (not heard), with the share of wrong bits that the call itself shows. */
@@ -71,8 +76,7 @@ function wrongShare(hard: Float64Array, offset: number, { reception, stream, rec
 /** Hard bits as they were given, or the issue with what is none. */
 export function givenHard(bits: unknown): GivenBits | Issue {
   const list = typeof bits === 'string' ? bits.replace(/\s/g, '') : listOf(bits);
-  if (list === null)
-    return wrongInput('bits', "a text of '0', '1' and '?' or an array of 0, 1 and null", bits);
+  if (list === null) return wrongInput('bits', BITS, bits);
   return {
     length: list.length,
     read(from, to): Float64Array | Issue {

@@ -1,4 +1,5 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { safely } from '../result/internal.ts';
 import { LONGEST_STREAM } from './character-table.ts';
 import { listOf, wrongInput, wrongNumber } from './input.ts';
 import { related, type Trust } from './judgement.ts';
@@ -55,7 +56,10 @@ const STRETCH = 8192;
  * ```
  */
 export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
-  return decodeWhere(givenSoft(llrs), options, (stretch, where) => decodeFirst(stretch, related, where));
+  return safely(
+    () => decodeWhere(givenSoft(llrs), options, (stretch, where) => decodeFirst(stretch, related, where)),
+    () => failure(wrongInput('soft values', 'an array of numbers', llrs)),
+  );
 }
 
 /** Bits as they were given; a stretch of them is made fit to calculate with when it is needed. */

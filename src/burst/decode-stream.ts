@@ -1,4 +1,5 @@
 import { failure, type Result, success } from '../result/index.ts';
+import { safely } from '../result/internal.ts';
 import { decodeHard } from './decode-bits.ts';
 import { decodeWhere } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
@@ -6,6 +7,7 @@ import type { Reception } from './reception.ts';
 import { encodeSymbol, isSymbol } from './symbol-code.ts';
 
 const SYMBOL = 'an integer from 0 to 127 or null';
+const SYMBOLS = 'an array of integers from 0 to 127 and null';
 
 /**
  * Decode the first call in a row of ten-bit symbols, DX and RX taking turns, with gaps.
@@ -29,9 +31,15 @@ const SYMBOL = 'an integer from 0 to 127 or null';
  * ```
  */
 export function decodeStream(symbols: ArrayLike<number | null>): Result<Reception> {
+  return safely(
+    () => decoded(symbols),
+    () => failure(wrongInput('symbols', SYMBOLS, symbols)),
+  );
+}
+
+function decoded(symbols: ArrayLike<number | null>): Result<Reception> {
   const list = listOf(symbols);
-  if (list === null)
-    return failure(wrongInput('symbols', 'an array of integers from 0 to 127 and null', symbols));
+  if (list === null) return failure(wrongInput('symbols', SYMBOLS, symbols));
   const bits = new Float64Array(10 * list.length);
   for (let position = 0; position < list.length; position++) {
     const symbol = list[position];

@@ -1,4 +1,5 @@
 import { failure, type Result } from '../result/index.ts';
+import { safely } from '../result/internal.ts';
 import { report, softBits } from './decode-soft.ts';
 import { wrongInput, wrongNumber } from './input.ts';
 import { compared, type Rescore, related } from './judgement.ts';
@@ -46,7 +47,10 @@ export function decodeSymbolMetrics(
   metrics: ArrayLike<number>,
   options: SymbolMetricOptions = {},
 ): Result<Reception> {
-  const values = softBits(metrics);
+  const values = safely(
+    () => softBits(metrics),
+    () => wrongInput('metrics', 'an array of numbers', metrics),
+  );
   if (!(values instanceof Float64Array)) return failure(values);
   // A caller without types may give null for no options.
   const { rescore, lead = 0 } = options ?? {};

@@ -18,6 +18,8 @@ import {
   PARITY_MARKS,
   POSITION_HEADER,
 } from '../call/internal.ts';
+import { safely } from '../result/internal.ts';
+import { isSymbol } from './symbol-code.ts';
 
 const TELECOMMAND = 'telecommand1';
 
@@ -50,7 +52,7 @@ type Cut = readonly [name: FieldName, length: number];
  * Source: ITU-R M.493 tables of compositions; orders as in Japan, Radio Station Operation Regulations,
  * figures 1 and 7 of Art. 36-2; position reply, eight-digit elements and telephone number from memory.
  *
- * @param characters - symbols 0–127, `null` for unreadable, format specifier once
+ * @param received - symbols 0–127, `null` for unreadable, format specifier once
  *
  * @example
  * ```ts
@@ -60,7 +62,11 @@ type Cut = readonly [name: FieldName, length: number];
  * console.log(fields.nature, fields.time); // 107 [ 88, 88 ]
  * ```
  */
-export function decodeCharacters(characters: Symbols): CallFields {
+export function decodeCharacters(received: Symbols): CallFields {
+  const characters = safely(
+    () => Array.from(Array.isArray(received) ? received : [], (symbol) => (isSymbol(symbol) ? symbol : null)),
+    () => [],
+  );
   const format = characters[0] ?? null;
   if (characters.length < 2) return { ...emptyFields, format };
   const end = characters.at(-1) ?? null;

@@ -1,6 +1,7 @@
+import { safely } from '../result/internal.ts';
 import type { Call } from './call.ts';
 import { calls, type InterpretedCall } from './call-table.ts';
-import type { CallFields } from './fields.ts';
+import { type CallFields, emptyFields } from './fields.ts';
 
 /**
  * What the fields of a call mean. Never fails: fields that fit no kind give an `'unrecognised-call'`,
@@ -24,7 +25,10 @@ import type { CallFields } from './fields.ts';
  * ```
  */
 export function decodeFields(received: CallFields): InterpretedCall {
-  return calls.read(received);
+  return safely(
+    () => calls.read(received),
+    () => calls.read(emptyFields),
+  );
 }
 
 /**

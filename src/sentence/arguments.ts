@@ -6,7 +6,9 @@ const MOST_INSTANT = 8.64e15;
 /** Throws unless the value is an instant, in epoch milliseconds, that has a date. */
 export function requireInstant(name: string, value: number): void {
   if (typeof value !== 'number' || !(Math.abs(value) <= MOST_INSTANT))
-    throw new RangeError(`${name}: expected an instant in epoch milliseconds, got ${String(value)}`);
+    throw new RangeError(
+      `${name}: expected an instant in epoch milliseconds, got ${typeof value === 'number' ? value : typeof value}`,
+    );
 }
 
 /** Throws unless an identity was handed over as text: in a number its leading zeros are lost. */

@@ -18,7 +18,7 @@ export const callChecks = [
       await page.getByLabel('with the finer minutes').check();
       // Eight digits more, ten-thousandths of a minute: ITU-R M.821 set 100.
       await page.locator('#wire pre', { hasText: 'DSE' }).first().waitFor();
-      await assertText(page.locator('#cautions'), /steer/);
+      await assertText(page.locator('#cautions'), /do not navigate by it alone/);
     },
   },
   {

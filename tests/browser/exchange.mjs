@@ -33,7 +33,7 @@ export const exchangeChecks = [
       await page.locator('#next').focus();
       for (let presses = 0; presses < 5; presses++) await page.keyboard.press('Enter');
       await assertText(page.locator('#script'), /Distress alert from Bounty of Lorn/);
-      await assertText(page.locator('#script'), /Leave the acknowledgement to the coast stations/);
+      await assertText(page.locator('#script'), /acknowledgement to the coastguard/);
       await page.getByRole('button', { name: 'One step back' }).press('Enter');
       await page.getByRole('button', { name: 'From the beginning' }).press('Enter');
       assert.equal(await page.locator('#script > li').count(), 0);
@@ -97,7 +97,7 @@ export const exchangeChecks = [
       assert.match((await tern.first().textContent()) ?? '', /^Merrow says .*THIS IS Merrow/);
       assert.match((await tern.nth(1).textContent()) ?? '', /^Merrow$/);
       await assertText(page.locator('#script'), /Wait for the caller to begin\./);
-      await assertText(page.locator('#script'), /leave channel 16 and channel 70 free/);
+      await assertText(page.locator('#script'), /leave channels 16 and 70 free/);
       assert.deepEqual(await page.locator('#choices button').allTextContents(), [
         'Merrow: The talk is over',
         'Tern of Ardle: The talk is over',

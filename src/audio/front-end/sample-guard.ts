@@ -84,7 +84,8 @@ export function createSampleGuard(
       for (let next = 0; next < samples.length; ) {
         const size = Math.min(BLOCK, samples.length - next);
         for (let n = 0; n < size; n++) {
-          let value = samples[next + n] as number;
+          const given: unknown = samples[next + n];
+          let value = typeof given === 'number' ? given : Number.NaN;
           const peak = Math.abs(value);
           if (!(peak <= LARGEST)) {
             unusableSample(value);

@@ -1,4 +1,5 @@
 import { failure, type Issue, type Notice, type Result, success } from '../../result/index.ts';
+import { safely } from '../../result/internal.ts';
 import { chunksOf, textAt } from './chunk.ts';
 
 /** What a WAV file holds. Plain data but for its samples: for JSON take those out first. */
@@ -69,8 +70,8 @@ const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly 
  * ```
  */
 export function readWav(bytes: Uint8Array, options: ReadWavOptions = {}): Result<WavSound> {
-  if (!(bytes instanceof Uint8Array)) return failure(notWav('the input is not a Uint8Array'));
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const view = viewOf(bytes);
+  if (view === null) return failure(notWav('the input is not a Uint8Array'));
   if (bytes.length < 12 || textAt(view, 0) !== 'RIFF' || textAt(view, 8) !== 'WAVE') {
     return failure(notWav("the file does not begin with 'RIFF', a size and 'WAVE'"));
   }
@@ -195,4 +196,13 @@ function notWav(message: string): Issue {
 
 function broken(code: string, message: string, at: readonly string[]): Issue {
   return { code, message, at, clause: 'RIFF and WAVE, 1991' };
+}
+
+/** `null` for anything but bytes, those of a buffer that was handed on included. */
+function viewOf(given: unknown): DataView | null {
+  return safely(
+    () =>
+      given instanceof Uint8Array ? new DataView(given.buffer, given.byteOffset, given.byteLength) : null,
+    () => null,
+  );
 }

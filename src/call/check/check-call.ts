@@ -1,6 +1,7 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import { decodeArea } from '../../position/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import { safely } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
 import { calls } from '../call-table.ts';
 import { type CallFields, digitsOf } from '../fields.ts';
@@ -41,13 +42,13 @@ export interface CheckOptions {
  * ```
  */
 export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {
-  const wrong = wrongType(call);
-  if (wrong !== null) return [valueNotice(wrong.message, wrong.at)];
-  try {
-    return findings(call, options);
-  } catch {
-    return [valueNotice('call: a value is missing, or is of another type than this kind of call holds')];
-  }
+  return safely(
+    () => {
+      const wrong = wrongType(call);
+      return wrong === null ? findings(call, options) : [valueNotice(wrong.message, wrong.at)];
+    },
+    () => [valueNotice('Call: a value is missing, or is of another type than this kind of call holds')],
+  );
 }
 
 function findings(call: Call, options: CheckOptions): readonly Notice[] {

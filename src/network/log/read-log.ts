@@ -1,4 +1,5 @@
 import type { Issue } from '../../result/index.ts';
+import { safely } from '../../result/internal.ts';
 import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
 import { type FrameLine, readFrameLine } from './candump.ts';
 import { latinText, linesOf } from './lines.ts';
@@ -46,7 +47,7 @@ export function readNetworkLog(
     });
   };
   let line = 0;
-  if (typeof log !== 'string' && !(log instanceof Uint8Array)) {
+  if (typeof log !== 'string' && !isBytes(log)) {
     spoilt(0, '', issueOf('network-log-not-text', 'Log: expected text or bytes', typeof log));
     return readings;
   }
@@ -83,4 +84,11 @@ export function readNetworkLog(
 
 function issueOf(code: string, message: string, received: string): Issue {
   return { code, message: `${message}, got ${received}`, at: [], received, clause: CLAUSE };
+}
+
+function isBytes(given: unknown): given is Uint8Array {
+  return safely(
+    () => given instanceof Uint8Array,
+    () => false,
+  );
 }

@@ -91,5 +91,7 @@ export function encodeIdentifier({ priority, pgn, source, destination }: FrameAd
 
 function requireWhole(name: string, value: number, most: number): void {
   if (!(Number.isInteger(value) && value >= 0 && value <= most))
-    throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${String(value)}`);
+    throw new RangeError(
+      `${name}: expected a whole number from 0 to ${most}, got ${typeof value === 'number' ? value : typeof value}`,
+    );
 }
