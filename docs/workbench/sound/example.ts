@@ -30,11 +30,11 @@ export function inventedMinute(sampleRate: number): Float32Array<ArrayBuffer> {
       sound[at * sampleRate + index] = sample * level;
     });
   }
-  crash(sound, 11.24 * sampleRate, 0.09 * sampleRate);
+  crash(sound, 11.24 * sampleRate, 0.055 * sampleRate);
   return withNoise(sound, sampleRate, 23);
 }
 
-/** Another transmission over this one: its tone drowns ten words or so, and with them both copies of some. */
+/** Another transmission over this one: its tone drowns six or seven words, and with them both copies of some. */
 function crash(sound: Float32Array, from: number, length: number): void {
   for (let n = 0; n < length; n++) sound[from + n] = (n % 30 < 15 ? 1 : -1) * 0.9;
 }
