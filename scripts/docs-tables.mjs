@@ -210,7 +210,7 @@ function compositionsPage() {
     row.characters,
     words(row.end),
     duties(row.senders),
-    row.clause.replace(/^ITU-R M\.493-15 Annex 1 tables? /, ''),
+    row.clause.replace(/^ITU-R M\.493-16 Annex 1 tables? /, ''),
   ]);
   page(
     'call-compositions',
