@@ -96,7 +96,7 @@ function identityFormsPage() {
       form.holder,
       yes(uses.own),
       uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
-      form.clause.replace('ITU-R M.585-10 ', ''),
+      form.clause.replace('ITU-R M.585-10 ', '').replaceAll('Annex ', 'Ann. '),
       form.since,
       form.source === 'seen' ? 'read' : 'memory',
     ];
