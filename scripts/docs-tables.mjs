@@ -96,7 +96,7 @@ function identityFormsPage() {
       form.holder,
       yes(uses.own),
       uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
-      form.clause.replace('ITU-R M.585-10 ', '').replaceAll('Annex ', 'Ann. '),
+      form.clause.replace('ITU-R M.585-10 ', '').replaceAll('Annex ', 'A'),
       form.since,
       form.source === 'seen' ? 'read' : 'memory',
     ];
@@ -104,7 +104,7 @@ function identityFormsPage() {
   page(
     'identity-forms',
     'Identity forms',
-    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. Clauses are those of ITU-R M.585-10; *read* means in a published text, *memory* that the text was not at hand. The [guide to identities](../guide/identity.md) tells what to do with them.',
+    'Every form a nine-digit identity can have. Digits stand for themselves, MID for the three digits of an administration (the first is 2 to 7), x and y for any digit. Clauses are those of ITU-R M.585-10, A1 for its Annex 1; *read* means in a published text, *memory* that the text was not at hand. The [guide to identities](../guide/identity.md) tells what to do with them.',
     table(
       [
         'form',
