@@ -95,7 +95,7 @@ function identityFormsPage() {
       form.kind,
       form.holder,
       yes(uses.own),
-      uses.individual ? 'one station' : uses.group ? 'a group' : 'no',
+      uses.individual ? 'station' : uses.group ? 'group' : 'no',
       form.clause.replace('ITU-R M.585-10 ', '').replaceAll('Annex ', 'A'),
       form.since,
       form.source === 'seen' ? 'read' : 'memory',

@@ -93,7 +93,7 @@ describe('checking a call whose values are of another type', () => {
     ],
     'nothing but a kind and an address': [
       { kind: 'individual-call', to: hail.to },
-      'call: a value is missing, or is of another type than this kind of call holds',
+      'Call: a value is missing, or is of another type than this kind of call holds',
       [],
     ],
   };

@@ -207,7 +207,8 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     if (key.pressedAt !== null && event.at < before.now) key.pressedAt += event.at - before.now;
     if (key.pressedAt !== null && event.at - key.pressedAt >= 3000) key.held = true;
     if (event.kind === 'cancel-alert') key.cancelAsked = true;
-    if (event.kind === 'stop-alert') key.running = false;
+    if (event.kind === 'stop-alert' && !turn.effects.some(({ kind }) => kind === 'reject'))
+      key.running = false;
     if (event.kind === 'confirm' || event.kind === 'retry') {
       key.confirmed = true;
       if (before.dialogues.some(({ id, procedure }) => id === event.dialogue && procedure === 'own-distress'))
