@@ -17,7 +17,7 @@ const SYMBOLS = 128;
 /** Words of the shortest call (a distress alert, M.493-16): the part that is sure to be there, used to learn level and clock. */
 const SURE_WORDS = 52;
 
-/** Words of phasing that may be lost before the rest is looked at by itself. */
+/** Words of phasing that may be lost before the rest is judged alone. */
 const SKIPS: readonly number[] = [0, 4, 8];
 
 /** Phasing that speaks so much for itself (natural log) is not looked at in part, nor is any of less coherence than this. */

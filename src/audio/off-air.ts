@@ -5,7 +5,7 @@ const DISTRESS = /* @__PURE__ */ encodeSymbol(112);
 const ALL_SHIPS = /* @__PURE__ */ encodeSymbol(116);
 const DX_PHASING = /* @__PURE__ */ encodeSymbol(125);
 
-/** First and last RX phasing symbol, M.493-16 Annex 1 section 3: 111 stands in slot 0, 104 in slot 7. */
+/** First and last RX phasing symbol, M.493-16 Annex 1 section 3: 111 is in slot 0, 104 in slot 7. */
 const RX_FIRST = 111;
 const RX_LAST = 104;
 

@@ -30,11 +30,11 @@ const SAME_INSTANT_S = 0.01;
 /**
  * Receives every call in a WAV file, in all of its channels or in one.
  *
- * A recorder may keep the radio on either channel, or two radios apart: each channel is received by itself, and a call
+ * A recorder may keep the radio on either channel, or two radios apart: each channel is received separately, and a call
  * that is in several of them at the same instant is given once.
  *
  * @param bytes - the whole file
- * @param options - one channel, when the others are not wanted
+ * @param options - one channel, to leave the others out
  * @returns the bursts, with the notices of the file and of the sound; or why the file cannot be read
  *
  * @see {@link readWav}
