@@ -86,6 +86,41 @@ export const exchangeChecks = [
     },
   },
   {
+    name: 'exchange: what is due comes before an answer by hand, and an open question is not passed unseen',
+    async run({ page, open, at }) {
+      await open('workbench/exchange.html#moves=nnn');
+      const next = page.locator('#next');
+      await page.getByRole('button', { name: /able to comply/ }).waitFor();
+      assert.equal(await next.textContent(), 'Next: nobody answers');
+      await page.getByRole('button', { name: /able to comply/ }).click();
+      // No talk is over before the other side has the answer.
+      for (let changes = 0; changes < 2; ) {
+        assert.equal(await page.getByRole('button', { name: /The talk is over/ }).count(), 0);
+        await next.click();
+        changes = await page.locator('#script .said', { hasText: 'to channel 72' }).count();
+      }
+      // Any buttons in any order: whatever is due is delivered first, so that no station declines or raises an alarm.
+      const scenes = await page
+        .locator('#scene option')
+        .evaluateAll((options) => options.map(({ value }) => value));
+      let seed = 1;
+      const drawn = () => {
+        seed = (seed * 48271) % 2147483647;
+        return seed % 3 === 0 ? 'n' : String(seed % 5);
+      };
+      for (const scene of scenes) {
+        for (let play = 0; play < 8; play++) {
+          const moves = `nnn${Array.from({ length: 40 }, drawn).join('')}`;
+          await page.goto(at('workbench/index.html'));
+          await page.goto(at(`workbench/exchange.html#${new URLSearchParams({ scene, moves })}`));
+          await page.locator('#script > li').first().waitFor();
+          const script = (await page.locator('#script').textContent()) ?? '';
+          assert.doesNotMatch(script, /declines|alarm for fault/, `${scene} ${moves}`);
+        }
+      }
+    },
+  },
+  {
     name: 'exchange: each speaks her own words, and the play ends when they talk',
     async run({ page, open }) {
       await open('workbench/exchange.html#moves=nnn0nnnnnn');

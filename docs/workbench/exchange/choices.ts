@@ -6,6 +6,8 @@ export interface Choice {
   readonly side: Side;
   readonly label: string;
   readonly event: StationEvent;
+  /** Whether the station is waiting for the answer. */
+  readonly isAsked: boolean;
 }
 
 /** Words that a station was told to speak, and nobody has said yet. */
@@ -16,18 +18,27 @@ export interface ToSpeak {
 
 type Offer = readonly [label: string, event: StationEvent];
 
-/** What the people can do, read off the two stations; what a station would decline is not offered. */
+const ASKING: ReadonlySet<string> = new Set(['deciding', 'confirming', 'cancel-asked', 'acknowledge-asked']);
+
+/**
+ * What the people can do, read off the two stations; what a station would decline is not offered, and no talk is over
+ * while something is still on its way to the other side.
+ */
 export function choicesOf(
   states: readonly [StationState, StationState],
   toSpeak: readonly ToSpeak[],
+  isUnderWay: boolean,
 ): readonly Choice[] {
   return states.flatMap((state, index) => {
     const side = index as Side;
     const words = new Set(toSpeak.filter((each) => each.side === side).map(({ dialogue }) => dialogue));
     return state.dialogues
-      .flatMap((dialogue) => offersIn(state, dialogue, words.has(dialogue.id)))
-      .filter(([, event]) => isTaken(state, event))
-      .map(([label, event]): Choice => ({ side, label, event }));
+      .filter(({ phase }) => !(phase === 'on-channel' && isUnderWay))
+      .flatMap((dialogue) =>
+        offersIn(state, dialogue, words.has(dialogue.id))
+          .filter(([, event]) => isTaken(state, event))
+          .map(([label, event]): Choice => ({ side, label, event, isAsked: ASKING.has(dialogue.phase) })),
+      );
   });
 }
 

@@ -5,7 +5,16 @@ import { cautionBox, sentence } from '../frame/ledger.ts';
 import { spokenList } from '../frame/spoken.ts';
 import type { Choice } from './choices.ts';
 import { endingOf } from './ending.ts';
-import { advance, beginPlay, choose, type Line, nextHappening, type Play, type Turn } from './play.ts';
+import {
+  advance,
+  beginPlay,
+  choose,
+  isAwaitingAnswer,
+  type Line,
+  nextHappening,
+  type Play,
+  type Turn,
+} from './play.ts';
 import { manners, type Scene, scenes } from './scenes.ts';
 
 /** Steps a link may hold: a play that is longer goes in circles. */
@@ -96,10 +105,15 @@ function show(play: Play, full: boolean): void {
   );
   fill(byId('choices'), full ? null : choiceButtons(play, choices));
   byId<HTMLButtonElement>('next').disabled = over || full;
-  byId('next').textContent =
-    over && choices.length > 0 ? 'They wait for somebody' : over ? 'Nothing more happens' : 'Next';
+  byId('next').textContent = nextLabel(play, over);
   byId<HTMLButtonElement>('back').disabled = turns.length === 0;
   byId<HTMLButtonElement>('again').disabled = turns.length === 0;
+}
+
+/** The button never walks past an open question unseen. */
+function nextLabel(play: Play, over: boolean): string {
+  if (over) return play.choices.length > 0 ? 'Waiting for an answer' : 'Nothing more happens';
+  return isAwaitingAnswer(play) ? 'Next: nobody answers' : 'Next';
 }
 
 /** A caution that was given once is not given again. */

@@ -39,6 +39,8 @@ interface Happening {
   readonly at: number;
   readonly side: Side;
   readonly event: StationEvent;
+  /** Whose transmission it is part of, if of any. */
+  readonly sender?: Side;
 }
 
 /** The two stations, what is about to happen, and what has. */
@@ -124,12 +126,24 @@ export function advance(play: Play): Play {
   return follow({ ...play, ahead: play.ahead.filter((each) => each !== next) }, next);
 }
 
-/** The play after a person's choice. */
+/** Whether somebody was asked something and nothing but time would go on. */
+export function isAwaitingAnswer(play: Play): boolean {
+  return play.choices.some(({ isAsked }) => isAsked) && nextHappening(play)?.event.kind === 'clock';
+}
+
+/** The play after a person's choice, a second later; what is due before then comes first. */
 export function choose(play: Play, index: number): Play {
-  const choice = play.choices[index];
-  if (choice === undefined) return play;
+  const chosen = play.choices[index];
+  if (chosen === undefined) return play;
   const at = play.now + 1000;
-  return follow(play, { at, side: choice.side, event: { ...choice.event, at } }, choice.label);
+  let before = play;
+  for (let next = nextHappening(before); next !== null && next.at <= at; next = nextHappening(before)) {
+    before = advance(before);
+  }
+  // What came first may have closed the question: then there is nothing left to choose.
+  const choice = before.choices.find(({ side, label }) => side === chosen.side && label === chosen.label);
+  if (choice === undefined) return before;
+  return follow(before, { at, side: choice.side, event: { ...choice.event, at } }, choice.label);
 }
 
 function follow(play: Play, { at, side, event }: Happening, label?: string): Play {
@@ -152,7 +166,7 @@ function follow(play: Play, { at, side, event }: Happening, label?: string): Pla
     const line = lineOf(play, side, effect);
     if (line !== null) lines.push(line);
   }
-  after = { ...after, choices: choicesOf(states, after.toSpeak) };
+  after = { ...after, choices: choicesOf(states, after.toSpeak, after.ahead.length > 0) };
   // A clock that only looked, or a station that only listens, is no step worth showing.
   if (lines.every(({ kind }) => kind === 'clock'))
     return nextHappening(after) === null ? after : advance(after);
@@ -179,15 +193,19 @@ function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
                 at: end,
                 side: other,
                 event: { kind: 'heard', at: end, call: effect.call, verdict: play.air },
+                sender: side,
               },
             ];
       return then(
         { at: now, side: other, event: { kind: 'channel', at: now, busy: true } },
-        { at: end, side, event: { kind: 'sent', at: end, dialogue: effect.dialogue ?? 0 } },
+        { at: end, side, event: { kind: 'sent', at: end, dialogue: effect.dialogue ?? 0 }, sender: side },
         { at: end, side: other, event: { kind: 'channel', at: end, busy: false } },
         ...heard,
       );
     }
+    case 'stop-sending':
+      // What was cut off is neither sent nor heard.
+      return { ...play, ahead: play.ahead.filter(({ sender }) => sender !== side) };
     case 'tune':
       return then({ at: now, side, event: { kind: 'tuned', at: now, channel: effect.channel } });
     case 'speak':
