@@ -85,7 +85,7 @@ describe('an alert is received', () => {
     radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
     radio.give({ kind: 'stand-by', dialogue: 1 });
     expect(radio.phases).toEqual([]);
-    expect(radio.log.at(-1)?.text).toContain('logged, set reset');
+    expect(radio.log.at(-1)?.text).toContain('logged, radio reset');
   });
 
   it('without any acknowledgement listens five minutes: 47 CFR 80.1121(b)', () => {

@@ -539,7 +539,7 @@ describe('several dialogues at once', () => {
       radio.give({ kind: 'heard', call, verdict: 'clean' });
     }
     expect(radio.state.dialogues).toHaveLength(32);
-    expect(radio.log.some(({ text }) => text.startsWith('Put away to make room'))).toBe(true);
+    expect(radio.log.some(({ text }) => text.startsWith('Closed to make room'))).toBe(true);
   });
 });
 

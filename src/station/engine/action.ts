@@ -8,7 +8,7 @@ import { briefly } from './brief.ts';
 import { objectionTo } from './on-air.ts';
 import { emit, log, reject, type Turn } from './turn.ts';
 
-/** Tells the person, and writes the same into the log; `call` is what it is about, that of the dialogue unless stated. */
+/** Shows a text to the person and logs it; `call` is the call it is about, by default that of the dialogue. */
 export function tell(
   turn: Turn,
   dialogue: Dialogue | null,
@@ -112,7 +112,7 @@ function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | nul
   tell(turn, dialogue, 'watch-left', text);
 }
 
-/** Distress traffic is on channel 16: to it, or the person is told to go there. */
+/** Distress traffic is on channel 16: tunes there, or asks the person to. */
 export function tuneToWatch(turn: Turn, dialogue: Dialogue, certain = true): void {
   if (certain && turn.state.settings.tuning === 'automatic') tune(turn, dialogue, WATCH_CHANNEL);
   else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
@@ -125,10 +125,10 @@ export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channe
   if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
 }
 
-/** Put away while nobody acted: the radio is left where it is, since a talk may be going on. */
+/** Closed because nobody acted: the radio stays on its channel, since a conversation may be in progress. */
 export function leaveTuned(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
   const { channel } = dialogue;
   const stillThere = turn.state.tunedTo === channel && channel !== WATCH_CHANNEL;
   const reminder = stillThere ? `: the radio is still on channel ${channel}` : '';
-  tell(turn, dialogue, 'still-on-channel', `Put away after a long time${reminder}`);
+  tell(turn, dialogue, 'still-on-channel', `Closed after a long time without action${reminder}`);
 }

@@ -32,7 +32,7 @@ export function moveClock({ state }: Turn, at: number): void {
   if (state.fix !== null) state.fix = { ...state.fix, at: state.fix.at + shift };
 }
 
-/** Takes a new fix; tells whether it is a place on Earth. */
+/** Takes a new fix. Returns whether it is a place on Earth. */
 export function takeFix({ state }: Turn, { position, source, fixedAt }: FixEvent): boolean {
   const { latitude, longitude } = position;
   if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) return false;
@@ -54,12 +54,12 @@ export function agePosition(turn: Turn): void {
       turn,
       null,
       'position-erased',
-      'The own position is too old and is no longer sent: enter it or see to the receiver',
+      'Own position is too old to send: enter it again or check the GNSS receiver',
     );
     sound(turn, null, 'position');
     state.fix = null;
   } else if (!state.fix.warned && age >= lengthOf('position-warning', state.settings.timers)) {
-    tell(turn, null, 'position-old', 'The own position is old: enter it or see to the receiver');
+    tell(turn, null, 'position-old', 'Own position is old: enter it again or check the GNSS receiver');
     sound(turn, null, 'position');
     state.fix = { ...state.fix, warned: true };
   }

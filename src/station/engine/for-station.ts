@@ -4,7 +4,7 @@ import type { StationState } from '../model/state.ts';
 
 /**
  * Whether a call is meant for this station: its own identity, one of its groups, an area it is in, all ships, or
- * nobody that can be told. A call for somebody else is not the station's business.
+ * nobody that can be named. A call for another station is ignored here.
  *
  * A station that does not know where it is takes every area call for its own.
  */

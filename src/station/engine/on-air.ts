@@ -10,7 +10,7 @@ import type { StationSettings } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
 import { isPlainlyForStation } from './for-station.ts';
 import { isDistress } from './turn.ts';
-import { isOwnAlertOut, mayTuneByItself } from './voice-channel.ts';
+import { isOwnAlertOut, mayTuneAutomatically } from './voice-channel.ts';
 
 // Who may transmit: the one place that decides whether anything goes on the air, or the radio changes its channel,
 // without a person. Each step asks here about the event at hand, and restoreStation about each stored dialogue.
@@ -40,7 +40,7 @@ export function mayTuneAlone(
   channel: string,
   wasAskedFor: boolean,
 ): boolean {
-  return mayFollowAlone(state, received) && mayTuneByItself(state, channel, wasAskedFor);
+  return mayFollowAlone(state, received) && mayTuneAutomatically(state, channel, wasAskedFor);
 }
 
 /**
@@ -63,7 +63,7 @@ export function mayRepeatAlone(gap: number, repeat: number): boolean {
   return gap >= 0 && gap < repeat;
 }
 
-/** What keeps a call of a dialogue off the air, whoever asks for it; `null` when nothing does. */
+/** The objection to sending a call of a dialogue, no matter who asks; `null` when there is none. */
 export function objectionTo(
   { settings }: Pick<StationState, 'settings'>,
   dialogue: Dialogue,
@@ -161,7 +161,7 @@ function objection(
   because: RelayGrounds | null,
 ): Objection | null {
   if (mmsi === null || call.from !== mmsi) {
-    const message = 'Own identity: nothing is sent without it';
+    const message = 'Own identity is not stored: nothing can be sent';
     return { code: 'station-identity-missing', message, clause: clause.identity };
   }
   if (!isPart) {

@@ -55,7 +55,7 @@ export interface Procedure<
   readonly transitions: readonly Transition<D['phase'], On, Guard, Action>[];
   readonly guards: Readonly<Record<Guard, (turn: Turn, dialogue: D, cause: Cause) => boolean>>;
   readonly actions: Readonly<Record<Action, (turn: Turn, dialogue: Draft<D>, cause: Cause) => void>>;
-  /** The timer behind a wait, where the two names differ. */
+  /** The timer of a wait, where the two names differ. */
   readonly timerOf: (wait: Wait, dialogue: D) => TimerName;
 }
 

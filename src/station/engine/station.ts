@@ -39,8 +39,8 @@ export function createStation(settings: SettingsInput): StationState {
   const complete = completeSettings(settings);
   const [wrong] = misfitsOf(complete);
   if (wrong === 'mmsi')
-    throw new RangeError('createStation: an identity that can be a station’s own, or null, is needed');
-  if (wrong !== undefined) throw new RangeError(`createStation: ${wrong} is not as a setting must be`);
+    throw new RangeError('createStation: expected mmsi to be an identity that one station can have, or null');
+  if (wrong !== undefined) throw new RangeError(`createStation: invalid setting ${wrong}`);
   return {
     kind: 'station',
     version: 3,

@@ -93,7 +93,7 @@ export function drawLength(turn: Turn, timer: TimerName): number {
   return Math.round(least + value * (most - least));
 }
 
-/** Tells why an event was not followed. Nothing else happens. */
+/** Rejects an event with its reason. Nothing else happens. */
 export function reject(
   turn: Turn,
   dialogue: Dialogue | null,

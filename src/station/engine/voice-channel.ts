@@ -24,10 +24,10 @@ export function voiceChannelOf(call: Call): string | null {
 }
 
 /**
- * Whether the radio may go to a channel by itself: the owner allows it, the channel is one that was asked for or that
+ * Whether the radio may change to a channel automatically: the owner allows it, the channel is one that was asked for or that
  * the station uses, and no distress is in hand.
  */
-export function mayTuneByItself(state: StationState, channel: string, wasAskedFor: boolean): boolean {
+export function mayTuneAutomatically(state: StationState, channel: string, wasAskedFor: boolean): boolean {
   if (state.settings.tuning !== 'automatic' || isDistressInHand(state)) return false;
   return wasAskedFor || channel === DISTRESS_AND_CALLING || state.settings.channels.includes(channel);
 }

@@ -26,7 +26,7 @@ import { rejectWithoutIdentity, takeChannel } from './start-call.ts';
 export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | RefuseEvent | OfferEvent): void {
   const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
   if (dialogue === undefined) {
-    reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue}: there is none`);
+    reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue} does not exist`);
     return;
   }
   const named = 'channel' in event ? event.channel : undefined;
@@ -56,7 +56,7 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
     }
   }
   if (event.kind === 'refuse' && !isReason(event.reason)) {
-    reject(turn, dialogue, 'station-reason-missing', 'Refusal: one of the ten reasons is needed', {
+    reject(turn, dialogue, 'station-reason-missing', 'Refusal: expected one of the ten reasons', {
       received: quote(String(event.reason)),
       clause: clause.reasons,
     });
@@ -89,7 +89,7 @@ const alertTriggers = {
 export function actOnAlert(turn: Turn, event: AlertActEvent | DescribeAlertEvent): void {
   const own = turn.state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own === undefined) {
-    reject(turn, null, 'station-no-alert', 'Own distress: nothing is prepared or sent');
+    reject(turn, null, 'station-no-alert', 'Own distress alert: none is prepared or sent');
     return;
   }
   followOrReject(turn, own, alertTriggers[event.kind], 'nature' in event ? { nature: event.nature } : {});
@@ -110,7 +110,7 @@ export function prepareAlert(turn: Turn, { nature }: PrepareAlertEvent): void {
   }
   const own = state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own !== undefined) {
-    reject(turn, own, 'station-alert-in-hand', 'Distress alert: one is in hand already');
+    reject(turn, own, 'station-alert-in-hand', 'Distress alert: one is already in progress');
     return;
   }
   openDialogue(
@@ -143,15 +143,15 @@ export function changeSettings(turn: Turn, event: SettingsEvent): void {
   const settings = completeSettings(event.settings, state.settings);
   const [wrong] = misfitsOf(settings);
   if (stored !== null && settings.mmsi !== stored) {
-    const message = 'Own identity: it is stored and is not changed by the user';
+    const message = 'Own identity is already stored: the user cannot change it';
     reject(turn, null, 'station-identity-fixed', message, { clause: clause.identity });
   } else if (wrong === 'mmsi') {
-    reject(turn, null, 'station-identity-form', 'Own identity: this number cannot be a station’s own', {
+    reject(turn, null, 'station-identity-form', 'Own identity: expected a number that one station can have', {
       received: quote(String(settings.mmsi)),
       clause: clause.identity,
     });
   } else if (wrong !== undefined) {
-    const message = `Settings: ${wrong} is not as a setting must be, and all stay as they were`;
+    const message = `Settings: ${wrong} is invalid; no setting was changed`;
     reject(turn, null, 'station-settings-form', message, { received: wrong });
   } else {
     state.settings = settings;

@@ -9,7 +9,7 @@ import { heardDistress } from '../procedures/other-distress/other-distress.ts';
 import { outgoing } from '../procedures/outgoing.ts';
 import { ownDistress } from '../procedures/own-distress/own-distress.ts';
 
-/** Takes the first row that fits in the table of the dialogue's own procedure; tells whether one did. */
+/** Takes the first row that fits in the table of the dialogue's own procedure. Returns whether one did. */
 export function fireOn(turn: Turn, dialogue: Draft<Dialogue>, on: Trigger, cause: Cause = {}): boolean {
   switch (dialogue.procedure) {
     case 'outgoing':
@@ -76,6 +76,6 @@ function makeRoom(turn: Turn): void {
   }
   if (leaving === null) return;
   const what = leaving.call === null ? leaving.procedure : briefly(leaving.call);
-  log(turn, leaving, { what: 'done', text: `Put away to make room: ${what}` });
+  log(turn, leaving, { what: 'done', text: `Closed to make room: ${what}` });
   state.dialogues = state.dialogues.filter((dialogue) => dialogue !== leaving);
 }

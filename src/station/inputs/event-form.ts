@@ -9,14 +9,13 @@ import { isRecord } from '../model/plain.ts';
  * events come without them. What a call or settings hold is looked at where they are used.
  */
 export function malformationOf(event: unknown): string | null {
-  if (!isRecord(event)) return 'an object is needed';
+  if (!isRecord(event)) return 'expected an object';
   const { kind, at } = event;
-  if (typeof kind !== 'string' || !Object.hasOwn(parts, kind))
-    return `kind ${quote(String(kind))} is none that a station knows`;
-  if (typeof at !== 'number') return `${kind} needs at, epoch milliseconds`;
+  if (typeof kind !== 'string' || !Object.hasOwn(parts, kind)) return `unknown kind ${quote(String(kind))}`;
+  if (typeof at !== 'number') return `${kind} needs "at", epoch milliseconds`;
   const needed = Object.entries(parts[kind as StationEvent['kind']]);
   const lacking = needed.find(([name, fits]) => !fits(event[name]));
-  return lacking === undefined ? null : `${kind} needs ${lacking[0]}, of its own form`;
+  return lacking === undefined ? null : `${kind} needs a valid "${lacking[0]}"`;
 }
 
 type Parts = Readonly<Record<string, (value: unknown) => boolean>>;

@@ -33,7 +33,7 @@ function take(turn: Turn, { call, verdict }: Heard): void {
   const { settings } = turn.state;
   if (!isForStation(turn.state, call)) {
     if (settings.logOthers)
-      log(turn, null, { what: 'heard', text: `For others: ${briefly(call)}`, call, verdict });
+      log(turn, null, { what: 'heard', text: `Addressed to others: ${briefly(call)}`, call, verdict });
     return;
   }
   const trigger = distressTrigger(call);
@@ -52,7 +52,7 @@ function hearOther(turn: Turn, heard: Heard): void {
     if (question !== undefined && fireOn(turn, question, answerTrigger(heard), heard)) return;
   }
   if (isAnswer(call)) {
-    tell(turn, null, 'unexpected-answer', `An answer that nothing waits for: ${briefly(call)}`, call);
+    tell(turn, null, 'unexpected-answer', `Answer to no call of this station: ${briefly(call)}`, call);
     return;
   }
   const again = state.dialogues.find((dialogue) => isSameCall(dialogue, call));

@@ -75,7 +75,7 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
     rememberAlert(turn, distressed, call);
 }
 
-/** An attempt is five alerts in a row that say the same: hearing more than one of them is no repeat. */
+/** An attempt is five alerts in a row that say the same: receiving more than one of them is not a repeat. */
 function isOfSameAttempt({ state }: Turn, known: HeardDistressDialogue, call: Call): boolean {
   const { lastAlertAt } = known;
   const nature = (of: Call) => ('nature' in of ? of.nature : null);
@@ -92,7 +92,7 @@ function isFiner(call: Call, known: Call): boolean {
   return fraction(call) !== undefined && fraction(known) === undefined;
 }
 
-/** Of a vessel unknown only the nature and the position can tell whether it is the same. */
+/** For an unidentified vessel, only nature and position show whether it is the same one. */
 function isSameDistress(dialogue: HeardDistressDialogue, distressed: string | null, call: Call): boolean {
   if (distressed !== null || dialogue.distressed !== null) return dialogue.distressed === distressed;
   if (!('nature' in call && 'nature' in dialogue.call)) return false;
@@ -100,7 +100,7 @@ function isSameDistress(dialogue: HeardDistressDialogue, distressed: string | nu
   return place(call) === place(dialogue.call);
 }
 
-/** Only a clean acknowledgement stops the own alert by itself. deviation: D-station-10 */
+/** Only a clean acknowledgement stops the own alert automatically. deviation: D-station-10 */
 function ownTrigger(call: Call, verdict: HeardEvent['verdict']): OwnDistressTrigger {
   if (call.kind !== 'distress-acknowledgement') return 'relayed';
   return verdict === 'clean' ? 'acknowledged' : 'acknowledged-damaged';

@@ -20,7 +20,11 @@ export function showAgain(turn: Turn, gap: number): void {
   for (const dialogue of state.dialogues) {
     const { call, procedure } = dialogue;
     if (call !== null) {
-      emit(turn, dialogue, { kind: 'show', topic: 'still-in-hand', text: `Still in hand: ${briefly(call)}` });
+      emit(turn, dialogue, {
+        kind: 'show',
+        topic: 'still-in-hand',
+        text: `Still in progress: ${briefly(call)}`,
+      });
     }
     if (procedure === 'heard-distress')
       emit(turn, dialogue, { kind: 'advise', advice: adviceFor(state, dialogue) });

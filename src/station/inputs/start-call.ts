@@ -22,13 +22,13 @@ export function beginCall(turn: Turn, event: CallEvent): void {
   }
   if (!startable.includes(call.kind)) {
     const received = call.kind;
-    reject(turn, null, 'station-not-a-beginning', 'Call: this kind is not started by hand', {
+    reject(turn, null, 'station-not-a-beginning', 'Call: this kind cannot be started by hand', {
       received,
     });
     return;
   }
   if (isWithoutAddress(call)) {
-    reject(turn, null, 'station-address-missing', 'Call: an address is needed', {
+    reject(turn, null, 'station-address-missing', 'Call: expected an address, got none', {
       clause: clause.address,
     });
     return;
@@ -63,7 +63,7 @@ export function beginCall(turn: Turn, event: CallEvent): void {
 
 /** No transmission without an own identity (M.493-16, from memory). */
 export function rejectWithoutIdentity(turn: Turn): void {
-  reject(turn, null, 'station-identity-missing', 'Own identity: nothing is sent before one is stored', {
+  reject(turn, null, 'station-identity-missing', 'Own identity is not stored: nothing can be sent', {
     clause: clause.identity,
   });
 }
@@ -73,7 +73,7 @@ export function takeChannel(turn: Turn, call: Call, name: unknown): string | nul
   const received = quote(String(name));
   const channel = workingChannel(name);
   if (channel === null) {
-    const message = `Channel ${received}: no call can name it`;
+    const message = `Channel ${received} cannot be proposed in a call`;
     reject(turn, null, 'station-channel-form', message, {
       received,
       expected: 'a channel with digits of ITU-R M.1084',
@@ -124,10 +124,10 @@ function objectionToPassingOn(state: StationState, { call, because }: CallEvent)
 }
 
 // M.541 gives three attempts to a coast station. deviation: D-station-6 (two to a ship, one where a set answers).
-function attemptsFor(call: Call, wanted?: number): number {
+function attemptsFor(call: Call, requested?: number): number {
   // The five and fifteen minutes are those of routine calls: a relay is spoken at once, and repeated by hand.
   if (call.kind === 'distress-relay') return 1;
-  if (wanted !== undefined && wanted >= 1) return Math.min(3, Math.floor(wanted));
+  if (requested !== undefined && requested >= 1) return Math.min(3, Math.floor(requested));
   if (call.kind === 'test-call' || call.kind === 'polling-call') return 1;
   return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi) ? 3 : 2;
 }

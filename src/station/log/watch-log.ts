@@ -3,7 +3,7 @@ import type { LogEntry, WatchLog } from '../model/log-entry.ts';
 import { LAST_INSTANT } from '../model/plain.ts';
 
 /**
- * A log with more entries at its end. Nothing that stands in it is changed.
+ * A log with more entries at its end. Existing entries are never changed.
  *
  * @param log - the log so far; `[]` to begin one
  * @param entries - the entries of `log` effects, in order

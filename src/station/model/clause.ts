@@ -1,5 +1,5 @@
 /**
- * The documents behind the station's behaviour. ITU-R M.493-16, M.541-11, RR 2024 and MSC.1/Circ.1657 were read in
+ * The documents that the station's behaviour follows. ITU-R M.493-16, M.541-11, RR 2024 and MSC.1/Circ.1657 were read in
  * restatements, 47 CFR part 80 (2025) itself; docs/deviations.md lists what is in doubt.
  */
 export const clause = {

@@ -211,5 +211,5 @@ export type StationEvent =
 /** Each event of a station without its instant, so that the union stays a union. */
 export type WithoutAt<T> = T extends StationEvent ? Omit<T, 'at'> : never;
 
-/** An event whose instant is given by whoever plays it. */
+/** An event without its instant, which the player adds. */
 export type EventWithoutTime = WithoutAt<StationEvent>;

@@ -9,7 +9,7 @@ import { type TimerName, timers } from './timer.ts';
  * What happens with a call of some kind: `'automatic'` answers (or tunes) at once, `'by-hand'` asks the person,
  * `'refuse-…'` answers "unable to comply" with that reason at once.
  *
- * Only a call received clean and addressed to this very station is ever answered by itself; distress never is.
+ * Only a call received clean and addressed to this station itself is ever answered automatically; distress never is.
  */
 export type Policy = 'automatic' | 'by-hand' | `refuse-${Reason}`;
 
@@ -27,7 +27,7 @@ export interface CallerPolicy {
 
 /** What a station is and what its owner wants. Plain data, kept in the state. */
 export interface StationSettings {
-  /** Own identity, nine digits; `null` until one is stored: such a station hears what comes in, and sends nothing. */
+  /** Own identity, nine digits; `null` until one is stored: such a station only receives. */
   readonly mmsi: string | null;
   /** Class of equipment; `'D'`, a fixed set of a small craft, unless stated. */
   readonly equipment: EquipmentClass;
@@ -49,9 +49,9 @@ export interface StationSettings {
    */
   readonly tuning: 'automatic' | 'by-hand';
   /**
-   * Working channels this station can use, the most wanted first, kept as digits of ITU-R M.1084: for the waters it is
-   * in, for instance by `workingChannels` of `seahail/channel`. A call that proposes another is never answered by
-   * itself, and the radio never goes to another by itself unless this station asked for it. 72, 77, 08 and 06 unless
+   * Working channels this station can use, most preferred first, kept as digits of ITU-R M.1084: for the waters it is
+   * in, for instance by `workingChannels` of `seahail/channel`. A call that proposes another is never answered
+   * automatically, and the radio never changes to another automatically unless this station asked for it. 72, 77, 08 and 06 unless
    * stated, which are channels between ships in the international plan: state those of your waters.
    */
   readonly channels: readonly string[];
@@ -168,7 +168,7 @@ export function policyFor(settings: StationSettings, call: Call): Policy {
   return settings.policies[subject];
 }
 
-/** What each setting must be like, whoever gives it: a program, an event or stored data. */
+/** The valid form of each setting, whether it comes from a program, an event or stored data. */
 export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknown) => boolean>> = {
   mmsi: (value) => value === null || canBeOwn(value),
   equipment: (value) => classes.includes(value),

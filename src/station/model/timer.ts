@@ -101,7 +101,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'alerts heard within this time belong to one attempt of five: 2.25 s, and some allowance',
+    meaning: 'alerts received within this time belong to one attempt of five: 2.25 s, and some allowance',
   },
   {
     timer: 'listen-after-alert',
@@ -110,7 +110,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'high',
     clause: clause.heardAlert,
-    meaning: 'listening on channel 16 after an alert was heard, before anything else is decided',
+    meaning: 'listening on channel 16 after an alert was received, before anything else is decided',
   },
   {
     timer: 'answer-from-ship',
@@ -139,7 +139,7 @@ export const timers: readonly TimerRow[] = [
     confidence: 'own-choice',
     clause: clause.ownChoice,
     meaning:
-      'time for a set to answer a test call or polling by itself: three seconds, a busy channel and the burst',
+      'time for a radio to answer a test call or polling automatically: three seconds, a busy channel and the burst',
   },
   {
     // deviation: D-station-7
@@ -149,7 +149,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'medium',
     clause: clause.answering,
-    meaning: 'an automatic answer starts within this time or is left to the person',
+    meaning: 'an automatic answer starts within this time, or it is left to the person',
   },
   {
     timer: 'second-attempt',
@@ -167,7 +167,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'medium',
     clause: clause.calling,
-    meaning: 'from the second call to the third, and from each to the next',
+    meaning: 'from the second call to the third, and between later calls',
   },
   {
     timer: 'channel-wait',
@@ -185,7 +185,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'after this a transmission that was never reported as finished counts as failed',
+    meaning: 'a transmission not reported as finished within this time counts as failed',
   },
   {
     // deviation: D-station-8
@@ -195,7 +195,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'medium',
     clause: clause.procedures,
-    meaning: 'without an act of the person a call is put away',
+    meaning: 'a call is closed when the person has not acted for this long',
   },
   {
     timer: 'cancel-question',
@@ -204,7 +204,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'after this an unanswered question whether the own alert was false counts as no',
+    meaning: 'after this, no answer to the question whether the own alert was false counts as no',
   },
   {
     // deviation: D-station-4
@@ -215,7 +215,7 @@ export const timers: readonly TimerRow[] = [
     confidence: 'own-choice',
     clause: clause.ownChoice,
     meaning:
-      'an alert of the same vessel and nature heard again within this time is a repeat and sounds no alarm',
+      'an alert from the same vessel with the same nature, received again within this time, is a repeat and sounds no alarm',
   },
   {
     timer: 'distress-memory',
@@ -224,7 +224,7 @@ export const timers: readonly TimerRow[] = [
     unit: 'hour',
     confidence: 'medium',
     clause: clause.procedures,
-    meaning: 'how long distress traffic stays before the person unless it is put away by hand',
+    meaning: 'how long distress traffic stays on display unless the person closes it',
   },
   {
     timer: 'position-warning',

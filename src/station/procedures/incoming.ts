@@ -26,7 +26,7 @@ import { mayAnswerAlone, mayTuneAlone, type Received } from '../engine/on-air.ts
 import type { Cause, PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
 import { emit, log } from '../engine/turn.ts';
-import { mayTuneByItself, voiceChannelOf } from '../engine/voice-channel.ts';
+import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
 import type { IncomingDialogue, IncomingPhase } from '../model/dialogue.ts';
@@ -38,15 +38,15 @@ import type { IncomingTrigger, IncomingWait } from '../model/trigger.ts';
 
 /** Conditions that the table of {@link incomingTransitions} names. */
 export type IncomingGuard =
-  | 'answers-by-itself'
+  | 'answers-automatically'
   | 'damaged'
   | 'is-automatic'
   | 'leads-to-channel'
   | 'may-answer'
   | 'may-refuse'
-  | 'refuses-by-itself'
+  | 'refuses-automatically'
   | 'tunes-after-answer'
-  | 'tunes-by-itself'
+  | 'tunes-automatically'
   | 'wants-answer';
 
 /** Actions that the table of {@link incomingTransitions} names. */
@@ -58,7 +58,7 @@ export type IncomingAction =
   | 'ask-to-answer'
   | 'ask-to-tune'
   | 'count-call'
-  | 'log-put-away'
+  | 'log-closed'
   | 'log-sent'
   | 'return-to-watch'
   | 'send'
@@ -89,12 +89,12 @@ export const incomingPhases: Readonly<Record<IncomingPhase, PhaseRow<IncomingWai
 
 type Row = Transition<IncomingPhase, IncomingTrigger, IncomingGuard, IncomingAction>;
 
-/** A caller who calls again has not heard the answer. */
+/** A caller who calls again has not received the answer. */
 const answeredAgain = (from: 'agreed' | 'on-channel'): readonly Row[] => [
   {
     from,
     on: 'repeated',
-    when: 'answers-by-itself',
+    when: 'answers-automatically',
     to: 'waiting-channel',
     do: ['count-call', 'answer-by-policy'],
     clause: clause.answering,
@@ -110,13 +110,13 @@ const answeredAgain = (from: 'agreed' | 'on-channel'): readonly Row[] => [
   { from, on: 'repeated', to: from, do: ['count-call'], clause: clause.alarms },
 ];
 
-/** What becomes of a call that this station receives. */
+/** Transitions of a call that this station receives. */
 export const incomingTransitions: readonly Row[] = [
   { from: 'new', on: 'call', when: 'damaged', to: 'shown', do: ['show-damaged'], clause: clause.errorCheck },
   {
     from: 'new',
     on: 'call',
-    when: 'answers-by-itself',
+    when: 'answers-automatically',
     to: 'waiting-channel',
     do: ['alarm', 'show', 'answer-by-policy'],
     clause: clause.answering,
@@ -124,7 +124,7 @@ export const incomingTransitions: readonly Row[] = [
   {
     from: 'new',
     on: 'call',
-    when: 'refuses-by-itself',
+    when: 'refuses-automatically',
     to: 'waiting-channel',
     do: ['show', 'answer-by-policy'],
     clause: clause.reasons,
@@ -140,7 +140,7 @@ export const incomingTransitions: readonly Row[] = [
   {
     from: 'new',
     on: 'call',
-    when: 'tunes-by-itself',
+    when: 'tunes-automatically',
     to: 'on-channel',
     do: ['alarm', 'show', 'tune'],
     clause: clause.tuning,
@@ -172,7 +172,7 @@ export const incomingTransitions: readonly Row[] = [
     clause: clause.reasons,
   },
   { from: 'deciding', on: 'repeated', to: 'deciding', do: ['count-call'], clause: clause.alarms },
-  { from: 'deciding', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'deciding', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'deciding', on: 'decision over', to: 'ended', do: ['show-missed'], clause: clause.answering },
 
   { from: 'waiting-channel', on: 'channel free', to: 'sending', do: ['send'], clause: clause.channelUse },
@@ -198,7 +198,7 @@ export const incomingTransitions: readonly Row[] = [
     do: ['show-missed'],
     clause: clause.channelUse,
   },
-  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   {
     from: 'sending',
@@ -234,8 +234,8 @@ export const incomingTransitions: readonly Row[] = [
   },
 
   { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
-  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.tuning },
-  { from: 'agreed', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
+  { from: 'agreed', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['show-missed'], clause: clause.procedures },
   ...answeredAgain('agreed'),
 
@@ -280,7 +280,7 @@ export const incoming: Procedure<
     }
   },
   guards: {
-    'answers-by-itself': ({ state }, dialogue, cause) => {
+    'answers-automatically': ({ state }, dialogue, cause) => {
       const received = receivedNow(dialogue, cause);
       const { call } = received;
       return (
@@ -296,15 +296,15 @@ export const incoming: Procedure<
     'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
     'may-refuse': (turn, { call }, { reason }) =>
       reason !== undefined && answerUnable(turn.state, call, reason) !== null,
-    'refuses-by-itself': ({ state }, dialogue, cause) => {
+    'refuses-automatically': ({ state }, dialogue, cause) => {
       const received = receivedNow(dialogue, cause);
       return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
     },
     'tunes-after-answer': (turn, dialogue) => {
       const channel = channelOf(dialogue);
-      return channel !== null && mayTuneByItself(turn.state, channel, true);
+      return channel !== null && mayTuneAutomatically(turn.state, channel, true);
     },
-    'tunes-by-itself': ({ state }, dialogue, cause) => {
+    'tunes-automatically': ({ state }, dialogue, cause) => {
       const channel = channelOf(dialogue);
       return (
         channel !== null &&
@@ -346,13 +346,13 @@ export const incoming: Procedure<
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'call-again',
-        text: `Heard ${dialogue.times} times: ${briefly(dialogue.call)}`,
+        text: `Received ${dialogue.times} times: ${briefly(dialogue.call)}`,
       });
     },
-    'log-put-away': (turn, dialogue) =>
+    'log-closed': (turn, dialogue) =>
       log(turn, dialogue, {
         what: 'done',
-        text: `Put away${isAnnouncement(dialogue.call) ? '' : ' without an answer'}: ${briefly(dialogue.call)}`,
+        text: `Closed${isAnnouncement(dialogue.call) ? '' : ' without an answer'}: ${briefly(dialogue.call)}`,
       }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
@@ -397,7 +397,7 @@ function receivedNow({ call, verdict }: IncomingDialogue, cause: Cause): Receive
     : { call: cause.call, verdict: cause.verdict ?? 'doubtful' };
 }
 
-/** "Able to comply" is said by itself only for a channel that the owner has chosen. */
+/** "Able to comply" is sent automatically only for a channel that the owner has chosen. */
 function isOnKnownChannel({ settings }: StationState, call: Call): boolean {
   if (call.kind !== 'individual-call') return true;
   const channel = voiceChannelOf(call);
@@ -433,26 +433,26 @@ const ableMeanings: readonly AnswerMeaning[] = ['able', 'position', 'test', 'pol
 /**
  * The answer "able to comply" to a call, on the channel proposed or another.
  *
- * @returns `null` when the call wants no answer, nobody is known to answer, or this station may not send one
+ * @returns `null` when the call needs no answer, nobody is known to answer, or this station may not send one
  */
 export function answerAble(state: StationState, call: Call, channel?: string): Call | null {
   const proposed = 'channel' in call ? call.channel : null;
   const other = channel ?? (proposed === null && ashore(state) ? state.settings.channels[0] : undefined);
-  const wanted = lawfulAnswers(state, call, other).find(({ meaning }) =>
+  const answer = lawfulAnswers(state, call, other).find(({ meaning }) =>
     other === undefined || other === proposed
       ? ableMeanings.includes(meaning)
       : meaning === 'able-on-another-channel' ||
         (call.kind !== 'individual-call' && ableMeanings.includes(meaning)),
   );
-  return wanted?.call ?? null;
+  return answer?.call ?? null;
 }
 
 /** The answer "unable to comply" to a call, with its reason; `null` as for {@link answerAble}. */
 export function answerUnable(state: StationState, call: Call, reason: Reason): Call | null {
-  const wanted = lawfulAnswers(state, call).find(
-    (answer) => answer.call.kind === 'unable-to-comply' && answer.call.reason === reason,
+  const answer = lawfulAnswers(state, call).find(
+    ({ call: own }) => own.kind === 'unable-to-comply' && own.reason === reason,
   );
-  return wanted?.call ?? null;
+  return answer?.call ?? null;
 }
 
 /** Whether the call asks for an answer that this station may send, able or not. */

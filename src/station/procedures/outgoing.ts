@@ -19,7 +19,7 @@ import { mayFollowAlone, mayTuneAlone } from '../engine/on-air.ts';
 import type { PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
 import { type Draft, log, type Turn } from '../engine/turn.ts';
-import { mayTuneByItself, voiceChannelOf } from '../engine/voice-channel.ts';
+import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
 import type { OutgoingDialogue, OutgoingPhase } from '../model/dialogue.ts';
@@ -33,7 +33,7 @@ export type OutgoingGuard =
   | 'wants-answer'
   | 'attempts-left'
   | 'names-channel'
-  | 'tunes-by-itself';
+  | 'tunes-automatically';
 
 /** Actions that the table of {@link outgoingTransitions} names. */
 export type OutgoingAction =
@@ -42,7 +42,7 @@ export type OutgoingAction =
   | 'change-channel'
   | 'count-attempt'
   | 'keep-answer'
-  | 'log-put-away'
+  | 'log-closed'
   | 'log-sent'
   | 'renew-attempts'
   | 'return-to-watch'
@@ -74,7 +74,7 @@ export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow<OutgoingWai
 
 type Row = Transition<OutgoingPhase, OutgoingTrigger, OutgoingGuard, OutgoingAction>;
 
-/** A relay was spoken when it had been sent, and is never repeated by itself. */
+/** A relay is followed by voice when it has been sent, and is never repeated automatically. */
 const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
   from,
   on: 'able',
@@ -84,12 +84,12 @@ const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
   clause: clause.relay,
 });
 
-/** An answer counts in every phase between the call and the putting away. */
+/** An answer counts in every phase until the dialogue is closed. */
 const answersIn = (from: 'waiting-answer' | 'retry-wait' | 'unanswered'): readonly Row[] => [
   {
     from,
     on: 'able',
-    when: 'tunes-by-itself',
+    when: 'tunes-automatically',
     to: 'on-channel',
     do: ['keep-answer', 'show-answer', 'tune', 'speak'],
     clause: clause.tuning,
@@ -108,7 +108,7 @@ const answersIn = (from: 'waiting-answer' | 'retry-wait' | 'unanswered'): readon
   { from, on: 'answered-damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
 ];
 
-/** What becomes of a call that this station sends. */
+/** Transitions of a call that this station sends. */
 export const outgoingTransitions: readonly Row[] = [
   {
     from: 'new',
@@ -121,9 +121,9 @@ export const outgoingTransitions: readonly Row[] = [
   { from: 'new', on: 'call', to: 'waiting-channel', clause: clause.channelUse },
 
   { from: 'confirming', on: 'confirm', to: 'waiting-channel', clause: clause.channelUse },
-  { from: 'confirming', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'confirming', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'confirming', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'confirming', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'confirming', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'confirming', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   {
     from: 'waiting-channel',
@@ -132,7 +132,7 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['count-attempt', 'send'],
     clause: clause.channelUse,
   },
-  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'waiting-channel',
     on: 'channel-wait over',
@@ -161,7 +161,7 @@ export const outgoingTransitions: readonly Row[] = [
   {
     from: 'sending',
     on: 'sent',
-    when: 'tunes-by-itself',
+    when: 'tunes-automatically',
     to: 'on-channel',
     do: ['log-sent', 'tune', 'speak'],
     clause: clause.announcement,
@@ -201,12 +201,12 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['show-no-answer'],
     clause: clause.calling,
   },
-  { from: 'waiting-answer', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'waiting-answer', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   ...answersIn('retry-wait'),
   { from: 'retry-wait', on: 'retry over', to: 'waiting-channel', clause: clause.calling },
   { from: 'retry-wait', on: 'retry', to: 'waiting-channel', clause: clause.calling },
-  { from: 'retry-wait', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'retry-wait', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   relayAnsweredIn('unanswered'),
   ...answersIn('unanswered'),
@@ -218,8 +218,8 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['renew-attempts', 'change-channel'],
     clause: clause.calling,
   },
-  { from: 'unanswered', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'unanswered', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'unanswered', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'unanswered', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   { from: 'refused', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
   {
@@ -229,13 +229,13 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['renew-attempts', 'change-channel'],
     clause: clause.reasons,
   },
-  { from: 'refused', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'refused', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'refused', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'refused', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
-  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-put-away'], clause: clause.tuning },
-  { from: 'agreed', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
+  { from: 'agreed', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   { from: 'on-channel', on: 'close', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
   {
@@ -280,12 +280,12 @@ export const outgoing: Procedure<
     'wants-answer': (_, { call }) => wantsAnswer(call),
     'attempts-left': (_, { attempts, allowed }) => attempts < allowed,
     'names-channel': (_, { call }, cause) => voiceChannelOf(cause.call ?? call) !== null,
-    'tunes-by-itself': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
+    'tunes-automatically': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
       const channel = voiceChannelOf(answer ?? call);
       if (channel === null) return false;
       const wasAskedFor = channel === voiceChannelOf(call) || isCoast(call);
       return answer === undefined
-        ? mayTuneByItself(state, channel, wasAskedFor)
+        ? mayTuneAutomatically(state, channel, wasAskedFor)
         : mayTuneAlone(state, { call: answer, verdict }, channel, wasAskedFor);
     },
   },
@@ -308,8 +308,8 @@ export const outgoing: Procedure<
     'keep-answer': (_, dialogue, { call }) => {
       dialogue.answer = call ?? null;
     },
-    'log-put-away': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Put away: ${briefly(dialogue.call)}` }),
+    'log-closed': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Closed: ${briefly(dialogue.call)}` }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
       logSent(turn, dialogue, dialogue.call);

@@ -34,7 +34,7 @@ export interface PhaseDescription {
 }
 
 /**
- * The table that the machine runs on, row by row: what {@link step} does is what stands here.
+ * The table that the machine runs on, row by row: {@link step} does exactly what it lists.
  *
  * @see {@link phaseTable}
  * @see {@link timers}
@@ -66,7 +66,7 @@ export function transitionTable(): readonly TransitionRow[] {
  * import { phaseTable } from 'seahail/station';
  *
  * const row = phaseTable().find(({ phase }) => phase === 'inform-coast');
- * console.log(row?.meaning); // no traffic, and the alert goes on: tell a coast station
+ * console.log(row?.meaning); // no traffic, and the alert continues: inform a coast station
  * ```
  */
 export function phaseTable(): readonly PhaseDescription[] {

@@ -37,10 +37,10 @@ export function readDialogue(
   });
   if (read === null || !isPlausible(state, read)) return null;
   const honest = withoutWrongAnswer(state, read);
-  if (honest !== read) note('station-state-mended', 'its answer does not fit and was left out');
+  if (honest !== read) note('station-state-mended', 'its answer did not match and was left out');
   const dialogue = resumed(state, honest, gap, repeatOf(stored, read, state));
   if (dialogue.phase !== read.phase)
-    note('station-state-asks', 'it would have transmitted; a person is asked first');
+    note('station-state-asks', 'it would have transmitted, so a person is asked first');
   return { ...dialogue, waits: readWaits(stored.waits, dialogue, restored) };
 }
 

@@ -147,7 +147,7 @@ export const shipFlow: Flow = {
     ],
     'acknowledge-asked': [
       {
-        text: 'Acknowledge by DSC only to stop an alert that goes on, from a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
+        text: 'Acknowledge by DSC only to stop an alert that continues, only from a vessel in the vicinity, and only after consulting a rescue co-ordination centre or coast station',
         clause: 'MSC.1/Circ.1657; 47 CFR 80.1121(d)',
       },
     ],

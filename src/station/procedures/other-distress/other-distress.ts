@@ -48,7 +48,7 @@ export const heardDistress: Procedure<
     'from-coast': (_, { call }, cause) => isCoastIdentity((cause.call ?? call).from),
     'is-coast': ({ state }) => state.settings.equipment === 'coast',
     'known-alert': isKnownAlert,
-    'tells-another-nature': (_, { call }, cause) =>
+    'states-another-nature': (_, { call }, cause) =>
       cause.verdict !== 'doubtful' && cause.call !== undefined && natureOf(cause.call) !== natureOf(call),
     'may-acknowledge': ({ state }, dialogue) => dscPermission(state, dialogue).allowed,
     'may-send': ({ state }, dialogue) => objectionToAcknowledging(state, dialogue) === null,
@@ -80,10 +80,10 @@ export const heardDistress: Procedure<
     'log-nothing-more': (turn, dialogue) =>
       log(turn, dialogue, {
         what: 'done',
-        text: `Nothing more heard of ${nameOf(dialogue)}: logged, set reset`,
+        text: `Nothing more heard from ${nameOf(dialogue)}: logged, radio reset`,
       }),
-    'log-put-away': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Distress of ${nameOf(dialogue)} put away` }),
+    'log-closed': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: `Distress of ${nameOf(dialogue)} closed` }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
       if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
@@ -93,7 +93,7 @@ export const heardDistress: Procedure<
     'log-stand-by': (turn, dialogue) =>
       log(turn, dialogue, {
         what: 'done',
-        text: `Not able to assist ${nameOf(dialogue)}: logged, set reset`,
+        text: `Not able to assist ${nameOf(dialogue)}: logged, radio reset`,
       }),
     send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
     'show-acknowledged': (turn, dialogue, { call }) =>
@@ -101,7 +101,7 @@ export const heardDistress: Procedure<
         turn,
         dialogue,
         'acknowledged',
-        `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'a station unknown'}`,
+        `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'an unknown station'}`,
         call,
       ),
     'show-cancelled': (turn, dialogue) =>
@@ -126,7 +126,7 @@ export const heardDistress: Procedure<
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'distress-repeated',
-        text: `Heard again: ${briefly(call ?? dialogue.call)}`,
+        text: `Received again: ${briefly(call ?? dialogue.call)}`,
         call,
       }),
     'show-traffic': (turn, dialogue) =>
@@ -139,7 +139,7 @@ export const heardDistress: Procedure<
 };
 
 function nameOf({ distressed }: HeardDistressDialogue): string {
-  return distressed ?? 'a vessel unknown';
+  return distressed ?? 'an unidentified vessel';
 }
 
 /** Whether this is a repeat of an alert that has sounded already. */

@@ -45,14 +45,14 @@ export function voicePermission({ settings }: StationState, dialogue: HeardDistr
   if (phase === 'coast-answered') {
     return {
       allowed: true,
-      why: 'Distress traffic is heard: speak only if you can assist, as the station that controls the traffic directs',
+      why: 'Distress traffic is in progress: speak only if you can assist, as the station that controls the traffic directs',
       clause: clause.flow,
     };
   }
   return phase === 'listening' || phase === 'shown'
     ? {
         allowed: false,
-        why: 'Leave coast stations time to acknowledge; in the vicinity the master may shorten it',
+        why: 'Give coast stations time to acknowledge; in the vicinity the master may shorten the wait',
         clause: '47 CFR 80.1121(b)',
       }
     : {
@@ -103,7 +103,7 @@ export function dscPermission({ settings }: StationState, dialogue: HeardDistres
   if (alerts < 2) return no('The alert was not repeated: there is nothing to stop');
   return {
     allowed: true,
-    why: 'The alert goes on and nobody acknowledged: only for a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
+    why: 'The alert continues and nobody acknowledged: only for a vessel in the vicinity, after consulting a rescue co-ordination centre or coast station',
     clause: 'MSC.1/Circ.1657; 47 CFR 80.1121(d)',
   };
 }

@@ -11,7 +11,7 @@ export type HeardDistressGuard =
   | 'from-coast'
   | 'is-coast'
   | 'known-alert'
-  | 'tells-another-nature'
+  | 'states-another-nature'
   | 'may-acknowledge'
   | 'may-send';
 
@@ -25,7 +25,7 @@ export type HeardDistressAction =
   | 'keep-call'
   | 'log-assist'
   | 'log-nothing-more'
-  | 'log-put-away'
+  | 'log-closed'
   | 'log-sent'
   | 'log-spoken'
   | 'log-stand-by'
@@ -48,19 +48,19 @@ export const heardDistressPhases: Readonly<Record<HeardDistressPhase, PhaseRow<H
     waits: ['listen-after-alert', 'distress-memory'],
   },
   undecided: {
-    meaning: 'nobody acknowledged in five minutes: is distress traffic heard?',
+    meaning: 'nobody acknowledged within five minutes: can distress traffic be heard?',
     waits: ['distress-memory'],
   },
   'coast-answered': {
-    meaning: 'acknowledged, or traffic is going on: can this vessel help?',
+    meaning: 'acknowledged, or distress traffic is in progress: can this vessel assist?',
     waits: ['distress-memory'],
   },
   'inform-coast': {
-    meaning: 'no traffic, and the alert goes on: tell a coast station',
+    meaning: 'no traffic, and the alert continues: inform a coast station',
     waits: ['distress-memory'],
   },
   assisting: {
-    meaning: 'helping, as the coast station or the vessel in distress directs',
+    meaning: 'assisting, as the coast station or the vessel in distress directs',
     waits: ['distress-memory'],
   },
   'acknowledge-asked': {
@@ -78,7 +78,7 @@ export const heardDistressPhases: Readonly<Record<HeardDistressPhase, PhaseRow<H
     waits: ['transmission-limit'],
     keeps: ['distress-memory'],
   },
-  cancelled: { meaning: 'the vessel took her alert back', waits: ['inactivity'] },
+  cancelled: { meaning: 'the vessel cancelled her alert', waits: ['inactivity'] },
 };
 
 /** One row of the table. */

@@ -153,12 +153,12 @@ export const firstHeard: readonly Row[] = [
     do: ['keep-call', 'show-cancelled'],
     clause: clause.falseAlert,
   },
-  { from: 'shown', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'shown', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'shown',
     on: 'listen-after-alert over',
     to: 'ended',
-    do: ['log-put-away'],
+    do: ['log-closed'],
     clause: clause.procedures,
   },
 
@@ -178,8 +178,8 @@ export const firstHeard: readonly Row[] = [
     do: ['alarm', 'keep-call', 'show-heard', 'tune-16', 'advise'],
     clause: clause.heardAlert,
   },
-  { from: 'cancelled', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from: 'cancelled', on: 'inactivity over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'cancelled', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'cancelled', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 ];
 
 /** A relay about a vessel whose distress is in hand. */
@@ -194,7 +194,7 @@ const heardIn = (from: Open): readonly Row[] => [
   {
     from,
     on: 'alert',
-    when: 'tells-another-nature',
+    when: 'states-another-nature',
     to: from,
     do: ['alarm', 'keep-call', 'show-heard', 'advise'],
     clause: clause.alarms,
@@ -226,7 +226,7 @@ const heardIn = (from: Open): readonly Row[] => [
     clause: clause.falseAlert,
   },
   { from, on: 'spoken', to: from, do: ['log-spoken'], clause: clause.log },
-  { from, on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.heardAlert },
+  { from, on: 'close', to: 'ended', do: ['log-closed'], clause: clause.heardAlert },
 ];
 
 /** Without a decision the distress stays before the person for two days. */
@@ -234,7 +234,7 @@ const forgottenIn = (from: Exclude<Open, 'listening'>): Row => ({
   from,
   on: 'distress-memory over',
   to: 'ended',
-  do: ['log-put-away'],
+  do: ['log-closed'],
   clause: clause.procedures,
 });
 

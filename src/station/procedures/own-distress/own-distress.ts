@@ -41,7 +41,7 @@ export const ownDistress: Procedure<
   transitions: ownDistressTransitions,
   timerOf: (wait) => wait,
   guards: {
-    'cancel-wanted': (_, { cancelWanted }) => cancelWanted,
+    'cancel-requested': (_, { cancelWanted }) => cancelWanted,
     'nothing-sent': (_, { attempts }) => attempts === 0,
     'was-acknowledged': (_, { acknowledgement }) => acknowledgement !== null,
     'was-away': ({ state }, _, { late = 0 }) =>
@@ -53,7 +53,7 @@ export const ownDistress: Procedure<
     'ask-to-cancel': ask,
     'ask-to-repeat': ask,
     'ask-to-stop': (turn, dialogue, { call }) => {
-      const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert goes on. Stop it?`;
+      const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert continues. Stop it?`;
       emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text, call });
       emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'], call });
     },
@@ -98,7 +98,8 @@ export const ownDistress: Procedure<
       ),
     'log-not-sent': (turn, dialogue) =>
       log(turn, dialogue, { what: 'done', text: 'Distress alert not sent' }),
-    'log-put-away': (turn, dialogue) => log(turn, dialogue, { what: 'done', text: 'Own distress put away' }),
+    'log-closed': (turn, dialogue) =>
+      log(turn, dialogue, { what: 'done', text: 'Own distress alert closed' }),
     'log-sent': (turn, dialogue) => {
       const { call } = dialogue;
       if (call !== null) logSent(turn, dialogue, call, timesOf(call));
@@ -128,7 +129,7 @@ export const ownDistress: Procedure<
         turn,
         dialogue,
         'acknowledged',
-        `The alert is acknowledged${call ? ` by ${call.from ?? 'a station unknown'}` : ''}`,
+        `The alert is acknowledged${call ? ` by ${call.from ?? 'an unknown station'}` : ''}`,
         call,
       );
     },
@@ -161,7 +162,7 @@ export const ownDistress: Procedure<
         turn,
         dialogue,
         'distress-traffic',
-        `The alert was passed on${call ? `: ${briefly(call)}` : ''}`,
+        `The alert was relayed${call ? `: ${briefly(call)}` : ''}`,
         call,
       ),
     'show-stopped': (turn, dialogue) =>

@@ -5,7 +5,7 @@ import type { OwnDistressTrigger, OwnDistressWait } from '../../model/trigger.ts
 
 /** Conditions that the table of `ownDistressTransitions` names. */
 export type OwnDistressGuard =
-  | 'cancel-wanted'
+  | 'cancel-requested'
   | 'nothing-sent'
   | 'was-acknowledged'
   | 'was-away'
@@ -27,7 +27,7 @@ export type OwnDistressAction =
   | 'log-not-cancelled'
   | 'log-not-cancelled-by-voice'
   | 'log-not-sent'
-  | 'log-put-away'
+  | 'log-closed'
   | 'log-sent'
   | 'log-spoken'
   | 'mark-stopped'
@@ -109,8 +109,8 @@ const silentIn = (from: 'stopped' | 'interrupted'): readonly Row[] => [
     clause: clause.acknowledgement,
   },
   { from, on: 'cancel', to: 'cancel-asked', do: ['ask-to-cancel'], clause: clause.falseAlert },
-  { from, on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
-  { from, on: 'distress-memory over', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from, on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from, on: 'distress-memory over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 ];
 
 /** The alert, from the first act to the end of its repeats: ITU-R M.541. */
@@ -178,7 +178,7 @@ export const alertRows: readonly Row[] = [
   {
     from: 'sending',
     on: 'sent',
-    when: 'cancel-wanted',
+    when: 'cancel-requested',
     to: 'cancel-asked',
     do: ['end-transmission', 'log-sent', 'unmark-cancel', 'ask-to-cancel'],
     clause: clause.falseAlert,
@@ -203,7 +203,7 @@ export const alertRows: readonly Row[] = [
   {
     from: 'sending',
     on: 'send-failed',
-    when: 'cancel-wanted',
+    when: 'cancel-requested',
     to: 'cancel-asked',
     do: ['show-failure', 'unmark-cancel', 'ask-to-cancel'],
     clause: clause.falseAlert,
@@ -218,7 +218,7 @@ export const alertRows: readonly Row[] = [
   {
     from: 'sending',
     on: 'transmission-limit over',
-    when: 'cancel-wanted',
+    when: 'cancel-requested',
     to: 'cancel-asked',
     do: ['stop-sending', 'show-failure', 'unmark-cancel', 'ask-to-cancel'],
     clause: clause.falseAlert,
@@ -301,12 +301,12 @@ export const alertRows: readonly Row[] = [
     do: ['ask-to-cancel'],
     clause: clause.falseAlert,
   },
-  { from: 'acknowledged', on: 'close', to: 'ended', do: ['log-put-away'], clause: clause.procedures },
+  { from: 'acknowledged', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'acknowledged',
     on: 'distress-memory over',
     to: 'ended',
-    do: ['log-put-away'],
+    do: ['log-closed'],
     clause: clause.procedures,
   },
 
@@ -378,7 +378,7 @@ export const cancellationRows: readonly Row[] = [
     do: ['mark-stopped', 'alarm', 'ask-to-repeat'],
     clause: clause.ownChoice,
   },
-  // Without an answer the alert stands, and goes on as if nobody had asked.
+  // Without an answer the alert remains valid, and its repeats go on as if nobody had asked.
   { from: 'cancel-asked', on: 'alert-repeat over', to: 'waiting-channel', clause: clause.alert },
   {
     from: 'cancel-asked',
@@ -473,5 +473,5 @@ export const cancellationRows: readonly Row[] = [
   },
 ];
 
-/** What becomes of the own distress alert. */
+/** Transitions of the own distress alert. */
 export const ownDistressTransitions: readonly Row[] = [...alertRows, ...cancellationRows];
