@@ -27,6 +27,21 @@ export const channelChecks = [
       assert.deepEqual(await page.locator('#look-up .channel > b').allTextContents(), Array(7).fill('16'));
       await page.getByLabel('What is').fill('22A');
       await page.getByText('Channel 22A is not in the International plan').waitFor();
+      // 157.100 MHz on both sides in the United States, 47 CFR 80.373(f): found whatever plan is chosen, and first.
+      const [first] = await page.locator('#look-up section').allTextContents();
+      assert.match(first, /^United States.*157\.1(?:00)? MHz, one frequency for both sides/);
+    },
+  },
+  {
+    name: 'channel: why not 6 is answered for the plans and the talk that were chosen, with frequencies',
+    async run({ page, open }) {
+      await open('workbench/channel.html#wanted=6');
+      await assertText(page.locator('#look-up'), /^Channel 06 serves this talk\./);
+      await page.getByLabel('the other one').selectOption('United States');
+      // Intership safety only: 47 CFR 80.373(f).
+      await assertText(page.locator('#look-up'), /^Not channel 06 for this talk\..*47 CFR 80\.373\(f\)/);
+      // 156.625 MHz is channel 72: Radio Regulations Appendix 18.
+      await assertText(page.locator('#answer .channel').first(), /156\.625 MHz/);
     },
   },
   {

@@ -13,7 +13,10 @@ export const numberChecks = [
       const parts = await page.locator('.anatomy b').allTextContents();
       assert.deepEqual(parts, ['00', '211', '1240']);
       // Five symbols of two digits, the tenth digit 0: ITU-R M.493, self-identification.
-      await page.getByText('0021112400, ten digits in five symbols').waitFor();
+      const folded = page.getByText('0021112400, ten digits in five symbols');
+      assert(await folded.isHidden());
+      await page.locator('summary', { hasText: 'symbols on the air' }).click();
+      await folded.waitFor();
     },
   },
   {
@@ -21,7 +24,7 @@ export const numberChecks = [
     async run({ page, open }) {
       await open('workbench/number.html#number=2111240');
       assert.equal(await page.getByLabel('The number is').inputValue(), '2111240');
-      await page.getByRole('button', { name: 'Read it as 002111240' }).click();
+      await page.getByRole('button', { name: 'Read it as 002111240, coast station' }).click();
       assert.equal(await page.getByLabel('The number is').inputValue(), '002111240');
       assert.match(page.url(), /#number=002111240$/);
       await assertText(page.locator('#in-short'), /^Coast station/);
@@ -84,11 +87,15 @@ export const numberChecks = [
       await assertText(page.locator('#in-short'), / It may be called as a group\.$/);
       const press = page.getByText('Ask, then press the reading');
       await page.getByLabel('The number is').fill('12');
-      await assertText(page.locator('#in-short'), /^No identity\.$/);
+      await assertText(page.locator('#in-short'), /^7 digits are missing: an identity has nine\.$/);
       assert.equal(await press.count(), 0);
       assert.equal(await page.locator('#number').getAttribute('aria-invalid'), 'true');
       await page.getByLabel('The number is').fill('2329990');
       await press.waitFor();
+      // 0MIDxxxxx is a group of ships, ITU-R M.585: a reading that is one says so before it is taken.
+      await page.getByLabel('The number is').fill('23299905');
+      await assertText(page.locator('#in-short'), /^One digit is missing: an identity has nine\./);
+      await page.getByRole('button', { name: /Read it as 023299905, group of ship stations/i }).waitFor();
       await page.getByLabel('The number is').fill('');
       await assertText(page.locator('#in-short'), /^Type a number\.$/);
       assert.equal(await page.locator('#answer').textContent(), '');

@@ -28,10 +28,50 @@ export const placeChecks = [
         ];
       }, gpx);
       assert.deepEqual(place, ['56.308333', '-6.541667', 'Tern of Ardle']);
-      assert.match(gpx, /<desc>reported .*, within 1,?\d{3} m<\/desc>/);
+      assert.match(gpx, /<desc>reported .*, within 1,?\d{3} m then, within \d+ m now<\/desc>/);
       const geojson = JSON.parse(await saved(page, 'Save as GeoJSON'));
       assert.deepEqual(geojson.features[0].geometry.coordinates, [-6.541667, 56.308333]);
       assert.match(await saved(page, 'Save the drawing'), /^<svg/);
+    },
+  },
+  {
+    name: 'place: digits are as fine as they were typed, and movement counts in what is saved',
+    async run({ page, open }) {
+      const lines = ['A; 56°22.5′ N 006°32.5′ W; 14:36', 'B; 56°22.0000′ N 006°32.0000′ W; 14:46'];
+      await open(
+        `workbench/place.html#${new URLSearchParams({ stations: lines.join('\n'), pace: '6', variation: '2 W' })}`,
+      );
+      await page.locator('#plot').waitFor();
+      const [tenth, fine] = await page.locator('#answer section').allTextContents();
+      // A tenth of a minute is 185 m of latitude: half a step below the digits and one above, in both axes.
+      const off = Number(/Off by at most([\d,]+) m/.exec(tenth)[1].replace(',', ''));
+      assert(off > 185 && off < 240, String(off));
+      assert.match(fine, /56°22\.0000′ N 006°32\.0000′ W.*Off by at most1 m/);
+      assert.match(fine, /Time to reach4\d min to 4\d min at 6 knots/);
+      const [, bearing, magnetic] = /M, ([\d.]+)° true, ([\d.]+)° magnetic/.exec(fine).map(Number);
+      // Westerly variation is added.
+      assert(Math.abs(magnetic - bearing - 2) < 0.11);
+      // Eleven minutes at 6 knots, the doubt of the clock included: 1.1 M.
+      const gpx = await saved(page, 'Save as GPX');
+      const [, then, now] = /within (\d+) m then, within (\d+) m now/.exec(gpx).map(Number);
+      assert.equal(then, off);
+      assert(Math.abs(now - then - 1.1 * 1852) < 2, `${now} ${then}`);
+      await assertText(page.locator('#in-short'), /^B, is nearest: .*|^B: .*A may be nearer\.$/);
+      assert.deepEqual(await page.locator('#answer h3').allTextContents(), ['1. A', '2. B']);
+      await assertText(page.locator('figcaption'), /Hatched: where the report places her/);
+      await page.locator('#variation').fill('around 3');
+      await assertText(page.locator('#issues'), /is no variation, 1\.5 W is one/);
+    },
+  },
+  {
+    name: 'place: position and time of the device, when the person allows it',
+    options: { geolocation: { latitude: 56.25, longitude: -6.5, accuracy: 8 }, permissions: ['geolocation'] },
+    async run({ page, open }) {
+      await open('workbench/place.html');
+      await page.getByRole('button', { name: /from this device/ }).click();
+      await assertText(page.locator('#device-said'), /^Position to within 8 m/);
+      assert.equal(await page.locator('#own').inputValue(), '56°15.000′ N 006°30.000′ W');
+      assert.equal(await page.locator('#day').inputValue(), new Date().toISOString().slice(0, 10));
     },
   },
   {
@@ -43,12 +83,12 @@ export const placeChecks = [
       await page.keyboard.insertText(
         '!Bounty of Lorn; 56°26.7240′ N 006°03.3300′ W; 14:40\nPellinore; somewhere; 13:50',
       );
-      await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+      await page.getByRole('heading', { level: 3, name: /Bounty of Lorn, in distress/ }).waitFor();
       await assertText(page.locator('#issues'), /Line 2:/);
       const address = page.url();
       await page.reload();
       assert.equal(page.url(), address);
-      await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+      await page.getByRole('heading', { level: 3, name: /Bounty of Lorn, in distress/ }).waitFor();
     },
   },
   {
@@ -81,7 +121,7 @@ export const placeChecks = [
       }, lines.join('\n'));
       await page.getByText('The nearest are drawn, and 2,970 more are not.').waitFor();
       assert.equal(await page.locator('#answer section').count(), 30);
-      await page.getByRole('heading', { name: 'Bounty of Lorn, in distress' }).waitFor();
+      await page.getByRole('heading', { level: 3, name: /Bounty of Lorn, in distress/ }).waitFor();
       const gpx = await saved(page, 'Save as GPX');
       assert.equal(gpx.match(/<wpt /g)?.length, 3000);
     },

@@ -1,15 +1,57 @@
-import { type Channel, type ChannelPlan, channelsAt, findChannel, formatMegahertz } from 'seahail/channel';
+import {
+  type Channel,
+  type ChannelPlan,
+  channelsAt,
+  findChannel,
+  formatMegahertz,
+  type WorkingChannels,
+} from 'seahail/channel';
 import { h } from '../frame/dom.ts';
 import { findings, sentence } from '../frame/ledger.ts';
 import { allPlans } from '../frame/plans.ts';
 
-/** What a name or a frequency means in each plan. */
+const FREQUENCY = /^\d{3}[.,]\d+|^\d{6}$|hz$/i;
+
+/** What a name or a frequency means in each plan, those that have it first. */
 export function lookUp(wanted: string): HTMLElement | null {
   const text = wanted.trim();
   if (text === '') return null;
-  const isFrequency = /^\d{3}[.,]\d+|^\d{6}$|hz$/i.test(text);
-  const answers = allPlans.map((plan) => (isFrequency ? atFrequency(plan, text) : byName(plan, text)));
-  return h('div', { class: 'plans' }, answers);
+  const answers = allPlans.map((plan) =>
+    FREQUENCY.test(text) ? atFrequency(plan, text) : byName(plan, text),
+  );
+  const has = (answer: HTMLElement): boolean => answer.querySelector('.channel') !== null;
+  return h(
+    'div',
+    { class: 'plans' },
+    answers.filter(has),
+    answers.filter((answer) => !has(answer)),
+  );
+}
+
+/** Whether a named channel serves the talk that was chosen, and why not. */
+export function forThisTalk(wanted: string, { ranked, ruledOut }: WorkingChannels): HTMLElement | null {
+  const plans = new Set([...ranked, ...ruledOut].flatMap(({ channels }) => channels.map(({ plan }) => plan)));
+  const meant = allPlans
+    .filter(({ name }) => plans.has(name))
+    .map((plan) => findChannel(plan, wanted.trim()))
+    .flatMap((found) => (found.ok ? [found.value] : []));
+  const isMeant = ({ channels }: { readonly channels: readonly Channel[] }): boolean =>
+    channels.some(({ plan, designator }) =>
+      meant.some((each) => each.plan === plan && each.designator === designator),
+    );
+  const serves = ranked.find(isMeant);
+  if (serves !== undefined)
+    return h('p', {}, h('b', {}, `Channel ${serves.designator} serves this talk. `), sentence(serves.reason));
+  const ruled = ruledOut.find(isMeant);
+  if (ruled === undefined) return null;
+  return h(
+    'p',
+    {},
+    h('b', {}, `Not channel ${ruled.designator} for this talk. `),
+    sentence(ruled.reason),
+    ' ',
+    h('span', { class: 'clause' }, ruled.notices[0].clause ?? ''),
+  );
 }
 
 function byName(plan: ChannelPlan, text: string): HTMLElement {
@@ -33,7 +75,7 @@ function atFrequency(plan: ChannelPlan, text: string): HTMLElement {
 }
 
 function card(channel: Channel): HTMLElement {
-  const { shipKHz, coastKHz, evidence } = channel;
+  const { evidence } = channel;
   const remembered = [evidence.frequency, evidence.use].some(({ basis }) => basis === 'memory');
   return h(
     'div',
@@ -43,7 +85,7 @@ function card(channel: Channel): HTMLElement {
       'div',
       {},
       h('p', {}, sentence(channel.note)),
-      h('p', {}, frequencies(shipKHz, coastKHz)),
+      h('p', {}, frequencies(channel)),
       channel.powerRule === null ? null : h('p', { class: 'mind' }, sentence(channel.powerRule)),
       channel.caution === null ? null : h('p', { class: 'mind' }, sentence(channel.caution)),
       channel.region === null ? null : h('p', { class: 'mind' }, `Where: ${sentence(channel.region)}`),
@@ -55,7 +97,9 @@ function card(channel: Channel): HTMLElement {
   );
 }
 
-function frequencies(ship: number | null, coast: number | null): string {
+/** The frequencies of both sides, in words. */
+export function frequencies(channel: Channel | undefined): string {
+  const { shipKHz: ship, coastKHz: coast } = channel ?? { shipKHz: null, coastKHz: null };
   if (ship === null) return `Coast stations send on ${formatMegahertz(coast ?? 0)} MHz; ships only listen.`;
   if (coast === null) return `${formatMegahertz(ship)} MHz, between ships only.`;
   if (coast === ship) return `${formatMegahertz(ship)} MHz, one frequency for both sides.`;

@@ -9,7 +9,7 @@ import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { sentence } from '../frame/ledger.ts';
 import { planOf } from '../frame/plans.ts';
-import { lookUp } from './look-up.ts';
+import { forThisTalk, frequencies, lookUp } from './look-up.ts';
 
 const FITNESS = { preferred: 'first choice', allowed: 'allowed', restricted: 'with limits' } as const;
 const SHOWN = 8;
@@ -41,7 +41,8 @@ function answer(question: Question): void {
   announce(inShort(found));
   fill(byId('answer'), leftToCoast(found), ranked(found));
   fill(byId('ruled-out'), ruledOut(found));
-  fill(byId('look-up'), lookUp(question['wanted'] ?? ''));
+  const wanted = question['wanted'] ?? '';
+  fill(byId('look-up'), forThisTalk(wanted, found), lookUp(wanted));
 }
 
 function inShort({ ranked, plans, purpose }: WorkingChannels): string {
@@ -77,6 +78,7 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
         'div',
         {},
         h('p', {}, h('i', {}, FITNESS[channel.fitness]), '. ', sentence(channel.reason)),
+        h('p', { class: 'mind' }, frequencies(channel.channels[0])),
         channel.notices
           .filter(({ code }) => !IN_REASON.has(code))
           .map((notice) =>

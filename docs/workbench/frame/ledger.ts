@@ -34,16 +34,21 @@ export function ledger(lines: readonly (LedgerLine | null)[]): HTMLElement {
 export function findings(
   issues: readonly Issue[],
   choose?: (suggestion: string) => void,
+  nameOf: (suggestion: string) => string = () => '',
 ): HTMLElement | null {
   if (issues.length === 0) return null;
   return h(
     'ul',
     { class: 'findings' },
-    issues.map((issue) => finding(issue, choose)),
+    issues.map((issue) => finding(issue, choose, nameOf)),
   );
 }
 
-function finding(issue: Issue, choose: ((suggestion: string) => void) | undefined): HTMLElement {
+function finding(
+  issue: Issue,
+  choose: ((suggestion: string) => void) | undefined,
+  nameOf: (suggestion: string) => string,
+): HTMLElement {
   const { suggestion } = issue;
   return h(
     'li',
@@ -59,6 +64,7 @@ function finding(issue: Issue, choose: ((suggestion: string) => void) | undefine
             { type: 'button', class: 'reading', onclick: () => choose(suggestion) },
             'Read it as ',
             h('b', {}, suggestion),
+            nameOf(suggestion),
           ),
         ),
     h(

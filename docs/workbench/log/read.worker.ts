@@ -76,6 +76,8 @@ async function readAll(question: Extract<ToLogReader, { kind: 'read' }>): Promis
   } else await readSerial(blob, question);
   // Readings that wait for their other half come late.
   damaged.sort((a, b) => a.line - b.line);
+  const routine = ({ reading }: CallEntry): number => (reading.call.kind.startsWith('distress-') ? 0 : 1);
+  calls.sort((a, b) => routine(a) - routine(b));
   self.postMessage({
     kind: 'read',
     cable: network ? 'network' : 'serial',
@@ -104,9 +106,7 @@ async function readSerial(
   const mender = createMender({ mend: MENDABLE, reportAs: waypoints ? ['waypoint'] : [] });
   for (let at = 0; at < blob.size; at += BITE) {
     const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
-    for (const byte of bytes) if (byte === 10) lines++;
-    // The last line may lack its end.
-    if (at + BITE >= blob.size && bytes.at(-1) !== 10) lines++;
+    for (const byte of bytes) countLine(byte);
     for (const reading of reader.push(bytes)) take(reading);
     takeMended(mender.push(bytes));
     self.postMessage({
@@ -115,8 +115,22 @@ async function readSerial(
       lines,
     });
   }
+  // The last line may lack its end.
+  if (before !== LF && before !== CR) lines++;
   for (const reading of reader.flush()) take(reading);
   takeMended(mender.flush());
+}
+
+const LF = 10;
+const CR = 13;
+/** The byte before, zeros left out, which UTF-16 has between any two. */
+let before = LF;
+
+/** A line ends with a line feed, a carriage return or both. */
+function countLine(byte: number): void {
+  if (byte === 0) return;
+  if (byte === CR || (byte === LF && before !== CR)) lines++;
+  before = byte;
 }
 
 function take(reading: LogReading): void {

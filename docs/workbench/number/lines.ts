@@ -4,6 +4,7 @@ import {
   administrationOf,
   administrationsEdition,
 } from 'seahail/identity/administrations';
+import { h } from '../frame/dom.ts';
 import { type LedgerLine, ledger } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 
@@ -33,13 +34,22 @@ export function linesOf(identity: Identity): HTMLElement {
   const uses = usesOf(identity);
   const table = `${administrationsEdition.document}, ${administrationsEdition.entries} entries as of ${administrationsEdition.asOf}`;
   const entry = 'mid' in identity ? administrationOf(identity.mid) : undefined;
-  const lines: (LedgerLine | null)[] = [
+  const few: (LedgerLine | null)[] = [
     { what: 'Nine digits', answer: identity.mmsi },
     { what: 'For people', answer: formatIdentity(identity) },
     { what: 'Form', answer: `${form.pattern}, ${form.name}`, clause: form.clause },
-    { what: 'Held by', answer: form.holder },
     { what: 'In use since', answer: form.since },
     'mid' in identity ? { what: 'Country digits', answer: `${identity.mid} (MID)` } : null,
+    entry === undefined ? null : { what: 'Country code', answer: entry.iso3166, clause: 'ISO 3166-1' },
+    'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
+    {
+      what: 'On the air',
+      answer: `${encodeCallAddress(identity.mmsi)}, ten digits in five symbols`,
+      clause: 'ITU-R M.493-16',
+    },
+  ];
+  const lines: (LedgerLine | null)[] = [
+    { what: 'Held by', answer: form.holder },
     'mid' in identity
       ? {
           what: 'Issued by',
@@ -47,7 +57,6 @@ export function linesOf(identity: Identity): HTMLElement {
           clause: table,
         }
       : null,
-    entry === undefined ? null : { what: 'Country code', answer: entry.iso3166, clause: 'ISO 3166-1' },
     'categoryHint' in identity && identity.categoryHint !== undefined
       ? {
           what: 'Perhaps',
@@ -60,18 +69,27 @@ export function linesOf(identity: Identity): HTMLElement {
           answer: `${identity.manufacturer}${identity.manufacturer === '00' ? ', for tests' : ''}`,
         }
       : null,
-    'serial' in identity ? { what: 'Serial number', answer: identity.serial } : null,
     { what: 'As own number', answer: yes(uses.own), clause: 'ITU-R M.585-10, M.493-16' },
     { what: 'Called as one', answer: yes(uses.individual) },
     { what: 'Called as a group', answer: yes(uses.group) },
     {
-      what: 'On the air',
-      answer: `${encodeCallAddress(identity.mmsi)}, ten digits in five symbols`,
-      clause: 'ITU-R M.493-16',
+      what: 'Whose name?',
+      answer:
+        'The digits carry no name and no check digit. The administration that issued them keeps the licence, and the ITU publishes a list of ship stations and one of coast stations that anybody may search',
+      clause: 'RR 2024 Article 20',
     },
-    { what: 'Genuine?', answer: 'the digits cannot tell: there is no check digit, only a registry knows' },
   ];
-  return ledger(lines);
+  return h(
+    'div',
+    {},
+    ledger(lines),
+    h('details', {}, h('summary', {}, 'Its form, country digits and symbols on the air'), ledger(few)),
+  );
+}
+
+/** The kind of an identity, as in the middle of a sentence. */
+export function formName(identity: Identity): string {
+  return formOf(identity).name;
 }
 
 function formOf(identity: Identity): (typeof identityForms)[number] {

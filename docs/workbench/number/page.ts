@@ -11,7 +11,7 @@ import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
 import { findings, sentence } from '../frame/ledger.ts';
 import { anatomy } from './anatomy.ts';
-import { inShort, linesOf } from './lines.ts';
+import { formName, inShort, linesOf } from './lines.ts';
 
 const USES: Readonly<Record<IdentityField['use'], string>> = {
   own: 'be the own number of that set',
@@ -40,7 +40,7 @@ function answer(question: Question): void {
   if (!result.ok) {
     number.setAttribute('aria-invalid', 'true');
     const offered = result.issues.some((issue) => issue.suggestion !== undefined);
-    announce(offered ? 'No identity as it stands, but it may be meant as one.' : 'No identity.');
+    announce(`${countOfDigits(question['number'] ?? '')}${offered ? ' It may be meant as one below.' : ''}`);
     fill(
       byId('answer'),
       offered
@@ -50,7 +50,7 @@ function answer(question: Question): void {
             'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.',
           )
         : null,
-      findings(result.issues, choose),
+      findings(result.issues, choose, (suggestion) => `, ${nameOf(suggestion)}`),
     );
     return;
   }
@@ -64,6 +64,22 @@ function answer(question: Question): void {
     findings([...result.notices, ...checkAssigned(identity)]),
     linesOf(identity),
   );
+}
+
+/** What is wrong with the number of digits, if that is what is wrong. */
+function countOfDigits(text: string): string {
+  const digits = text.replace(/[\s.-]/g, '');
+  const missing = 9 - digits.length;
+  if (!/^\d+$/.test(digits) || missing === 0) return 'Not an identity.';
+  const [count, verb] =
+    Math.abs(missing) === 1 ? ['One digit', 'is'] : [`${Math.abs(missing)} digits`, 'are'];
+  return `${count} ${missing > 0 ? `${verb} missing` : 'too many'}: an identity has nine.`;
+}
+
+/** What kind of identity a reading would be: a group is not to be taken for a ship. */
+function nameOf(suggestion: string): string {
+  const read = parseIdentity(suggestion);
+  return read.ok ? formName(read.value) : 'still no identity';
 }
 
 function choose(suggestion: string): void {

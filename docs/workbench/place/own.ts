@@ -26,6 +26,16 @@ export function parseSpeed(text: string): Result<number> {
   return speed >= 0 && speed < 1000 ? success(speed) : failure(no('speed', text, 'number of knots', '6'));
 }
 
+/** Variation in degrees, east positive; `null` when blank. */
+export function parseVariation(text: string): Result<number | null> {
+  if (text.trim() === '') return success(null);
+  const [, sign, digits, letter] = /^\s*([+-])?(\d{1,3}(?:[.,]\d+)?)\s*°?\s*([EW])?\s*$/i.exec(text) ?? [];
+  const degrees = Number((digits ?? '').replace(',', '.'));
+  if (digits === undefined || degrees > 180 || (sign !== undefined && letter !== undefined))
+    return failure(no('variation', text, 'variation', '1.5 W'));
+  return success(sign === '-' || letter?.toUpperCase() === 'W' ? -degrees : degrees);
+}
+
 function no(code: string, text: string, what: string, expected: string): Issue {
   const given = text.trim() === '' ? 'The blank is empty' : `'${text.slice(0, 20)}' is no ${what}`;
   return { code, message: `${given}, ${expected} is one`, at: [], expected };

@@ -1,18 +1,26 @@
 import {
+  boundsFrom,
   type Coordinates,
+  centreOf,
   decodePosition,
+  formatPosition,
+  formatReportedPosition,
   parsePosition,
   type ReportedPosition,
   type TimeOfDay,
   toReportedPosition,
+  type WrittenPosition,
 } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
+
+/** As a call carries it, or as finely as somebody typed it. */
+export type StationPosition = ReportedPosition | WrittenPosition;
 
 /** One line: who, where and when. */
 export interface StationLine {
   readonly name: string;
   readonly distress: boolean;
-  readonly position: ReportedPosition;
+  readonly position: StationPosition;
   readonly time: TimeOfDay | null;
   /** What a person should know about the reading of the line. */
   readonly notices: readonly Issue[];
@@ -43,8 +51,11 @@ export function parseStation(text: string, line: number): Result<StationLine> {
   });
 }
 
+/** Minutes that a digit of a call is worth: whole ones, or ten-thousandths in the finer form. */
+const CALL_STEPS = [1, 1e-4] as const;
+
 /** A position typed as it was reported, or the ten digits of a call. */
-function placeOf(text: string): Result<ReportedPosition> {
+function placeOf(text: string): Result<StationPosition> {
   if (/^\d{10}$/.test(text)) {
     const read = decodePosition(text);
     if (!read.ok) return read;
@@ -53,24 +64,24 @@ function placeOf(text: string): Result<ReportedPosition> {
   }
   const read = parsePosition(text);
   if (!read.ok) return read;
-  const fine = hasFraction(read.value);
-  const decimals = /[.,](\d+)\s*['′]/.exec(text)?.[1]?.length;
-  const guessed: Issue[] =
-    fine && decimals !== undefined && decimals < 4
-      ? [
-          {
-            code: 'few-decimals',
-            message: `Minutes have ${decimals} decimals where a call carries 4: she may be farther off than drawn`,
-            at: [],
-            clause: 'ITU-R M.821-1',
-          },
-        ]
-      : [];
-  return success(toReportedPosition(read.value, { enhanced: fine }), guessed);
+  const minutes = read.value.step * 60;
+  const step = CALL_STEPS.find((each) => Math.abs(minutes / each - 1) < 1e-6);
+  return success(step === undefined ? read.value : toReportedPosition(read.value, { enhanced: step < 1 }));
 }
 
-function hasFraction({ latitude, longitude }: Coordinates): boolean {
-  return [latitude, longitude].some((degrees) => Math.abs(degrees * 60 - Math.round(degrees * 60)) > 1e-6);
+/** The middle of where a position places her, and the greatest distance from it, metres. */
+export function middleOf(position: StationPosition): { readonly centre: Coordinates; readonly off: number } {
+  const centre = 'step' in position ? position : centreOf(position);
+  const assumption = 'step' in position ? 'unknown' : 'truncated';
+  return { centre, off: Math.ceil(boundsFrom(centre, position, { at: null, now: 0, assumption }).greatest) };
+}
+
+/** The digits as they were reported. */
+export function formatStationPosition(position: StationPosition): string {
+  if (!('step' in position)) return formatReportedPosition(position);
+  return formatPosition(position, {
+    digits: Math.min(4, Math.max(0, Math.round(-Math.log10(position.step * 60)))),
+  });
 }
 
 /** `null` when blank, `undefined` when it is none. */
