@@ -1,23 +1,12 @@
 // Writes the tables of the library as pages of the docs site, docs/generated/*.md, from the built package.
 // Run after `npm run build`; the state diagrams of the transition page come from scripts/docs-figures.mjs.
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { AUDIO_ISSUE_CODES } from 'seahail/audio';
 import { BRIDGE_ISSUE_CODES } from 'seahail/bridge';
 import { BURST_ISSUE_CODES } from 'seahail/burst';
-import {
-  CALL_ISSUE_CODES,
-  categories,
-  compositions,
-  endsOfSequence,
-  fieldLengths,
-  firstTelecommands,
-  formatSpecifiers,
-  natures,
-  reasons,
-  secondTelecommands,
-} from 'seahail/call';
+import { CALL_ISSUE_CODES, compositions, fieldLengths } from 'seahail/call';
 import { CHANNEL_ISSUE_CODES, formatMegahertz } from 'seahail/channel';
 import { canadaPlan } from 'seahail/channel/canada';
 import { internationalPlan } from 'seahail/channel/international';
@@ -235,22 +224,24 @@ function compositionsPage() {
 }
 
 function symbolsPage() {
+  const shared = fileURLToPath(new URL('../shared/call/symbols.json', import.meta.url));
+  const of = JSON.parse(readFileSync(shared, 'utf8')).tables;
   const tables = [
-    ['Format specifiers', 'Whom a call is for and what shape it has.', formatSpecifiers],
-    ['Categories', 'How important it is.', categories],
-    ['Natures of distress', 'What has happened.', natures],
+    ['Format specifiers', 'Whom a call is for and what shape it has.', of.formatSpecifiers],
+    ['Categories', 'How important it is.', of.categories],
+    ['Natures of distress', 'What has happened.', of.natures],
     [
       'First telecommands',
       'What is wanted; also the type of communication that follows a distress alert.',
-      firstTelecommands,
+      of.firstTelecommands,
     ],
-    ['Second telecommands', 'A closer word on the first.', secondTelecommands],
+    ['Second telecommands', 'A closer word on the first.', of.secondTelecommands],
     [
       'Reasons for being unable to comply',
       'The second telecommands that may stand in such an answer.',
-      reasons,
+      of.reasons,
     ],
-    ['Ends of sequence', 'Whether an answer is wanted, is being given, or neither.', endsOfSequence],
+    ['Ends of sequence', 'Whether an answer is wanted, is being given, or neither.', of.endsOfSequence],
   ];
   page(
     'symbols',
@@ -258,10 +249,10 @@ function symbolsPage() {
     'Symbols 00 to 99 carry two digits each. Symbols 100 to 127 are service symbols; what one means depends on the field it stands in. In telecommands and frequencies 126 means no information. A symbol that a table does not list is kept as `symbol-n` and never dropped.',
     'Rows up to 116 agree with Japan, Ministry of Posts and Telecommunications Notification 567 of 1990; the rest is remembered from ITU-R M.493. Doubtful rows stand in the [deviations](../deviations.md).',
     ...tables.map(
-      ([title, meaning, { rows }]) =>
+      ([title, meaning, rows]) =>
         `## ${title}\n\n${meaning}\n\n${table(
           ['symbol', 'name in this library', 'clause'],
-          rows.map(([symbol, name]) => [symbol, name, 'ITU-R M.493-16 Annex 1, table of symbols']),
+          rows.map(({ symbol, name }) => [symbol, name, 'ITU-R M.493-16 Annex 1, table of symbols']),
         )}`,
     ),
   );

@@ -1,6 +1,6 @@
 // Compiled by tsc, never run: a switch over a public union compiles when it has every member, and breaks when one is
 // missing.
-import type { BurstIssueCode } from '../src/burst/index.ts';
+import type { BURST_ISSUE_CODES } from '../src/burst/index.ts';
 import type { Call } from '../src/call/index.ts';
 import type { Reading } from '../src/report/index.ts';
 import type { Issue } from '../src/result/index.ts';
@@ -147,6 +147,7 @@ export function allEffectsButOne(effect: Effect): void {
 }
 
 /** An issue of a room, told by its code. */
+type BurstIssueCode = (typeof BURST_ISSUE_CODES)[number]['code'];
 type BurstIssue = { readonly [Code in BurstIssueCode]: Issue & { readonly code: Code } }[BurstIssueCode];
 
 export function everyIssue(issue: BurstIssue): void {

@@ -1,4 +1,4 @@
-import { compositionOf, fieldLengths } from 'seahail/call';
+import { compositions, fieldLengths } from 'seahail/call';
 import { accent, box, heading, label, line, picture } from './svg.mjs';
 
 const CELL = 38;
@@ -27,7 +27,9 @@ const looks = {
 
 /** The words of a call in order of transmission: first pass above, second pass half a step later below. */
 export function callStream({ id, call, burst, title }) {
-  const fields = compositionOf(call.kind).order.flatMap((field) => Array(fieldLengths[field]).fill(field));
+  const fields = compositions
+    .find(({ kind }) => kind === call.kind)
+    .order.flatMap((field) => Array(fieldLengths[field]).fill(field));
   const message = [...fields, 'end', 'check', 'end', 'end'];
   const first = [...Array(6).fill('phasing'), ...message];
   const second = [...Array(8).fill('phasing'), ...message.slice(0, -LAG)];

@@ -14,7 +14,6 @@
  */
 export type { SoundLevel } from './front-end/sample-guard.ts';
 export type { HeardBurst } from './heard-burst.ts';
-export type { AudioIssueCode } from './issue-code.ts';
 export { AUDIO_ISSUE_CODES } from './issue-code.ts';
 export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
 export { modulate } from './modulate.ts';

@@ -36,6 +36,3 @@ export const AUDIO_ISSUE_CODES = [
   },
   { code: 'audio-wav-empty', meaning: 'a WAV file holds not a single sample' },
 ] as const;
-
-/** Code of any issue or notice that the audio room gives. */
-export type AudioIssueCode = (typeof AUDIO_ISSUE_CODES)[number]['code'];

@@ -13,4 +13,4 @@ export {
   type BridgeOptions,
   createBridge,
 } from './bridge.ts';
-export { BRIDGE_ISSUE_CODES, type BridgeIssueCode } from './issue-code.ts';
+export { BRIDGE_ISSUE_CODES } from './issue-code.ts';

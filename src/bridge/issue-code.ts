@@ -10,6 +10,3 @@ export const BRIDGE_ISSUE_CODES = [
   { code: 'bridge-partly-carried', meaning: 'the other cable carries this without some of its fields' },
   { code: 'bridge-refused', meaning: 'a value of the reading cannot be written on the other cable' },
 ] as const;
-
-/** One of the codes of {@link BRIDGE_ISSUE_CODES}. */
-export type BridgeIssueCode = (typeof BRIDGE_ISSUE_CODES)[number]['code'];

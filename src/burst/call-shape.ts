@@ -1,14 +1,6 @@
-import {
-  type ComposedKind,
-  type Composition,
-  compositions,
-  type EndOfSequence,
-  endsOfSequence,
-  type FormatSpecifier,
-  formatSpecifiers,
-  symbolOfName,
-} from '../call/index.ts';
-import type { FieldName } from '../call/internal.ts';
+import { type Composition, compositions } from '../call/index.ts';
+import type { ComposedKind, EndOfSequence, FieldName, FormatSpecifier } from '../call/internal.ts';
+import { endsOfSequence, formatSpecifiers, symbolOfName } from '../call/internal.ts';
 import { type CharacterKind, fieldPriors } from './field-prior.ts';
 
 /** One way a call may be put together: the kind of each character, and how usual that is. */

@@ -1,4 +1,4 @@
-import type { ExpansionSet } from '../call/index.ts';
+import type { ExpansionSet } from '../call/internal.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
 import { mostLikely } from './copies.ts';
 import {

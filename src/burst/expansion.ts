@@ -1,4 +1,5 @@
-import type { ExpansionSet, Symbols } from '../call/index.ts';
+import type { Symbols } from '../call/index.ts';
+import type { ExpansionSet } from '../call/internal.ts';
 import { errorCheckOf } from './error-check.ts';
 
 /** In place of data: the sender asks for it, or has none. */

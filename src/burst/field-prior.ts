@@ -1,10 +1,6 @@
-import {
-  type EndOfSequence,
-  endsOfSequence,
-  type FirstTelecommand,
-  firstTelecommands,
-  symbolOfName,
-} from '../call/index.ts';
+import type { FirstTelecommand } from '../call/index.ts';
+import type { EndOfSequence } from '../call/internal.ts';
+import { endsOfSequence, firstTelecommands, symbolOfName } from '../call/internal.ts';
 
 /**
  * How likely each symbol is in each field, before anything is heard.

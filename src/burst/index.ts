@@ -17,7 +17,7 @@ export { decodeSymbolMetrics, type SymbolMetricOptions } from './decode-symbol-m
 export { type Burst, encodeCall } from './encode.ts';
 export { errorCheckOf } from './error-check.ts';
 export { decodeCharacters, encodeCharacters } from './information.ts';
-export { BURST_ISSUE_CODES, type BurstIssueCode } from './issue-code.ts';
+export { BURST_ISSUE_CODES } from './issue-code.ts';
 export type { Rescore } from './judgement.ts';
 export type {
   CharacterQuality,

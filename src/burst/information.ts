@@ -1,22 +1,22 @@
 import {
   type CallFields,
   type Composition,
-  categories,
   compositions,
-  emptyFields,
   fieldLengths,
-  firstTelecommands,
-  formatSpecifiers,
   type Symbols,
-  symbolOfName,
 } from '../call/index.ts';
 import {
   allFields,
+  categories,
   type DraftFields,
+  emptyFields,
   type FieldName,
   fieldForms,
+  firstTelecommands,
+  formatSpecifiers,
   PARITY_MARKS,
   POSITION_HEADER,
+  symbolOfName,
 } from '../call/internal.ts';
 import { safely } from '../result/internal.ts';
 import { isSymbol } from './symbol-code.ts';

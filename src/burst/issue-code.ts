@@ -26,6 +26,3 @@ export const BURST_ISSUE_CODES = [
   },
   { code: 'burst-expansion-layout', meaning: 'the expansion stood in an unusual layout' },
 ] as const;
-
-/** Code of any issue or notice that the burst room gives. */
-export type BurstIssueCode = (typeof BURST_ISSUE_CODES)[number]['code'];

@@ -1,4 +1,5 @@
-import { decodeFields, type ExpansionSet, type Symbols } from '../call/index.ts';
+import { decodeFields, type Symbols } from '../call/index.ts';
+import type { ExpansionSet } from '../call/internal.ts';
 import type { Notice } from '../result/index.ts';
 import { heardWithoutExpansion } from './behind.ts';
 import { isComposition } from './call-shape.ts';

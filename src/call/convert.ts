@@ -1,6 +1,7 @@
+import type { Notice } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
 import type { Call } from './call.ts';
-import { calls, type InterpretedCall } from './call-table.ts';
+import { calls } from './call-table.ts';
 import { type CallFields, emptyFields } from './fields.ts';
 
 /**
@@ -24,7 +25,10 @@ import { type CallFields, emptyFields } from './fields.ts';
  * console.log(notices[0]?.code); // call-category-unusual
  * ```
  */
-export function decodeFields(received: CallFields): InterpretedCall {
+export function decodeFields(received: CallFields): {
+  readonly call: Call;
+  readonly notices: readonly Notice[];
+} {
   return safely(
     () => calls.read(received),
     () => calls.read(emptyFields),

@@ -13,16 +13,6 @@ import {
  */
 export type Symbols = readonly (number | null)[];
 
-/** One data set of the expansion (ITU-R M.821): its specifier 100–106 and what followed it. */
-export interface ExpansionSet {
-  /** Expansion specifier, e.g. 100 for enhanced position resolution. */
-  readonly specifier: number;
-  /** The data symbols; `[110]` asks for the data, `[126]` says it is not available. */
-  readonly symbols: Symbols;
-  /** Data that a serial sentence carried as text and that has no agreed symbols. */
-  readonly text?: string;
-}
-
 /**
  * A call taken apart into the fields of ITU-R M.493, each as the symbols sent.
  *
@@ -61,8 +51,19 @@ export interface CallFields {
   readonly rest: Symbols;
   /** End-of-sequence character: 117, 122 or 127. */
   readonly end: number | null;
-  readonly expansion: readonly ExpansionSet[];
+  /** The data sets of the expansion (ITU-R M.821). */
+  readonly expansion: readonly {
+    /** Expansion specifier, e.g. 100 for enhanced position resolution. */
+    readonly specifier: number;
+    /** The data symbols; `[110]` asks for the data, `[126]` says it is not available. */
+    readonly symbols: Symbols;
+    /** Data that a serial sentence carried as text and that has no agreed symbols. */
+    readonly text?: string;
+  }[];
 }
+
+/** One data set of the expansion. */
+export type ExpansionSet = CallFields['expansion'][number];
 
 /** Fields with nothing in them, to build on. */
 export const emptyFields: CallFields = /* @__PURE__ */ Object.freeze({
@@ -181,14 +182,6 @@ function twoDigits(symbol: number | null | ExpansionSet): string {
  *
  * @param symbols - symbols of a field, or `null` for a field that is not there
  * @returns the digits; `null` when one symbol is no pair of digits (0 to 99)
- *
- * @example
- * ```ts
- * import { digitsOf } from 'seahail/call';
- *
- * console.log(digitsOf([90, 0, 72])); // 900072
- * console.log(digitsOf([126, 126, 126])); // null
- * ```
  */
 export function digitsOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
@@ -206,13 +199,6 @@ export function digitsOf(symbols: Symbols | null): string | null {
  * @param digits - ASCII digits
  * @returns symbols 0 to 99
  * @throws RangeError when the text is not an even count of the digits 0–9
- *
- * @example
- * ```ts
- * import { symbolsOf } from 'seahail/call';
- *
- * console.log(symbolsOf('2329998710')); // [ 23, 29, 99, 87, 10 ]
- * ```
  */
 export function symbolsOf(digits: string): number[] {
   if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`digits: an even count is needed, not '${digits}'`);

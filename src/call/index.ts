@@ -10,39 +10,42 @@
  * @packageDocumentation
  */
 
-// What a call is: one interface a kind, and two families of them.
+// What a call is: what each kind says is in one table, and a call of one kind is `Call<'test-call'>`.
 
-export type * from './call.ts';
+export type {
+  Call,
+  CallAddress,
+  CallAddresses,
+  CallBase,
+  CallKind,
+  Calls,
+  DistressCall,
+  DistressDetails,
+  ExpansionData,
+  TrafficDetails,
+} from './call.ts';
 export { isDistressCall } from './kinds.ts';
 
-// The symbols of each field and their names.
+// The names that fields have, and the lists to choose from.
 
-export * from './symbol.ts';
+export type {
+  Category,
+  FirstTelecommand,
+  NatureOfDistress,
+  Reason,
+  SecondTelecommand,
+  UnknownSymbol,
+} from './symbol.ts';
+export { natures, reasons, type SymbolTable } from './symbol.ts';
 
 // A call taken apart into fields of symbols, and back.
 
-export type { InterpretedCall } from './call-table.ts';
 export { decodeFields, encodeFields } from './convert.ts';
-export {
-  type CallFields,
-  digitsOf,
-  type ExpansionSet,
-  emptyFields,
-  type Symbols,
-  symbolsOf,
-} from './fields.ts';
+export type { CallFields, Symbols } from './fields.ts';
 
 // Which fields make which call, and who may send it.
 
-export {
-  type ComposedKind,
-  type Composition,
-  compositionOf,
-  compositions,
-  type Duty,
-  type EquipmentClass,
-  fieldLengths,
-} from './kinds.ts';
+export { type Composition, compositions, type EquipmentClass, fieldLengths } from './kinds.ts';
 
 // Composing one call of each kind.
 
@@ -51,7 +54,6 @@ export {
   composeAreaCall,
   composeGroupCall,
   composeIndividualCall,
-  type TrafficCategory,
   type TrafficOptions,
 } from './compose/announcement.ts';
 export {
@@ -61,41 +63,27 @@ export {
   composePositionReply,
   composeTestAcknowledgement,
   composeUnableToComply,
-  type PositionOptions,
 } from './compose/answer.ts';
 export { composeAutomaticServiceCall } from './compose/automatic-service.ts';
-export type { WithExpansion } from './compose/composed.ts';
+export type { ComposeOptions } from './compose/composed.ts';
 export {
-  type AboutDistress,
   composeDistressAcknowledgement,
   composeDistressAlert,
   composeDistressRelay,
   composeDistressRelayAcknowledgement,
   composeDistressSelfCancel,
   type DistressOptions,
-  type RelayTarget,
 } from './compose/distress.ts';
-export {
-  composePollingCall,
-  composePositionRequest,
-  composeTestCall,
-  type EnquiryOptions,
-} from './compose/enquiry.ts';
+export { composePollingCall, composePositionRequest, composeTestCall } from './compose/enquiry.ts';
 
 // What speaks against a call.
 
-export { type CheckOptions, checkCall } from './check/check-call.ts';
+export { checkCall } from './check/check-call.ts';
 
 // Every lawful answer, ready to send.
 
 export { answersTo } from './answer/answers-to.ts';
-export type {
-  AnsweringStation,
-  AnswerMeaning,
-  LawfulAnswer,
-  LawfulAnswers,
-  NoAnswer,
-} from './answer/lawful-answers.ts';
+export type { AnsweringStation, LawfulAnswer, LawfulAnswers } from './answer/lawful-answers.ts';
 
 // Where names of stations come from, for people and for the words to speak.
 
@@ -104,9 +92,9 @@ export type { SpokenStation, StationNames } from './station-names.ts';
 // A call for people: one sentence, a table of fields, cautions.
 
 export type { Caution } from './describe/cautions.ts';
-export { type CallDescription, type DescribeOptions, describeCall } from './describe/describe-call.ts';
-export type { DescriptionRow } from './describe/field-rows.ts';
+export { describeCall } from './describe/describe-call.ts';
+export type { CallDescription } from './describe/field-rows.ts';
 
 // Every code a notice of this room can carry.
 
-export { CALL_ISSUE_CODES, type CallIssueCode } from './issue-code.ts';
+export { CALL_ISSUE_CODES } from './issue-code.ts';

@@ -4,7 +4,26 @@ export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
 export { isMooredVesselAlarm } from './element/moored-vessel.ts';
 export { isAshore } from './element/station-identity.ts';
 export { PARITY_MARKS } from './element/telephone-number.ts';
-export type { DraftFields } from './fields.ts';
-export { allFields, type FieldName, fieldForms, POSITION_HEADER } from './fields.ts';
+export type { DraftFields, ExpansionSet } from './fields.ts';
+export {
+  allFields,
+  digitsOf,
+  emptyFields,
+  type FieldName,
+  fieldForms,
+  POSITION_HEADER,
+  symbolsOf,
+} from './fields.ts';
 export { fillWhatIsUnsaid } from './fill-unsaid.ts';
+export type { ComposedKind } from './kinds.ts';
 export { stationNamed } from './station-names.ts';
+export type { EndOfSequence, FormatSpecifier } from './symbol.ts';
+export {
+  categories,
+  endsOfSequence,
+  firstTelecommands,
+  formatSpecifiers,
+  NO_INFORMATION,
+  nameOfSymbol,
+  symbolOfName,
+} from './symbol.ts';

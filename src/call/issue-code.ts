@@ -53,6 +53,3 @@ export const CALL_ISSUE_CODES = [
   { code: 'call-position-unknown', meaning: 'a distress call gives no position' },
   { code: 'call-time-unknown', meaning: 'a distress call gives a position without its time' },
 ] as const;
-
-/** Code of any notice that the call room gives by itself. */
-export type CallIssueCode = (typeof CALL_ISSUE_CODES)[number]['code'];

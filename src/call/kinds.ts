@@ -39,29 +39,30 @@ import {
 /** Equipment of a station: A full, D fixed set of small craft, H hand-held, M man-overboard device, or a coast station. */
 export type EquipmentClass = 'A' | 'D' | 'H' | 'M' | 'coast';
 
-/** What a class may do: must be able to, may be able to, only behind a guard against misuse, not at all. */
-export type Duty = 'required' | 'optional' | 'guarded' | 'none';
-
 /** A kind of call that has a composition, which is every kind but the unrecognised. */
-export type ComposedKind = Exclude<Call['kind'], 'unrecognised-call'>;
+export type ComposedKind = Composition['kind'];
 
 /** One row of the tables of compositions: a kind of call under one format specifier. */
 export interface Composition {
-  readonly kind: ComposedKind;
-  readonly format: FormatSpecifier;
+  readonly kind: Exclude<CallKind, 'unrecognised-call'>;
+  /** Whom a call is for and what shape it has. */
+  readonly format: 'area' | 'distress' | 'group' | 'all-ships' | 'individual' | 'automatic-service';
   /** Categories by the book, the usual one first; empty when the call carries none. */
   readonly categories: readonly Category[];
   /** First telecommands by the book; empty when the call carries none. */
   readonly telecommands: readonly FirstTelecommand[];
-  /** Fields in the order on the air; of a field that occurs, how many symbols it has is in {@link fieldLengths}. */
+  /** Fields in the order on the air; how many symbols a field has is in {@link fieldLengths}. */
   readonly order: readonly (keyof CallFields)[];
-  readonly end: EndOfSequence;
+  readonly end: 'acknowledgement-requested' | 'acknowledgement' | 'end-of-sequence';
   /** Count of information characters before the end of sequence, the format specifier counted twice. */
   readonly characters: number;
   /** Table of the Recommendation. */
   readonly clause: string;
-  /** Which equipment may send it on VHF: a hint, never a reason to refuse what was received. */
-  readonly senders: Readonly<Record<EquipmentClass, Duty>>;
+  /**
+   * What each class of equipment does with it on VHF: must be able to send it, may be able to, only behind a guard
+   * against misuse, or not at all. A hint, never a reason to refuse what was received.
+   */
+  readonly senders: Readonly<Record<EquipmentClass, 'required' | 'optional' | 'guarded' | 'none'>>;
 }
 
 /** A composition with the parts that read and write its message. */
@@ -194,8 +195,6 @@ function unsaid([, , , message, end, categories, telecommands]: Row): CallFields
  * 1990 figure 5. The numbers of the tables follow M.493-16, which renumbered them. Who may send what is remembered with
  * little confidence.
  *
- * @see {@link compositionOf}
- * @see {@link fieldLengths}
  */
 export const compositions: readonly Composition[] = /* @__PURE__ */ kinds.map(
   ({ message: _, unsaid: __, ...composition }) => composition,
@@ -215,14 +214,6 @@ export const fieldLengths: Readonly<Partial<Record<keyof CallFields, number>>> =
  * @param kind - any kind but the unrecognised
  * @param format - format specifier, where a kind has several compositions; the first unless stated
  * @returns the row, `null` when the kind has none under that format specifier
- *
- * @example
- * ```ts
- * import { compositionOf } from 'seahail/call';
- *
- * console.log(compositionOf('distress-alert')?.characters); // 16
- * console.log(compositionOf('distress-relay', 'individual')?.end); // acknowledgement-requested
- * ```
  */
 export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Composition | null {
   return (

@@ -1,4 +1,4 @@
-import type { AutomaticServiceCall, Call } from './call.ts';
+import type { Call } from './call.ts';
 import { type ChannelElements, channelFields, NO_CHANNEL, readChannel } from './element/channel-symbols.ts';
 import type { Expansion } from './element/expansion.ts';
 import { identityOf, identitySymbols, UNKNOWN_SHIP } from './element/identity-symbols.ts';
@@ -245,7 +245,7 @@ export const END: Part<'end'> = {
   },
 };
 
-const ENDS: Readonly<Record<AutomaticServiceCall['end'], EndOfSequence>> = {
+const ENDS: Readonly<Record<Call<'automatic-service-call'>['end'], EndOfSequence>> = {
   request: 'acknowledgement-requested',
   answer: 'acknowledgement',
   end: 'end-of-sequence',

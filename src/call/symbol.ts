@@ -9,25 +9,25 @@
 /** A value the tables do not name, kept as received: `'symbol-107'`. */
 export type UnknownSymbol = `symbol-${number}`;
 
-const formatTable = [
+const formatTable: Rows<FormatSpecifier> = [
   [102, 'area'],
   [112, 'distress'],
   [114, 'group'],
   [116, 'all-ships'],
   [120, 'individual'],
   [123, 'automatic-service'],
-] as const;
+];
 
-const categoryTable = [
+const categoryTable: Rows<Category> = [
   [100, 'routine'],
   [106, 'acs'],
   [108, 'safety'],
   [110, 'urgency'],
   [112, 'distress'],
-] as const;
+];
 
 // 112 left the table in M.493-16 and is still read from older sets.
-const natureTable = [
+const natureTable: Rows<NatureOfDistress> = [
   [100, 'fire-explosion'],
   [101, 'flooding'],
   [102, 'collision'],
@@ -40,10 +40,10 @@ const natureTable = [
   [109, 'piracy'],
   [110, 'man-overboard'],
   [112, 'epirb-emission'],
-] as const;
+];
 
 // 124 and the withdrawn rows come from older prints; 121 is ship position or location registration updating.
-const firstTelecommandTable = [
+const firstTelecommandTable: Rows<FirstTelecommand> = [
   [100, 'telephony-simplex'],
   [101, 'telephony-duplex'],
   [103, 'polling'],
@@ -60,9 +60,9 @@ const firstTelecommandTable = [
   [118, 'test'],
   [121, 'ship-position'],
   [124, 'morse'],
-] as const;
+];
 
-const reasonTable = [
+const reasonTable: Rows<Reason> = [
   [100, 'no-reason'],
   [101, 'switching-centre-congested'],
   [102, 'busy'],
@@ -73,9 +73,9 @@ const reasonTable = [
   [107, 'equipment-disabled'],
   [108, 'channel-unusable'],
   [109, 'mode-unusable'],
-] as const;
+];
 
-const secondTelecommandTable = [
+const secondTelecommandTable: Rows<SecondTelecommand> = [
   [100, 'no-reason'],
   [101, 'switching-centre-congested'],
   [102, 'busy'],
@@ -98,60 +98,104 @@ const secondTelecommandTable = [
   [123, 'acs-remaining-3'],
   [124, 'acs-remaining-4'],
   [125, 'acs-remaining-5'],
-] as const;
+];
 
-const endTable = [
+const endTable: Rows<EndOfSequence> = [
   [117, 'acknowledgement-requested'],
   [122, 'acknowledgement'],
   [127, 'end-of-sequence'],
-] as const;
+];
 
-type NameIn<Table extends readonly (readonly [number, string])[]> = Table[number][1];
+/** Symbol and name of each row, in order. */
+type Rows<Name extends string> = readonly (readonly [symbol: number, name: Name])[];
 
 /**
  * Format specifier: whom a call is for and what shape it has (M.493-16 table of symbols).
- *
- * @useDeclaredType
  */
-export type FormatSpecifier = NameIn<typeof formatTable>;
+export type FormatSpecifier =
+  | 'area'
+  | 'distress'
+  | 'group'
+  | 'all-ships'
+  | 'individual'
+  | 'automatic-service';
 /**
  * Category of a call. `'acs'` (106), the automatic connection system of MF and HF, is only received; in sets built
  * before M.493-16 it is ship's business.
- *
- * @useDeclaredType
  */
-export type Category = NameIn<typeof categoryTable>;
+export type Category = 'routine' | 'acs' | 'safety' | 'urgency' | 'distress';
 /**
  * Nature of distress. `'epirb-emission'` (112) left M.493-16 and is only received.
- *
- * @useDeclaredType
  */
-export type NatureOfDistress = NameIn<typeof natureTable>;
+export type NatureOfDistress =
+  | 'fire-explosion'
+  | 'flooding'
+  | 'collision'
+  | 'grounding'
+  | 'listing'
+  | 'sinking'
+  | 'disabled-adrift'
+  | 'undesignated'
+  | 'abandoning-ship'
+  | 'piracy'
+  | 'man-overboard'
+  | 'epirb-emission';
 /**
  * First telecommand, and type of subsequent communication. 126 (no information) is `null` in a call.
- *
- * @useDeclaredType
  */
-export type FirstTelecommand = NameIn<typeof firstTelecommandTable>;
+export type FirstTelecommand =
+  | 'telephony-simplex'
+  | 'telephony-duplex'
+  | 'polling'
+  | 'unable-to-comply'
+  | 'end-of-call'
+  | 'data'
+  | 'telephony-j3e'
+  | 'distress-acknowledgement'
+  | 'telephony-h3e'
+  | 'distress-relay'
+  | 'teleprinter-fec'
+  | 'teleprinter-arq'
+  | 'teleprinter-receive'
+  | 'test'
+  | 'ship-position'
+  | 'morse';
 /**
  * Why a station cannot comply: second telecommand 100–109 (M.493, with first telecommand 104 only).
- *
- * @useDeclaredType
  */
-export type Reason = NameIn<typeof reasonTable>;
+export type Reason =
+  | 'no-reason'
+  | 'switching-centre-congested'
+  | 'busy'
+  | 'queue'
+  | 'station-barred'
+  | 'no-operator'
+  | 'operator-unavailable'
+  | 'equipment-disabled'
+  | 'channel-unusable'
+  | 'mode-unusable';
 /**
  * Second telecommand. 126 (no information) is `null` in a call. `'acs-remaining-0'` to `'acs-remaining-5'` count the
  * transmissions still to come in the automatic connection system, and are only received.
- *
- * @useDeclaredType
  */
-export type SecondTelecommand = NameIn<typeof secondTelecommandTable>;
+export type SecondTelecommand =
+  | Reason
+  | 'neutral-craft'
+  | 'medical-transport'
+  | 'pay-phone'
+  | 'facsimile'
+  | 'data-modem-115'
+  | 'data-modem-116'
+  | 'acs-remaining-0'
+  | 'acs-remaining-1'
+  | 'acs-remaining-2'
+  | 'acs-remaining-3'
+  | 'acs-remaining-4'
+  | 'acs-remaining-5';
 /**
  * End-of-sequence character: RQ (117), BQ (122) or the plain end (127).
- *
- * @useDeclaredType
  */
-export type EndOfSequence = NameIn<typeof endTable>;
+export type EndOfSequence = 'acknowledgement-requested' | 'acknowledgement' | 'end-of-sequence';
 
 /** One field's table of symbols, both ways. */
 export interface SymbolTable<Name extends string> {
@@ -194,13 +238,6 @@ export const NO_INFORMATION = 126;
  * @param table - one of the tables of this module
  * @param symbol - 0 to 127
  * @returns the name
- *
- * @example
- * ```ts
- * import { nameOfSymbol, natures } from 'seahail/call';
- *
- * console.log(nameOfSymbol(natures, 101), nameOfSymbol(natures, 111)); // flooding symbol-111
- * ```
  */
 export function nameOfSymbol<Name extends string>(
   table: SymbolTable<Name>,
@@ -217,13 +254,6 @@ export function nameOfSymbol<Name extends string>(
  * @param name - a name of that table, or `'symbol-n'`
  * @returns 0 to 127
  * @throws RangeError when the name is in neither the table nor of the form `'symbol-0'` to `'symbol-127'`
- *
- * @example
- * ```ts
- * import { natures, symbolOfName } from 'seahail/call';
- *
- * console.log(symbolOfName(natures, 'sinking')); // 105
- * ```
  */
 export function symbolOfName<Name extends string>(
   table: SymbolTable<Name>,

@@ -75,5 +75,4 @@ export { parseInterleavedChannel } from './interleaved.ts';
 
 /* Every code an issue or notice of this room can carry. */
 
-export type { ChannelIssueCode } from './issue-code.ts';
 export { CHANNEL_ISSUE_CODES } from './issue-code.ts';

@@ -78,6 +78,3 @@ export const CHANNEL_ISSUE_CODES = [
   { code: 'channel-regional', meaning: 'the use holds in part of the waters only' },
   { code: 'channel-coast-names-it', meaning: 'a coast station normally names the working channel itself' },
 ] as const;
-
-/** Code of any issue or notice that the channel room gives. */
-export type ChannelIssueCode = (typeof CHANNEL_ISSUE_CODES)[number]['code'];

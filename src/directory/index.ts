@@ -14,7 +14,7 @@ export {
   recentlyHeard,
   stationOf,
 } from './find.ts';
-export { DIRECTORY_ISSUE_CODES, type DirectoryIssueCode } from './issue-code.ts';
+export { DIRECTORY_ISSUE_CODES } from './issue-code.ts';
 export { readDirectoryJson, writeDirectoryJson } from './json.ts';
 export type {
   Directory,

@@ -19,6 +19,3 @@ export const DIRECTORY_ISSUE_CODES = [
   { code: 'directory-vcard-group', meaning: 'a group of a card is not the identity of a group' },
   { code: 'directory-more-notices', meaning: 'a text has more findings than are listed' },
 ] as const;
-
-/** A code of {@link DIRECTORY_ISSUE_CODES}. */
-export type DirectoryIssueCode = (typeof DIRECTORY_ISSUE_CODES)[number]['code'];

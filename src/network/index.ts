@@ -58,4 +58,4 @@ export type { ParameterGroup } from './message/payload.ts';
 
 // Every finding of this module.
 
-export { NETWORK_ISSUE_CODES, type NetworkIssueCode } from './issue-code.ts';
+export { NETWORK_ISSUE_CODES } from './issue-code.ts';

@@ -29,6 +29,3 @@ export const NETWORK_ISSUE_CODES = [
   { code: 'network-log-link-type', meaning: 'a capture file is not of CAN frames' },
   { code: 'network-log-cut-off', meaning: 'a capture file ends within a record' },
 ] as const;
-
-/** One of the codes of {@link NETWORK_ISSUE_CODES}. */
-export type NetworkIssueCode = (typeof NETWORK_ISSUE_CODES)[number]['code'];

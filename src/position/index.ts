@@ -103,5 +103,4 @@ export type { Waypoint } from './waypoint.ts';
 
 // Every finding of this room.
 
-export type { PositionIssueCode } from './issue-code.ts';
 export { POSITION_ISSUE_CODES } from './issue-code.ts';

@@ -29,6 +29,3 @@ export const POSITION_ISSUE_CODES = [
   { code: 'position-area-past-pole', meaning: 'a geographic area reaches past the south pole' },
   { code: 'position-area-empty', meaning: 'a geographic area has no extent southward or eastward' },
 ] as const;
-
-/** Code of any issue or notice that the position room gives. */
-export type PositionIssueCode = (typeof POSITION_ISSUE_CODES)[number]['code'];

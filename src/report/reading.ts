@@ -1,4 +1,5 @@
-import type { Call, ExpansionSet } from '../call/index.ts';
+import type { Call } from '../call/index.ts';
+import type { ExpansionSet } from '../call/internal.ts';
 import type { Coordinates, ResolvedTime } from '../position/index.ts';
 import type { Issue, Notice } from '../result/index.ts';
 import type { AisReport } from './ais-report.ts';

@@ -45,4 +45,4 @@ export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
 
 // Every finding of this room.
 
-export { SENTENCE_ISSUE_CODES, type SentenceIssueCode } from './issue-code.ts';
+export { SENTENCE_ISSUE_CODES } from './issue-code.ts';

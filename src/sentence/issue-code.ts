@@ -65,6 +65,3 @@ export const SENTENCE_ISSUE_CODES = [
   { code: 'sentence-ais-identity', meaning: 'the identity in an AIS message has more than nine digits' },
   { code: 'sentence-ais-position', meaning: 'the position in an AIS message is out of range' },
 ] as const;
-
-/** Code of any issue or notice that the sentence room gives. */
-export type SentenceIssueCode = (typeof SENTENCE_ISSUE_CODES)[number]['code'];

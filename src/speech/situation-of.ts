@@ -1,10 +1,4 @@
-import {
-  type Call,
-  type DistressCall,
-  type DistressRelayAcknowledgement,
-  natures,
-  type SpokenStation,
-} from '../call/index.ts';
+import { type Call, type DistressCall, natures, type SpokenStation } from '../call/index.ts';
 import type { Situation, SpokenDistress } from './script.ts';
 
 /** No words follow a call; what to do instead. */
@@ -69,7 +63,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
 }
 
 /** The relay was the own station's: its acknowledgement is addressed to it, or came on its own wire without an address. */
-function isForOwn({ to }: DistressRelayAcknowledgement, own: string | null): boolean {
+function isForOwn({ to }: Call<'distress-relay-acknowledgement'>, own: string | null): boolean {
   return own !== null && to.kind === 'station' && (to.mmsi === null || to.mmsi === own);
 }
 

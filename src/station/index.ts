@@ -19,7 +19,7 @@ export { checkSetup, type SetupItem, type SetupObservations } from './check-setu
 export { type OpenQuestion, openQuestions } from './engine/questions.ts';
 export { createStation, nextWake } from './engine/station.ts';
 export type { TakenTransition } from './engine/turn.ts';
-export { STATION_ISSUE_CODES, type StationIssueCode } from './issue-code.ts';
+export { STATION_ISSUE_CODES } from './issue-code.ts';
 export { extendWatchLog, writeLogCsv, writeLogJson } from './log/watch-log.ts';
 export type { AdviceStep, DistressAdvice, Permission } from './model/advice.ts';
 export type * from './model/dialogue.ts';

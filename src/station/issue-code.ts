@@ -57,6 +57,3 @@ export const STATION_ISSUE_CODES = [
     meaning: 'a stored dialogue is impossible: it was set aside, and the notice holds all of it',
   },
 ] as const;
-
-/** One of {@link STATION_ISSUE_CODES}. */
-export type StationIssueCode = (typeof STATION_ISSUE_CODES)[number]['code'];

@@ -1,16 +1,13 @@
 import fc from 'fast-check';
 import { decodeCharacters } from '../../src/burst/index.ts';
+import { type Call, type Composition, compositions, decodeFields } from '../../src/call/index.ts';
 import {
-  type Call,
-  type Composition,
   categories,
-  compositions,
-  decodeFields,
   endsOfSequence,
   firstTelecommands,
   formatSpecifiers,
   symbolOfName,
-} from '../../src/call/index.ts';
+} from '../../src/call/symbol.ts';
 
 const pair = fc.integer({ min: 0, max: 99 });
 const ship = fc

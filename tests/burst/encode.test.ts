@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { encodeCall } from '../../src/burst/index.ts';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   composeGroupCall,
   composeIndividualCall,
   composePositionReply,
   composePositionRequest,
-  emptyFields,
 } from '../../src/call/index.ts';
 
 // Invented stations of the demo scenario.

@@ -2,12 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { charactersFromSets, setsFromCharacters } from '../../src/burst/expansion.ts';
 import { decodeBits, decodeStream, encodeCall, encodeSymbol } from '../../src/burst/index.ts';
-import {
-  type Call,
-  composePositionReply,
-  composePositionRequest,
-  type ExpansionSet,
-} from '../../src/call/index.ts';
+import type { ExpansionSet } from '../../src/call/fields.ts';
+import { type Call, composePositionReply, composePositionRequest } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // Specifiers and lengths of the data sets: ITU-R M.821-1, from memory.

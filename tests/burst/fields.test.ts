@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCharacters, encodeCharacters } from '../../src/burst/index.ts';
-import { type CallFields, emptyFields, type Symbols } from '../../src/call/index.ts';
+import { emptyFields } from '../../src/call/fields.ts';
+import type { CallFields, Symbols } from '../../src/call/index.ts';
 
 // Invented identities and place; compositions: ITU-R M.493, orders as in worked-sequences.json.
 const own = [23, 29, 99, 87, 10];

@@ -9,12 +9,12 @@ import {
   encodeSymbol,
 } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   composeAllShipsCall,
   composeDistressAlert,
   composeIndividualCall,
   decodeFields,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
 

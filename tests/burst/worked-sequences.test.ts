@@ -7,7 +7,8 @@ import {
   encodeCall,
   encodeCharacters,
 } from '../../src/burst/index.ts';
-import { type CallFields, decodeFields, emptyFields } from '../../src/call/index.ts';
+import { emptyFields } from '../../src/call/fields.ts';
+import { type CallFields, decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 interface Worked {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   type AnsweringStation,
   answersTo,
@@ -20,7 +21,6 @@ import {
   composeTestCall,
   composeUnableToComply,
   decodeFields,
-  emptyFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyFields, symbolsOf } from '../../src/call/fields.ts';
 import {
   answersTo,
   type Call,
@@ -10,9 +11,7 @@ import {
   composeTestCall,
   decodeFields,
   describeCall,
-  emptyFields,
   encodeFields,
-  symbolsOf,
 } from '../../src/call/index.ts';
 import { channelFromDigits } from '../../src/channel/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';

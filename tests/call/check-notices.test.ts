@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
-  type CheckOptions,
   checkCall,
   composeAllShipsCall,
   composeAreaCall,
@@ -44,7 +43,8 @@ const unable = composeUnableToComply({ call: hail });
 const alert = composeDistressAlert({ from: bounty, position, time });
 const relay = composeDistressRelay({ from: merrow, about: alert });
 
-const codes = (call: Call, options?: CheckOptions) => checkCall(call, options).map((notice) => notice.code);
+const codes = (call: Call, options?: NonNullable<Parameters<typeof checkCall>[1]>) =>
+  checkCall(call, options).map((notice) => notice.code);
 
 describe('each finding in full', () => {
   const notes = 'Japan, MPT Notification 567 of 1990, table of telecommands';
@@ -56,7 +56,10 @@ describe('each finding in full', () => {
     at: ['to'],
     clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)',
   };
-  const cases: Record<string, readonly [Call, CheckOptions, readonly Notice[]]> = {
+  const cases: Record<
+    string,
+    readonly [Call, NonNullable<Parameters<typeof checkCall>[1]>, readonly Notice[]]
+  > = {
     'channel 70 for speech': [
       { ...hail, channel: '70' },
       {},
@@ -429,7 +432,7 @@ describe('telecommands', () => {
 // Duties of the classes: ITU-R M.493-16, from memory.
 describe('equipment', () => {
   it('is named in words', () => {
-    const says = (call: Call, options: CheckOptions) =>
+    const says = (call: Call, options: NonNullable<Parameters<typeof checkCall>[1]>) =>
       checkCall(call, options)
         .filter((notice) => notice.code === 'call-class-none')
         .map((notice) => notice.message);

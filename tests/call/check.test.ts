@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type Call,
-  type CheckOptions,
   checkCall,
   composeAllShipsCall,
   composeAreaCall,
@@ -24,7 +23,8 @@ import { anyFields } from './arbitrary.ts';
 const from = '232999871';
 const to = '232999142';
 const coast = '002329990';
-const codes = (call: Call, options?: CheckOptions) => checkCall(call, options).map((notice) => notice.code);
+const codes = (call: Call, options?: NonNullable<Parameters<typeof checkCall>[1]>) =>
+  checkCall(call, options).map((notice) => notice.code);
 const hail = composeIndividualCall({ from, to, channel: '72' });
 
 const place = {
@@ -228,7 +228,9 @@ describe('checking', () => {
         fc.constantFrom(undefined, 'A', 'D', 'H', 'M', 'coast'),
         (fields, equipmentClass) => {
           const { call } = decodeFields(fields);
-          const options = { equipmentClass, plan: internationalPlan } as CheckOptions;
+          const options = { equipmentClass, plan: internationalPlan } as NonNullable<
+            Parameters<typeof checkCall>[1]
+          >;
           for (const notice of checkCall(call, options)) {
             expect(notice.clause).toMatch(/\w/);
             expect(notice.message).toMatch(/^[^.].*[^.]$/s);

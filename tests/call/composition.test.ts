@@ -4,13 +4,11 @@ import {
   type CallFields,
   type CallKind,
   composeAutomaticServiceCall,
-  compositionOf,
   compositions,
   encodeFields,
-  fieldLengths,
-  formatSpecifiers,
-  symbolOfName,
 } from '../../src/call/index.ts';
+import { compositionOf, fieldLengths } from '../../src/call/kinds.ts';
+import { formatSpecifiers, symbolOfName } from '../../src/call/symbol.ts';
 import { literalCompositions, literalLengths } from '../oracle/call-compositions.ts';
 import { sampleCalls } from './sample-calls.ts';
 

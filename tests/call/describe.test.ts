@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   answersTo,
   type Call,
@@ -24,7 +25,6 @@ import {
   composeUnableToComply,
   decodeFields,
   describeCall,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
 import { anyFields } from './arbitrary.ts';

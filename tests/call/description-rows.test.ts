@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   type Call,
   type CallFields,
@@ -18,7 +19,6 @@ import {
   composeUnableToComply,
   decodeFields,
   describeCall,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   type Call,
   type CallFields,
@@ -7,7 +8,6 @@ import {
   composeIndividualCall,
   composePositionRequest,
   decodeFields,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
 import { same } from '../../src/call/same.ts';

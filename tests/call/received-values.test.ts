@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { digitsOf, emptyFields } from '../../src/call/fields.ts';
 import {
   type Call,
   type CallFields,
@@ -8,12 +9,9 @@ import {
   composeIndividualCall,
   composeUnableToComply,
   decodeFields,
-  digitsOf,
-  emptyFields,
   encodeFields,
-  symbolOfName,
 } from '../../src/call/index.ts';
-import { natures } from '../../src/call/symbol.ts';
+import { natures, symbolOfName } from '../../src/call/symbol.ts';
 
 // All stations are the invented ones of the demo.
 const from = '232999871';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { symbolsOf } from '../../src/call/fields.ts';
 import * as room from '../../src/call/index.ts';
 import {
   answersTo,
@@ -21,7 +22,6 @@ import {
   composeUnableToComply,
   describeCall,
   encodeFields,
-  symbolsOf,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 

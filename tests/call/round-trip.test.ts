@@ -1,15 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Call,
-  categories,
-  decodeFields,
-  encodeFields,
-  firstTelecommands,
-  natures,
-  reasons,
-  secondTelecommands,
-} from '../../src/call/index.ts';
+import { type Call, decodeFields, encodeFields, natures, reasons } from '../../src/call/index.ts';
+import { categories, firstTelecommands, secondTelecommands } from '../../src/call/symbol.ts';
 import { sampleCalls } from './sample-calls.ts';
 
 // Values are random; what is held is that composing and reading are each other's opposite.

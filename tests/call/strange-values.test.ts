@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   answersTo,
   type Call,
@@ -11,7 +12,6 @@ import {
   composeTestCall,
   decodeFields,
   describeCall,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
 import { createDirectory, stationOf } from '../../src/directory/index.ts';

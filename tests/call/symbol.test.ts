@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import * as call from '../../src/call/index.ts';
+import * as call from '../../src/call/symbol.ts';
 
 interface Row {
   readonly symbol: number;

@@ -1,13 +1,13 @@
 import { expect } from 'vitest';
+import { emptyFields } from '../../src/call/fields.ts';
 import {
   type CallFields,
   composeDistressAcknowledgement,
   composeDistressAlert,
-  compositionOf,
   decodeFields,
-  emptyFields,
   encodeFields,
 } from '../../src/call/index.ts';
+import { compositionOf } from '../../src/call/kinds.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 
 const individual: CallFields = {

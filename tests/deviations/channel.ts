@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
-import { decodeFields, emptyFields, encodeFields } from '../../src/call/index.ts';
+import { emptyFields } from '../../src/call/fields.ts';
+import { decodeFields, encodeFields } from '../../src/call/index.ts';
 import { canadaPlan } from '../../src/channel/canada.ts';
 import {
   channelFromDigits,

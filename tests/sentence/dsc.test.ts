@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CallFields, digitsOf, encodeFields } from '../../src/call/index.ts';
+import { digitsOf } from '../../src/call/fields.ts';
+import { type CallFields, encodeFields } from '../../src/call/index.ts';
 import type { CallReading } from '../../src/report/index.ts';
 import { readSentences } from '../../src/sentence/index.ts';
 import { type DscLine, meaningOfFields } from '../oracle/sentence.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { type Call, type CallFields, decodeFields, emptyFields } from '../../src/call/index.ts';
+import { emptyFields } from '../../src/call/fields.ts';
+import { type Call, type CallFields, decodeFields } from '../../src/call/index.ts';
 import { readSentences, type WrittenSentences, writeSentences } from '../../src/sentence/index.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });

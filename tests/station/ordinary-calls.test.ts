@@ -11,7 +11,6 @@ import {
   composeTestAcknowledgement,
   composeTestCall,
   type EquipmentClass,
-  type IndividualCall,
   type Reason,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
@@ -461,7 +460,7 @@ describe('starting a call', () => {
   it('refuses what cannot be sent, and says why', () => {
     const radio = new Radio({ mmsi: own });
     const codeFor = (call: Call) => effectsOf(radio.give({ kind: 'call', call }), 'reject')[0]?.issue.code;
-    const base: IndividualCall = buddyCall;
+    const base: Call<'individual-call'> = buddyCall;
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: null } })).toBe('station-address-missing');
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: own } })).toBe('station-call-to-itself');
     // RR Appendix 18 note j) for 70; 16 for distress, safety and calling; 2087 carries AIS (47 CFR 80.371(c)).

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  composeDistressAcknowledgement,
-  composeDistressRelay,
-  type DistressAlert,
-} from '../../src/call/index.ts';
+import type { Call } from '../../src/call/index.ts';
+import { composeDistressAcknowledgement, composeDistressRelay } from '../../src/call/index.ts';
 import { coast, friend, own } from './happenings.ts';
 import { effectsOf, Radio } from './radio.ts';
 
@@ -19,7 +16,7 @@ function inDistress(): Radio {
 }
 
 function acknowledgement(radio: Radio) {
-  return composeDistressAcknowledgement({ from: coast, about: radio.onAir?.call as DistressAlert });
+  return composeDistressAcknowledgement({ from: coast, about: radio.onAir?.call as Call<'distress-alert'> });
 }
 
 describe('sending a distress alert', () => {
@@ -199,7 +196,7 @@ describe('sending a distress alert', () => {
 
   it('is not stopped by a relay, nor by the acknowledgement of another distress', () => {
     const radio = inDistress();
-    const alert = radio.onAir?.call as DistressAlert;
+    const alert = radio.onAir?.call as Call<'distress-alert'>;
     radio.finish();
     const relay = composeDistressRelay({ from: friend, to: { kind: 'all-ships' }, about: alert });
     radio.give({ kind: 'heard', call: relay, verdict: 'clean' });
@@ -250,7 +247,7 @@ describe('cancelling a false alert', () => {
     });
     expect(cancel?.call).toMatchObject({
       nature: 'flooding',
-      position: (alert.call as DistressAlert).position,
+      position: (alert.call as Call<'distress-alert'>).position,
     });
     radio.finish();
     const speak = effectsOf(radio.effects, 'speak').at(-1);

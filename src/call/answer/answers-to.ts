@@ -1,6 +1,6 @@
 import { usesOf } from '../../identity/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
-import type { AutomaticServiceCall, Call, IndividualCall, PositionRequest } from '../call.ts';
+import type { Call } from '../call.ts';
 import {
   composeIndividualAcknowledgement,
   composePollingAcknowledgement,
@@ -103,7 +103,7 @@ function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAns
   return some(...answers());
 }
 
-function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
+function able(call: Call<'individual-call'>, station: AnsweringStation): LawfulAnswer[] {
   const from = station.own;
   const fits = (channel: string | null) => isFitChannel(channel, call, from, station.plan);
   const asAsked = answer(
@@ -118,7 +118,7 @@ function able(call: IndividualCall, station: AnsweringStation): LawfulAnswer[] {
   return fits(call.channel) ? [asAsked, ...others] : others;
 }
 
-function unable(call: IndividualCall | PositionRequest, from: string): LawfulAnswer[] {
+function unable(call: Call<'individual-call'> | Call<'position-request'>, from: string): LawfulAnswer[] {
   return reasons.rows.flatMap(([, reason]) =>
     call.kind === 'position-request' && OF_A_PROPOSAL.includes(reason)
       ? []
@@ -129,13 +129,13 @@ function unable(call: IndividualCall | PositionRequest, from: string): LawfulAns
 // A request for a position proposes neither channel nor mode.
 const OF_A_PROPOSAL: readonly Reason[] = ['channel-unusable', 'mode-unusable'];
 
-function position(call: PositionRequest, station: AnsweringStation): LawfulAnswer {
+function position(call: Call<'position-request'>, station: AnsweringStation): LawfulAnswer {
   const { own: from, position: place = null, time = null } = station;
   const label = place === null ? 'Position: not known' : `Position: ${formatReportedPosition(place)}`;
   return answer('position', label, composePositionReply({ call, from, position: place, time }));
 }
 
-function telephone(call: AutomaticServiceCall, station: AnsweringStation): LawfulAnswer[] {
+function telephone(call: Call<'automatic-service-call'>, station: AnsweringStation): LawfulAnswer[] {
   const { asReceived: _, expansion: __, ...asked } = call;
   const back = {
     ...asked,

@@ -1,12 +1,12 @@
 import { type Identity, usesOf } from '../../identity/index.ts';
-import type { DistressAlert, DistressRelay } from '../call.ts';
+import type { Call } from '../call.ts';
 import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
 import { stationIdentity } from '../element/station-identity.ts';
 import { type AnsweringStation, answer, type LawfulAnswers, none, some } from './lawful-answers.ts';
 
 /** Who may acknowledge an alert by DSC: 47 CFR 80.103(c), 80.1117(a), 80.1121. */
 export function answersToAlert(
-  call: DistressAlert,
+  call: Call<'distress-alert'>,
   { own, designated = false }: AnsweringStation,
   ashore: boolean,
 ): LawfulAnswers {
@@ -29,7 +29,7 @@ const REPORT =
 
 /** Who may acknowledge a relay by DSC: the station it is addressed to, or a designated coast station. */
 export function answersToRelay(
-  call: DistressRelay,
+  call: Call<'distress-relay'>,
   { own, designated = false }: AnsweringStation,
   ashore: boolean,
 ): LawfulAnswers {

@@ -1,12 +1,12 @@
 import { barredEverywhere, type ChannelPlan, findChannel, mayPropose } from '../../channel/index.ts';
-import type { IndividualCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
 
 /** Whether the two stations of a call may talk on a channel, as far as a plan tells. */
 export function isFitChannel(
   channel: string | null,
-  call: IndividualCall,
+  call: Call<'individual-call'>,
   own: string,
   plan: ChannelPlan | undefined,
 ): boolean {

@@ -1,6 +1,6 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import type { Call, UnrecognisedCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { compositionOf } from '../kinds.ts';
 
 /** Own station, for its answers. */
@@ -19,43 +19,37 @@ export interface AnsweringStation {
   readonly plan?: ChannelPlan | undefined;
 }
 
-/** What an answer says. */
-export type AnswerMeaning =
-  | 'able'
-  | 'able-on-another-channel'
-  | 'unable'
-  | 'position'
-  | 'test'
-  | 'polling'
-  | 'distress-acknowledgement'
-  | 'relay-acknowledgement';
-
 /** One lawful answer, ready to send. */
 export interface LawfulAnswer {
-  readonly meaning: AnswerMeaning;
+  readonly meaning:
+    | 'able'
+    | 'able-on-another-channel'
+    | 'unable'
+    | 'position'
+    | 'test'
+    | 'polling'
+    | 'distress-acknowledgement'
+    | 'relay-acknowledgement';
   /** For people, e.g. `'Able, on channel 72'`. */
   readonly label: string;
   readonly call: Call;
   readonly clause: string;
 }
 
-/** Why a call has no DSC answer, and what to do instead. */
-export interface NoAnswer {
-  readonly reason: string;
-  readonly clause: string;
-}
-
 /** The answers to a call; when there are none, `none` says why. */
 export interface LawfulAnswers {
   readonly answers: readonly LawfulAnswer[];
-  readonly none: NoAnswer | null;
+  readonly none: {
+    readonly reason: string;
+    readonly clause: string;
+  } | null;
 }
 
 /** One answer, with the table it comes from. */
 export function answer(
-  meaning: AnswerMeaning,
+  meaning: LawfulAnswer['meaning'],
   label: string,
-  call: Exclude<Call, UnrecognisedCall>,
+  call: Exclude<Call, Call<'unrecognised-call'>>,
 ): LawfulAnswer {
   return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, from memory` };
 }

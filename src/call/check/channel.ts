@@ -8,7 +8,7 @@ import {
   type WorkingPurpose,
 } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
-import type { AnnouncementCall, Call } from '../call.ts';
+import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 
@@ -36,11 +36,19 @@ const LEFT_TO_COAST: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'channel-reserved',
 ]);
 
-function announces(call: Call): call is AnnouncementCall {
+function announces(
+  call: Call,
+): call is Call<
+  'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+> {
   return 'remark' in call && call.kind !== 'automatic-service-call';
 }
 
-function purposeOf(call: AnnouncementCall): WorkingPurpose {
+function purposeOf(
+  call: Call<
+    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+  >,
+): WorkingPurpose {
   if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
     return 'safety';
   const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
@@ -48,7 +56,12 @@ function purposeOf(call: AnnouncementCall): WorkingPurpose {
   return ashore ? 'ship-to-coast' : 'intership-non-commercial';
 }
 
-function noneNamed(call: AnnouncementCall, purpose: WorkingPurpose): Notice[] {
+function noneNamed(
+  call: Call<
+    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+  >,
+  purpose: WorkingPurpose,
+): Notice[] {
   const spoken = call.communication === 'telephony-simplex' || call.communication === 'telephony-duplex';
   if (!spoken || call.frequencies !== undefined) return [];
   if (purpose === 'ship-to-coast' && call.kind === 'individual-call') return [];

@@ -13,14 +13,6 @@ import { equipmentNotices } from './equipment.ts';
 import { stationNotices } from './stations.ts';
 import { telecommandNotices } from './telecommands.ts';
 
-/** What a call is checked against beside the tables of compositions. */
-export interface CheckOptions {
-  /** Equipment of the sender; a coast identity counts as a coast station unless stated. */
-  readonly equipmentClass?: EquipmentClass | undefined;
-  /** The plan of the waters, to check the channel named. */
-  readonly plan?: ChannelPlan | undefined;
-}
-
 /**
  * What speaks against a call: how it differs from the tables of ITU-R M.493, and what good practice says of its
  * stations, channel, telecommands and sender. For a message builder before sending, and for a log after receiving;
@@ -41,7 +33,15 @@ export interface CheckOptions {
  * console.log(checkCall({ ...call, channel: '16' })[0]?.code); // call-channel-16-routine
  * ```
  */
-export function checkCall(call: Call, options: CheckOptions = {}): readonly Notice[] {
+export function checkCall(
+  call: Call,
+  options: {
+    /** Equipment of the sender; a coast identity counts as a coast station unless stated. */
+    readonly equipmentClass?: EquipmentClass | undefined;
+    /** The plan of the waters, to check the channel named. */
+    readonly plan?: ChannelPlan | undefined;
+  } = {},
+): readonly Notice[] {
   return safely(
     () => {
       const wrong = wrongType(call);
@@ -51,7 +51,7 @@ export function checkCall(call: Call, options: CheckOptions = {}): readonly Noti
   );
 }
 
-function findings(call: Call, options: CheckOptions): readonly Notice[] {
+function findings(call: Call, options: NonNullable<Parameters<typeof checkCall>[1]>): readonly Notice[] {
   if (call.kind === 'unrecognised-call') return calls.noticesOf(call.asReceived);
   return [
     ...fieldNotices(call),

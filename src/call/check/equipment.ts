@@ -1,5 +1,5 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call, UnrecognisedCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { calls } from '../call-table.ts';
 import { isAshore } from '../element/station-identity.ts';
 import type { EquipmentClass } from '../kinds.ts';
@@ -14,7 +14,7 @@ const WHO: Readonly<Record<EquipmentClass, string>> = {
 
 /** Whether the sender's equipment has such a call; deviation: D-call-4. */
 export function equipmentNotices(
-  call: Exclude<Call, UnrecognisedCall>,
+  call: Exclude<Call, Call<'unrecognised-call'>>,
   equipment: EquipmentClass | undefined,
 ): Notice[] {
   const sender = equipment ?? (isAshore(call.from) ? 'coast' : undefined);

@@ -1,12 +1,12 @@
 import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
-import type { Call, UnrecognisedCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
 import type { EquipmentClass } from '../kinds.ts';
 
 /** Whether each identity is one that may stand where it stands. */
 export function stationNotices(
-  call: Exclude<Call, UnrecognisedCall>,
+  call: Exclude<Call, Call<'unrecognised-call'>>,
   equipment: EquipmentClass | undefined,
 ): Notice[] {
   const notices = ownNotices(call.from, equipment);

@@ -1,5 +1,5 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call, UnrecognisedCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { compositionOf } from '../kinds.ts';
 import { reasons } from '../symbol.ts';
 
@@ -8,7 +8,7 @@ const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';
 const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'teleprinter-arq', 'morse'];
 
 /** Whether the two telecommands go together and with this kind of call. */
-export function telecommandNotices(call: Exclude<Call, UnrecognisedCall>): Notice[] {
+export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>>): Notice[] {
   if (call.kind === 'unable-to-comply') return isReason(call.reason) ? [] : [noReason(call.reason)];
   if (!('remark' in call)) return [];
   const { communication, remark } = call;

@@ -1,16 +1,11 @@
 import type { GeographicArea } from '../../position/index.ts';
-import type { AllShipsCall, AreaCall, GroupCall, IndividualCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
 import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { composed, type WithExpansion } from './composed.ts';
-
-/** Categories that calls to announce traffic may have. */
-export type TrafficCategory = 'routine' | 'safety' | 'urgency';
+import { type ComposeOptions, composed } from './composed.ts';
 
 /** How the traffic that a call announces will be sent. */
-export interface TrafficOptions extends WithExpansion {
-  /** Own identity. */
-  readonly from: string;
+export interface TrafficOptions extends ComposeOptions {
   /** `'telephony-simplex'` unless stated. */
   readonly communication?: FirstTelecommand | undefined;
   /** `'medical-transport'` or `'neutral-craft'`, where it applies. */
@@ -41,7 +36,7 @@ export function composeAllShipsCall(
     readonly category: 'urgency' | 'safety';
     readonly channel?: string | undefined;
   },
-): AllShipsCall {
+): Call<'all-ships-call'> {
   want('composeAllShipsCall', 'options are', options);
   return composed(
     {
@@ -81,7 +76,7 @@ export function composeAreaCall(
     readonly category: 'urgency' | 'safety';
     readonly channel?: string | undefined;
   },
-): AreaCall {
+): Call<'area-call'> {
   want('composeAreaCall', 'options are', options);
   const category = oneOf('category', options.category, ['urgency', 'safety']);
   want('area', 'a geographic area is', options.area);
@@ -122,9 +117,9 @@ export function composeGroupCall(
   options: TrafficOptions & {
     readonly to: string;
     readonly channel: string;
-    readonly category?: TrafficCategory | undefined;
+    readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
-): GroupCall {
+): Call<'group-call'> {
   want('composeGroupCall', 'options are', options);
   return composed(
     {
@@ -164,9 +159,9 @@ export function composeIndividualCall(
   options: TrafficOptions & {
     readonly to: string;
     readonly channel?: string | null | undefined;
-    readonly category?: TrafficCategory | undefined;
+    readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
-): IndividualCall {
+): Call<'individual-call'> {
   want('composeIndividualCall', 'options are', options);
   return composed(
     {
@@ -180,12 +175,14 @@ export function composeIndividualCall(
   );
 }
 
-function trafficCategory(category: TrafficCategory = 'routine'): TrafficCategory {
+function trafficCategory(
+  category: 'routine' | 'safety' | 'urgency' = 'routine',
+): 'routine' | 'safety' | 'urgency' {
   return oneOf('category', category, ['routine', 'safety', 'urgency']);
 }
 
 function traffic(
-  options: TrafficOptions & { readonly category?: TrafficCategory | undefined },
+  options: TrafficOptions & { readonly category?: 'routine' | 'safety' | 'urgency' | undefined },
   channel: string | null,
 ) {
   const digits = channelDigits(channel);

@@ -1,23 +1,11 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import type {
-  Call,
-  IndividualAcknowledgement,
-  IndividualCall,
-  PollingAcknowledgement,
-  PollingCall,
-  PositionReply,
-  PositionRequest,
-  StationAddress,
-  TestAcknowledgement,
-  TestCall,
-  UnableToComply,
-} from '../call.ts';
+import type { Call, CallAddress } from '../call.ts';
 import { type Reason, reasons } from '../symbol.ts';
 import { channelDigits, ofKind, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { composed, type WithExpansion } from './composed.ts';
+import { type ComposeOptions, composed } from './composed.ts';
 
 /** How to answer a call. */
-export interface AnswerOptions<Asked extends Call> extends WithExpansion {
+export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 'expansion'> {
   /** The call that is answered: its sender becomes the address, its category is kept. */
   readonly call: Asked;
   /** Own identity; the address of the call unless stated. */
@@ -43,8 +31,8 @@ export interface AnswerOptions<Asked extends Call> extends WithExpansion {
  * ```
  */
 export function composeIndividualAcknowledgement(
-  options: AnswerOptions<IndividualCall> & { readonly channel?: string | undefined },
-): IndividualAcknowledgement {
+  options: AnswerOptions<Call<'individual-call'>> & { readonly channel?: string | undefined },
+): Call<'individual-acknowledgement'> {
   want('composeIndividualAcknowledgement', 'options are', options);
   const { channel } = options;
   const call = ofKind('call', options.call, ['individual-call']);
@@ -85,8 +73,10 @@ export function composeIndividualAcknowledgement(
  * ```
  */
 export function composeUnableToComply(
-  options: AnswerOptions<IndividualCall | PositionRequest> & { readonly reason?: Reason | undefined },
-): UnableToComply {
+  options: AnswerOptions<Call<'individual-call'> | Call<'position-request'>> & {
+    readonly reason?: Reason | undefined;
+  },
+): Call<'unable-to-comply'> {
   want('composeUnableToComply', 'options are', options);
   const call = ofKind('call', options.call, ['individual-call', 'position-request']);
   return composed(
@@ -103,14 +93,6 @@ export function composeUnableToComply(
     },
     options,
   );
-}
-
-/** Where a station is. */
-export interface PositionOptions {
-  /** `null`, ten 9s on the air, unless stated. */
-  readonly position?: ReportedPosition | null | undefined;
-  /** UTC of the position; `null`, 8888 on the air, unless stated. */
-  readonly time?: TimeOfDay | null | undefined;
 }
 
 /**
@@ -136,9 +118,13 @@ export interface PositionOptions {
  * ```
  */
 export function composePositionReply(
-  options: PositionOptions &
-    (AnswerOptions<PositionRequest> | (WithExpansion & { readonly from: string; readonly to: string })),
-): PositionReply {
+  options: {
+    /** `null`, ten 9s on the air, unless stated. */
+    readonly position?: ReportedPosition | null | undefined;
+    /** UTC of the position; `null`, 8888 on the air, unless stated. */
+    readonly time?: TimeOfDay | null | undefined;
+  } & (AnswerOptions<Call<'position-request'>> | (ComposeOptions & { readonly to: string })),
+): Call<'position-reply'> {
   want('composePositionReply', 'options are', options);
   const asked = 'call' in options;
   if (asked) ofKind('call', options.call, ['position-request']);
@@ -175,7 +161,9 @@ export function composePositionReply(
  * console.log(encodeFields(composeTestAcknowledgement({ call })).end); // 122
  * ```
  */
-export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): TestAcknowledgement {
+export function composeTestAcknowledgement(
+  options: AnswerOptions<Call<'test-call'>>,
+): Call<'test-acknowledgement'> {
   want('composeTestAcknowledgement', 'options are', options);
   const call = ofKind('call', options.call, ['test-call']);
   return composed(
@@ -201,7 +189,9 @@ export function composeTestAcknowledgement(options: AnswerOptions<TestCall>): Te
  * console.log(composePollingAcknowledgement({ call }).from); // 232999142
  * ```
  */
-export function composePollingAcknowledgement(options: AnswerOptions<PollingCall>): PollingAcknowledgement {
+export function composePollingAcknowledgement(
+  options: AnswerOptions<Call<'polling-call'>>,
+): Call<'polling-acknowledgement'> {
   want('composePollingAcknowledgement', 'options are', options);
   const call = ofKind('call', options.call, ['polling-call']);
   return composed(
@@ -210,7 +200,7 @@ export function composePollingAcknowledgement(options: AnswerOptions<PollingCall
   );
 }
 
-function parties(options: AnswerOptions<Call & { readonly to: StationAddress }>) {
+function parties(options: AnswerOptions<Call & { readonly to: CallAddress<'station'> }>) {
   return {
     to: stationAddress(options.call.from),
     from: ownIdentity(options.from ?? options.call.to.mmsi),

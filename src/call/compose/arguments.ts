@@ -1,6 +1,6 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
-import type { Call, GroupAddress, StationAddress } from '../call.ts';
+import type { Call, CallAddress } from '../call.ts';
 import { stationIdentity } from '../element/station-identity.ts';
 import { given } from '../wrong-type.ts';
 
@@ -30,7 +30,7 @@ export function ownIdentity(mmsi: string | null | undefined): string {
 }
 
 /** The address of a call to one station. Throws for the identity of a group or of an AIS device. */
-export function stationAddress(mmsi: string | null | undefined): StationAddress {
+export function stationAddress(mmsi: string | null | undefined): CallAddress<'station'> {
   const { digits, identity } = nineDigits('to', mmsi);
   // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493-16, from memory).
   if (!usesOf(identity).individual && identity.kind !== 'mob') {
@@ -40,14 +40,14 @@ export function stationAddress(mmsi: string | null | undefined): StationAddress 
 }
 
 /** The address of a group call. Throws for an identity that is no group's. */
-export function groupAddress(mmsi: string): GroupAddress {
+export function groupAddress(mmsi: string): CallAddress<'group'> {
   const { digits, identity } = nineDigits('to', mmsi);
   if (!usesOf(identity).group) throw new RangeError(`to: ${digits} is not the identity of a group`);
   return { kind: 'group', mmsi: digits };
 }
 
 /** The address of a call to one station or to a group, whichever the identity is. */
-export function stationOrGroup(mmsi: string): StationAddress | GroupAddress {
+export function stationOrGroup(mmsi: string): CallAddress<'station'> | CallAddress<'group'> {
   return usesOf(nineDigits('to', mmsi).identity).group ? groupAddress(mmsi) : stationAddress(mmsi);
 }
 

@@ -1,4 +1,4 @@
-import type { AutomaticServiceCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import type { TrafficOptions } from './announcement.ts';
 import { channelDigits, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { composed } from './composed.ts';
@@ -26,9 +26,9 @@ export function composeAutomaticServiceCall(
     readonly to: string;
     readonly telephone?: string | null | undefined;
     readonly channel?: string | null | undefined;
-    readonly end?: AutomaticServiceCall['end'] | undefined;
+    readonly end?: Call<'automatic-service-call'>['end'] | undefined;
   },
-): AutomaticServiceCall {
+): Call<'automatic-service-call'> {
   want('composeAutomaticServiceCall', 'options are', options);
   return composed(
     {

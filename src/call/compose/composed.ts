@@ -3,11 +3,13 @@ import { calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { wrongType } from '../wrong-type.ts';
 
-/** What every call can take along beside its message. */
-export interface WithExpansion {
+/** What every composed call has beside its message. */
+export interface ComposeOptions {
+  /** Own identity. */
+  readonly from: string;
   /**
-   * Data sets of ITU-R M.821-1; finer minutes of a position go along by themselves. Speed and course are rounded to
-   * the tenths that are sent.
+   * Data sets of ITU-R M.821-1; finer minutes of a position need none. Speed and course are rounded to the tenths that
+   * are sent.
    */
   readonly expansion?: ExpansionData | undefined;
 }
@@ -17,7 +19,7 @@ export interface WithExpansion {
  *
  * @throws TypeError when a value is of another type, RangeError when one has no symbols or the call is to its sender
  */
-export function composed<Kind extends Call>(call: Kind, options: WithExpansion): Kind {
+export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOptions, 'expansion'>): Kind {
   const { expansion } = options;
   const whole = expansion === undefined ? call : { ...call, expansion };
   const wrong = wrongType(whole);

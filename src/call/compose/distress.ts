@@ -1,21 +1,13 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import type {
-  AllShipsAddress,
-  DistressAcknowledgement,
-  DistressAlert,
-  DistressCall,
-  DistressRelay,
-  DistressRelayAcknowledgement,
-  DistressSelfCancel,
-} from '../call.ts';
+import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { DISTRESS_KINDS } from '../kinds.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
 import { given } from '../wrong-type.ts';
 import { distressedIdentity, ofKind, ownIdentity, stationOrGroup, want } from './arguments.ts';
-import { composed, type WithExpansion } from './composed.ts';
+import { type ComposeOptions, composed } from './composed.ts';
 
 /** What is known of the distress. */
-export interface DistressOptions extends WithExpansion {
+export interface DistressOptions extends ComposeOptions {
   /** `'undesignated'` unless stated; `'epirb-emission'` is read only, M.493-16 removed it. */
   readonly nature?: NatureOfDistress | UnknownSymbol | null | undefined;
   /** `null`, ten 9s on the air, unless stated. */
@@ -27,20 +19,11 @@ export interface DistressOptions extends WithExpansion {
    * about the signal of an emergency beacon (nature 112, received from older sets).
    */
   readonly subsequent?: FirstTelecommand | UnknownSymbol | null | undefined;
-}
-
-/** What is known of another vessel's distress. */
-export interface AboutDistress extends DistressOptions {
-  /** Own identity. */
-  readonly from: string;
   /** The call that told of the distress: what it says is taken over, unless another option says otherwise. */
   readonly about?: DistressCall | undefined;
   /** Identity of the vessel in distress, `null` when unknown; that of `about` unless stated. */
   readonly distressed?: string | null | undefined;
 }
-
-/** Whom a relay is for: nine digits of a station or group, a rectangle, or all ships. */
-export type RelayTarget = string | GeographicArea | AllShipsAddress;
 
 /**
  * A distress alert. **Only to be sent from a vessel or by a person in grave and imminent danger** that needs
@@ -63,7 +46,9 @@ export type RelayTarget = string | GeographicArea | AllShipsAddress;
  * console.log(encodeFields(alert).position); // [ 99, 99, 99, 99, 99 ]
  * ```
  */
-export function composeDistressAlert(options: DistressOptions & { readonly from: string }): DistressAlert {
+export function composeDistressAlert(
+  options: Omit<DistressOptions, 'about' | 'distressed'>,
+): Call<'distress-alert'> {
   want('composeDistressAlert', 'options are', options);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
@@ -92,7 +77,7 @@ export function composeDistressAlert(options: DistressOptions & { readonly from:
  * console.log(acknowledgement.distressed, acknowledgement.nature); // 232999218 flooding
  * ```
  */
-export function composeDistressAcknowledgement(options: AboutDistress): DistressAcknowledgement {
+export function composeDistressAcknowledgement(options: DistressOptions): Call<'distress-acknowledgement'> {
   wantAbout('composeDistressAcknowledgement', options);
   const from = ownIdentity(options.from);
   const distressed = subject(options);
@@ -127,7 +112,9 @@ export function composeDistressAcknowledgement(options: AboutDistress): Distress
  * console.log(cancel.from === cancel.distressed); // true
  * ```
  */
-export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distressed'>): DistressSelfCancel {
+export function composeDistressSelfCancel(
+  options: Omit<DistressOptions, 'distressed'>,
+): Call<'distress-self-cancel'> {
   wantAbout('composeDistressSelfCancel', options);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
@@ -142,7 +129,7 @@ export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distress
  * **To all ships or an area on VHF or MF only** when the vessel in distress cannot alert herself and the master judges
  * that more help is needed (MSC.1/Circ.1657).
  *
- * @param options - `from`: own identity; `to`: whom it is for, all ships unless stated; `distressed`: `null` when unknown
+ * @param options - `from`: own identity; `to`: whom it is for, nine digits of a station or group, a rectangle, or all ships unless stated; `distressed`: `null` when unknown
  * @returns the relay
  * @throws TypeError, RangeError when a value has no symbols
  *
@@ -159,8 +146,10 @@ export function composeDistressSelfCancel(options: Omit<AboutDistress, 'distress
  * ```
  */
 export function composeDistressRelay(
-  options: AboutDistress & { readonly to?: RelayTarget | undefined },
-): DistressRelay {
+  options: DistressOptions & {
+    readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
+  },
+): Call<'distress-relay'> {
   wantAbout('composeDistressRelay', options);
   const from = ownIdentity(options.from);
   return composed(
@@ -195,8 +184,10 @@ export function composeDistressRelay(
  * ```
  */
 export function composeDistressRelayAcknowledgement(
-  options: AboutDistress & { readonly to?: RelayTarget | undefined },
-): DistressRelayAcknowledgement {
+  options: DistressOptions & {
+    readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
+  },
+): Call<'distress-relay-acknowledgement'> {
   wantAbout('composeDistressRelayAcknowledgement', options);
   const from = ownIdentity(options.from);
   const { about } = options;
@@ -218,7 +209,7 @@ function wantAbout(name: string, options: { readonly about?: DistressCall | unde
   if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
 }
 
-function details(options: DistressOptions & { readonly about?: DistressCall | undefined }) {
+function details(options: Omit<DistressOptions, 'distressed'>) {
   const { about } = options;
   if (options.nature === 'epirb-emission' || options.nature === 'symbol-112') {
     throw new RangeError(
@@ -236,11 +227,11 @@ function details(options: DistressOptions & { readonly about?: DistressCall | un
 }
 
 // An emergency beacon does not talk; deviation: D-call-16
-function usualSubsequent(nature: DistressAlert['nature']): FirstTelecommand | null {
+function usualSubsequent(nature: Call<'distress-alert'>['nature']): FirstTelecommand | null {
   return nature === 'epirb-emission' ? null : 'telephony-simplex';
 }
 
-function subject(options: AboutDistress): string | null {
+function subject(options: DistressOptions): string | null {
   const { about, distressed } = options;
   if (distressed !== undefined) return distressedIdentity(distressed);
   if (about === undefined) return null;
@@ -248,7 +239,9 @@ function subject(options: AboutDistress): string | null {
   return about.kind === 'distress-alert' ? about.from : about.distressed;
 }
 
-function relayTarget(to: RelayTarget | undefined): DistressRelay['to'] {
+function relayTarget(
+  to: string | GeographicArea | CallAddress<'all-ships'> | undefined,
+): Call<'distress-relay'>['to'] {
   if (to === undefined) return { kind: 'all-ships' };
   if (typeof to === 'string') return stationOrGroup(to);
   const kind = to?.kind;

@@ -1,19 +1,11 @@
-import type { PollingCall, PositionRequest, TestCall } from '../call.ts';
+import type { Call } from '../call.ts';
 import { oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { composed, type WithExpansion } from './composed.ts';
-
-/** Between whom. */
-export interface EnquiryOptions extends WithExpansion {
-  /** Own identity. */
-  readonly from: string;
-  /** The station asked. */
-  readonly to: string;
-}
+import { type ComposeOptions, composed } from './composed.ts';
 
 /**
  * Asks a station for its position. The set of the other station may answer by itself if its owner allows it.
  *
- * @param options - `from`, `to`; `category`: safety unless stated, routine for sets of an older kind; `finer`: ask
+ * @param options - `from`; `to`: the station asked; `category`: safety unless stated, routine for sets of an older kind; `finer`: ask
  * for decimals of the minute too
  * @returns the request
  * @throws TypeError, RangeError when an identity is not for its place
@@ -31,11 +23,12 @@ export interface EnquiryOptions extends WithExpansion {
  * ```
  */
 export function composePositionRequest(
-  options: EnquiryOptions & {
+  options: ComposeOptions & {
+    readonly to: string;
     readonly category?: 'safety' | 'routine';
     readonly finer?: boolean | undefined;
   },
-): PositionRequest {
+): Call<'position-request'> {
   want('composePositionRequest', 'options are', options);
   const { finer = false } = options;
   const requested = [100, ...(options.expansion?.requested ?? [])];
@@ -54,7 +47,7 @@ export function composePositionRequest(
 /**
  * A test call, which the sets of most coast stations answer by themselves. It is no call for a talk.
  *
- * @param options - `from`, `to`
+ * @param options - `from`; `to`: the station asked
  * @returns the test call
  * @throws TypeError, RangeError when an identity is not for its place
  *
@@ -69,7 +62,7 @@ export function composePositionRequest(
  * console.log(encodeFields(composeTestCall({ from: '232999871', to: '002329990' })).telecommand1); // 118
  * ```
  */
-export function composeTestCall(options: EnquiryOptions): TestCall {
+export function composeTestCall(options: ComposeOptions & { readonly to: string }): Call<'test-call'> {
   want('composeTestCall', 'options are', options);
   return composed(
     {
@@ -85,7 +78,7 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
 /**
  * Asks whether a station is in range.
  *
- * @param options - `from`, `to`
+ * @param options - `from`; `to`: the station asked
  * @returns the polling call
  * @throws TypeError, RangeError when an identity is not for its place
  *
@@ -100,7 +93,7 @@ export function composeTestCall(options: EnquiryOptions): TestCall {
  * console.log(encodeFields(composePollingCall({ from: '232999871', to: '232999142' })).telecommand1); // 103
  * ```
  */
-export function composePollingCall(options: EnquiryOptions): PollingCall {
+export function composePollingCall(options: ComposeOptions & { readonly to: string }): Call<'polling-call'> {
   want('composePollingCall', 'options are', options);
   return composed(
     {

@@ -3,31 +3,9 @@ import type { Call } from '../call.ts';
 import { want } from '../compose/arguments.ts';
 import { channelName } from '../element/channel-symbols.ts';
 import { type StationNames, stationNamed } from '../station-names.ts';
-import { type Caution, cautionsOf } from './cautions.ts';
-import { type DescriptionRow, fieldRows } from './field-rows.ts';
+import { cautionsOf } from './cautions.ts';
+import { type CallDescription, fieldRows } from './field-rows.ts';
 import { sentenceOf } from './sentence.ts';
-
-/** Whose names and whose side a description takes. */
-export interface DescribeOptions {
-  /** Names of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
-  readonly directory?: StationNames | undefined;
-  /** Own identity, shown as "this station". */
-  readonly own?: string | undefined;
-  /** Own coast station is designated to acknowledge distress by DSC, for the cautions; not unless stated. */
-  readonly designated?: boolean | undefined;
-  /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
-  readonly plan?: ChannelPlan | undefined;
-}
-
-/** A call for people. */
-export interface CallDescription {
-  /** One plain English sentence, without a full stop. */
-  readonly sentence: string;
-  /** Every field in the order on the air. */
-  readonly rows: readonly DescriptionRow[];
-  /** What to mind; never empty for a distress call or a position. */
-  readonly cautions: readonly Caution[];
-}
 
 /**
  * A call for people: one sentence, every field with its symbols, and the cautions that belong to it.
@@ -51,7 +29,19 @@ export interface CallDescription {
  * console.log(rows[1]?.label, rows[1]?.symbols); // Self-identification [ 23, 29, 99, 21, 80 ]
  * ```
  */
-export function describeCall(call: Call, options: DescribeOptions = {}): CallDescription {
+export function describeCall(
+  call: Call,
+  options: {
+    /** Names of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
+    readonly directory?: StationNames | undefined;
+    /** Own identity, shown as "this station". */
+    readonly own?: string | undefined;
+    /** Own coast station is designated to acknowledge distress by DSC, for the cautions; not unless stated. */
+    readonly designated?: boolean | undefined;
+    /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
+    readonly plan?: ChannelPlan | undefined;
+  } = {},
+): CallDescription {
   want('describeCall', 'a call is', call);
   const nameOf = (mmsi: string | null): string => {
     if (mmsi === null) return 'an unnamed station';

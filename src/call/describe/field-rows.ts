@@ -26,6 +26,7 @@ import {
   type SymbolTable,
   secondTelecommands,
 } from '../symbol.ts';
+import type { Caution } from './cautions.ts';
 import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {
   categoryWords,
@@ -37,23 +38,34 @@ import {
   remarkWords,
 } from './words.ts';
 
-/** One field of a call for people. */
-export interface DescriptionRow {
-  readonly label: string;
-  readonly value: string;
-  /** The symbols of the field, `null` where one could not be read; absent when it was carried as text. */
-  readonly symbols?: Symbols;
-  readonly clause: string;
+/** A call for people. */
+export interface CallDescription {
+  /** One plain English sentence, without a full stop. */
+  readonly sentence: string;
+  /** Every field in the order on the air. */
+  readonly rows: readonly {
+    readonly label: string;
+    readonly value: string;
+    /** The symbols of the field, `null` where one could not be read; absent when it was carried as text. */
+    readonly symbols?: Symbols;
+    readonly clause: string;
+  }[];
+  /** What to mind; never empty for a distress call or a position. */
+  readonly cautions: readonly Caution[];
 }
 
 /** Every field of a call in the order on the air, then what does not belong to its composition. */
-export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): DescriptionRow[] {
+export function fieldRows(
+  call: Call,
+  nameOf: NameOf,
+  channelOf: ChannelOf,
+): CallDescription['rows'][number][] {
   const fields = calls.fieldsOf(call);
   const row = calls.rowOf(call);
   const clause = row?.clause ?? 'ITU-R M.493-16 Annex 1';
   const order = row?.order ?? [];
   const others = allFields.filter((field) => !order.includes(field));
-  const rows = [...order, ...others].flatMap((field): DescriptionRow[] => {
+  const rows = [...order, ...others].flatMap((field): CallDescription['rows'][number][] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];
     return [
@@ -149,7 +161,7 @@ const SETS: Readonly<Record<number, string>> = {
   106: 'persons on board',
 };
 
-function expansionRow(set: ExpansionSet): DescriptionRow {
+function expansionRow(set: ExpansionSet): CallDescription['rows'][number] {
   const clause = 'ITU-R M.821-1, from memory';
   const label = `Expansion: ${SETS[set.specifier] ?? `set ${set.specifier}`}`;
   // Text of another station: its control characters are shown as the sign for what cannot be shown.

@@ -1,7 +1,7 @@
 import { channelNamedBy } from '../../channel/internal.ts';
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
-import type { AnnouncementCall, Call, CallAddress, DistressCall, PositionReply } from '../call.ts';
+import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
@@ -98,7 +98,7 @@ const LACKING: Readonly<Record<Lack, string>> = {
   impossible: 'received is impossible',
 };
 
-function placeAndTime(call: DistressCall | PositionReply): string {
+function placeAndTime(call: DistressCall | Call<'position-reply'>): string {
   return `${placeWords(call.position, placeLack(call))}, ${timeWords(call.time, timeLack(call))}`;
 }
 
@@ -111,13 +111,22 @@ function distressWords(call: DistressCall): string {
   return `${nature}, ${placeAndTime(call)}`;
 }
 
-function opening(call: AnnouncementCall): string {
+function opening(
+  call: Call<
+    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+  >,
+): string {
   if (call.category === null) return 'Call';
   const word = inWords(categoryWords, call.category);
   return `${word.charAt(0).toUpperCase()}${word.slice(1)} call`;
 }
 
-function invitation(call: AnnouncementCall, channelOf: ChannelOf): string {
+function invitation(
+  call: Call<
+    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+  >,
+  channelOf: ChannelOf,
+): string {
   const parts = [where(call, channelOf)];
   const spoken = call.communication?.startsWith('telephony') === true;
   if (call.communication !== null && !spoken) parts.push(inWords(communicationWords, call.communication));
@@ -125,7 +134,13 @@ function invitation(call: AnnouncementCall, channelOf: ChannelOf): string {
   return parts.join(', ');
 }
 
-function where({ channel, frequencies }: AnnouncementCall, channelOf: ChannelOf): string {
+function where(
+  {
+    channel,
+    frequencies,
+  }: Call<'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'>,
+  channelOf: ChannelOf,
+): string {
   if (channel !== null) return `channel ${channelOf(channel)}`;
   if (frequencies === undefined) return 'no channel named';
   const { receive, transmit } = frequencies;

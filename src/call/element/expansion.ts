@@ -1,4 +1,4 @@
-import type { ExpansionData, FinerArea } from '../call.ts';
+import type { ExpansionData } from '../call.ts';
 import { digitsOf, type ExpansionSet, symbolsOf } from '../fields.ts';
 
 /** What the sets of an expansion say. */
@@ -43,7 +43,7 @@ export function readExpansion(sets: readonly ExpansionSet[]): Expansion {
 }
 
 /** Corner and sides in hundredths of a minute, speed and course in tenths; none of it when one part is out of range. */
-function readArea(digits: string, data: { area?: FinerArea }): void {
+function readArea(digits: string, data: { area?: NonNullable<ExpansionData['area']> }): void {
   const at = (place: number): number => Number(digits.slice(4 * place, 4 * place + 4));
   const [latitude = 0, longitude = 0, southward = 0, eastward = 0] = [0, 1, 2, 3].map(
     (place) => at(place) / 100,
@@ -52,7 +52,14 @@ function readArea(digits: string, data: { area?: FinerArea }): void {
   data.area ??= { latitude, longitude, southward, eastward, speed: at(4) / 10, course: at(5) / 10 };
 }
 
-function areaDigits({ latitude, longitude, southward, eastward, speed, course }: FinerArea): number[] {
+function areaDigits({
+  latitude,
+  longitude,
+  southward,
+  eastward,
+  speed,
+  course,
+}: NonNullable<ExpansionData['area']>): number[] {
   const minutes = { latitude, longitude, southward, eastward };
   return [
     ...Object.entries(minutes).flatMap(([name, value]) => fourDigits(`area.${name}`, value, 59.99, 100)),

@@ -1,13 +1,13 @@
+import type { CallFields, Symbols } from '../../call/index.ts';
+import type { ExpansionSet } from '../../call/internal.ts';
 import {
-  type CallFields,
+  type DraftFields,
   digitsOf,
-  type ExpansionSet,
   emptyFields,
+  fillWhatIsUnsaid,
   NO_INFORMATION,
-  type Symbols,
   symbolsOf,
-} from '../../call/index.ts';
-import { type DraftFields, fillWhatIsUnsaid } from '../../call/internal.ts';
+} from '../../call/internal.ts';
 import { type Notice, quote } from '../../result/index.ts';
 import type { Quantity, ValuesOf } from '../field/field.ts';
 import { plainText, readVariableText, writeVariableText } from '../field/text.ts';

@@ -1,4 +1,4 @@
-import { symbolsOf } from '../../call/index.ts';
+import { symbolsOf } from '../../call/internal.ts';
 import type { NetworkMessage, Reading } from '../../report/index.ts';
 import { type Issue, quote } from '../../result/index.ts';
 import { CLAUSE } from '../message/notice.ts';

@@ -1,5 +1,6 @@
-import type { ExpansionSet, Symbols } from '../../call/index.ts';
-import { digitsOf } from '../../call/index.ts';
+import type { Symbols } from '../../call/index.ts';
+import type { ExpansionSet } from '../../call/internal.ts';
+import { digitsOf } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';

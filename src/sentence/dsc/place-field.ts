@@ -1,4 +1,5 @@
-import { type CallFields, firstTelecommands, type Symbols, symbolOfName } from '../../call/index.ts';
+import type { CallFields, Symbols } from '../../call/index.ts';
+import { firstTelecommands, symbolOfName } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { symbolsOfDigits } from './symbol-code.ts';

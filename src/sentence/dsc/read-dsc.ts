@@ -1,6 +1,5 @@
 import type { CallFields, Symbols } from '../../call/index.ts';
-import { emptyFields, NO_INFORMATION } from '../../call/index.ts';
-import { type DraftFields, fillWhatIsUnsaid } from '../../call/internal.ts';
+import { type DraftFields, emptyFields, fillWhatIsUnsaid, NO_INFORMATION } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { readCode } from './code-field.ts';

@@ -1,10 +1,6 @@
-import {
-  type EndOfSequence,
-  endsOfSequence,
-  nameOfSymbol,
-  type Symbols,
-  symbolOfName,
-} from '../../call/index.ts';
+import type { Symbols } from '../../call/index.ts';
+import type { EndOfSequence } from '../../call/internal.ts';
+import { endsOfSequence, nameOfSymbol, symbolOfName } from '../../call/internal.ts';
 
 /** The letters of field 10 (IEC 61162-1, `DSC` sentence). */
 const END_LETTERS: Readonly<Record<EndOfSequence, string>> = {

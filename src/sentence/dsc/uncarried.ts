@@ -1,5 +1,5 @@
 import type { CallFields } from '../../call/index.ts';
-import { NO_INFORMATION } from '../../call/index.ts';
+import { NO_INFORMATION } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 
 type Field = Exclude<keyof CallFields, 'header' | 'expansion'>;

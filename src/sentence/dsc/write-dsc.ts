@@ -1,5 +1,5 @@
 import type { CallFields } from '../../call/index.ts';
-import { digitsOf } from '../../call/index.ts';
+import { digitsOf } from '../../call/internal.ts';
 import type { Direction } from '../../report/index.ts';
 import { writePlaceField } from './place-field.ts';
 import { codeOfSymbol, letterOfEnd } from './symbol-code.ts';

@@ -1,4 +1,4 @@
-import type { ExpansionSet } from '../../call/index.ts';
+import type { ExpansionSet } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { quote } from '../../result/index.ts';
 

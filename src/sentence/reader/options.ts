@@ -1,4 +1,5 @@
-import { type Symbols, symbolsOf } from '../../call/index.ts';
+import type { Symbols } from '../../call/index.ts';
+import { symbolsOf } from '../../call/internal.ts';
 import type { Direction } from '../../report/index.ts';
 import { quote } from '../../result/index.ts';
 import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';

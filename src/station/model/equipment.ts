@@ -1,10 +1,5 @@
-import {
-  type Call,
-  type CallAddress,
-  compositions,
-  type EquipmentClass,
-  type FormatSpecifier,
-} from '../../call/index.ts';
+import { type Call, type CallAddress, compositions, type EquipmentClass } from '../../call/index.ts';
+import type { FormatSpecifier } from '../../call/internal.ts';
 
 const formats: Readonly<Record<CallAddress['kind'], FormatSpecifier>> = {
   station: 'individual',

@@ -1,11 +1,4 @@
-import {
-  type AnswerMeaning,
-  answersTo,
-  type Call,
-  type LawfulAnswer,
-  type Reason,
-  reasons,
-} from '../../call/index.ts';
+import { answersTo, type Call, type LawfulAnswer, type Reason, reasons } from '../../call/index.ts';
 import { isMooredVesselAlarm } from '../../call/internal.ts';
 import {
   endTransmission,
@@ -428,7 +421,7 @@ function alarmFor(call: Call): AlarmKind {
     : 'routine';
 }
 
-const ableMeanings: readonly AnswerMeaning[] = ['able', 'position', 'test', 'polling'];
+const ableMeanings: readonly LawfulAnswer['meaning'][] = ['able', 'position', 'test', 'polling'];
 
 /**
  * The answer "able to comply" to a call, on the channel proposed or another.

@@ -1,4 +1,4 @@
-import type { DistressRelay } from '../../../call/index.ts';
+import type { Call } from '../../../call/index.ts';
 import type { Permission } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
 import type { HeardDistressDialogue } from '../../model/dialogue.ts';
@@ -14,7 +14,7 @@ export function isRelayedByCoast({ call }: HeardDistressDialogue): boolean {
 /** Whether only a relay was received: then the relay is acknowledged, not an alert. */
 export function isAboutRelay(
   dialogue: HeardDistressDialogue,
-): dialogue is HeardDistressDialogue & { readonly call: DistressRelay } {
+): dialogue is HeardDistressDialogue & { readonly call: Call<'distress-relay'> } {
   return dialogue.call.kind === 'distress-relay' && dialogue.alerts === 0;
 }
 
