@@ -66,19 +66,6 @@ export interface ExpansionData {
   readonly unavailable?: readonly number[];
 }
 
-/** What every call has, beside what its kind has. */
-export interface CallBase {
-  /** Self-identification of the sender: nine digits, or `null` when the source did not carry it. */
-  readonly from: string | null;
-  /** What the expansion added, when there was one. */
-  readonly expansion?: ExpansionData;
-  /**
-   * The fields exactly as received, present when composing this call again would give other symbols.
-   * Encoding uses them as long as they still mean the same call.
-   */
-  readonly asReceived?: CallFields;
-}
-
 /** What a call about a distress says of it. */
 export interface DistressDetails {
   readonly nature: NatureOfDistress | UnknownSymbol | null;
@@ -184,7 +171,18 @@ export type CallKind = keyof Calls;
  * kind, `Call` any.
  */
 export type Call<Kind extends CallKind = CallKind> = {
-  [K in Kind]: { readonly kind: K } & CallBase & Calls[K];
+  [K in Kind]: {
+    readonly kind: K;
+    /** Self-identification of the sender: nine digits, or `null` when the source did not carry it. */
+    readonly from: string | null;
+    /** What the expansion added, when there was one. */
+    readonly expansion?: ExpansionData;
+    /**
+     * The fields exactly as received, present when composing this call again would give other symbols.
+     * Encoding uses them as long as they still mean the same call.
+     */
+    readonly asReceived?: CallFields;
+  } & Calls[K];
 }[Kind];
 
 /** The calls of ITU-R M.493-16 tables A1-4.1 to A1-4.4. */

@@ -16,7 +16,6 @@ export type {
   Call,
   CallAddress,
   CallAddresses,
-  CallBase,
   CallKind,
   Calls,
   DistressCall,

@@ -1,12 +1,5 @@
 import type { Reason } from '../call/index.ts';
-import type {
-  AdviseEffect,
-  AskEffect,
-  Effect,
-  EventWithoutTime,
-  SpeakEffect,
-  StationState,
-} from '../station/index.ts';
+import type { Effect, EventWithoutTime, StationState } from '../station/index.ts';
 
 /** The person aboard or ashore, as far as a simulation needs one. */
 export interface SimulatedPerson {
@@ -53,7 +46,7 @@ const UNTIL_SPOKEN = [120, 240] as const;
 function adviceTaken(
   { answers, delay }: SimulatedPerson,
   { settings }: StationState,
-  { advice }: AdviseEffect,
+  { advice }: Effect<'advise'>,
   dialogue: number,
 ): Reaction | null {
   if (advice.phase === 'assisting') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
@@ -77,7 +70,7 @@ function isOwnDistress({ dialogues }: StationState, dialogue: number): boolean {
 
 function answerTo(
   { answers, delay }: SimulatedPerson,
-  { question }: AskEffect,
+  { question }: Effect<'ask'>,
   dialogue: number,
 ): Reaction | null {
   if (question === 'answer-call') {
@@ -93,7 +86,7 @@ function answerTo(
   return { after: delay, event: { kind: 'confirm', dialogue } };
 }
 
-function speakFor({ talk }: SimulatedPerson, { situation }: SpeakEffect, dialogue: number): Reaction {
+function speakFor({ talk }: SimulatedPerson, { situation }: Effect<'speak'>, dialogue: number): Reaction {
   const ends =
     situation === 'routine-call' ||
     situation === 'routine-answer' ||

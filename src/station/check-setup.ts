@@ -1,41 +1,14 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
 import { clause } from './model/clause.ts';
 import type { StationSettings } from './model/settings.ts';
-import type { StationFix } from './model/state.ts';
+import type { StationState } from './model/state.ts';
 import { lengthOf } from './model/timer.ts';
 
 /** What was observed of a station that is being set up. */
-export interface SetupObservations {
-  /** Epoch milliseconds. */
-  readonly now: number;
-  /** Own position as the set knows it, {@link StationState.fix}. */
-  readonly fix: StationFix | null;
-  /** UTC as the set shows it, epoch milliseconds; `null` when it shows none. */
-  readonly time: number | null;
-  /** When a test call was last answered, epoch milliseconds; `null` when never. */
-  readonly testAnsweredAt: number | null;
-  /** Whether a position reply appeared on the plotter; `null` when not tried, or when there is no plotter. */
-  readonly replyOnPlotter: boolean | null;
-}
+type SetupObservations = Parameters<typeof checkSetup>[1];
 
 /** One line of the check. */
-export interface SetupItem {
-  readonly subject:
-    | 'identity'
-    | 'position'
-    | 'time'
-    | 'groups'
-    | 'channels'
-    | 'watch'
-    | 'test-call'
-    | 'plotter';
-  readonly status: 'ready' | 'not-ready' | 'unknown';
-  /** What was found, English, without a final full stop. */
-  readonly finding: string;
-  /** What to do; `null` if nothing. */
-  readonly toDo: string | null;
-  readonly clause: string;
-}
+type SetupItem = ReturnType<typeof checkSetup>[number];
 
 /**
  * Whether a station is ready for use, point by point.
@@ -57,7 +30,37 @@ export interface SetupItem {
  * // position not-ready
  * ```
  */
-export function checkSetup(settings: StationSettings, observations: SetupObservations): readonly SetupItem[] {
+export function checkSetup(
+  settings: StationSettings,
+  observations: {
+    /** Epoch milliseconds. */
+    readonly now: number;
+    /** Own position as the set knows it, {@link StationState.fix}. */
+    readonly fix: StationState['fix'];
+    /** UTC as the set shows it, epoch milliseconds; `null` when it shows none. */
+    readonly time: number | null;
+    /** When a test call was last answered, epoch milliseconds; `null` when never. */
+    readonly testAnsweredAt: number | null;
+    /** Whether a position reply appeared on the plotter; `null` when not tried, or when there is no plotter. */
+    readonly replyOnPlotter: boolean | null;
+  },
+): readonly {
+  readonly subject:
+    | 'identity'
+    | 'position'
+    | 'time'
+    | 'groups'
+    | 'channels'
+    | 'watch'
+    | 'test-call'
+    | 'plotter';
+  readonly status: 'ready' | 'not-ready' | 'unknown';
+  /** What was found, English, without a final full stop. */
+  readonly finding: string;
+  /** What to do; `null` if nothing. */
+  readonly toDo: string | null;
+  readonly clause: string;
+}[] {
   return [
     identityItem(settings),
     positionItem(settings, observations),

@@ -15,40 +15,22 @@
  *
  * @packageDocumentation
  */
-export { checkSetup, type SetupItem, type SetupObservations } from './check-setup.ts';
-export { type OpenQuestion, openQuestions } from './engine/questions.ts';
+export { checkSetup } from './check-setup.ts';
+export { openQuestions } from './engine/questions.ts';
 export { createStation, nextWake } from './engine/station.ts';
-export type { TakenTransition } from './engine/turn.ts';
+export type { StationStep } from './engine/turn.ts';
 export { STATION_ISSUE_CODES } from './issue-code.ts';
 export { extendWatchLog, writeLogCsv, writeLogJson } from './log/watch-log.ts';
 export type { AdviceStep, DistressAdvice, Permission } from './model/advice.ts';
-export type * from './model/dialogue.ts';
-export type * from './model/effect.ts';
-export type * from './model/event.ts';
-export type { LogEntry, WatchLog } from './model/log-entry.ts';
-export type {
-  CallerPolicy,
-  Policy,
-  PolicySubject,
-  SettingsChange,
-  SettingsInput,
-  StationSettings,
-} from './model/settings.ts';
-export type { HeardAlert, ProvisionalCall, StationFix, StationState } from './model/state.ts';
-export { type Confidence, type TimerName, type TimerRow, timers } from './model/timer.ts';
-export type {
-  HeardDistressWait,
-  IncomingWait,
-  OutgoingWait,
-  OwnDistressWait,
-  WaitName,
-} from './model/trigger.ts';
+export type { Dialogue, Dialogues } from './model/dialogue.ts';
+export type { Effect, Effects } from './model/effect.ts';
+export type { AnswerKind, EventWithoutTime, StationEvent, StationEvents } from './model/event.ts';
+export type { LogEntry } from './model/log-entry.ts';
+export type { Policy, SettingsChange, SettingsInput, StationSettings } from './model/settings.ts';
+export type { StationState } from './model/state.ts';
+export { type TimerName, type TimerRow, timers } from './model/timer.ts';
+
 export { adviseOnDistress } from './procedures/other-distress/advise.ts';
-export {
-  type PhaseDescription,
-  phaseTable,
-  type TransitionRow,
-  transitionTable,
-} from './procedures/transition-table.ts';
-export { type RestoreOptions, restoreStation } from './restore/restore.ts';
-export { type Step, step } from './step.ts';
+export { phaseTable, type TransitionRow, transitionTable } from './procedures/transition-table.ts';
+export { restoreStation } from './restore/restore.ts';
+export { step } from './step.ts';

@@ -1,7 +1,7 @@
 import { tuneByHand } from './engine/action.ts';
 import { agePosition, moveClock, takeFix } from './engine/clock.ts';
 import { nextWake } from './engine/station.ts';
-import { emit, log, reject, type TakenTransition, type Turn } from './engine/turn.ts';
+import { emit, log, reject, type StationStep, type Turn } from './engine/turn.ts';
 import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './inputs/act.ts';
 import { fireOn, rankOf } from './inputs/dialogues.ts';
 import { malformationOf } from './inputs/event-form.ts';
@@ -9,20 +9,10 @@ import { makeWay, sendNext } from './inputs/queue.ts';
 import { hear } from './inputs/receive-call.ts';
 import { showAgain } from './inputs/show-again.ts';
 import { beginCall } from './inputs/start-call.ts';
+import type { WaitName } from './model/dialogue.ts';
 import { waitsOf } from './model/dialogue.ts';
-import type { Effect } from './model/effect.ts';
-import type { SendFailedEvent, SentEvent, StationEvent } from './model/event.ts';
+import type { StationEvent } from './model/event.ts';
 import type { StationState } from './model/state.ts';
-import type { WaitName } from './model/trigger.ts';
-
-/** What came of an event. */
-export interface Step {
-  readonly state: StationState;
-  /** What to do, in this order. */
-  readonly effects: readonly Effect[];
-  /** Which rows of {@link transitionTable} were taken, in order. */
-  readonly transitions: readonly TakenTransition[];
-}
 
 /**
  * What a station does about an event. Pure: the same state and event give the same step, and neither is changed.
@@ -52,7 +42,7 @@ export interface Step {
  * console.log(send?.call.kind); // test-acknowledgement
  * ```
  */
-export function step(state: StationState, event: StationEvent): Step {
+export function step(state: StationState, event: StationEvent): StationStep {
   try {
     const wrong = malformationOf(event);
     return wrong === null ? take(turnOf(state), event) : refuse(state, wrong);
@@ -73,7 +63,7 @@ function turnOf(state: StationState): Turn {
 }
 
 /** Nothing is changed, and the reason is given. */
-function refuse(state: StationState, wrong: string): Step {
+function refuse(state: StationState, wrong: string): StationStep {
   const issue = { code: 'station-event-form', message: `Event: ${wrong}`, at: [] };
   return {
     state,
@@ -82,7 +72,7 @@ function refuse(state: StationState, wrong: string): Step {
   };
 }
 
-function take(turn: Turn, event: StationEvent): Step {
+function take(turn: Turn, event: StationEvent): StationStep {
   const before = turn.state.now;
   moveClock(turn, event.at);
   const newest = turn.state.nextDialogue;
@@ -160,7 +150,7 @@ function follow(turn: Turn, event: StationEvent): void {
   }
 }
 
-function endTransmission(turn: Turn, event: SentEvent | SendFailedEvent): void {
+function endTransmission(turn: Turn, event: StationEvent<'sent'> | StationEvent<'send-failed'>): void {
   const { state } = turn;
   const dialogue = state.dialogues.find(({ id }) => id === event.dialogue && id === state.transmitting);
   if (dialogue === undefined) {

@@ -1,15 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-  checkSetup,
-  createStation,
-  type SettingsInput,
-  type SetupObservations,
-} from '../../src/station/index.ts';
+import { checkSetup, createStation, type SettingsInput } from '../../src/station/index.ts';
 import { club, coast, friend, own } from './happenings.ts';
 
 const now = Date.UTC(2026, 5, 1, 18, 0);
 const MINUTE = 60_000;
-const good: SetupObservations = {
+const good: Parameters<typeof checkSetup>[1] = {
   now,
   fix: {
     position: { latitude: 56.34, longitude: -6.5 },
@@ -24,7 +19,7 @@ const good: SetupObservations = {
 
 function statusOf(
   settings: SettingsInput,
-  seen: Partial<SetupObservations> = {},
+  seen: Partial<Parameters<typeof checkSetup>[1]> = {},
 ): Readonly<Record<string, string>> {
   const items = checkSetup(createStation(settings).settings, { ...good, ...seen });
   return Object.fromEntries(items.map(({ subject, status }) => [subject, status]));

@@ -6,7 +6,6 @@ import {
   createStation,
   type Effect,
   restoreStation,
-  type SendEffect,
   type SettingsInput,
   type StationEvent,
   type StationState,
@@ -27,7 +26,7 @@ import { deepFreeze, effectsOf, type Happening } from './radio.ts';
 /** What a bystander keeps track of: enough to tell whether the station behaves. */
 interface Bystander {
   busy: boolean;
-  onAir: SendEffect | null;
+  onAir: Effect<'send'> | null;
   lastEntry: number;
   /** Dialogues whose question was answered with "confirm". */
   confirmed: Set<number>;

@@ -2,7 +2,7 @@ import type { PhaseRow, Transition } from '../../src/station/engine/procedure.ts
 import type { Turn } from '../../src/station/engine/turn.ts';
 import type { Policy, StationSettings } from '../../src/station/index.ts';
 import { fireOn } from '../../src/station/inputs/dialogues.ts';
-import type { Dialogue, IncomingPhase } from '../../src/station/model/dialogue.ts';
+import type { Dialogue } from '../../src/station/model/dialogue.ts';
 import { lengthOf, type TimerName } from '../../src/station/model/timer.ts';
 import type {
   HeardDistressTrigger,
@@ -16,7 +16,7 @@ import type { incoming } from '../../src/station/procedures/incoming.ts';
 // A misspelt name of a trigger, wait, timer, guard, action, phase or policy does not compile: `npm run types` checks
 // that each line marked below is an error, and reports one that is none.
 
-type Row = Transition<IncomingPhase, IncomingTrigger, 'is-automatic', 'show'>;
+type Row = Transition<Dialogue<'incoming'>['phase'], IncomingTrigger, 'is-automatic', 'show'>;
 const row = { from: 'deciding', on: 'repeated', to: 'deciding', clause: 'none' } as const satisfies Row;
 export const rows: readonly Row[] = [
   row,

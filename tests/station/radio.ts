@@ -3,10 +3,9 @@ import type {
   Effect,
   EventWithoutTime,
   LogEntry,
-  SendEffect,
   StationEvent,
   StationState,
-  TakenTransition,
+  StationStep,
 } from '../../src/station/index.ts';
 import { createStation, type SettingsInput, step } from '../../src/station/index.ts';
 
@@ -18,10 +17,10 @@ export class Radio {
   state: StationState;
   now: number;
   busy = false;
-  onAir: SendEffect | null = null;
+  onAir: Effect<'send'> | null = null;
   effects: Effect[] = [];
   log: LogEntry[] = [];
-  transitions: TakenTransition[] = [];
+  transitions: StationStep['transitions'][number][] = [];
 
   constructor(settings: SettingsInput, now: number = Date.UTC(2026, 5, 1, 18, 0)) {
     this.state = createStation(settings);
@@ -49,7 +48,7 @@ export class Radio {
   }
 
   /** Lets the call on the air end after its length on VHF, and returns it. */
-  finish(): SendEffect {
+  finish(): Effect<'send'> {
     const sent = this.onAir;
     if (sent === null) throw new Error('nothing is on the air');
     this.pass(sent.times === 5 ? 2250 : 600);

@@ -3,7 +3,7 @@ import type { TimeOfDay } from '../../position/index.ts';
 import { situationOf } from '../../speech/internal.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import type { AlarmKind, ShowTopic } from '../model/effect.ts';
+import type { Effects } from '../model/effect.ts';
 import { briefly } from './brief.ts';
 import { objectionTo } from './on-air.ts';
 import { emit, log, reject, type Turn } from './turn.ts';
@@ -12,7 +12,7 @@ import { emit, log, reject, type Turn } from './turn.ts';
 export function tell(
   turn: Turn,
   dialogue: Dialogue | null,
-  topic: ShowTopic,
+  topic: Effects['show']['topic'],
   text: string,
   call?: Call,
 ): void {
@@ -57,10 +57,10 @@ export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): voi
 }
 
 // ITU-R M.493-16, from memory: distress and urgency alarms last until a person silences them, the others are short.
-const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
+const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
 
 /** Starts an alarm, unless the very same one is sounding already. */
-export function sound(turn: Turn, dialogue: Dialogue | null, alarm: AlarmKind): void {
+export function sound(turn: Turn, dialogue: Dialogue | null, alarm: Effects['sound']['alarm']): void {
   const { state } = turn;
   if (!lasting.includes(alarm)) {
     emit(turn, dialogue, { kind: 'sound', alarm, lasts: 'short' });

@@ -2,7 +2,7 @@ import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { toReportedPosition } from '../../position/internal.ts';
 import { clause } from '../model/clause.ts';
 import { waitsOf } from '../model/dialogue.ts';
-import type { FixEvent } from '../model/event.ts';
+import type { StationEvent } from '../model/event.ts';
 import { LAST_INSTANT } from '../model/plain.ts';
 import type { StationState } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
@@ -33,7 +33,7 @@ export function moveClock({ state }: Turn, at: number): void {
 }
 
 /** Takes a new fix. Returns whether it is a place on Earth. */
-export function takeFix({ state }: Turn, { position, source, fixedAt }: FixEvent): boolean {
+export function takeFix({ state }: Turn, { position, source, fixedAt }: StationEvent<'fix'>): boolean {
   const { latitude, longitude } = position;
   if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) return false;
   const at =

@@ -2,9 +2,9 @@ import type { Verdict } from '../../burst/index.ts';
 import type { Call } from '../../call/index.ts';
 import { hasSymbols } from '../model/call-form.ts';
 import { clause } from '../model/clause.ts';
-import type { Dialogue, OutgoingDialogue } from '../model/dialogue.ts';
+import type { Dialogue } from '../model/dialogue.ts';
 import { maySend } from '../model/equipment.ts';
-import type { RelayGrounds } from '../model/event.ts';
+import type { StationEvents } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { StationSettings } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
@@ -76,13 +76,13 @@ export function objectionTo(
 /** The same for a call that a person is about to start. */
 export function objectionToStarting(
   state: Pick<StationState, 'settings'>,
-  { call, because }: Pick<OutgoingDialogue, 'procedure' | 'call' | 'because'>,
+  { call, because }: Pick<Dialogue<'outgoing'>, 'procedure' | 'call' | 'because'>,
 ): Objection | null {
   return objection(state.settings, call, startable.includes(call.kind), because);
 }
 
 /** The grounds of a relay, from whatever is given as such; `null` when they are none. */
-export function groundsOf(given: unknown): RelayGrounds | null {
+export function groundsOf(given: unknown): NonNullable<StationEvents['call']['because']> | null {
   const { unanswered, cannotAlertHerself, moreHelpNeeded } = (given ?? {}) as Readonly<
     Partial<Record<'unanswered' | 'cannotAlertHerself' | 'moreHelpNeeded', unknown>>
   >;
@@ -93,7 +93,10 @@ export function groundsOf(given: unknown): RelayGrounds | null {
 }
 
 /** Why a ship does not send a relay on these grounds; `null` when she may. */
-function reasonAgainst({ to }: Call, because: RelayGrounds | null): string | null {
+function reasonAgainst(
+  { to }: Call,
+  because: NonNullable<StationEvents['call']['because']> | null,
+): string | null {
   if (because === null) {
     return 'expected a reason: nobody acknowledged within five minutes (to one coast station), or the vessel in distress cannot alert herself and the master judges that more help is needed';
   }
@@ -158,7 +161,7 @@ function objection(
   { mmsi, equipment }: StationSettings,
   call: Call,
   isPart: boolean,
-  because: RelayGrounds | null,
+  because: NonNullable<StationEvents['call']['because']> | null,
 ): Objection | null {
   if (mmsi === null || call.from !== mmsi) {
     const message = 'Own identity is not stored: nothing can be sent';

@@ -1,8 +1,8 @@
 import type { Verdict } from '../../burst/index.ts';
 import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
-import type { Dialogue } from '../model/dialogue.ts';
+import type { Dialogue, WaitName } from '../model/dialogue.ts';
 import type { TimerName } from '../model/timer.ts';
-import type { Trigger, WaitName } from '../model/trigger.ts';
+import type { Trigger } from '../model/trigger.ts';
 import { type Draft, drawLength, type Turn } from './turn.ts';
 
 /** What made a trigger fire, as far as guards and actions need it. */

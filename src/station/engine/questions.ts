@@ -1,11 +1,11 @@
 import type { Dialogue } from '../model/dialogue.ts';
-import type { AskEffect } from '../model/effect.ts';
+import type { Effect } from '../model/effect.ts';
 import type { AnswerKind } from '../model/event.ts';
 import type { StationState } from '../model/state.ts';
 import { briefly } from './brief.ts';
 import { emit, type Turn } from './turn.ts';
 
-type Question = Pick<AskEffect, 'question' | 'text' | 'answers'> & { readonly caution?: string };
+type Question = Pick<Effect<'ask'>, 'question' | 'text' | 'answers'> & { readonly caution?: string };
 
 const YES_OR_NO: readonly AnswerKind[] = ['confirm', 'decline'];
 
@@ -38,9 +38,6 @@ export function questionOf(dialogue: Dialogue): Question | null {
   }
 }
 
-/** A question that waits for a person, as its `ask` effect put it. */
-export type OpenQuestion = Pick<AskEffect, 'kind' | 'dialogue' | 'call' | 'question' | 'text' | 'answers'>;
-
 /**
  * The questions that wait for a person's answer, in order of their dialogues: for a display that was opened late, or a
  * station that was just restored.
@@ -62,7 +59,12 @@ export type OpenQuestion = Pick<AskEffect, 'kind' | 'dialogue' | 'call' | 'quest
  * for (const { question, dialogue } of openQuestions(state)) console.log(question, dialogue); // answer-call 1
  * ```
  */
-export function openQuestions({ dialogues }: StationState): readonly OpenQuestion[] {
+export function openQuestions({
+  dialogues,
+}: StationState): readonly Pick<
+  Effect<'ask'>,
+  'kind' | 'dialogue' | 'call' | 'question' | 'text' | 'answers'
+>[] {
   return dialogues.flatMap((dialogue) => {
     const asked = questionOf(dialogue);
     if (asked === null) return [];

@@ -1,6 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import type { AskEffect, Effect, ShowEffect } from '../model/effect.ts';
+import type { Effect } from '../model/effect.ts';
 import type { LogEntry } from '../model/log-entry.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf, type TimerName } from '../model/timer.ts';
@@ -9,25 +9,31 @@ import { nextRandom } from './random.ts';
 /** A value that this turn may change, because it made the copy. */
 export type Draft<T> = { -readonly [Key in keyof T]: T[Key] };
 
-/** A transition that was taken. */
-export interface TakenTransition {
-  readonly dialogue: number;
-  /** {@link TransitionRow.id} of the row. */
-  readonly row: string;
+/** What came of an event. */
+export interface StationStep {
+  readonly state: StationState;
+  /** What to do, in this order. */
+  readonly effects: readonly Effect[];
+  /** Which rows of {@link transitionTable} were taken, in order. */
+  readonly transitions: readonly {
+    readonly dialogue: number;
+    /** {@link TransitionRow.id} of the row. */
+    readonly row: string;
+  }[];
 }
 
 /** The working copy of one step. */
 export interface Turn {
   readonly state: Draft<Omit<StationState, 'dialogues'>> & { dialogues: Draft<Dialogue>[] };
   readonly effects: Effect[];
-  readonly transitions: TakenTransition[];
+  readonly transitions: StationStep['transitions'][number][];
   /** Dialogues whose call could not be sent: each goes on as after a failed transmission. */
   readonly failed: number[];
   /** The clause of the transition being taken: its effects carry it. */
   clause: string | null;
 }
 
-type WithoutBase<T> = T extends ShowEffect | AskEffect
+type WithoutBase<T> = T extends Effect<'show'> | Effect<'ask'>
   ? Omit<T, 'dialogue' | 'clause' | 'caution' | 'call'> & { readonly call?: Call | undefined }
   : T extends Effect
     ? Omit<T, 'dialogue' | 'clause' | 'caution'>

@@ -3,18 +3,9 @@ import { quote } from '../../result/index.ts';
 import type { Cause } from '../engine/procedure.ts';
 import { type Draft, emit, reject, type Turn } from '../engine/turn.ts';
 import { clause } from '../model/clause.ts';
-import type { Dialogue, HeardDistressDialogue } from '../model/dialogue.ts';
+import type { Dialogue } from '../model/dialogue.ts';
 import { maySend } from '../model/equipment.ts';
-import type {
-  ActEvent,
-  AlertActEvent,
-  AnswerEvent,
-  DescribeAlertEvent,
-  OfferEvent,
-  PrepareAlertEvent,
-  RefuseEvent,
-  SettingsEvent,
-} from '../model/event.ts';
+import type { AlertAct, PlainAct, StationEvent } from '../model/event.ts';
 import { completeSettings, misfitsOf } from '../model/settings.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { objectionToAcknowledging } from '../procedures/other-distress/other-distress.ts';
@@ -23,7 +14,10 @@ import { fireOn, openDialogue } from './dialogues.ts';
 import { rejectWithoutIdentity, takeChannel } from './start-call.ts';
 
 /** A person acts on a dialogue. */
-export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | RefuseEvent | OfferEvent): void {
+export function actOnDialogue(
+  turn: Turn,
+  event: StationEvent<PlainAct> | StationEvent<'answer'> | StationEvent<'refuse'> | StationEvent<'offer'>,
+): void {
   const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
   if (dialogue === undefined) {
     reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue} does not exist`);
@@ -72,7 +66,7 @@ export function actOnDialogue(turn: Turn, event: ActEvent | AnswerEvent | Refuse
 function acknowledges(
   { kind }: { readonly kind: string },
   dialogue: Dialogue,
-): dialogue is HeardDistressDialogue {
+): dialogue is Dialogue<'heard-distress'> {
   if (dialogue.procedure !== 'heard-distress') return false;
   return kind === 'acknowledge' || (kind === 'confirm' && dialogue.phase === 'acknowledge-asked');
 }
@@ -83,10 +77,10 @@ const alertTriggers = {
   'stop-alert': 'stop',
   'cancel-alert': 'cancel',
   'describe-alert': 'describe',
-} as const satisfies Record<(AlertActEvent | DescribeAlertEvent)['kind'], Trigger>;
+} as const satisfies Record<(StationEvent<AlertAct> | StationEvent<'describe-alert'>)['kind'], Trigger>;
 
 /** A person acts on the own alert. */
-export function actOnAlert(turn: Turn, event: AlertActEvent | DescribeAlertEvent): void {
+export function actOnAlert(turn: Turn, event: StationEvent<AlertAct> | StationEvent<'describe-alert'>): void {
   const own = turn.state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own === undefined) {
     reject(turn, null, 'station-no-alert', 'Own distress alert: none is prepared or sent');
@@ -96,7 +90,7 @@ export function actOnAlert(turn: Turn, event: AlertActEvent | DescribeAlertEvent
 }
 
 /** First deliberate act of a distress alert. */
-export function prepareAlert(turn: Turn, { nature }: PrepareAlertEvent): void {
+export function prepareAlert(turn: Turn, { nature }: StationEvent<'prepare-alert'>): void {
   const { state } = turn;
   const { mmsi, equipment } = state.settings;
   if (mmsi === null) {
@@ -137,7 +131,7 @@ export function silence(turn: Turn): void {
 }
 
 /** The owner changes the settings; an identity that is stored once stays (M.493-16, from memory). */
-export function changeSettings(turn: Turn, event: SettingsEvent): void {
+export function changeSettings(turn: Turn, event: StationEvent<'settings'>): void {
   const { state } = turn;
   const stored = state.settings.mmsi;
   const settings = completeSettings(event.settings, state.settings);

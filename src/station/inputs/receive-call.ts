@@ -4,15 +4,16 @@ import { briefly } from '../engine/brief.ts';
 import { isForStation } from '../engine/for-station.ts';
 import { emit, log, type Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import type { HeardEvent } from '../model/event.ts';
-import { MOST_PROVISIONAL, type ProvisionalCall } from '../model/state.ts';
+import type { StationEvent } from '../model/event.ts';
+import type { StationState } from '../model/state.ts';
+import { MOST_PROVISIONAL } from '../model/state.ts';
 import { adviceFor } from '../procedures/other-distress/advise.ts';
 import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 import { distressTrigger, hearDistress } from './receive-distress.ts';
 
 /** Takes a received call to the dialogue it belongs to, or opens one for it. */
-export function hear(turn: Turn, received: HeardEvent): void {
+export function hear(turn: Turn, received: StationEvent<'heard'>): void {
   const { call, verdict, event, stage } = received;
   if (event === undefined) take(turn, { call, verdict });
   else if (stage === 'provisional') {
@@ -68,7 +69,7 @@ function hearOther(turn: Turn, heard: Heard): void {
 /** The final reading of a call that was acted on already: what it adds is shown, kept and logged, and nothing else is done. */
 function complete(
   turn: Turn,
-  { call: before, dialogue: id }: ProvisionalCall,
+  { call: before, dialogue: id }: StationState['provisional'][number],
   { call, verdict }: Heard,
 ): void {
   if (JSON.stringify(before) === JSON.stringify(call)) return;
@@ -93,12 +94,15 @@ function isSameSubject(one: Call, other: Call): boolean {
   return subject(one).join() === subject(other).join();
 }
 
-function rememberProvisional({ state }: Turn, provisional: ProvisionalCall): void {
+function rememberProvisional({ state }: Turn, provisional: StationState['provisional'][number]): void {
   const others = state.provisional.filter(({ event }) => event !== provisional.event);
   state.provisional = [...others, provisional].slice(-MOST_PROVISIONAL);
 }
 
-function forgetProvisional({ state }: Turn, event: number | string): ProvisionalCall | undefined {
+function forgetProvisional(
+  { state }: Turn,
+  event: number | string,
+): StationState['provisional'][number] | undefined {
   const found = state.provisional.find((each) => each.event === event);
   if (found !== undefined) state.provisional = state.provisional.filter((each) => each !== found);
   return found;

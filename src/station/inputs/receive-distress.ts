@@ -1,7 +1,7 @@
 import type { Call } from '../../call/index.ts';
 import type { Draft, Turn } from '../engine/turn.ts';
-import type { HeardDistressDialogue } from '../model/dialogue.ts';
-import type { HeardEvent } from '../model/event.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { StationEvent } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import { MOST_ALERTS } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
@@ -42,7 +42,7 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
     return;
   }
   const known = state.dialogues.find(
-    (dialogue): dialogue is Draft<HeardDistressDialogue> =>
+    (dialogue): dialogue is Draft<Dialogue<'heard-distress'>> =>
       dialogue.procedure === 'heard-distress' && isSameDistress(dialogue, distressed, call),
   );
   const isGoodAlert = trigger === 'alert' && verdict !== 'doubtful';
@@ -76,7 +76,7 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
 }
 
 /** An attempt is five alerts in a row that say the same: receiving more than one of them is not a repeat. */
-function isOfSameAttempt({ state }: Turn, known: HeardDistressDialogue, call: Call): boolean {
+function isOfSameAttempt({ state }: Turn, known: Dialogue<'heard-distress'>, call: Call): boolean {
   const { lastAlertAt } = known;
   const nature = (of: Call) => ('nature' in of ? of.nature : null);
   return (
@@ -93,7 +93,11 @@ function isFiner(call: Call, known: Call): boolean {
 }
 
 /** For an unidentified vessel, only nature and position show whether it is the same one. */
-function isSameDistress(dialogue: HeardDistressDialogue, distressed: string | null, call: Call): boolean {
+function isSameDistress(
+  dialogue: Dialogue<'heard-distress'>,
+  distressed: string | null,
+  call: Call,
+): boolean {
   if (distressed !== null || dialogue.distressed !== null) return dialogue.distressed === distressed;
   if (!('nature' in call && 'nature' in dialogue.call)) return false;
   const place = (of: typeof call) => JSON.stringify([of.nature, of.position]);
@@ -101,7 +105,7 @@ function isSameDistress(dialogue: HeardDistressDialogue, distressed: string | nu
 }
 
 /** Only a clean acknowledgement stops the own alert automatically. deviation: D-station-10 */
-function ownTrigger(call: Call, verdict: HeardEvent['verdict']): OwnDistressTrigger {
+function ownTrigger(call: Call, verdict: StationEvent<'heard'>['verdict']): OwnDistressTrigger {
   if (call.kind !== 'distress-acknowledgement') return 'relayed';
   return verdict === 'clean' ? 'acknowledged' : 'acknowledged-damaged';
 }

@@ -4,8 +4,8 @@ import { groundsOf, type Objection, objectionToStarting, startable } from '../en
 import { emit, reject, type Turn } from '../engine/turn.ts';
 import { barOf, workingChannel } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
-import type { HeardDistressDialogue } from '../model/dialogue.ts';
-import type { CallEvent } from '../model/event.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { StationEvent } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { StationState } from '../model/state.ts';
 import { relayPermission } from '../procedures/other-distress/permission.ts';
@@ -13,7 +13,7 @@ import { openDialogue } from './dialogues.ts';
 import { isHeldBack } from './queue.ts';
 
 /** A person starts a call. */
-export function beginCall(turn: Turn, event: CallEvent): void {
+export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
   const { call } = event;
   const { mmsi } = turn.state.settings;
   if (mmsi === null) {
@@ -95,7 +95,11 @@ function isWithoutAddress({ to }: Call): boolean {
 }
 
 /** The call that a person wants, as it will be sent. */
-function openingOf({ call, attempts, because }: CallEvent, own: string, channel: string | undefined) {
+function openingOf(
+  { call, attempts, because }: StationEvent<'call'>,
+  own: string,
+  channel: string | undefined,
+) {
   const { asReceived: _received, ...meaning } = call;
   return {
     procedure: 'outgoing',
@@ -109,11 +113,14 @@ function openingOf({ call, attempts, because }: CallEvent, own: string, channel:
 }
 
 /** A distress that is in hand here is passed on as unanswered only when nobody answered it. */
-function objectionToPassingOn(state: StationState, { call, because }: CallEvent): Objection | null {
+function objectionToPassingOn(
+  state: StationState,
+  { call, because }: StationEvent<'call'>,
+): Objection | null {
   if (call.kind !== 'distress-relay' || because === undefined || !('unanswered' in because)) return null;
   if (state.settings.equipment === 'coast') return null;
   const heard = state.dialogues.find(
-    (dialogue): dialogue is HeardDistressDialogue =>
+    (dialogue): dialogue is Dialogue<'heard-distress'> =>
       dialogue.procedure === 'heard-distress' &&
       dialogue.distressed !== null &&
       dialogue.distressed === call.distressed,

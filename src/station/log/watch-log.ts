@@ -1,5 +1,5 @@
 import { guarded, writeRecords } from '../../directory/internal.ts';
-import type { LogEntry, WatchLog } from '../model/log-entry.ts';
+import type { LogEntry } from '../model/log-entry.ts';
 import { LAST_INSTANT } from '../model/plain.ts';
 
 /**
@@ -22,7 +22,7 @@ import { LAST_INSTANT } from '../model/plain.ts';
  * console.log(log[0]?.number, log[0]?.text); // 1 Watch begins
  * ```
  */
-export function extendWatchLog(log: WatchLog, entries: readonly LogEntry[]): WatchLog {
+export function extendWatchLog(log: readonly LogEntry[], entries: readonly LogEntry[]): readonly LogEntry[] {
   let last = log.at(-1)?.number;
   for (const { number } of entries) {
     if (last !== undefined && number !== last + 1) {
@@ -69,7 +69,7 @@ const columns = [
  * console.log(writeLogCsv(log).split('\r\n')[1]); // 1,1970-01-01T00:00:00.000Z,note,"Fog, 2 cables",,,,,,,,
  * ```
  */
-export function writeLogCsv(log: WatchLog): string {
+export function writeLogCsv(log: readonly LogEntry[]): string {
   return writeRecords([columns, ...log.map(recordOf)]);
 }
 
@@ -88,7 +88,7 @@ export function writeLogCsv(log: WatchLog): string {
  * console.log(writeLogJson([]).trim()); // []
  * ```
  */
-export function writeLogJson(log: WatchLog): string {
+export function writeLogJson(log: readonly LogEntry[]): string {
   return log.length === 0 ? '[]\n' : `[\n${log.map((entry) => JSON.stringify(entry)).join(',\n')}\n]\n`;
 }
 

@@ -1,5 +1,5 @@
 import type { ReportedPosition } from '../../position/index.ts';
-import type { HeardDistressPhase } from './dialogue.ts';
+import type { Dialogue } from './dialogue.ts';
 import type { AnswerKind } from './event.ts';
 
 /** Advice of the decision flow for a distress alert received on VHF, at this stage. */
@@ -7,7 +7,7 @@ export interface DistressAdvice {
   readonly kind: 'distress-advice';
   /** Nine digits, `null` when unknown. */
   readonly distressed: string | null;
-  readonly phase: HeardDistressPhase;
+  readonly phase: Dialogue<'heard-distress'>['phase'];
   /** What to do now, in order. */
   readonly now: readonly AdviceStep[];
   /** The question to answer, and the events that answer it; `null` when there is none now. */

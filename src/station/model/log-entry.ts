@@ -21,6 +21,3 @@ export interface LogEntry {
   /** Number of the entry that this one corrects. */
   readonly corrects?: number;
 }
-
-/** The watch log: entries in the order of their numbers. */
-export type WatchLog = readonly LogEntry[];

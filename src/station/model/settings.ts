@@ -13,18 +13,6 @@ import { type TimerName, timers } from './timer.ts';
  */
 export type Policy = 'automatic' | 'by-hand' | `refuse-${Reason}`;
 
-/** The kinds of call that a policy can be set for. */
-export type PolicySubject = 'individual' | 'position' | 'test' | 'polling' | 'group' | 'area' | 'all-ships';
-
-/** A policy of its own for one caller. */
-export interface CallerPolicy {
-  /** Nine digits. */
-  readonly caller: string;
-  /** For this kind of call only; for every kind when absent. */
-  readonly subject?: PolicySubject;
-  readonly policy: Policy;
-}
-
 /** What a station is and what its owner wants. Plain data, kept in the state. */
 export interface StationSettings {
   /** Own identity, nine digits; `null` until one is stored: such a station only receives. */
@@ -40,9 +28,17 @@ export interface StationSettings {
   /** Group identities this station belongs to, nine digits each. */
   readonly groups: readonly string[];
   /** By kind of call. Individual calls are answered by hand unless the owner chose otherwise. */
-  readonly policies: Readonly<Record<PolicySubject, Policy>>;
+  readonly policies: Readonly<
+    Record<'individual' | 'position' | 'test' | 'polling' | 'group' | 'area' | 'all-ships', Policy>
+  >;
   /** By caller; the first that fits goes before `policies`. */
-  readonly callers: readonly CallerPolicy[];
+  readonly callers: readonly {
+    /** Nine digits. */
+    readonly caller: string;
+    /** For this kind of call only; for every kind when absent. */
+    readonly subject?: keyof StationSettings['policies'];
+    readonly policy: Policy;
+  }[];
   /**
    * Whether the radio may change its channel automatically; `'automatic'` unless stated. Set `'by-hand'` where a watch
    * on another channel is required, such as bridge-to-bridge or vessel traffic.
@@ -78,7 +74,7 @@ export type SettingsChange = {
 
 // deviation: D-station-5 (which subjects answer by themselves out of the box).
 /** The policies of a set as it comes. */
-export const usualPolicies: Readonly<Record<PolicySubject, Policy>> = {
+export const usualPolicies: Readonly<Record<keyof StationSettings['policies'], Policy>> = {
   individual: 'by-hand',
   position: 'by-hand',
   test: 'automatic',
@@ -137,7 +133,7 @@ function copyOf<T>(list: readonly T[], change: (entry: T) => T = (entry) => entr
 }
 
 /** The subject whose policy decides about a call, or `null` for calls that no policy is for. */
-export function subjectOf(call: Call): PolicySubject | null {
+export function subjectOf(call: Call): keyof StationSettings['policies'] | null {
   switch (call.kind) {
     case 'individual-call':
       return 'individual';

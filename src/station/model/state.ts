@@ -1,36 +1,8 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { Dialogue } from './dialogue.ts';
-import type { AlarmKind } from './effect.ts';
+import type { Effects } from './effect.ts';
 import type { StationSettings } from './settings.ts';
-
-/** Where the station last knew itself to be. */
-export interface StationFix {
-  readonly position: Coordinates;
-  /** When it was there, epoch milliseconds. */
-  readonly at: number;
-  readonly source: 'instrument' | 'person';
-  /** The person was told that it is old. */
-  readonly warned: boolean;
-}
-
-/** An alert that was heard lately, kept so that its repeats sound no second alarm. */
-export interface HeardAlert {
-  /** Nine digits, `null` when unknown. */
-  readonly distressed: string | null;
-  readonly nature: string | null;
-  /** Epoch milliseconds. */
-  readonly lastAt: number;
-}
-
-/** A provisional reading that was acted on, until the final one completes it. */
-export interface ProvisionalCall {
-  /** `event` of the reading. */
-  readonly event: number | string;
-  readonly call: Call;
-  /** The dialogue it belongs to, which may have ended; `null` for none. */
-  readonly dialogue: number | null;
-}
 
 /** All that a station knows. Plain data: keep it as JSON, bring it back with {@link restoreStation}. */
 export interface StationState {
@@ -40,7 +12,14 @@ export interface StationState {
   readonly settings: StationSettings;
   /** Instant of the last event, epoch milliseconds; 0 before the first. */
   readonly now: number;
-  readonly fix: StationFix | null;
+  readonly fix: {
+    readonly position: Coordinates;
+    /** When it was there, epoch milliseconds. */
+    readonly at: number;
+    readonly source: 'instrument' | 'person';
+    /** The person was told that it is old. */
+    readonly warned: boolean;
+  } | null;
   /** Voice channel of the radio as far as known, ITU-R M.1084 digits. Since version 2. */
   readonly tunedTo: string | null;
   /** Somebody else is transmitting on channel 70. */
@@ -52,11 +31,23 @@ export interface StationState {
   /** The dialogue before the person; the others are on hold. */
   readonly active: number | null;
   /** Alarms that sound until they are silenced. */
-  readonly sounding: readonly AlarmKind[];
+  readonly sounding: readonly Effects['sound']['alarm'][];
   /** At most 20, oldest first. */
-  readonly heardAlerts: readonly HeardAlert[];
+  readonly heardAlerts: readonly {
+    /** Nine digits, `null` when unknown. */
+    readonly distressed: string | null;
+    readonly nature: string | null;
+    /** Epoch milliseconds. */
+    readonly lastAt: number;
+  }[];
   /** At most 8, oldest first. Since version 3. */
-  readonly provisional: readonly ProvisionalCall[];
+  readonly provisional: readonly {
+    /** `event` of the reading. */
+    readonly event: number | string;
+    readonly call: Call;
+    /** The dialogue it belongs to, which may have ended; `null` for none. */
+    readonly dialogue: number | null;
+  }[];
   /** Brought back by {@link restoreStation}: the next step shows and asks everything again. Since version 3. */
   readonly restored: boolean;
   /** When the last `wake` effect asked for a clock event, epoch milliseconds. */

@@ -1,8 +1,5 @@
 import { clause } from './clause.ts';
 
-/** How well a value is known. `'own-choice'`: no source gives one, and this library had to pick. */
-export type Confidence = 'high' | 'medium' | 'low' | 'own-choice';
-
 /** Name of a timer of {@link timers}. */
 export type TimerName =
   | 'alert-hold'
@@ -34,7 +31,7 @@ export interface TimerRow {
   /** Greatest value, in `unit`; more than `least` only where a standard wants a random time. */
   readonly most: number;
   readonly unit: 'second' | 'minute' | 'hour';
-  readonly confidence: Confidence;
+  readonly confidence: 'high' | 'medium' | 'low' | 'own-choice';
   /** Document the value is taken from. */
   readonly clause: string;
   /** What is waited for. */

@@ -30,9 +30,6 @@ export type HeardDistressWait =
   | 'transmission-limit'
   | 'inactivity';
 
-/** What a dialogue can wait for. */
-export type WaitName = OutgoingWait | IncomingWait | OwnDistressWait | HeardDistressWait;
-
 /** What moves a call that this station sends. */
 export type OutgoingTrigger =
   | `${OutgoingWait} over`

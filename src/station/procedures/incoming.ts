@@ -22,8 +22,8 @@ import { emit, log } from '../engine/turn.ts';
 import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
-import type { IncomingDialogue, IncomingPhase } from '../model/dialogue.ts';
-import type { AlarmKind } from '../model/effect.ts';
+import type { Dialogue } from '../model/dialogue.ts';
+import type { Effects } from '../model/effect.ts';
 import { maySend } from '../model/equipment.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
@@ -65,7 +65,7 @@ export type IncomingAction =
   | 'stop-sending'
   | 'tune';
 
-export const incomingPhases: Readonly<Record<IncomingPhase, PhaseRow<IncomingWait>>> = {
+export const incomingPhases: Readonly<Record<Dialogue<'incoming'>['phase'], PhaseRow<IncomingWait>>> = {
   deciding: { meaning: 'the person is asked how to answer', waits: ['decision'] },
   'waiting-channel': {
     meaning: 'the answer waits for channel 70 to be free',
@@ -80,7 +80,7 @@ export const incomingPhases: Readonly<Record<IncomingPhase, PhaseRow<IncomingWai
   shown: { meaning: 'for the person to read', waits: ['inactivity'] },
 };
 
-type Row = Transition<IncomingPhase, IncomingTrigger, IncomingGuard, IncomingAction>;
+type Row = Transition<Dialogue<'incoming'>['phase'], IncomingTrigger, IncomingGuard, IncomingAction>;
 
 /** A caller who calls again has not received the answer. */
 const answeredAgain = (from: 'agreed' | 'on-channel'): readonly Row[] => [
@@ -249,7 +249,7 @@ export const incomingTransitions: readonly Row[] = [
 
 /** Receiving a call, distress aside. */
 export const incoming: Procedure<
-  IncomingDialogue,
+  Dialogue<'incoming'>,
   IncomingWait,
   IncomingTrigger,
   IncomingGuard,
@@ -384,7 +384,7 @@ export const incoming: Procedure<
 };
 
 /** The call at hand: the one that was just received, else the one that opened the dialogue. */
-function receivedNow({ call, verdict }: IncomingDialogue, cause: Cause): Received {
+function receivedNow({ call, verdict }: Dialogue<'incoming'>, cause: Cause): Received {
   return cause.call === undefined
     ? { call, verdict }
     : { call: cause.call, verdict: cause.verdict ?? 'doubtful' };
@@ -407,11 +407,11 @@ function isAnnouncement(call: Call): boolean {
   return call.kind === 'group-call' || call.kind === 'area-call' || call.kind === 'all-ships-call';
 }
 
-function channelOf({ answer, call }: IncomingDialogue): string | null {
+function channelOf({ answer, call }: Dialogue<'incoming'>): string | null {
   return voiceChannelOf(answer ?? call);
 }
 
-function alarmFor(call: Call): AlarmKind {
+function alarmFor(call: Call): Effects['sound']['alarm'] {
   // 47 CFR 80.179(e): the call is routine in form, a fire or a sinking in fact.
   if (isMooredVesselAlarm(call)) return 'urgency';
   if (!isAnnouncement(call) && call.kind !== 'individual-call') return 'routine';

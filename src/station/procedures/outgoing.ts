@@ -22,7 +22,7 @@ import { type Draft, log, type Turn } from '../engine/turn.ts';
 import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
-import type { OutgoingDialogue, OutgoingPhase } from '../model/dialogue.ts';
+import type { Dialogue } from '../model/dialogue.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { OutgoingTrigger, OutgoingWait } from '../model/trigger.ts';
 
@@ -60,7 +60,7 @@ export type OutgoingAction =
   | 'tune'
   | 'tune-16';
 
-export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow<OutgoingWait>>> = {
+export const outgoingPhases: Readonly<Record<Dialogue<'outgoing'>['phase'], PhaseRow<OutgoingWait>>> = {
   confirming: { meaning: 'the person is asked whether the call is really to be sent', waits: ['inactivity'] },
   'waiting-channel': { meaning: 'waiting for channel 70 to be free', waits: ['channel-wait'] },
   sending: { meaning: 'the call is on the air', waits: ['transmission-limit'], keeps: [] },
@@ -72,7 +72,7 @@ export const outgoingPhases: Readonly<Record<OutgoingPhase, PhaseRow<OutgoingWai
   'on-channel': { meaning: 'talking on the working channel', waits: ['inactivity'] },
 };
 
-type Row = Transition<OutgoingPhase, OutgoingTrigger, OutgoingGuard, OutgoingAction>;
+type Row = Transition<Dialogue<'outgoing'>['phase'], OutgoingTrigger, OutgoingGuard, OutgoingAction>;
 
 /** A relay is followed by voice when it has been sent, and is never repeated automatically. */
 const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
@@ -249,7 +249,7 @@ export const outgoingTransitions: readonly Row[] = [
 
 /** Sending a call, distress alerts aside. */
 export const outgoing: Procedure<
-  OutgoingDialogue,
+  Dialogue<'outgoing'>,
   OutgoingWait,
   OutgoingTrigger,
   OutgoingGuard,
@@ -407,9 +407,9 @@ export interface Heard {
  * The call of this station that an answer belongs to: one that still waits rather than one that is over, one of the
  * answer's own category rather than another, and the latest of several.
  */
-export function findQuestion({ state }: Turn, answer: Call): Draft<OutgoingDialogue> | undefined {
+export function findQuestion({ state }: Turn, answer: Call): Draft<Dialogue<'outgoing'>> | undefined {
   const fitting = state.dialogues.filter(
-    (dialogue): dialogue is Draft<OutgoingDialogue> =>
+    (dialogue): dialogue is Draft<Dialogue<'outgoing'>> =>
       dialogue.procedure === 'outgoing' &&
       dialogue.attempts > 0 &&
       fitsQuestion(dialogue.call, answer) &&

@@ -1,5 +1,5 @@
 import { type PhaseRow, rowId, type Transition } from '../engine/procedure.ts';
-import type { ProcedureName } from '../model/dialogue.ts';
+import type { Dialogues } from '../model/dialogue.ts';
 import { incoming } from './incoming.ts';
 import { heardDistress } from './other-distress/other-distress.ts';
 import { outgoing } from './outgoing.ts';
@@ -9,7 +9,7 @@ import { ownDistress } from './own-distress/own-distress.ts';
 export interface TransitionRow {
   /** Unique, e.g. `'outgoing: sending, sent, wants-answer'`: procedure, phase, event, condition. */
   readonly id: string;
-  readonly procedure: ProcedureName;
+  readonly procedure: keyof Dialogues;
   /** Phase before; `'new'` when the dialogue is just being opened. */
   readonly from: string;
   /** What happened: a person's act, something heard, the end of a wait (`'answer over'`). */
@@ -22,15 +22,6 @@ export interface TransitionRow {
   readonly actions: readonly string[];
   /** Document and section. */
   readonly clause: string;
-}
-
-/** One phase of a procedure. */
-export interface PhaseDescription {
-  readonly procedure: ProcedureName;
-  readonly phase: string;
-  readonly meaning: string;
-  /** What is waited for in it. */
-  readonly waits: readonly string[];
 }
 
 /**
@@ -69,7 +60,13 @@ export function transitionTable(): readonly TransitionRow[] {
  * console.log(row?.meaning); // no traffic, and the alert continues: inform a coast station
  * ```
  */
-export function phaseTable(): readonly PhaseDescription[] {
+export function phaseTable(): readonly {
+  readonly procedure: keyof Dialogues;
+  readonly phase: string;
+  readonly meaning: string;
+  /** What is waited for in it. */
+  readonly waits: readonly string[];
+}[] {
   return [
     ...phasesOf('outgoing', outgoing.phases),
     ...phasesOf('incoming', incoming.phases),
@@ -79,7 +76,7 @@ export function phaseTable(): readonly PhaseDescription[] {
 }
 
 function rowsOf(
-  procedure: ProcedureName,
+  procedure: keyof Dialogues,
   rows: readonly Transition<string, string, string, string>[],
 ): readonly TransitionRow[] {
   return rows.map((row) => ({
@@ -95,8 +92,8 @@ function rowsOf(
 }
 
 function phasesOf(
-  procedure: ProcedureName,
+  procedure: keyof Dialogues,
   phases: Readonly<Record<string, PhaseRow>>,
-): readonly PhaseDescription[] {
+): readonly ReturnType<typeof phaseTable>[number][] {
   return Object.entries(phases).map(([phase, { meaning, waits }]) => ({ procedure, phase, meaning, waits }));
 }

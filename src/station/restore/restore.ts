@@ -2,18 +2,10 @@ import { type Failure, failure, type Notice, quote, type Result, success } from 
 import { createStation } from '../engine/station.ts';
 import { readCall } from '../model/call-form.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import type { AlarmKind } from '../model/effect.ts';
+import type { Effects } from '../model/effect.ts';
 import { isRecord, readCoordinates, readInstant, readText } from '../model/plain.ts';
 import { completeSettings, type StationSettings, settingsForm } from '../model/settings.ts';
-import {
-  type HeardAlert,
-  MOST_ALERTS,
-  MOST_DIALOGUES,
-  MOST_PROVISIONAL,
-  type ProvisionalCall,
-  type StationFix,
-  type StationState,
-} from '../model/state.ts';
+import { MOST_ALERTS, MOST_DIALOGUES, MOST_PROVISIONAL, type StationState } from '../model/state.ts';
 import { type Restored, readDialogue } from './restore-dialogue.ts';
 
 /** What each version of the layout lacked of the next. */
@@ -23,17 +15,6 @@ const migrations: Readonly<Record<number, Readonly<Record<string, unknown>>>> = 
 };
 
 const VERSION = 3;
-
-/** How a station is brought back. */
-export interface RestoreOptions {
-  /**
-   * The app vouches that this is its own state and that nobody else could change it: the instant of the restore, epoch
-   * milliseconds. Without it, nothing in the state transmits or repeats until a person says so. With it, calls in hand
-   * go on, and so does an own distress alert whose next repeat is less than a repeat away; other distress is always put to
-   * a person first.
-   */
-  readonly vouchedAt?: number;
-}
 
 /**
  * A station from stored data, of this version of the library or an older one.
@@ -61,7 +42,18 @@ export interface RestoreOptions {
  * console.log(restored.ok && restored.value.settings.mmsi); // 232999871
  * ```
  */
-export function restoreStation(value: unknown, options: RestoreOptions = {}): Result<StationState> {
+export function restoreStation(
+  value: unknown,
+  options: {
+    /**
+     * The app vouches that this is its own state and that nobody else could change it: the instant of the restore, epoch
+     * milliseconds. Without it, nothing in the state transmits or repeats until a person says so. With it, calls in hand
+     * go on, and so does an own distress alert whose next repeat is less than a repeat away; other distress is always put to
+     * a person first.
+     */
+    readonly vouchedAt?: number;
+  } = {},
+): Result<StationState> {
   try {
     return readStation(value, options?.vouchedAt);
   } catch {
@@ -182,9 +174,9 @@ function isOnAir({ phase }: Dialogue): boolean {
   return phase === 'sending' || phase === 'cancel-sending' || phase === 'acknowledge-sending';
 }
 
-const lasting: readonly AlarmKind[] = ['distress', 'urgency'];
+const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
 
-function readFix(stored: unknown): StationFix | null {
+function readFix(stored: unknown): NonNullable<StationState['fix']> | null {
   if (!isRecord(stored)) return null;
   const position = readCoordinates(stored.position);
   const at = readInstant(stored.at);
@@ -197,13 +189,13 @@ function readFix(stored: unknown): StationFix | null {
   };
 }
 
-function readAlert(stored: unknown): HeardAlert | null {
+function readAlert(stored: unknown): StationState['heardAlerts'][number] | null {
   const lastAt = isRecord(stored) ? readInstant(stored.lastAt) : null;
   if (!isRecord(stored) || lastAt === null) return null;
   return { distressed: readText(stored.distressed), nature: readText(stored.nature), lastAt };
 }
 
-function readProvisional(stored: unknown): ProvisionalCall | null {
+function readProvisional(stored: unknown): StationState['provisional'][number] | null {
   if (!isRecord(stored)) return null;
   const { event } = stored;
   const call = readCall(stored.call);
@@ -215,7 +207,7 @@ function isInteger(value: unknown): value is number {
   return Number.isSafeInteger(value);
 }
 
-function readAlarm(stored: unknown): AlarmKind | null {
+function readAlarm(stored: unknown): Effects['sound']['alarm'] | null {
   return lasting.find((alarm) => alarm === stored) ?? null;
 }
 

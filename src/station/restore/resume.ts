@@ -1,13 +1,7 @@
 import type { Call } from '../../call/index.ts';
 import { mayAnswerAlone, mayRepeatAlone, objectionTo } from '../engine/on-air.ts';
 import { barOf } from '../model/channel.ts';
-import type {
-  Dialogue,
-  HeardDistressDialogue,
-  IncomingDialogue,
-  OutgoingDialogue,
-  OwnDistressDialogue,
-} from '../model/dialogue.ts';
+import type { Dialogue } from '../model/dialogue.ts';
 import { maySend } from '../model/equipment.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
@@ -93,7 +87,7 @@ export function resumed(
   }
 }
 
-function resumedOutgoing(dialogue: OutgoingDialogue, vouched: boolean): OutgoingDialogue {
+function resumedOutgoing(dialogue: Dialogue<'outgoing'>, vouched: boolean): Dialogue<'outgoing'> {
   const { attempts, call, phase } = dialogue;
   const goesOn = vouched && call.kind !== 'distress-relay';
   const sends = phase === 'waiting-channel' || phase === 'sending' || phase === 'retry-wait';
@@ -106,7 +100,7 @@ function resumedOutgoing(dialogue: OutgoingDialogue, vouched: boolean): Outgoing
 /** No call is repeated more often without a person. */
 const MOST_ATTEMPTS = 3;
 
-function resumedIncoming(dialogue: IncomingDialogue, vouched: boolean): IncomingDialogue {
+function resumedIncoming(dialogue: Dialogue<'incoming'>, vouched: boolean): Dialogue<'incoming'> {
   const { answer, phase } = dialogue;
   const sends = phase === 'waiting-channel' || phase === 'sending';
   return !sends || (vouched && answer !== null)
@@ -114,7 +108,7 @@ function resumedIncoming(dialogue: IncomingDialogue, vouched: boolean): Incoming
     : { ...dialogue, phase: 'deciding', answer: null, automatic: false };
 }
 
-function resumedOwnDistress(dialogue: OwnDistressDialogue, goesOn: boolean): OwnDistressDialogue {
+function resumedOwnDistress(dialogue: Dialogue<'own-distress'>, goesOn: boolean): Dialogue<'own-distress'> {
   const { acknowledgement, alertedAt, attempts, cancelWanted, phase, stopped } = dialogue;
   switch (phase) {
     // Nobody knows whether the key is still held.
@@ -137,15 +131,18 @@ function resumedOwnDistress(dialogue: OwnDistressDialogue, goesOn: boolean): Own
   }
 }
 
-function interrupted(dialogue: OwnDistressDialogue): OwnDistressDialogue {
+function interrupted(dialogue: Dialogue<'own-distress'>): Dialogue<'own-distress'> {
   return { ...dialogue, phase: 'interrupted', stopped: true };
 }
 
-function cancelAsked(dialogue: OwnDistressDialogue): OwnDistressDialogue {
+function cancelAsked(dialogue: Dialogue<'own-distress'>): Dialogue<'own-distress'> {
   return { ...dialogue, phase: 'cancel-asked', stopped: true, cancelWanted: false };
 }
 
-function resumedHeardDistress(state: StationState, dialogue: HeardDistressDialogue): HeardDistressDialogue {
+function resumedHeardDistress(
+  state: StationState,
+  dialogue: Dialogue<'heard-distress'>,
+): Dialogue<'heard-distress'> {
   switch (dialogue.phase) {
     case 'acknowledge-asked':
     case 'acknowledge-waiting':

@@ -15,7 +15,7 @@ import {
   restoreStation,
   type StationEvent,
   type StationState,
-  type Step,
+  type StationStep,
   step,
 } from '../../../src/station/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';
@@ -156,7 +156,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     }
     const event = happening(random, state);
     const before = JSON.stringify(state);
-    let turn: Step;
+    let turn: StationStep;
     try {
       turn = step(deepFrozen(state), event);
     } catch (error) {
@@ -179,7 +179,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
   return past.length;
 
   /** Updates the witnesses by the event, then holds every effect to them. */
-  function follow(event: StationEvent, before: StationState, turn: Step): void {
+  function follow(event: StationEvent, before: StationState, turn: StationStep): void {
     if (event === null || typeof event !== 'object') return;
     const followed = !turn.effects.some((effect) => effect.kind === 'reject');
     const opened = turn.state.dialogues.filter(({ id }) => !before.dialogues.some((one) => one.id === id));

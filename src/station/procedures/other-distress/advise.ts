@@ -1,7 +1,7 @@
 import { DISTRESS_CAUTION } from '../../engine/turn.ts';
 import type { AdviceStep, DistressAdvice } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
-import type { HeardDistressDialogue } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import { isDesignated } from '../../model/equipment.ts';
 import type { StationState } from '../../model/state.ts';
 import { coastFlow, record, type Stage, shipFlow } from './flow.ts';
@@ -48,7 +48,7 @@ export function adviseOnDistress(state: StationState, dialogue: number): Distres
 }
 
 /** The same for a given dialogue. */
-export function adviceFor(state: StationState, dialogue: HeardDistressDialogue): DistressAdvice {
+export function adviceFor(state: StationState, dialogue: Dialogue<'heard-distress'>): DistressAdvice {
   const { distressed, phase } = dialogue;
   return {
     kind: 'distress-advice',
@@ -69,7 +69,7 @@ export function adviceFor(state: StationState, dialogue: HeardDistressDialogue):
 }
 
 /** The stage of a distress for this station: a designated coast station, any other station, or the ship whose own device calls. */
-export function stageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
+export function stageOf(state: StationState, dialogue: Dialogue<'heard-distress'>): Stage {
   const stage = bareStageOf(state, dialogue);
   const { question } = stage;
   if (question === null || dscPermission(state, dialogue).allowed) return stage;
@@ -77,7 +77,7 @@ export function stageOf(state: StationState, dialogue: HeardDistressDialogue): S
   return { ...stage, question: { ...question, answers } };
 }
 
-function bareStageOf(state: StationState, dialogue: HeardDistressDialogue): Stage {
+function bareStageOf(state: StationState, dialogue: Dialogue<'heard-distress'>): Stage {
   const { phase } = dialogue;
   const isCoast = isDesignated(state.settings);
   if (!isCoast && isOwnDevice(state, dialogue)) return ownDeviceStage;
@@ -110,7 +110,7 @@ const answerRelayStep: AdviceStep = {
  * A man-overboard device calls its own vessel, or her group, by a relay before it alerts everybody (M.493-16, class M,
  * from memory). deviation: D-station-14
  */
-function isOwnDevice({ settings }: StationState, dialogue: HeardDistressDialogue): boolean {
+function isOwnDevice({ settings }: StationState, dialogue: Dialogue<'heard-distress'>): boolean {
   const { phase, call } = dialogue;
   if (phase !== 'listening' && phase !== 'undecided') return false;
   if (!isAboutRelay(dialogue) || call.from?.startsWith('972') !== true) return false;

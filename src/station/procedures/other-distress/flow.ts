@@ -1,6 +1,6 @@
 import type { AdviceStep } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
-import type { HeardDistressPhase } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import type { AnswerKind } from '../../model/event.ts';
 
 /** A stage of the flow: instructions, the question to answer, and what to wait for. */
@@ -12,9 +12,11 @@ export interface Stage {
 
 /** The flow for one kind of station, phase by phase. */
 export interface Flow {
-  readonly now: Readonly<Record<HeardDistressPhase, readonly AdviceStep[]>>;
-  readonly question: Partial<Readonly<Record<HeardDistressPhase, NonNullable<Stage['question']>>>>;
-  readonly waitFor: Partial<Readonly<Record<HeardDistressPhase, AdviceStep>>>;
+  readonly now: Readonly<Record<Dialogue<'heard-distress'>['phase'], readonly AdviceStep[]>>;
+  readonly question: Partial<
+    Readonly<Record<Dialogue<'heard-distress'>['phase'], NonNullable<Stage['question']>>>
+  >;
+  readonly waitFor: Partial<Readonly<Record<Dialogue<'heard-distress'>['phase'], AdviceStep>>>;
 }
 
 /** Log entry, at every stage. */

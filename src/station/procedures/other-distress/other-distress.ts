@@ -16,7 +16,7 @@ import type { Cause, Procedure } from '../../engine/procedure.ts';
 import { ask } from '../../engine/questions.ts';
 import { emit, log, type Turn } from '../../engine/turn.ts';
 import { WATCH_CHANNEL } from '../../model/channel.ts';
-import type { HeardDistressDialogue } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import { isCoastIdentity } from '../../model/own-identity.ts';
 import type { StationState } from '../../model/state.ts';
 import { lengthOf } from '../../model/timer.ts';
@@ -28,7 +28,7 @@ import { heardDistressTransitions } from './rows.ts';
 
 /** Another vessel's distress. */
 export const heardDistress: Procedure<
-  HeardDistressDialogue,
+  Dialogue<'heard-distress'>,
   HeardDistressWait,
   HeardDistressTrigger,
   HeardDistressGuard,
@@ -138,12 +138,12 @@ export const heardDistress: Procedure<
   },
 };
 
-function nameOf({ distressed }: HeardDistressDialogue): string {
+function nameOf({ distressed }: Dialogue<'heard-distress'>): string {
   return distressed ?? 'an unidentified vessel';
 }
 
 /** Whether this is a repeat of an alert that has sounded already. */
-function isKnownAlert({ state }: Turn, dialogue: HeardDistressDialogue, cause: Cause): boolean {
+function isKnownAlert({ state }: Turn, dialogue: Dialogue<'heard-distress'>, cause: Cause): boolean {
   const call = cause.call ?? dialogue.call;
   const nature = natureOf(call);
   const limit = lengthOf('alert-memory', state.settings.timers);
@@ -163,13 +163,13 @@ function natureOf(call: Call): string | null {
 /** What keeps the acknowledgement of a distress off the air, `null` when nothing does. */
 export function objectionToAcknowledging(
   state: Pick<StationState, 'settings'>,
-  dialogue: HeardDistressDialogue,
+  dialogue: Dialogue<'heard-distress'>,
 ): Objection | null {
   return objectionTo(state, dialogue, acknowledgementOf(dialogue, state.settings.mmsi));
 }
 
 /** Put together from what was received, which no composer has to accept. */
-function acknowledgementOf(dialogue: HeardDistressDialogue, own: string | null): Call {
+function acknowledgementOf(dialogue: Dialogue<'heard-distress'>, own: string | null): Call {
   const { call, distressed } = dialogue;
   const details = 'nature' in call ? call : null;
   const about = {

@@ -1,25 +1,28 @@
 import type { Call } from '../../../call/index.ts';
 import type { Permission } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
-import type { HeardDistressDialogue } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import { isDesignated, maySend } from '../../model/equipment.ts';
 import { isCoastIdentity } from '../../model/own-identity.ts';
 import type { StationState } from '../../model/state.ts';
 
 /** Whether a coast station relayed this distress: it is then in charge, and asks ships for help. */
-export function isRelayedByCoast({ call }: HeardDistressDialogue): boolean {
+export function isRelayedByCoast({ call }: Dialogue<'heard-distress'>): boolean {
   return call.kind === 'distress-relay' && isCoastIdentity(call.from);
 }
 
 /** Whether only a relay was received: then the relay is acknowledged, not an alert. */
 export function isAboutRelay(
-  dialogue: HeardDistressDialogue,
-): dialogue is HeardDistressDialogue & { readonly call: Call<'distress-relay'> } {
+  dialogue: Dialogue<'heard-distress'>,
+): dialogue is Dialogue<'heard-distress'> & { readonly call: Call<'distress-relay'> } {
   return dialogue.call.kind === 'distress-relay' && dialogue.alerts === 0;
 }
 
 /** Whether to acknowledge by voice on channel 16. */
-export function voicePermission({ settings }: StationState, dialogue: HeardDistressDialogue): Permission {
+export function voicePermission(
+  { settings }: StationState,
+  dialogue: Dialogue<'heard-distress'>,
+): Permission {
   const { phase } = dialogue;
   if (isDesignated(settings)) {
     return {
@@ -66,7 +69,7 @@ export function voicePermission({ settings }: StationState, dialogue: HeardDistr
  * Whether to acknowledge by DSC: a designated coast station without delay; any station a relay addressed to it; a ship
  * an alert only with class A, to stop one that goes on without any acknowledgement, from a vessel in the vicinity.
  */
-export function dscPermission({ settings }: StationState, dialogue: HeardDistressDialogue): Permission {
+export function dscPermission({ settings }: StationState, dialogue: Dialogue<'heard-distress'>): Permission {
   const { distressed, acknowledgedBy, alerts, call, phase } = dialogue;
   const no = (why: string, where: string = clause.acknowledgement): Permission => ({
     allowed: false,
@@ -117,7 +120,7 @@ const byHand: Permission = {
 /** Whether to pass the distress on to one coast station by DSC: RR 2024 Nos. 32.16, 32.17 and 32.19B. deviation: D-station-12 */
 export function relayPermission(
   { settings }: StationState,
-  dialogue: Pick<HeardDistressDialogue, 'phase' | 'acknowledgedBy' | 'call'>,
+  dialogue: Pick<Dialogue<'heard-distress'>, 'phase' | 'acknowledgedBy' | 'call'>,
 ): Permission {
   const no = (why: string): Permission => ({ allowed: false, why, clause: clause.relay });
   const { phase, acknowledgedBy } = dialogue;

@@ -1,6 +1,6 @@
 import type { PhaseRow, Transition } from '../../engine/procedure.ts';
 import { clause } from '../../model/clause.ts';
-import type { HeardDistressPhase } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import type { HeardDistressTrigger, HeardDistressWait } from '../../model/trigger.ts';
 
 /** Conditions that the table of `heardDistressTransitions` names. */
@@ -41,7 +41,9 @@ export type HeardDistressAction =
   | 'stop-sending'
   | 'tune-16';
 
-export const heardDistressPhases: Readonly<Record<HeardDistressPhase, PhaseRow<HeardDistressWait>>> = {
+export const heardDistressPhases: Readonly<
+  Record<Dialogue<'heard-distress'>['phase'], PhaseRow<HeardDistressWait>>
+> = {
   shown: { meaning: 'received with errors: for the person to read', waits: ['listen-after-alert'] },
   listening: {
     meaning: 'listening on channel 16; the acknowledgement is left to coast stations',
@@ -83,7 +85,7 @@ export const heardDistressPhases: Readonly<Record<HeardDistressPhase, PhaseRow<H
 
 /** One row of the table. */
 export type Row = Transition<
-  HeardDistressPhase,
+  Dialogue<'heard-distress'>['phase'],
   HeardDistressTrigger,
   HeardDistressGuard,
   HeardDistressAction

@@ -17,7 +17,7 @@ import type { Procedure } from '../../engine/procedure.ts';
 import { ask } from '../../engine/questions.ts';
 import { emit, log } from '../../engine/turn.ts';
 import { WATCH_CHANNEL } from '../../model/channel.ts';
-import type { OwnDistressDialogue } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import type { StationState } from '../../model/state.ts';
 import { lengthOf } from '../../model/timer.ts';
 import type { OwnDistressTrigger, OwnDistressWait } from '../../model/trigger.ts';
@@ -30,7 +30,7 @@ import {
 
 /** The own distress alert. */
 export const ownDistress: Procedure<
-  OwnDistressDialogue,
+  Dialogue<'own-distress'>,
   OwnDistressWait,
   OwnDistressTrigger,
   OwnDistressGuard,

@@ -1,6 +1,6 @@
 import type { PhaseRow, Transition } from '../../engine/procedure.ts';
 import { clause } from '../../model/clause.ts';
-import type { OwnDistressPhase } from '../../model/dialogue.ts';
+import type { Dialogue } from '../../model/dialogue.ts';
 import type { OwnDistressTrigger, OwnDistressWait } from '../../model/trigger.ts';
 
 /** Conditions that the table of `ownDistressTransitions` names. */
@@ -48,7 +48,9 @@ export type OwnDistressAction =
   | 'unmark-cancel'
   | 'want-cancel';
 
-export const ownDistressPhases: Readonly<Record<OwnDistressPhase, PhaseRow<OwnDistressWait>>> = {
+export const ownDistressPhases: Readonly<
+  Record<Dialogue<'own-distress'>['phase'], PhaseRow<OwnDistressWait>>
+> = {
   prepared: { meaning: 'first act done: the cover is open, nothing is sent yet', waits: ['inactivity'] },
   countdown: { meaning: 'second act: the key is being held', waits: ['alert-hold'] },
   'waiting-channel': { meaning: 'waiting for channel 70, not for long', waits: ['alert-busy-limit'] },
@@ -81,7 +83,12 @@ export const ownDistressPhases: Readonly<Record<OwnDistressPhase, PhaseRow<OwnDi
 };
 
 /** One row of the table. */
-export type Row = Transition<OwnDistressPhase, OwnDistressTrigger, OwnDistressGuard, OwnDistressAction>;
+export type Row = Transition<
+  Dialogue<'own-distress'>['phase'],
+  OwnDistressTrigger,
+  OwnDistressGuard,
+  OwnDistressAction
+>;
 
 /** After a long silence nobody knows whether the alert is still true: only a person starts it again. */
 const wasAway = (
