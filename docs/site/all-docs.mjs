@@ -14,8 +14,15 @@ export function allDocs(root, project) {
   return `${text.replace(/\{@link(?:code|plain)? ([^{}]*)\}/g, '$1')}\n`;
 }
 
-/** Figures as their words, and tables without the marks that only a browser needs. */
+/** Figures as their words, and tables without the marks that only a browser needs; code as it is. */
 function plain(markdown) {
+  return markdown
+    .split(/(^```[\s\S]*?^```)/m)
+    .map((part, index) => (index % 2 === 1 ? part : plainProse(part)))
+    .join('');
+}
+
+function plainProse(markdown) {
   return markdown
     .replace(
       /<svg[\s\S]*?<title[^>]*>([\s\S]*?)<\/title>\s*<desc[^>]*>([\s\S]*?)<\/desc>[\s\S]*?<\/svg>/g,
@@ -63,8 +70,13 @@ function membersOf(entry) {
 }
 
 function memberText(member) {
-  const about = commentText(member.comment).replace(/\s*\n\s*/g, ' ');
-  return `- ${member.name}${member.flags.isOptional ? '?' : ''}: ${member.type ?? 'function'}${about === '' ? '' : `. ${about}`}`;
+  const about = commentText(member.comment ?? member.signatures?.[0]?.comment).replace(/\s*\n\s*/g, ' ');
+  const signature = member.signatures?.[0];
+  const type = member.type ?? member.getSignature?.type ?? 'object';
+  const head = signature
+    ? signatureText(signature)
+    : `${member.name}${member.flags.isOptional ? '?' : ''}: ${type}`;
+  return `- ${head}${about === '' ? '' : `. ${about}`}`;
 }
 
 function commentText(comment) {

@@ -76,6 +76,11 @@ function dressed({ contents: rendered, url, model }, contents) {
       () => `<nav class="contents" id="contents" aria-label="Contents">${contents(base)}</nav>`,
     )
     .replace(/<script async src="[^"]*navigation.js" id="tsd-nav-script"><\/script>/, '')
+    // The index of the search weighs more than any page: it is fetched when somebody searches.
+    .replace(
+      /<script async src="([^"]*search.js)" id="tsd-search-script"><\/script>/,
+      '<script type="text/plain" data-src="$1" id="tsd-search-script"></script>',
+    )
     // A button that the keyboard can press, too.
     .replace(
       /<a href="#"( class="tsd-widget menu" id="tsd-toolbar-menu-trigger") data-toggle="menu"( aria-label="Menu">.*?)<\/a>/s,

@@ -1,10 +1,14 @@
-// The contents beside a page: the current entry in sight, and on a narrow screen opened and closed by a button.
+// The contents beside a page: the current entry in sight, and on a narrow screen opened and closed by a button. The
+// index of the search, when somebody searches.
 
 const root = document.documentElement;
 
 document.addEventListener('DOMContentLoaded', () => {
   const current = document.querySelector<HTMLElement>('.contents [aria-current]');
   current?.scrollIntoView({ block: 'nearest' });
+
+  // Setting the address of a script that has none starts it.
+  document.querySelector('#tsd-search-input')?.addEventListener('focus', fetchIndex, { once: true });
 
   const button = document.querySelector<HTMLElement>('#tsd-toolbar-menu-trigger');
   const menu = document.querySelector<HTMLElement>('.col-sidebar');
@@ -30,3 +34,11 @@ document.addEventListener('DOMContentLoaded', () => {
     if (!menu.contains(target) || target.closest('a[href*="#"]') !== null) show(false);
   });
 });
+
+function fetchIndex(): void {
+  const index = document.querySelector<HTMLScriptElement>('#tsd-search-script');
+  const address = index?.dataset['src'];
+  if (index === null || address === undefined) return;
+  index.removeAttribute('type');
+  index.src = address;
+}

@@ -115,6 +115,13 @@ export const callChecks = [
       }
       await page.keyboard.press('Enter');
       await page.waitForFunction(() => window.started === 1);
+      // The button shows that it plays, and shows when it does not.
+      await assertText(page.locator('#play'), /^Playing: press to stop$/);
+      await page.keyboard.press('Enter');
+      await assertText(page.locator('#play'), /^(?!Playing)/);
+      await page.keyboard.press('Enter');
+      await assertText(page.locator('#play'), /^Playing/);
+      await assertText(page.locator('#play'), /^(?!Playing)/);
     },
   },
   {
@@ -266,6 +273,13 @@ export const callChecks = [
       await assertText(verdict, /^Received with repair$/);
       assert(await word(25).evaluate((button) => button === document.activeElement));
       assert.match(page.url(), /#damaged=20\.25$/);
+      // Down and up again ends at the same word, a row away in between.
+      const top = () => page.evaluate(() => document.activeElement.getBoundingClientRect().top);
+      const row = await top();
+      await page.keyboard.press('ArrowUp');
+      assert((await top()) < row);
+      await page.keyboard.press('ArrowDown');
+      assert(await word(25).evaluate((button) => button === document.activeElement));
       for (const number of [22, 27]) await word(number).click();
       await assertText(verdict, /^Doubtful/);
       const again = await page.locator('#again').textContent();

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { violationsOn } from './every-page.mjs';
 
 const pagesOf = (site) => [
@@ -115,6 +116,25 @@ export const docsChecks = [
       return `${paths.length} pages`;
     },
   })),
+  {
+    name: 'docs: a guide weighs at most 120 kB compressed, and the search is fetched when somebody searches',
+    async run({ page, open, site, at }) {
+      const fetched = new Set();
+      page.on('request', (request) => fetched.add(request.url().replace(at(''), '')));
+      await open('documents/Station__what_to_do_next_.html');
+      await page.waitForLoadState('networkidle');
+      const weight = [...fetched].reduce(
+        (sum, path) => sum + gzipSync(readFileSync(join(site, decodeURIComponent(path)))).length,
+        0,
+      );
+      assert(weight <= 120_000, `${weight} B in ${[...fetched].join(' ')}`);
+      await page.getByRole('button', { name: 'Search' }).click();
+      await page.locator('#tsd-search-input').fill('bearing');
+      await page.locator('#tsd-search-results a').first().waitFor();
+      assert([...fetched].some((path) => path.endsWith('/search.js')));
+      return `${(weight / 1000).toFixed(0)} kB`;
+    },
+  },
   {
     name: 'docs: the search finds a function, and guides and functions before fields',
     async run({ page, at }) {
@@ -315,6 +335,9 @@ export const docsChecks = [
         assert(text.includes(`# seahail/${room}\n`), room);
       }
       assert(!text.includes('{@'), 'a tag that only a page can follow');
+      // Code keeps its elements, and members their parameters.
+      assert.match(text, /<input\b[^\n]*/);
+      assert.match(text, /^- push\(\w+\??: /m);
       return `${(text.length / 1000).toFixed(0)} kB`;
     },
   },

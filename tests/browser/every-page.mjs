@@ -66,8 +66,75 @@ const looks = states.flatMap((state) =>
 
 const names = [...new Set(states.map(([name]) => name))];
 
+/** Pages of the site that are not the workbench. */
+const guides = ['index.html', 'documents/First_steps.html', 'documents/Station__what_to_do_next_.html'];
+
 export const everyPageChecks = [
   ...looks,
+  {
+    name: 'every page: nothing shifts while it loads',
+    options: { viewport: { width: 390, height: 740 } },
+    async run({ page, at }) {
+      await page.addInitScript(() => {
+        window.shift_ = 0;
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries()) if (!entry.hadRecentInput) window.shift_ += entry.value;
+        }).observe({ type: 'layout-shift', buffered: true });
+      });
+      const shifts = {};
+      for (const path of [...names.map((name) => `workbench/${name}.html`), ...guides]) {
+        await page.goto('about:blank');
+        await page.goto(at(path));
+        await page.waitForTimeout(400);
+        shifts[path] = await page.evaluate(() => window.shift_);
+      }
+      const most = Math.max(...Object.values(shifts));
+      assert(most < 0.1, JSON.stringify(shifts));
+      return `at most ${most.toFixed(3)}`;
+    },
+  },
+  {
+    name: 'every page: on paper no menu, and no line of code cut off',
+    async run({ page, at }) {
+      await page.setViewportSize({ width: 680, height: 900 });
+      await page.emulateMedia({ media: 'print' });
+      for (const path of ['workbench/call.html', ...guides]) {
+        await page.goto(at(path));
+        for (const menu of ['.tsd-page-toolbar', '.col-sidebar', '.running-head nav', '.buttons', '.share'])
+          for (const each of await page.locator(menu).all()) assert(await each.isHidden(), `${path} ${menu}`);
+        const cut = await page
+          .locator('pre')
+          .evaluateAll((all) => all.filter((each) => each.scrollWidth > each.clientWidth + 1).length);
+        assert.equal(cut, 0, path);
+      }
+    },
+  },
+  {
+    name: 'every page: in forced colours nothing that axe finds',
+    options: { forcedColors: 'active' },
+    async run({ page, at }) {
+      for (const state of states) {
+        await show({ page, at }, state);
+        assert.deepEqual(await violationsOn(page), [], state.join(' '));
+      }
+    },
+  },
+  {
+    name: 'every page: at 400 %, which is 320 px wide, nothing to scroll sideways for',
+    options: { viewport: { width: 320, height: 256 } },
+    async run({ page, at }) {
+      for (const state of states) {
+        await show({ page, at }, state);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        assert(wide <= 320, `${state.join(' ')}: ${wide} px`);
+      }
+      for (const path of guides) {
+        await page.goto(at(path));
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        assert(wide <= 320, `${path}: ${wide} px`);
+      }
+    },
+  },
   {
     name: 'every page: nothing lost at 200 % on a small desktop',
     options: { viewport: { width: 640, height: 400 }, deviceScaleFactor: 2 },

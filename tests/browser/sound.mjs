@@ -37,6 +37,15 @@ export const soundChecks = [
       await assertText(page.locator('#heard h3'), /^Test call from Merrow .* to Skerra Coastguard/);
       await page
         .locator('#file')
+        .setInputFiles({
+          name: 'cut.wav',
+          mimeType: 'audio/wav',
+          buffer: cutShort(join(out, 'test-call.wav')),
+        });
+      await assertText(page.locator('#in-short'), /^Something began like a call and could not be read\.$/);
+      await assertText(page.locator('#issues'), /At 0\.\d s something began like a call/);
+      await page
+        .locator('#file')
         .setInputFiles({ name: 'note.txt', mimeType: 'text/plain', buffer: Buffer.from('no sound') });
       await assertText(page.locator('#in-short'), /^note\.txt holds no sound/);
     },
@@ -75,4 +84,14 @@ function forMicrophone(out) {
   const path = join(out, 'microphone.wav');
   writeFileSync(path, Buffer.concat([header, samples]));
   return path;
+}
+
+/** The first of a call: its phasing and little more. The file has a header of 44 bytes. */
+function cutShort(path) {
+  const whole = readFileSync(path);
+  const samples = Math.round(whole.readUInt32LE(24) * 0.27);
+  const cut = Buffer.from(whole.subarray(0, 44 + 2 * samples));
+  cut.writeUInt32LE(36 + 2 * samples, 4);
+  cut.writeUInt32LE(2 * samples, 40);
+  return cut;
 }

@@ -129,10 +129,31 @@ function focusWord(index: number): void {
 
 function moveAlong(event: KeyboardEvent): void {
   const at = buttons().indexOf(document.activeElement as HTMLButtonElement);
-  const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: Infinity }[event.key];
+  const to = {
+    ArrowRight: at + 1,
+    ArrowLeft: at - 1,
+    ArrowDown: inNextRow(at, 1),
+    ArrowUp: inNextRow(at, -1),
+    Home: 0,
+    End: Infinity,
+  }[event.key];
   if (at < 0 || to === undefined) return;
   event.preventDefault();
   focusWord(to);
+}
+
+/** The word right below (1) or above (-1): rows are as long as the page is wide. The same word when there is none. */
+function inNextRow(at: number, way: 1 | -1): number {
+  const places = buttons().map((button) => button.getBoundingClientRect());
+  const here = places[at];
+  if (here === undefined) return at;
+  let [to, least] = [at, Infinity];
+  for (const [index, place] of places.entries()) {
+    const beyond = (place.top - here.top) * way;
+    if (Math.abs(place.left - here.left) > here.width * 0.75 || beyond < 1 || beyond >= least) continue;
+    [to, least] = [index, beyond];
+  }
+  return to;
 }
 
 function strokes(word: string): SVGElement {

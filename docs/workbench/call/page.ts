@@ -170,7 +170,16 @@ function soundOf(sampleRate: number): Float32Array | null {
   });
 }
 
+let playing: AudioContext | null = null;
+
+/** Plays the sound, or ends it while it plays; the button says which. */
 function play(): void {
+  const button = byId<HTMLButtonElement>('play');
+  if (playing !== null) {
+    void playing.close();
+    ended();
+    return;
+  }
   const samples = soundOf(HEARD_AT);
   if (samples === null) return;
   const context = new AudioContext();
@@ -179,11 +188,22 @@ function play(): void {
   const source = context.createBufferSource();
   source.buffer = buffer;
   source.connect(context.destination);
+  const label = button.textContent;
   source.onended = () => {
     void context.close();
+    if (playing === context) ended();
   };
+  playing = context;
+  ended = () => {
+    playing = null;
+    button.textContent = label;
+  };
+  button.textContent = 'Playing: press to stop';
   source.start();
 }
+
+/** Puts the button back as it was. */
+let ended = (): void => undefined;
 
 async function readBack(): Promise<void> {
   const samples = soundOf(MADE_AT);

@@ -52,6 +52,8 @@ let waiting: ReturnType<typeof setTimeout> | undefined;
 const form = byId<HTMLFormElement>('question');
 const finding = bindFinding(form, (question) => {
   clearTimeout(waiting);
+  // The first answer is what the page waits for to be shown; later ones wait for the typing to pause.
+  if (waiting === undefined) answer(question);
   waiting = setTimeout(() => answer(question), 150);
 });
 bindShare(finding);

@@ -104,14 +104,27 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
       if (!heard.some((other) => isSame(other, burst, sampleRate))) heard.push({ ...burst, channel });
   }
   byId('progress-line').hidden = true;
-  announce(heard.length === 0 ? 'No call was heard.' : `${plural(heard.length)} heard.`);
+  const unread = issues.some(({ code }) => code === UNREADABLE);
+  announce(heard.length > 0 ? `${plural(heard.length)} heard.` : unread ? NOT_READ : 'No call was heard.');
   fill(
     byId('heard'),
     heard.map((each) =>
       heardCard(each, sampleRate, leadOn(each.reception.call), many === '' ? null : each.channel + 1),
     ),
   );
-  fill(byId('issues'), findings(issues));
+  fill(byId('issues'), findings(issues.map((issue) => withTime(issue, sampleRate))));
+}
+
+const UNREADABLE = 'audio-burst-unreadable';
+const NOT_READ = 'Something began like a call and could not be read.';
+
+/** People look for a time in a sound, not for the number of a sample. */
+function withTime(issue: Issue, sampleRate: number): Issue {
+  const [where, sample] = issue.at;
+  if (issue.code !== UNREADABLE || where !== 'sample') return issue;
+  const why = issue.message.slice(issue.message.lastIndexOf(': ') + 2);
+  const at = (Number(sample) / sampleRate).toFixed(1);
+  return { ...issue, message: `At ${at} s something began like a call and could not be read: ${why}` };
 }
 
 /** Whether two channels gave the same call at the same instant. */
@@ -149,7 +162,7 @@ async function startRecording(): Promise<void> {
       announce(`${plural(count)} heard so far.`);
       byId('heard').prepend(heardCard(heard, sampleRate, leadOn(heard.reception.call)));
     },
-    onIssue: (issue: Issue) => byId('issues').append(findings([issue]) ?? ''),
+    onIssue: (issue: Issue) => byId('issues').append(findings([withTime(issue, sampleRate)]) ?? ''),
   });
   stop.disabled = false;
   stop.focus();
