@@ -1,4 +1,4 @@
-import { boxOf, centreOf, cornerOf, formatReportedPosition, rangeAndBearing } from 'seahail/position';
+import { boxOf, centreOf, formatReportedPosition, rangeAndBearing } from 'seahail/position';
 import { accent, box, heading, label, line, n, picture } from './svg.mjs';
 
 const SCALE = 0.13;
@@ -19,7 +19,12 @@ export function minuteBox({ id, position, title }) {
   ];
   const [x, y, width, height] = frame(wide);
   const inner = frame(cut);
-  const [corner, centre] = [cornerOf(position), centreOf(position)].map(({ latitude, longitude }) => [
+  // Digits are cut off, so the place they name is the corner nearest the equator and Greenwich.
+  const named = {
+    latitude: position.latitude.hemisphere === 'N' ? cut.south : cut.north,
+    longitude: position.longitude.hemisphere === 'E' ? cut.west : cut.east,
+  };
+  const [corner, centre] = [named, centreOf(position)].map(({ latitude, longitude }) => [
     across(longitude),
     down(latitude),
   ]);

@@ -30,18 +30,17 @@ const CLAUSE = 'ITU-R M.493-16, geographic area address';
  * @param digits - quadrant, corner latitude (2) and longitude (3), degrees southward (2) and eastward (2)
  * @returns the area; a notice when it reaches past a pole or has no size. Never throws.
  *
- * @see {@link areaBox}
- * @see {@link areaContains}
+ * @see {@link boxOf}
  * @see {@link encodeArea}
  *
  * @example
  * ```ts
- * import { areaContains, decodeArea } from 'seahail/position';
+ * import { boxContains, boxOf, decodeArea } from 'seahail/position';
  * import { valueOf } from 'seahail/result';
  *
- * const area = valueOf(decodeArea('1570070203'));
- * console.log(areaContains(area, { latitude: 56.34, longitude: -6.5 })); // true
- * console.log(areaContains(area, { latitude: 56.34, longitude: -3.5 })); // false
+ * const box = boxOf(valueOf(decodeArea('1570070203')));
+ * console.log(boxContains(box, { latitude: 56.34, longitude: -6.5 })); // true
+ * console.log(boxContains(box, { latitude: 56.34, longitude: -3.5 })); // false
  * ```
  */
 export function decodeArea(digits: unknown): Result<GeographicArea> {
@@ -104,43 +103,14 @@ export function encodeArea(area: GeographicArea): string {
   return digits;
 }
 
-/**
- * The edges of an area as a box, cut off at the south pole.
- *
- * @param area - corner and sides
- * @returns the box; `west` is greater than `east` across the 180th meridian
- *
- * @example
- * ```ts
- * import { areaBox, decodeArea } from 'seahail/position';
- * import { valueOf } from 'seahail/result';
- *
- * console.log(JSON.stringify(areaBox(valueOf(decodeArea('1570070203'))))); // {"south":55,"west":-7,"north":57,"east":-4}
- * ```
- */
+/** The edges of an area as a box, cut off at the south pole. */
 export function areaBox(area: GeographicArea): GeoBox {
   const north = northOf(area);
   const west = (area.west.hemisphere === 'E' ? area.west.degrees : -area.west.degrees) + 0;
   return boxBetween(Math.max(-90, north - area.southward), west, north, west + area.eastward);
 }
 
-/**
- * Whether a place lies in an area or on its edge, also across the 180th meridian.
- *
- * @param area - corner and sides
- * @param place - for example own position, to know whether a call is meant for own station
- * @returns `true` inside and on the edge
- * @throws RangeError when the coordinates are out of range
- *
- * @example
- * ```ts
- * import { areaContains, decodeArea } from 'seahail/position';
- * import { valueOf } from 'seahail/result';
- *
- * const acrossTheDateLine = valueOf(decodeArea('0001780505'));
- * console.log(areaContains(acrossTheDateLine, { latitude: -2, longitude: -179 })); // true
- * ```
- */
+/** Whether a place lies in an area or on its edge, also across the 180th meridian. */
 export function areaContains(area: GeographicArea, place: Coordinates): boolean {
   return boxContains(areaBox(area), place);
 }

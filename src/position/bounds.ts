@@ -1,7 +1,7 @@
 import { requireOptions } from '../result/internal.ts';
 import { boxOf, type RoundingAssumption } from './box.ts';
 import { rangeToBox } from './box-range.ts';
-import { type Sector, sectorToBox } from './box-sector.ts';
+import { sectorToBox } from './box-sector.ts';
 import { type Coordinates, requireCoordinates, type WrittenPosition } from './coordinates.ts';
 import type { GeoBox } from './geo-box.ts';
 import type { ReportedPosition } from './reported-position.ts';
@@ -17,7 +17,10 @@ export interface Bounds {
   /** Greatest range in metres. */
   readonly greatest: number;
   /** Every bearing she may have; `null` where a bearing means nothing, as when own ship may lie within the area. */
-  readonly sector: Sector | null;
+  readonly sector: {
+    readonly from: number;
+    readonly to: number;
+  } | null;
   /** Where the fix was, from the resolution of the digits and the uncertainty given. */
   readonly box: GeoBox;
   /** Metres she may have run since, counted in range and bearing; `null` when her speed or the time is not known. */
@@ -28,27 +31,6 @@ export interface Bounds {
   readonly age: number | null;
   /** How the digits were taken to be made. */
   readonly assumption: RoundingAssumption;
-}
-
-/** What {@link boundsFrom} has to know beside the two positions. */
-export interface BoundsOptions {
-  /** Instant of the fix, epoch milliseconds, as {@link resolveTime} gives it; `null` when the call had no time. */
-  readonly at: number | null;
-  /** Instant for which the bounds are wanted, epoch milliseconds. */
-  readonly now: number;
-  /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
-  readonly speed?: number | undefined;
-  /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
-  readonly clockDoubt?: number | undefined;
-  /**
-   * Metres by which her fix may be wrong. Must be stated for plain coordinates, which do not say how fine they are;
-   * else it comes on top of the resolution, and is 0 unless stated.
-   */
-  readonly uncertainty?: number | undefined;
-  /** Metres by which own position may be wrong; 0 unless stated. */
-  readonly ownDoubt?: number | undefined;
-  /** `'unknown'` unless stated, so that the bounds hold for sets that cut and for sets that round. */
-  readonly assumption?: RoundingAssumption | undefined;
 }
 
 const OPTIONS = ['at', 'now', 'speed', 'clockDoubt', 'uncertainty', 'ownDoubt', 'assumption'] as const;
@@ -90,7 +72,25 @@ const HALF_ROUND = 20_003_931.459;
 export function boundsFrom(
   own: Coordinates,
   position: ReportedPosition | WrittenPosition | Coordinates,
-  options: BoundsOptions,
+  options: {
+    /** Instant of the fix, epoch milliseconds, as {@link resolveTime} gives it; `null` when the call had no time. */
+    readonly at: number | null;
+    /** Instant for which the bounds are wanted, epoch milliseconds. */
+    readonly now: number;
+    /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
+    readonly speed?: number | undefined;
+    /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
+    readonly clockDoubt?: number | undefined;
+    /**
+     * Metres by which her fix may be wrong. Must be stated for plain coordinates, which do not say how fine they are;
+     * else it comes on top of the resolution, and is 0 unless stated.
+     */
+    readonly uncertainty?: number | undefined;
+    /** Metres by which own position may be wrong; 0 unless stated. */
+    readonly ownDoubt?: number | undefined;
+    /** `'unknown'` unless stated, so that the bounds hold for sets that cut and for sets that round. */
+    readonly assumption?: RoundingAssumption | undefined;
+  },
 ): Bounds {
   requireCoordinates(own);
   requireOptions('boundsFrom', options, OPTIONS, 'at and now');
@@ -123,7 +123,7 @@ export function boundsFrom(
 /** Plain coordinates are a point, and how far it may be off has to be stated. */
 function withStep(
   position: ReportedPosition | WrittenPosition | Coordinates,
-  { uncertainty }: BoundsOptions,
+  { uncertainty }: Parameters<typeof boundsFrom>[2],
 ): ReportedPosition | WrittenPosition {
   if (!isPlain(position)) return position;
   if (uncertainty !== undefined) return { ...position, step: 0 };

@@ -3,12 +3,6 @@ import { extremeOf } from './extreme.ts';
 import { type GeoBox, widthOf } from './geo-box.ts';
 import { rangeAndBearing } from './geodesic.ts';
 
-/** Bearings from one to another, clockwise: 350 to 10 passes through north. Degrees true, 0 up to 360. */
-export interface Sector {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** Smaller than any radius of curvature of the Earth: an angle worked with it is never too small. */
 const LEAST_RADIUS = 6_335_000;
 /** Beyond this every direction leads to about the same place. */
@@ -31,7 +25,7 @@ export function sectorToBox(
   from: Coordinates,
   box: GeoBox,
   { margin, doubt, range }: { margin: number; doubt: number; range: { least: number; greatest: number } },
-): Sector | null {
+): { readonly from: number; readonly to: number } | null {
   const reach = margin + doubt;
   if (range.least <= reach || range.greatest + reach > NEAR_ANTIPODE) return null;
   const convergence = turnOfNorth(from.latitude, doubt);

@@ -1,3 +1,4 @@
+import { areaBox, type GeographicArea } from './area.ts';
 import { type Coordinates, requireCoordinates, signedAngle, type WrittenPosition } from './coordinates.ts';
 import { boxBetween, type GeoBox } from './geo-box.ts';
 import { type ReportedPosition, requireReported } from './reported-position.ts';
@@ -26,14 +27,6 @@ const SPREAD = {
  *
  * @param position - what a call carried
  * @returns the digits as coordinates
- *
- * @example
- * ```ts
- * import { cornerOf, formatPosition, toReportedPosition } from 'seahail/position';
- *
- * const reported = toReportedPosition({ latitude: 56.349, longitude: -6.509 });
- * console.log(formatPosition(cornerOf(reported))); // 56°20.00′ N 006°30.00′ W
- * ```
  */
 export function cornerOf(position: ReportedPosition): Coordinates {
   requireReported(position);
@@ -86,14 +79,14 @@ export function centreOf(
  * reaches half a step across the equator or Greenwich, and that of 180° half a step across the 180th meridian. No box
  * reaches past a pole.
  *
- * A written position, as `parsePosition` gives it, has the step of its last digit.
+ * A written position, as `parsePosition` gives it, has the step of its last digit. An area is its own box, cut off at
+ * the south pole.
  *
- * @param position - what a call carried, or what a person wrote
+ * @param position - what a call carried, or what a person wrote, or the area of a call
  * @param assumption - how the digits were made, `'truncated'` unless stated
  * @returns the box, edges included
  *
  * @see {@link centreOf}
- * @see {@link cornerOf}
  * @see {@link uncertaintyOf}
  *
  * @example
@@ -105,13 +98,18 @@ export function centreOf(
  * ```
  */
 export function boxOf(
-  position: ReportedPosition | WrittenPosition,
+  position: ReportedPosition | WrittenPosition | GeographicArea,
   assumption: RoundingAssumption = 'truncated',
 ): GeoBox {
+  if (isArea(position)) return areaBox(position);
   if (isWritten(position)) return boxOfWritten(position, assumption);
   const [south, north] = latitudesOf(position, assumption);
   const [west, east] = longitudesOf(position, assumption);
   return boxBetween(south, west, north, east);
+}
+
+function isArea(position: ReportedPosition | WrittenPosition | GeographicArea): position is GeographicArea {
+  return (position as Partial<GeographicArea> | null | undefined)?.kind === 'geographic-area';
 }
 
 function isWritten(position: ReportedPosition | WrittenPosition): position is WrittenPosition {

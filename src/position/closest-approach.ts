@@ -2,13 +2,13 @@ import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
 import { type Mover, type Plane, velocityOf } from './mover.ts';
-import { type Geometry, isPlane, onPlane } from './plane.ts';
+import { isPlane, onPlane } from './plane.ts';
 import { lowestOf } from './search.ts';
 
 /** When and how close two vessels pass, if both hold on. */
 export interface ClosestApproach {
   /** Which geometry found the time. */
-  readonly geometry: Geometry;
+  readonly geometry: 'plane' | 'ellipsoid';
   /** Seconds from now; negative when it is past and the range is opening; `null` when neither moves against the other. */
   readonly seconds: number | null;
   /** Range at that time, metres. */
@@ -108,7 +108,7 @@ function placesAt(own: Mover, other: Mover, seconds: number): readonly [Coordina
 function at(
   own: Mover,
   other: Mover,
-  found: { geometry: Geometry; seconds: number | null; range: number },
+  found: { geometry: 'plane' | 'ellipsoid'; seconds: number | null; range: number },
 ): ClosestApproach {
   const [here, there] = placesAt(own, other, found.seconds ?? 0);
   const { metres, bearing } = rangeAndBearing(here, there);

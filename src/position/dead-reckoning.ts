@@ -5,20 +5,6 @@ import { requireFinite } from './require-number.ts';
 import { alongRhumb } from './rhumb.ts';
 import { metresRun } from './units.ts';
 
-/** A run from a known place. */
-export interface Run {
-  /** Degrees true. */
-  readonly course: number;
-  /** Knots. */
-  readonly speed: number;
-  /** Seconds run; negative asks where she came from. */
-  readonly seconds: number;
-  /** Makes course and speed those through the water. */
-  readonly current?: Current | undefined;
-  /** `'rhumb'` unless stated: the course is held. `'geodesic'`: the shortest line that starts with this course. */
-  readonly line?: 'rhumb' | 'geodesic' | undefined;
-}
-
 /**
  * Where a vessel is after a run of course and speed, with a current when one is given (an estimated position then).
  *
@@ -29,9 +15,6 @@ export interface Run {
  * @returns the place; longitude from -180 to 180
  * @throws RangeError when coordinates are out of range, a number is not finite or the line is neither of the two
  *
- * @see {@link overGround}
- * @see {@link alongRhumb}
- *
  * @example
  * ```ts
  * import { deadReckoning, formatPosition } from 'seahail/position';
@@ -40,7 +23,21 @@ export interface Run {
  * console.log(formatPosition(deadReckoning(merrow, { course: 0, speed: 6, seconds: 1200 }))); // 56°21.99′ N 006°30.00′ W
  * ```
  */
-export function deadReckoning(from: Coordinates, run: Run): Coordinates {
+export function deadReckoning(
+  from: Coordinates,
+  run: {
+    /** Degrees true. */
+    readonly course: number;
+    /** Knots. */
+    readonly speed: number;
+    /** Seconds run; negative asks where she came from. */
+    readonly seconds: number;
+    /** Makes course and speed those through the water. */
+    readonly current?: Current | undefined;
+    /** `'rhumb'` unless stated: the course is held. `'geodesic'`: the shortest line that starts with this course. */
+    readonly line?: 'rhumb' | 'geodesic' | undefined;
+  },
+): Coordinates {
   const { seconds, line = 'rhumb' } = run;
   requireFinite('seconds', seconds);
   if (line !== 'rhumb' && line !== 'geodesic') {

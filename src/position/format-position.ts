@@ -2,17 +2,6 @@ import { requireOptions } from '../result/internal.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { requireWhole } from './require-number.ts';
 
-/** How a position is written for people. */
-export type PositionStyle = 'degrees-minutes' | 'degrees-minutes-seconds' | 'decimal-degrees';
-
-/** Options of {@link formatPosition}. */
-export interface PositionFormat {
-  /** `'degrees-minutes'` unless stated: the way of charts and voice. */
-  readonly style?: PositionStyle | undefined;
-  /** Decimals of the last part, 0 to 9. Unless stated: 2 of a minute, 1 of a second, 6 of a degree. */
-  readonly digits?: number | undefined;
-}
-
 const DIGITS = { 'degrees-minutes': 2, 'degrees-minutes-seconds': 1, 'decimal-degrees': 6 } as const;
 /** How many of the last part make a degree. */
 const PARTS = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal-degrees': 1 } as const;
@@ -40,7 +29,15 @@ const PARTS = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal
  * console.log(formatPosition(place, { style: 'decimal-degrees' })); // 56.338833° N 6.502000° W
  * ```
  */
-export function formatPosition(coordinates: Coordinates, format: PositionFormat = {}): string {
+export function formatPosition(
+  coordinates: Coordinates,
+  format: {
+    /** `'degrees-minutes'` unless stated: the way of charts and voice. */
+    readonly style?: ('degrees-minutes' | 'degrees-minutes-seconds' | 'decimal-degrees') | undefined;
+    /** Decimals of the last part, 0 to 9. Unless stated: 2 of a minute, 1 of a second, 6 of a degree. */
+    readonly digits?: number | undefined;
+  } = {},
+): string {
   const { latitude, longitude } = requireCoordinates(coordinates);
   requireOptions('formatPosition', format, ['style', 'digits']);
   const style = format.style ?? 'degrees-minutes';
@@ -54,7 +51,12 @@ export function formatPosition(coordinates: Coordinates, format: PositionFormat 
   return `${written(latitude, 2, style, digits)} ${ns} ${written(longitude, 3, style, digits)} ${ew}`;
 }
 
-function written(degrees: number, width: number, style: PositionStyle, digits: number): string {
+function written(
+  degrees: number,
+  width: number,
+  style: NonNullable<NonNullable<Parameters<typeof formatPosition>[1]>['style']>,
+  digits: number,
+): string {
   const scale = 10 ** digits;
   const perDegree = PARTS[style] * scale;
   // Rounded once, as a whole number of the last decimal, so that 59.996' becomes the next degree and never 60.00'.

@@ -2,23 +2,20 @@ import { requireCoordinates } from './coordinates.ts';
 import { requireNotNegative } from './require-number.ts';
 import { fixedText, utcText, type Waypoint } from './waypoint.ts';
 
-/** A GeoJSON feature with one point. */
-export interface PointFeature {
-  readonly type: 'Feature';
-  /** The `id` of the waypoint, where it has one. */
-  readonly id?: string;
-  readonly geometry: {
-    readonly type: 'Point';
-    /** Longitude first, then latitude. */
-    readonly coordinates: readonly [number, number];
-  };
-  readonly properties: Readonly<Record<string, string | number | boolean | null>>;
-}
-
 /** A GeoJSON document: media type `application/geo+json`. */
 export interface PointCollection {
   readonly type: 'FeatureCollection';
-  readonly features: readonly PointFeature[];
+  readonly features: readonly {
+    readonly type: 'Feature';
+    /** The `id` of the waypoint, where it has one. */
+    readonly id?: string;
+    readonly geometry: {
+      readonly type: 'Point';
+      /** Longitude first, then latitude. */
+      readonly coordinates: readonly [number, number];
+    };
+    readonly properties: Readonly<Record<string, string | number | boolean | null>>;
+  }[];
 }
 
 /**
@@ -45,7 +42,7 @@ export function toGeoJson(waypoints: readonly Waypoint[]): PointCollection {
   return { type: 'FeatureCollection', features: waypoints.map(feature) };
 }
 
-function feature(waypoint: Waypoint): PointFeature {
+function feature(waypoint: Waypoint): PointCollection['features'][number] {
   const { latitude, longitude } = requireCoordinates(waypoint.position);
   const { name, time, description, source, type, uncertainty, id, properties } = waypoint;
   if (uncertainty !== undefined) requireNotNegative('uncertainty', uncertainty);

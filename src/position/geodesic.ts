@@ -30,7 +30,6 @@ export interface RangeAndBearing {
  * Source: C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013), as implemented by geographiclib-geodesic.
  *
  * @see {@link destination}
- * @see {@link rhumbLine}
  * @see {@link boundsFrom}
  *
  * @example
@@ -68,8 +67,6 @@ export function rangeAndBearing(from: Coordinates, to: Coordinates): RangeAndBea
  * @throws RangeError when coordinates are out of range, the bearing is not finite or the distance is negative
  *
  * Source: as {@link rangeAndBearing}.
- *
- * @see {@link alongRhumb}
  *
  * @example
  * ```ts

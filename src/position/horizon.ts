@@ -10,50 +10,32 @@ const RADIO = 2.23;
 const SIGHT = 2.07;
 
 /**
- * How far apart two antennas may be before the Earth stands between them, in a standard atmosphere.
+ * How far apart two antennas may be before the Earth stands between them, in a standard atmosphere; or, by sight, how
+ * far away the sea horizon is, or an object that rises above it.
  *
  * It is not the range of a radio: that may be less with little power and more when the air bends the waves.
  *
- * @param height - of one antenna above the sea, metres
- * @param other - of the other, metres
+ * @param height - of an antenna or an eye above the sea, metres
+ * @param other - of the other antenna, or of the object seen, metres; 0 unless stated
+ * @param by - `'radio'` unless stated, or `'sight'`
  * @returns metres
  * @throws RangeError when a height is negative or not finite
  *
- * Source: US Federal Standard 1037C, radio horizon range: 2.23 (√h1 + √h2) miles.
+ * Source: US Federal Standard 1037C, radio horizon range: 2.23 (√h1 + √h2) miles; American Practical Navigator, 1995
+ * and 2002 editions, by sight: 2.07 √h miles.
  *
  * @see {@link estimateLink}
- * @see {@link visibleHorizon}
  *
  * @example
  * ```ts
- * import { radioHorizon } from 'seahail/position';
+ * import { horizonRange } from 'seahail/position';
  *
- * console.log((radioHorizon(16, 4) / 1852).toFixed(2)); // 13.38
+ * console.log((horizonRange(16, 4) / 1852).toFixed(2)); // 13.38
+ * console.log((horizonRange(2, 0, 'sight') / 1852).toFixed(2)); // 2.93
  * ```
  */
-export function radioHorizon(height: number, other: number): number {
-  return RADIO * (rootOf(height) + rootOf(other)) * MILE;
-}
-
-/**
- * How far the sea horizon is, or an object that rises above it.
- *
- * @param eye - height of eye above the sea, metres
- * @param object - height of the object above the sea, metres; 0 unless stated
- * @returns metres
- * @throws RangeError when a height is negative or not finite
- *
- * Source: American Practical Navigator, 1995 and 2002 editions: 2.07 √h miles.
- *
- * @example
- * ```ts
- * import { visibleHorizon } from 'seahail/position';
- *
- * console.log((visibleHorizon(2) / 1852).toFixed(2)); // 2.93
- * ```
- */
-export function visibleHorizon(eye: number, object = 0): number {
-  return SIGHT * (rootOf(eye) + rootOf(object)) * MILE;
+export function horizonRange(height: number, other = 0, by: 'radio' | 'sight' = 'radio'): number {
+  return (by === 'radio' ? RADIO : SIGHT) * (rootOf(height) + rootOf(other)) * MILE;
 }
 
 function rootOf(height: number): number {

@@ -2,42 +2,30 @@ import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
 import { type Current, directionOf, type Mover, type Plane, vectorOf, velocityOf } from './mover.ts';
-import { type Geometry, isPlane, onPlane } from './plane.ts';
+import { isPlane, onPlane } from './plane.ts';
 import { rhumbLine } from './rhumb.ts';
 import { crossingOf, lowestOf } from './search.ts';
 import { MILE } from './units.ts';
 
-/** One way to meet a moving vessel. */
-export interface Interception {
-  /** Seconds from now until both are at the same place. */
-  readonly seconds: number;
-  /** Where that is. */
-  readonly position: Coordinates;
-  /** Own run over the ground, metres. */
-  readonly metres: number;
-  /** Degrees true over the ground; `null` when already there. */
-  readonly track: number | null;
-  /** Degrees true to steer through the water; `null` when already there. */
-  readonly steer: number | null;
-}
-
 /** Every way to meet, the earliest first. */
 export interface Interceptions {
   /** Which geometry found the times. */
-  readonly geometry: Geometry;
+  readonly geometry: 'plane' | 'ellipsoid';
   /** None, one, or two when own ship is the slower. */
-  readonly solutions: readonly Interception[];
+  readonly solutions: readonly {
+    /** Seconds from now until both are at the same place. */
+    readonly seconds: number;
+    /** Where that is. */
+    readonly position: Coordinates;
+    /** Own run over the ground, metres. */
+    readonly metres: number;
+    /** Degrees true over the ground; `null` when already there. */
+    readonly track: number | null;
+    /** Degrees true to steer through the water; `null` when already there. */
+    readonly steer: number | null;
+  }[];
   /** Own speed is only just enough: the two solutions have become one. */
   readonly tangent: boolean;
-}
-
-/** What own ship brings. */
-export interface Interceptor {
-  readonly position: Coordinates;
-  /** Knots through the water. */
-  readonly speed: number;
-  /** What the water adds to own way. */
-  readonly current?: Current | undefined;
 }
 
 /** The search on the ellipsoid follows the faster vessel no farther than a thousand miles. */
@@ -77,7 +65,16 @@ const TOUCH = 0.01;
  * console.log(Math.round((first?.seconds ?? 0) / 60), Math.round(first?.steer ?? 0)); // 29 97
  * ```
  */
-export function intercept(own: Interceptor, target: Mover): Interceptions {
+export function intercept(
+  own: {
+    readonly position: Coordinates;
+    /** Knots through the water. */
+    readonly speed: number;
+    /** What the water adds to own way. */
+    readonly current?: Current | undefined;
+  },
+  target: Mover,
+): Interceptions {
   const range = rangeAndBearing(own.position, target.position).metres;
   const stream = streamOf(own);
   const ground = velocityOf(target);
@@ -105,6 +102,8 @@ export function intercept(own: Interceptor, target: Mover): Interceptions {
  * Positive roots of (u² - S²) t² + 2 (p·u) t + p² = 0: the circle that own ship can reach, drifting with the water,
  * grows over the target, who moves with velocity `u` through that water.
  */
+type Interceptor = Parameters<typeof intercept>[0];
+
 function planeTimes(p: Plane, u: Plane, speed: number): { times: readonly number[]; tangent: boolean } {
   const a = u.east ** 2 + u.north ** 2 - speed ** 2;
   const b = p.east * u.east + p.north * u.north;
@@ -173,7 +172,7 @@ function searchedTimes(
   return { times, tangent };
 }
 
-function solution(own: Interceptor, target: Mover, seconds: number): Interception {
+function solution(own: Interceptor, target: Mover, seconds: number): Interceptions['solutions'][number] {
   const position = placeOf(target, seconds);
   const { metres, course } = rhumbLine(own.position, position);
   const way = wayThroughWater(own, position, seconds);

@@ -1,39 +1,5 @@
-import { radioHorizon } from './horizon.ts';
+import { horizonRange } from './horizon.ts';
 import { requireFinite, requirePositive } from './require-number.ts';
-
-/** One end of a radio path over the sea. */
-export interface LinkEnd {
-  /** Height of the antenna above the sea, metres. */
-  readonly height: number;
-  /** Gain of the antenna less the loss of its cable, dB over isotropic; 0 unless stated, a dipole with some cable. */
-  readonly gain?: number | undefined;
-}
-
-/** A radio path to be estimated. */
-export interface Link {
-  /** Power of the transmitter: 25, 6 or 1 W as a rule. */
-  readonly watts: number;
-  readonly from: LinkEnd;
-  readonly to: LinkEnd;
-  /** Distance, metres. */
-  readonly metres: number;
-  /** What the receiver needs, dBm: -107 unless stated, 1 µV across 50 ohms. */
-  readonly sensitivity?: number | undefined;
-}
-
-/** What came out. */
-export interface LinkEstimate {
-  /** Loss between the antennas, dB. */
-  readonly loss: number;
-  /** Level at the receiver, dBm. */
-  readonly received: number;
-  /** By how much the level exceeds what the receiver needs, dB; negative when it falls short. */
-  readonly margin: number;
-  /** Radio horizon of the two antennas, metres. */
-  readonly horizon: number;
-  /** At least 10 dB to spare, some, or none. */
-  readonly verdict: 'probably in range' | 'doubtful' | 'probably out of range';
-}
 
 const MEGAHERTZ = 156.525;
 const WAVELENGTH = 299.792458 / MEGAHERTZ;
@@ -57,7 +23,7 @@ const COMFORTABLE = 10;
  *
  * Source: ITU-R P.525 (free space) and P.526 (spherical Earth: distance and height terms), from memory.
  *
- * @see {@link radioHorizon}
+ * @see {@link horizonRange}
  *
  * @example
  * ```ts
@@ -65,27 +31,56 @@ const COMFORTABLE = 10;
  *
  * const masthead = { height: 15 };
  * const handHeld = { height: 1.5, gain: -5 };
- * console.log(estimateLink({ watts: 25, from: masthead, to: masthead, metres: 15 * 1852 }).verdict); // probably in range
- * console.log(estimateLink({ watts: 1, from: handHeld, to: handHeld, metres: 15 * 1852 }).verdict); // probably out of range
+ * console.log(estimateLink({ watts: 25, from: masthead, to: masthead, metres: 15 * 1852 }).verdict); // likely
+ * console.log(estimateLink({ watts: 1, from: handHeld, to: handHeld, metres: 15 * 1852 }).verdict); // unlikely
  * ```
  */
-export function estimateLink(link: Link): LinkEstimate {
+export function estimateLink(link: {
+  /** Power of the transmitter: 25, 6 or 1 W as a rule. */
+  readonly watts: number;
+  readonly from: {
+    /** Height of the antenna above the sea, metres. */
+    readonly height: number;
+    /** Gain of the antenna less the loss of its cable, dB over isotropic; 0 unless stated, a dipole with some cable. */
+    readonly gain?: number | undefined;
+  };
+  readonly to: {
+    /** Height of the antenna above the sea, metres. */
+    readonly height: number;
+    /** Gain of the antenna less the loss of its cable, dB over isotropic; 0 unless stated, a dipole with some cable. */
+    readonly gain?: number | undefined;
+  };
+  /** Distance, metres. */
+  readonly metres: number;
+  /** What the receiver needs, dBm: -107 unless stated, 1 µV across 50 ohms. */
+  readonly sensitivity?: number | undefined;
+}): {
+  /** Loss between the antennas, dB. */
+  readonly loss: number;
+  /** Level at the receiver, dBm. */
+  readonly received: number;
+  /** By how much the level exceeds what the receiver needs, dB; negative when it falls short. */
+  readonly margin: number;
+  /** Radio horizon of the two antennas, metres. */
+  readonly horizon: number;
+  /** At least 10 dB to spare, some, or none. */
+  readonly verdict: 'likely' | 'doubtful' | 'unlikely';
+} {
   const { watts, from, to, metres, sensitivity = -107 } = link;
   requirePositive('watts', watts);
   requirePositive('metres', metres);
   const gain = [from, to].reduce((sum, end) => sum + gainOf(end), 0);
   requireFinite('sensitivity', sensitivity);
-  const horizon = radioHorizon(from.height, to.height);
+  const horizon = horizonRange(from.height, to.height);
   const loss = seaLoss(metres, from.height, to.height);
   const received = 10 * Math.log10(watts * 1000) + gain - loss;
   const margin = received - sensitivity;
   requireFinite('gain and sensitivity', margin);
-  const verdict =
-    margin >= COMFORTABLE ? 'probably in range' : margin >= 0 ? 'doubtful' : 'probably out of range';
+  const verdict = margin >= COMFORTABLE ? 'likely' : margin >= 0 ? 'doubtful' : 'unlikely';
   return { loss, received, margin, horizon, verdict };
 }
 
-function gainOf({ gain = 0 }: LinkEnd): number {
+function gainOf({ gain = 0 }: Parameters<typeof estimateLink>[0]['from']): number {
   requireFinite('gain', gain);
   return gain;
 }

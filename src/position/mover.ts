@@ -41,14 +41,6 @@ export interface GroundTrack {
  * @param mover - course and speed through the water, and the current
  * @returns the vector sum
  * @throws RangeError when a number is not finite or a speed is negative
- *
- * @example
- * ```ts
- * import { overGround } from 'seahail/position';
- *
- * const track = overGround({ course: 90, speed: 4, current: { set: 0, drift: 3 } });
- * console.log(track.speed, track.course?.toFixed(2)); // 5 53.13
- * ```
  */
 export function overGround(mover: Omit<Mover, 'position'>): GroundTrack {
   const { east, north } = velocityOf(mover);

@@ -9,9 +9,6 @@ const EQUATORIAL_RADIUS = 6_378_137;
 const ECCENTRICITY_SQUARED = (2 - 1 / 298.257223563) / 298.257223563;
 const DEGREE = Math.PI / 180;
 
-/** Which geometry answered: the plane chart at the middle latitude, or the ellipsoid. */
-export type Geometry = 'plane' | 'ellipsoid';
-
 /** One place seen from another on the plane chart of their middle latitude, metres. */
 export function onPlane(from: Coordinates, to: Coordinates): Plane {
   const middle = ((from.latitude + to.latitude) / 2) * DEGREE;

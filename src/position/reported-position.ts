@@ -2,37 +2,28 @@ import { type Failure, failure, type Issue, type Result, success } from '../resu
 import { digitIssue } from './digit-issue.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
 
-/** Latitude as a call carries it: a magnitude and a hemisphere, which is kept even at zero. */
-export interface ReportedLatitude {
-  readonly hemisphere: 'N' | 'S';
-  /** Whole degrees, 0 to 90. */
-  readonly degrees: number;
-  /** Whole minutes, 0 to 59. */
-  readonly minutes: number;
-}
-
-/** Longitude as a call carries it: a magnitude and a hemisphere, which is kept even at zero. */
-export interface ReportedLongitude {
-  readonly hemisphere: 'E' | 'W';
-  /** Whole degrees, 0 to 180. */
-  readonly degrees: number;
-  /** Whole minutes, 0 to 59. */
-  readonly minutes: number;
-}
-
-/** Ten-thousandths of a minute, 0 to 9999 each, to be added to the whole minutes: the enhanced position of M.821. */
-export interface MinuteFraction {
-  readonly latitude: number;
-  readonly longitude: number;
-}
-
 /** A position as a selective call carries it: digits, not a point. Which places it stands for, see {@link boxOf}. */
 export interface ReportedPosition {
   readonly kind: 'reported-position';
-  readonly latitude: ReportedLatitude;
-  readonly longitude: ReportedLongitude;
+  readonly latitude: {
+    readonly hemisphere: 'N' | 'S';
+    /** Whole degrees, 0 to 90. */
+    readonly degrees: number;
+    /** Whole minutes, 0 to 59. */
+    readonly minutes: number;
+  };
+  readonly longitude: {
+    readonly hemisphere: 'E' | 'W';
+    /** Whole degrees, 0 to 180. */
+    readonly degrees: number;
+    /** Whole minutes, 0 to 59. */
+    readonly minutes: number;
+  };
   /** Present when the call had the enhanced position with it. */
-  readonly fraction?: MinuteFraction;
+  readonly fraction?: {
+    readonly latitude: number;
+    readonly longitude: number;
+  };
 }
 
 /** The ten nines of a station that has no position to give. */
@@ -52,14 +43,6 @@ export function requireReported(position: ReportedPosition): ReportedPosition {
   );
 }
 
-/** The digits of a position, as they stand in a call. */
-export interface PositionDigits {
-  /** Ten digits: quadrant, latitude degrees and minutes, longitude degrees and minutes. */
-  readonly digits: string;
-  /** Eight digits: four decimals of the latitude minute, four of the longitude minute. */
-  readonly fraction?: string;
-}
-
 const DIGITS_CLAUSE = 'ITU-R M.493-16, position coordinates';
 const FRACTION_CLAUSE = 'ITU-R M.821, enhanced position resolution';
 const NO_POSITION = '9999999999';
@@ -77,7 +60,6 @@ const NO_POSITION = '9999999999';
  * @see {@link boxOf}
  * @see {@link centreOf}
  * @see {@link boundsFrom}
- * @see {@link refinePosition}
  *
  * @example
  * ```ts
@@ -137,15 +119,6 @@ export function decodePosition(digits: unknown, fraction?: unknown): Result<Repo
  * @returns the finer position; an issue when the digits are not eight or lead past a pole or the 180th meridian
  *
  * Source: ITU-R M.821, from memory.
- *
- * @example
- * ```ts
- * import { formatReportedPosition, refinePosition, toReportedPosition } from 'seahail/position';
- * import { valueOf } from 'seahail/result';
- *
- * const whole = toReportedPosition({ latitude: 56.349, longitude: -6.509 });
- * console.log(formatReportedPosition(valueOf(refinePosition(whole, '94005400')))); // 56°20.9400′ N 006°30.5400′ W
- * ```
  */
 export function refinePosition(position: ReportedPosition, fraction: unknown): Result<ReportedPosition> {
   if (typeof fraction !== 'string' || !/^\d{8}$/.test(fraction)) {
@@ -185,7 +158,12 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
  * console.log(encodePosition(position).digits); // 1562000630
  * ```
  */
-export function encodePosition(position: ReportedPosition | NoPosition): PositionDigits {
+export function encodePosition(position: ReportedPosition | NoPosition): {
+  /** Ten digits: quadrant, latitude degrees and minutes, longitude degrees and minutes. */
+  readonly digits: string;
+  /** Eight digits: four decimals of the latitude minute, four of the longitude minute. */
+  readonly fraction?: string;
+} {
   if (position?.kind === 'no-position') return { digits: NO_POSITION };
   const { latitude, longitude, fraction } = requireReported(position);
   const quadrant = quadrantDigit(latitude.hemisphere, longitude.hemisphere);

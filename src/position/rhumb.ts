@@ -27,17 +27,6 @@ const LEVEL = 1e-3;
  * @throws RangeError when coordinates are out of range
  *
  * Source: Mercator sailing with the meridional parts of the ellipsoid, American Practical Navigator, The Sailings, from memory.
- *
- * @see {@link alongRhumb}
- * @see {@link rangeAndBearing}
- *
- * @example
- * ```ts
- * import { rhumbLine } from 'seahail/position';
- *
- * const line = rhumbLine({ latitude: 50, longitude: -178 }, { latitude: 50, longitude: 179 });
- * console.log((line.metres / 1852).toFixed(1), line.course); // 116.1 270
- * ```
  */
 export function rhumbLine(from: Coordinates, to: Coordinates): RhumbLine {
   requireCoordinates(from);
@@ -63,14 +52,6 @@ export function rhumbLine(from: Coordinates, to: Coordinates): RhumbLine {
  * @throws RangeError when coordinates are out of range, the course is not finite or the distance is negative
  *
  * Source: as {@link rhumbLine}.
- *
- * @example
- * ```ts
- * import { alongRhumb, formatPosition } from 'seahail/position';
- *
- * const start = { latitude: -54.3833333, longitude: 16.3 };
- * console.log(formatPosition(alongRhumb(start, 270, 874 * 1852), { digits: 0 })); // 54°23′ S 008°37′ W
- * ```
  */
 export function alongRhumb(from: Coordinates, course: number, metres: number): Coordinates {
   const direct = destination(from, course, metres);

@@ -2,17 +2,6 @@ import type { Coordinates } from './coordinates.ts';
 import { type Current, directionOf, vectorOf } from './mover.ts';
 import { rhumbLine } from './rhumb.ts';
 
-/** How long a passage takes, and what to steer. */
-export interface Passage {
-  readonly seconds: number;
-  /** Length over the ground, metres. */
-  readonly metres: number;
-  /** Degrees true over the ground; `null` when already there. */
-  readonly track: number | null;
-  /** Degrees true to steer through the water, which is the track when there is no current; `null` when already there. */
-  readonly steer: number | null;
-}
-
 /**
  * Time to reach a place at a speed, along a held track.
  *
@@ -44,7 +33,15 @@ export function timeToReach(
     speed,
     current = { set: 0, drift: 0 },
   }: { readonly speed: number; readonly current?: Current | undefined },
-): Passage | null {
+): {
+  readonly seconds: number;
+  /** Length over the ground, metres. */
+  readonly metres: number;
+  /** Degrees true over the ground; `null` when already there. */
+  readonly track: number | null;
+  /** Degrees true to steer through the water, which is the track when there is no current; `null` when already there. */
+  readonly steer: number | null;
+} | null {
   const { metres, course: track } = rhumbLine(from, to);
   const own = vectorOf(0, speed).north;
   if (track === null) return { seconds: 0, metres: 0, track: null, steer: null };

@@ -8,14 +8,6 @@ export interface TimeOfDay {
   readonly minute: number;
 }
 
-/** A time of day that has found its date. */
-export interface ResolvedTime {
-  /** Start of that minute, epoch milliseconds. */
-  readonly at: number;
-  /** Seconds from then to the receipt; zero when the time lies in the future by no more than the clock doubt. */
-  readonly age: number;
-}
-
 const DAY = 86_400_000;
 const MINUTE = 60_000;
 
@@ -45,7 +37,12 @@ export function resolveTime(
   time: TimeOfDay,
   receivedAt: number,
   options: { readonly clockDoubt?: number | undefined } = {},
-): ResolvedTime {
+): {
+  /** Start of that minute, epoch milliseconds. */
+  readonly at: number;
+  /** Seconds from then to the receipt; zero when the time lies in the future by no more than the clock doubt. */
+  readonly age: number;
+} {
   const { hour, minute } = time;
   const { clockDoubt: doubt = 300 } = options;
   requireWhole('hour', hour, 23);

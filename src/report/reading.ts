@@ -1,6 +1,6 @@
 import type { Call } from '../call/index.ts';
 import type { ExpansionSet } from '../call/internal.ts';
-import type { Coordinates, ResolvedTime } from '../position/index.ts';
+import type { Coordinates, resolveTime } from '../position/index.ts';
 import type { Issue, Notice } from '../result/index.ts';
 import type { AisReport } from './ais-report.ts';
 import type { Direction } from './direction.ts';
@@ -41,7 +41,7 @@ export interface CallReading<Source = Sentence> extends ReadingBase<Source> {
   /** Talker of the `DSC` sentence. */
   readonly talker: string;
   /** The time of the call's position with its date, when both a time and an instant of receipt are known. */
-  readonly positionTime: ResolvedTime | null;
+  readonly positionTime: ReturnType<typeof resolveTime> | null;
 }
 
 /** A `DSE` sentence that belongs to no call: a query, or the rest of a call that was not heard. */

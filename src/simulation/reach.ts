@@ -1,5 +1,5 @@
 import type { Coordinates } from '../position/index.ts';
-import { radioHorizon } from '../position/internal.ts';
+import { horizonRange } from '../position/internal.ts';
 
 /** Where an antenna is. */
 export interface Antenna {
@@ -17,7 +17,7 @@ const EARTH_RADIUS = 6_371_009;
  */
 export function whoHearsWhom(antennas: readonly Antenna[]): readonly (readonly number[])[] {
   const places = antennas.map(({ position }) => onSphere(position));
-  const horizons = antennas.map(({ antennaHeight }) => radioHorizon(antennaHeight, 0));
+  const horizons = antennas.map(({ antennaHeight }) => horizonRange(antennaHeight, 0));
   return antennas.map((_, one) =>
     antennas.flatMap((_, other) => {
       if (one === other) return [];

@@ -6,7 +6,6 @@ import {
   estimateLink,
   formatPosition,
   intercept,
-  overGround,
   resolveTime,
   timeToReach,
   toGeoJson,
@@ -14,6 +13,7 @@ import {
   toGpx,
   toReportedPosition,
 } from '../../src/position/index.ts';
+import { overGround } from '../../src/position/mover.ts';
 import { plotBearings } from '../../src/position/plot/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };

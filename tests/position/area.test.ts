@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaBox, areaContains, decodeArea, encodeArea } from '../../src/position/index.ts';
+import { areaBox, areaContains } from '../../src/position/area.ts';
+import { decodeArea, encodeArea } from '../../src/position/index.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 
 const area = (digits: string) => taken(decodeArea(digits));

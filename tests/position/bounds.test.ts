@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type Bounds,
-  type BoundsOptions,
   boundsFrom,
   boxContains,
   boxOf,
@@ -126,7 +125,7 @@ describe('boundsFrom', () => {
           const reported =
             exact.ok && exact.value.kind === 'reported-position' ? exact.value : read(made.digits);
           const own = destination(centreOf(reported, made.assumption), made.towards, made.away);
-          const options: BoundsOptions = {
+          const options: Parameters<typeof boundsFrom>[2] = {
             at: now - made.age * 1000,
             now,
             clockDoubt: made.clockDoubt,
@@ -389,7 +388,7 @@ describe('describeBounds', () => {
 
 describe('bounds of a position that is not from a call', () => {
   const own = { latitude: 56.3667, longitude: -6.4 };
-  const options: BoundsOptions = { at: now, now, clockDoubt: 0 };
+  const options: Parameters<typeof boundsFrom>[2] = { at: now, now, clockDoubt: 0 };
 
   // -6.533333 degrees are 6 degrees 31.99998 minutes: cut to whole minutes it would be half a mile off.
   it('leaves a typed decimal where it is', () => {

@@ -2,19 +2,18 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  alongRhumb,
   type Coordinates,
   closestApproach,
   deadReckoning,
   destination,
   intercept,
   type Mover,
-  overGround,
   parsePosition,
   rangeAndBearing,
-  rhumbLine,
   timeToReach,
 } from '../../src/position/index.ts';
+import { overGround } from '../../src/position/mover.ts';
+import { alongRhumb, rhumbLine } from '../../src/position/rhumb.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 import { geodesicLines } from '../oracle/position-geodesic-lines.ts';
 import { courseAndMiles, sailed, stepped } from '../oracle/position-sailing.ts';

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cornerOf } from '../../src/position/box.ts';
 import * as position from '../../src/position/index.ts';
+import { overGround } from '../../src/position/mover.ts';
+import { alongRhumb, rhumbLine } from '../../src/position/rhumb.ts';
 
 // A value that is written as 0 and is not equal to it breaks stored data and comparisons: RFC 8259 §6 lets JSON lose the
 // sign. Common practice, no other source.
@@ -22,8 +25,8 @@ describe('no minus zero comes out of', () => {
   > = {
     rangeAndBearing: (from, to) => position.rangeAndBearing(from, to),
     destination: (from, _, way, run) => position.destination(from, way, run),
-    rhumbLine: (from, to) => position.rhumbLine(from, to),
-    alongRhumb: (from, _, way, run) => position.alongRhumb(from, way, run),
+    rhumbLine: (from, to) => rhumbLine(from, to),
+    alongRhumb: (from, _, way, run) => alongRhumb(from, way, run),
     deadReckoning: (from, _, way, run) =>
       position.deadReckoning(from, { course: way, speed: run / 1e6, seconds: 60 }),
     'deadReckoning at rest': (from, _, way) =>
@@ -33,13 +36,12 @@ describe('no minus zero comes out of', () => {
         { position: from, course: way, speed: run / 1e6 },
         { position: to, course: 90, speed: 5 },
       ),
-    overGround: (_, __, way, run) =>
-      position.overGround({ course: way, speed: run, current: { set: -0, drift: 0 } }),
+    overGround: (_, __, way, run) => overGround({ course: way, speed: run, current: { set: -0, drift: 0 } }),
     timeToReach: (from, to, _, run) => position.timeToReach(from, to, { speed: run }),
     toReportedPosition: (from) => position.toReportedPosition(from),
     'toReportedPosition and its box': (from) => {
       const reported = position.toReportedPosition(from);
-      return [position.boxOf(reported), position.centreOf(reported), position.cornerOf(reported)];
+      return [position.boxOf(reported), position.centreOf(reported), cornerOf(reported)];
     },
   };
 

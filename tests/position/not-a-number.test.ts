@@ -1,33 +1,30 @@
 import { describe, expect, it } from 'vitest';
+import { areaContains } from '../../src/position/area.ts';
 import {
-  areaContains,
   boundsFrom,
   boxContains,
   type Coordinates,
   closestApproach,
-  compassToMagnetic,
   compassToTrue,
   deadReckoning,
   decodeArea,
   destination,
   estimateLink,
   formatPosition,
+  horizonRange,
   intercept,
-  magneticToTrue,
-  overGround,
-  radioHorizon,
   rangeAndBearing,
   resolveTime,
-  rhumbLine,
   timeToReach,
   toGeoJson,
   toGeoUri,
   toGpx,
   toReportedPosition,
   trueToCompass,
-  visibleHorizon,
 } from '../../src/position/index.ts';
+import { overGround } from '../../src/position/mover.ts';
 import { plotBearings } from '../../src/position/plot/index.ts';
+import { rhumbLine } from '../../src/position/rhumb.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // JSON makes null of a NaN (ECMA-262, SerializeJSONProperty), and arithmetic makes 0 of a null: a lost fix must not
@@ -69,16 +66,16 @@ const doors: Record<string, (value: number) => unknown> = {
   'areaContains longitude': (longitude) => areaContains(area, { ...merrow, longitude }),
   'plotBearings own': (latitude) => plotBearings({ ...merrow, latitude }, []),
   'plotBearings reach': (reach) => plotBearings(merrow, [], { reach }),
-  'radioHorizon height': (height) => radioHorizon(height, 4),
-  'visibleHorizon eye': (eye) => visibleHorizon(eye),
+  'horizonRange height': (height) => horizonRange(height, 4),
+  'horizonRange eye': (eye) => horizonRange(eye, 0, 'sight'),
   'estimateLink watts': (watts) => estimateLink({ watts, from: mast, to: mast, metres: 1852 }),
   'estimateLink metres': (metres) => estimateLink({ watts: 25, from: mast, to: mast, metres }),
   'estimateLink gain': (gain) => estimateLink({ watts: 25, from: mast, to: { ...mast, gain }, metres: 1852 }),
   'estimateLink sensitivity': (sensitivity) =>
     estimateLink({ watts: 25, from: mast, to: mast, metres: 1852, sensitivity }),
-  'magneticToTrue bearing': (bearing) => magneticToTrue(bearing, 5),
-  'magneticToTrue variation': (variation) => magneticToTrue(5, variation),
-  'compassToMagnetic deviation': (deviation) => compassToMagnetic(5, deviation),
+  'compassToTrue magnetic': (bearing) => compassToTrue(bearing, { variation: 5 }),
+  'compassToTrue variation': (variation) => compassToTrue(5, { variation }),
+  'compassToTrue deviation alone': (deviation) => compassToTrue(5, { variation: 0, deviation }),
   'compassToTrue deviation': (deviation) => compassToTrue(5, { variation: 5, deviation }),
   'trueToCompass variation': (variation) => trueToCompass(5, { variation, deviation: 5 }),
   'resolveTime hour': (hour) => resolveTime({ hour, minute: 0 }, now),

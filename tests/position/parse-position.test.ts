@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatPosition, type PositionStyle, parsePosition, toGeoUri } from '../../src/position/index.ts';
+import { formatPosition, parsePosition, toGeoUri } from '../../src/position/index.ts';
 
 interface Written {
   accepted: { text: string; latitude: number; longitude: number; note: string }[];
@@ -105,7 +105,7 @@ describe('parsePosition', () => {
 
   it('reads back what formatPosition writes, to half a unit of the last decimal', () => {
     const perDegree = { 'degrees-minutes': 60, 'degrees-minutes-seconds': 3600, 'decimal-degrees': 1 };
-    const styles = fc.constantFrom<PositionStyle>(
+    const styles = fc.constantFrom<NonNullable<NonNullable<Parameters<typeof formatPosition>[1]>['style']>>(
       'degrees-minutes',
       'degrees-minutes-seconds',
       'decimal-degrees',
@@ -199,7 +199,10 @@ describe('formatPosition', () => {
     expect(() => formatPosition({ latitude: Number.NaN, longitude: 0 })).toThrow(RangeError);
     expect(() => formatPosition({ latitude: 0, longitude: 0 }, { digits: 10 })).toThrow(RangeError);
     expect(() =>
-      formatPosition({ latitude: 0, longitude: 0 }, { style: 'toString' as PositionStyle }),
+      formatPosition(
+        { latitude: 0, longitude: 0 },
+        { style: 'toString' as NonNullable<NonNullable<Parameters<typeof formatPosition>[1]>['style']> },
+      ),
     ).toThrow(RangeError);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundsFrom, destination, toReportedPosition } from '../../src/position/index.ts';
-import { type PlottedStation, plotBearings } from '../../src/position/plot/index.ts';
+import { plotBearings } from '../../src/position/plot/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const now = Date.UTC(2026, 5, 1, 14, 4);
@@ -10,8 +10,8 @@ const station = (
   name: string,
   bearing: number,
   miles: number,
-  change: Partial<PlottedStation> = {},
-): PlottedStation => ({
+  change: Partial<Parameters<typeof plotBearings>[1][number]> = {},
+): Parameters<typeof plotBearings>[1][number] => ({
   name,
   bounds: boundsFrom(merrow, toReportedPosition(destination(merrow, bearing, miles * 1852)), {
     at: now - 840_000,

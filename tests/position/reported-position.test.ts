@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cornerOf } from '../../src/position/box.ts';
 import {
   boundsFrom,
   boxContains,
   boxOf,
   centreOf,
-  cornerOf,
   decodePosition,
   encodePosition,
   formatReportedPosition,
   type ReportedPosition,
-  refinePosition,
   toReportedPosition,
   uncertaintyOf,
 } from '../../src/position/index.ts';
+import { refinePosition } from '../../src/position/reported-position.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 
 const two = (most: number) =>

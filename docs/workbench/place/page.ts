@@ -10,7 +10,7 @@ import {
   toGeoJson,
   toGeoUri,
   toGpx,
-  trueToMagnetic,
+  trueToCompass,
   type Waypoint,
 } from 'seahail/position';
 import { plotBearings } from 'seahail/position/plot';
@@ -182,7 +182,7 @@ function card(station: Placed, number: number, { position: from, pace, variation
   const magnetic =
     bearing === null || variation === null
       ? ''
-      : `, ${trueToMagnetic(bearing, variation).toFixed(1)}° magnetic`;
+      : `, ${trueToCompass(bearing, { variation }).toFixed(1)}° magnetic`;
   return h(
     'section',
     {},

@@ -3,5 +3,5 @@
  *
  * @packageDocumentation
  */
-export type { PlotOptions, PlottedStation } from './plot.ts';
+
 export { plotBearings } from './plot.ts';

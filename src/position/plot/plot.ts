@@ -20,25 +20,7 @@ import {
 import { plotStyle } from './style.ts';
 
 /** A station to be drawn. */
-export interface PlottedStation {
-  readonly name: string;
-  /** What `boundsFrom` found from the same own position; `null` when she gave no position. */
-  readonly bounds: Bounds | null;
-  /** Drawn heavier and named first in words: a vessel in distress. */
-  readonly distress?: boolean | undefined;
-}
-
-/** Options of {@link plotBearings}. */
-export interface PlotOptions {
-  /** Heading and accessible name; `Reported positions` unless stated. */
-  readonly title?: string | undefined;
-  /** Name of own ship; `own ship` unless stated. */
-  readonly ownName?: string | undefined;
-  /** Least range that the picture shows, metres; all stations fit in unless stated. */
-  readonly reach?: number | undefined;
-  /** Id of the picture and beginning of the ids inside, so that several can stand on one page; `plot` unless stated. */
-  readonly id?: string | undefined;
-}
+type PlottedStation = Parameters<typeof plotBearings>[1][number];
 
 const WIDTH = 640;
 const RADIUS = 262;
@@ -74,8 +56,23 @@ const LINE_LENGTH = 88;
  */
 export function plotBearings(
   own: Coordinates,
-  stations: readonly PlottedStation[],
-  options: PlotOptions = {},
+  stations: readonly {
+    readonly name: string;
+    /** What `boundsFrom` found from the same own position; `null` when she gave no position. */
+    readonly bounds: Bounds | null;
+    /** Drawn heavier and named first in words: a vessel in distress. */
+    readonly distress?: boolean | undefined;
+  }[],
+  options: {
+    /** Heading and accessible name; `Reported positions` unless stated. */
+    readonly title?: string | undefined;
+    /** Name of own ship; `own ship` unless stated. */
+    readonly ownName?: string | undefined;
+    /** Least range that the picture shows, metres; all stations fit in unless stated. */
+    readonly reach?: number | undefined;
+    /** Id of the picture and beginning of the ids inside, so that several can stand on one page; `plot` unless stated. */
+    readonly id?: string | undefined;
+  } = {},
 ): string {
   requireCoordinates(own);
   const { title = 'Reported positions', ownName = 'own ship', id = 'plot' } = options;

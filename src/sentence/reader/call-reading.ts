@@ -1,5 +1,5 @@
 import { decodeFields } from '../../call/index.ts';
-import type { ResolvedTime, TimeOfDay } from '../../position/index.ts';
+import type { TimeOfDay } from '../../position/index.ts';
 import { resolveTime } from '../../position/internal.ts';
 import type { CallReading } from '../../report/index.ts';
 import type { ReaderSettings } from './options.ts';
@@ -30,6 +30,6 @@ export function callReading(
   };
 }
 
-function dated(time: TimeOfDay | null, at: number | null): ResolvedTime | null {
+function dated(time: TimeOfDay | null, at: number | null): ReturnType<typeof resolveTime> | null {
   return time === null || at === null ? null : resolveTime(time, at);
 }
