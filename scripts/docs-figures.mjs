@@ -3,24 +3,45 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeCall } from 'seahail/burst';
-import { composePositionRequest } from 'seahail/call';
+import { composeIndividualCall, composePositionRequest } from 'seahail/call';
+import { internationalPlan } from 'seahail/channel/international';
+import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { boundsFrom, decodePosition } from 'seahail/position';
 import { plotBearings } from 'seahail/position/plot';
 import { valueOf } from 'seahail/result';
 import { phaseTable, transitionTable } from 'seahail/station';
 import { callStream } from './docs-figures/call-stream.mjs';
+import { channelBand } from './docs-figures/channel-band.mjs';
+import { identityAnatomy } from './docs-figures/identity-anatomy.mjs';
 import { minuteBox } from './docs-figures/minute-box.mjs';
 import { radioCurves } from './docs-figures/radio-curves.mjs';
 import { receiverCurves } from './docs-figures/receiver-curves.mjs';
 import { rooms } from './docs-figures/rooms.mjs';
 import { stateDiagram } from './docs-figures/state-diagram.mjs';
+import { timeLine } from './docs-figures/time-line.mjs';
 import { waveform } from './docs-figures/waveform.mjs';
+import { wiring } from './docs-figures/wiring.mjs';
 
 const out = fileURLToPath(new URL('../docs/generated/figures', import.meta.url));
 mkdirSync(out, { recursive: true });
 const write = (name, svg) => writeFileSync(join(out, `${name}.svg`), svg.replace(/\n\s*\n/g, '\n'));
 
 write('rooms', rooms({ id: 'rooms', title: 'The rooms of the library' }));
+
+write(
+  'identity-anatomy',
+  identityAnatomy({ id: 'identity-anatomy', title: 'Nine digits and what they say' }),
+);
+write(
+  'channel-band',
+  channelBand({
+    id: 'channel-band',
+    title: 'The VHF band in two plans, and what boats of both may talk on',
+    plans: [internationalPlan, unitedStatesPlan],
+    purpose: 'intership-non-commercial',
+  }),
+);
+write('wiring', wiring({ id: 'wiring', title: 'One call, two cables' }));
 
 const call = composePositionRequest({ from: '232999871', to: '232999142' });
 const title = 'Merrow asks Tern of Ardle for her position: the words on the air';
@@ -61,3 +82,95 @@ for (const [procedure, title] of Object.entries(procedures)) {
   const transitions = transitionTable().filter(ofIt);
   write(`station-${procedure}`, stateDiagram({ procedure, title, phases, transitions }));
 }
+
+const person = { answers: 'able', delay: [5, 9], talk: [60, 90] };
+const stationOf = (name, settings, latitude, longitude) => ({
+  name,
+  settings,
+  position: { latitude, longitude },
+  antennaHeight: 12,
+  person,
+});
+const caller = stationOf('Merrow', { mmsi: '232999871' }, 56.3667, -6.4);
+const friend = stationOf('Tern of Ardle', { mmsi: '232999142' }, 56.3052, -6.5341);
+const casualty = stationOf('Bounty of Lorn', { mmsi: '232999218' }, 56.4454, -6.0555);
+const coast = {
+  ...stationOf('Skerra Coastguard', { mmsi: '002329990', equipment: 'coast', designated: true }, 56.45, -6.2),
+  person: undefined,
+};
+const byKey = (call, words) => [{ at: 5, station: 'Merrow', event: { kind: 'call', call }, words }];
+const alert = [
+  {
+    at: 5,
+    station: 'Bounty of Lorn',
+    event: { kind: 'prepare-alert', nature: 'flooding' },
+    words: 'lifts the cover, chooses flooding',
+  },
+  { at: 8, station: 'Bounty of Lorn', event: { kind: 'press-alert' }, words: 'holds the distress key down' },
+];
+write(
+  'time-line-individual',
+  timeLine({
+    id: 'time-line-individual',
+    title: 'A call to one station, from the key to the talk',
+    stations: [caller, friend],
+    script: byKey(
+      composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' }),
+      'proposes channel 72',
+    ),
+    duration: 60,
+  }),
+);
+write(
+  'time-line-position',
+  timeLine({
+    id: 'time-line-position',
+    title: 'Where is she? A position request and its reply',
+    stations: [caller, friend],
+    script: byKey(composePositionRequest({ from: '232999871', to: '232999142' }), 'asks for the position'),
+    duration: 60,
+  }),
+);
+write(
+  'time-line-distress',
+  timeLine({
+    id: 'time-line-distress',
+    title: 'A distress attempt and its acknowledgement',
+    stations: [casualty, coast],
+    script: [
+      ...alert,
+      {
+        at: 40,
+        station: 'Skerra Coastguard',
+        event: { kind: 'acknowledge', dialogue: 0 },
+        words: 'decides to acknowledge',
+      },
+      { at: 42, station: 'Skerra Coastguard', event: { kind: 'confirm', dialogue: 0 }, words: 'confirms' },
+    ],
+    duration: 90,
+  }),
+);
+write(
+  'time-line-cancel',
+  timeLine({
+    id: 'time-line-cancel',
+    title: 'An alert sent by mistake, cancelled at once',
+    stations: [casualty, coast],
+    script: [
+      ...alert,
+      {
+        at: 20,
+        station: 'Bounty of Lorn',
+        event: { kind: 'cancel-alert' },
+        words: 'sees the mistake and cancels',
+      },
+      {
+        at: 24,
+        station: 'Bounty of Lorn',
+        event: { kind: 'confirm', dialogue: 0 },
+        words: 'confirms: it was false',
+      },
+    ],
+    duration: 60,
+  }),
+);
