@@ -3,60 +3,6 @@ import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, parseDesignator } from './designator.ts';
 import { channelsNumbered, findChannel, isPlan, noPlan } from './find-channel.ts';
 
-/** A VHF channel as a call names it. */
-export interface VhfChannelElement {
-  readonly kind: 'vhf-channel';
-  /** The digits as received. */
-  readonly digits: string;
-  /** The channel exactly as received: `'22'` stays `'22'` wherever the call was heard. */
-  readonly designator: string;
-  /** The plan's channel of that name; `null` without a plan, or when the plan has none. */
-  readonly channel: Channel | null;
-}
-
-/** A frequency as a call names it. */
-export interface FrequencyElement {
-  readonly kind: 'frequency';
-  readonly digits: string;
-  /** Kilohertz, a decimal string: `'2182.0'` in steps of 100 Hz, `'2187.50'` in steps of 10 Hz. */
-  readonly kHz: string;
-}
-
-/** The number of an MF or HF working channel as a call names it. */
-export interface HfChannelElement {
-  readonly kind: 'hf-channel';
-  readonly digits: string;
-  /** Five digits. */
-  readonly number: string;
-}
-
-/** A channel of the automatic VHF telephone service. */
-export interface AutomaticServiceElement {
-  readonly kind: 'automatic-service';
-  readonly digits: string;
-}
-
-/** The call leaves the element open. */
-export interface NoInformationElement {
-  readonly kind: 'no-information';
-  readonly digits: '';
-}
-
-/** Digits whose first has no known meaning. */
-export interface UnknownElement {
-  readonly kind: 'unknown';
-  readonly digits: string;
-}
-
-/** One frequency or channel element of a call; `digits` are kept as received. */
-export type CallFrequency =
-  | VhfChannelElement
-  | FrequencyElement
-  | HfChannelElement
-  | AutomaticServiceElement
-  | NoInformationElement
-  | UnknownElement;
-
 /**
  * The six digits by which a call names a VHF channel: 90 and four digits.
  *
@@ -69,22 +15,22 @@ export type CallFrequency =
  *
  * Source: ITU-R M.493-16, frequency and channel information, from memory.
  *
- * @see {@link channelFromDigits}
+ * @see {@link decodeChannel}
  *
  * @example
  * ```ts
- * import { channelToDigits, findChannel } from 'seahail/channel';
+ * import { encodeChannel, findChannel } from 'seahail/channel';
  * import { unitedStatesPlan } from 'seahail/channel/united-states';
  * import { valueOf } from 'seahail/result';
  *
- * console.log(channelToDigits(valueOf(findChannel(unitedStatesPlan, '22A')))); // 901022
+ * console.log(encodeChannel(valueOf(findChannel(unitedStatesPlan, '22A')))); // 901022
  * ```
  */
-export function channelToDigits(channel: Channel | Designator): string {
+export function encodeChannel(channel: Channel | Designator): string {
   if (channel.m1084 === null) {
     const name = channel.kind === 'channel' ? channel.designator : channel.text;
     throw new RangeError(
-      `channelToDigits: a channel with digits of ITU-R M.1084 wanted, ${name} given, which has none`,
+      `encodeChannel: a channel with digits of ITU-R M.1084 wanted, ${name} given, which has none`,
     );
   }
   // ITU-R M.493-16 table A1-5, as publicly restated: 90 and the four digits of M.1084.
@@ -104,18 +50,61 @@ export function channelToDigits(channel: Channel | Designator): string {
  * Source: ITU-R M.493-16, frequency and channel information, from memory; first digits 3, 4 and 8 with
  * medium to low confidence.
  *
- * @see {@link channelToDigits}
+ * @see {@link encodeChannel}
  *
  * @example
  * ```ts
- * import { channelFromDigits } from 'seahail/channel';
+ * import { decodeChannel } from 'seahail/channel';
  * import { unitedStatesPlan } from 'seahail/channel/united-states';
  *
- * const read = channelFromDigits('900022', unitedStatesPlan);
+ * const read = decodeChannel('900022', unitedStatesPlan);
  * if (read.ok) console.log(read.value.kind, read.notices[0]?.suggestion); // vhf-channel 1022
  * ```
  */
-export function channelFromDigits(digits: string, plan?: ChannelPlan | undefined): Result<CallFrequency> {
+export function decodeChannel(
+  digits: string,
+  plan?: ChannelPlan | undefined,
+): Result<
+  | {
+      /** A VHF channel as a call names it. */
+      readonly kind: 'vhf-channel';
+      /** The digits as received. */
+      readonly digits: string;
+      /** The channel exactly as received: `'22'` stays `'22'` wherever the call was heard. */
+      readonly designator: string;
+      /** The plan's channel of that name; `null` without a plan, or when the plan has none. */
+      readonly channel: Channel | null;
+    }
+  | {
+      /** A frequency as a call names it. */
+      readonly kind: 'frequency';
+      readonly digits: string;
+      /** Kilohertz, a decimal string: `'2182.0'` in steps of 100 Hz, `'2187.50'` in steps of 10 Hz. */
+      readonly kHz: string;
+    }
+  | {
+      /** The number of an MF or HF working channel as a call names it. */
+      readonly kind: 'hf-channel';
+      readonly digits: string;
+      /** Five digits. */
+      readonly number: string;
+    }
+  | {
+      /** A channel of the automatic VHF telephone service. */
+      readonly kind: 'automatic-service';
+      readonly digits: string;
+    }
+  | {
+      /** The call leaves the element open. */
+      readonly kind: 'no-information';
+      readonly digits: '';
+    }
+  | {
+      /** Digits whose first has no known meaning. */
+      readonly kind: 'unknown';
+      readonly digits: string;
+    }
+> {
   if (digits === '' || digits === '126126126') return success({ kind: 'no-information', digits: '' });
   if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
     return failure({
@@ -169,7 +158,7 @@ export function digitsNaming(m1084: string): string {
   return `90${m1084.padStart(4, '0')}`;
 }
 
-function readChannel(digits: string, plan: ChannelPlan | undefined): Result<CallFrequency> {
+function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<typeof decodeChannel> {
   const name = channelNamedBy(digits);
   const second = digits.charAt(1);
   if (name === null) return success({ kind: 'unknown', digits }, [unknownSecond(digits, second)]);

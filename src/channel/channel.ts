@@ -1,9 +1,5 @@
 /** Whether a fact was read in the source named, or is remembered and waits for a better source. */
-export interface Evidence {
-  readonly basis: 'source' | 'memory';
-  /** Document and section; for a remembered fact, the document it is remembered from. */
-  readonly source: string;
-}
+export type Evidence = Channel['evidence']['frequency'];
 
 /** What a channel may serve. Words of Radio Regulations Appendix 18 and of the national tables. */
 export type ChannelUse =
@@ -42,17 +38,10 @@ export type ChannelUse =
   | 'weather-broadcast';
 
 /** How fit a channel is for a kind of talk, from first choice to not at all. */
-export type Fitness = 'preferred' | 'allowed' | 'restricted' | 'no';
+export type Fitness = Channel['intership']['commercial'];
 
 /** A power limit of a ship that applies on a condition, beside the ordinary limit of the channel. */
-export interface ConditionalPowerLimit {
-  /** Most power, watts. */
-  readonly watts: number;
-  /** What the watts are: output of the transmitter, or power radiated from the aerial. */
-  readonly measure: 'output' | 'radiated';
-  /** When the limit applies, in plain words. */
-  readonly when: string;
-}
+export type ConditionalPowerLimit = Channel['conditionalPowerLimits'][number];
 
 /**
  * One channel as one plan has it.
@@ -95,13 +84,22 @@ export interface Channel {
   /** True where the rules require a set to reduce its output to `powerLimitW` automatically. */
   readonly automaticPowerReduction: boolean;
   /** Other limits for ships, each with the condition on which it applies; empty where there is none. */
-  readonly conditionalPowerLimits: readonly ConditionalPowerLimit[];
+  readonly conditionalPowerLimits: readonly {
+    /** Most power, watts. */
+    readonly watts: number;
+    /** What the watts are: output of the transmitter, or power radiated from the aerial. */
+    readonly measure: 'output' | 'radiated';
+    /** When the limit applies, in plain words. */
+    readonly when: string;
+  }[];
   /** Power limit of coast stations, watts; `null` where they do not transmit or no limit is known. */
   readonly coastPowerLimitW: number | null;
   /** Whether short digital messages may share a voice channel; `null` where the plan knows no rule. */
   readonly dataMessages: 'permitted' | 'prohibited' | null;
   /** Fitness for ordinary talk between two ships. */
-  readonly intership: { readonly nonCommercial: Fitness; readonly commercial: Fitness };
+  readonly intership: Readonly<
+    Record<'nonCommercial' | 'commercial', 'preferred' | 'allowed' | 'restricted' | 'no'>
+  >;
   /** What to mind before using it, in plain words. */
   readonly caution: string | null;
   /** Whether a call may name it as the working channel for speech at all. */
@@ -110,7 +108,17 @@ export interface Channel {
   readonly notNamedBecause: string | null;
   /** What restricts selective calls of every kind in these waters, in plain words; `null` where nothing does. */
   readonly selectiveCallRule: string | null;
-  readonly evidence: { readonly frequency: Evidence; readonly use: Evidence; readonly power: Evidence };
+  /** How the frequency, the uses and the power were obtained. */
+  readonly evidence: Readonly<
+    Record<
+      'frequency' | 'use' | 'power',
+      {
+        readonly basis: 'source' | 'memory';
+        /** Document and section; for a remembered fact, the document it is remembered from. */
+        readonly source: string;
+      }
+    >
+  >;
 }
 
 /** The channels allotted by one administration for its waters. */

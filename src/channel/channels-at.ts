@@ -3,16 +3,6 @@ import type { Channel, ChannelPlan, ChannelUse } from './channel.ts';
 import { isPlan, noPlan } from './find-channel.ts';
 import { readHertz } from './frequency.ts';
 
-/** A channel that uses a frequency, and who transmits on it. */
-export interface FrequencyMatch {
-  readonly kind: 'frequency-match';
-  readonly channel: Channel;
-  /** The side that transmits on the frequency; `'both'` on a single-frequency channel. */
-  readonly side: 'ship' | 'coast' | 'both';
-  /** How far the channel's frequency lies above the one asked for, hertz; 0 when they are the same. */
-  readonly offsetHz: number;
-}
-
 /**
  * All channels of a plan that use a frequency, nearest first.
  *
@@ -24,7 +14,6 @@ export interface FrequencyMatch {
  * @throws RangeError when the tolerance is negative or not a number
  *
  * @see {@link channelsFor}
- * @see {@link frequencyOf}
  * @see {@link findChannel}
  *
  * @example
@@ -40,7 +29,16 @@ export function channelsAt(
   plan: ChannelPlan,
   frequency: string | number,
   { toleranceKHz = 0 }: { readonly toleranceKHz?: number | undefined } = {},
-): Result<readonly FrequencyMatch[]> {
+): Result<
+  readonly {
+    readonly kind: 'frequency-match';
+    readonly channel: Channel;
+    /** The side that transmits on the frequency; `'both'` on a single-frequency channel. */
+    readonly side: 'ship' | 'coast' | 'both';
+    /** How far the channel's frequency lies above the one asked for, hertz; 0 when they are the same. */
+    readonly offsetHz: number;
+  }[]
+> {
   if (!(toleranceKHz >= 0))
     throw new RangeError(`channelsAt: toleranceKHz of 0 or more wanted, ${toleranceKHz} given`);
   if (!isPlan(plan)) return failure(noPlan(plan));
@@ -92,3 +90,5 @@ export function channelsFor(plan: ChannelPlan, use: ChannelUse): readonly Channe
     ...serving.filter((channel) => channel.uses[0] !== use),
   ];
 }
+
+type FrequencyMatch = Extract<ReturnType<typeof channelsAt>, { readonly ok: true }>['value'][number];

@@ -8,7 +8,7 @@ import { noPlan } from './find-channel.ts';
 import { frequencyOf } from './frequency-of.ts';
 
 /** A channel that is not yet part of a plan: {@link definePlan} adds the name of the plan. */
-export type PlanlessChannel = Omit<Channel, 'plan'> & { readonly plan?: string | undefined };
+export type PlanlessChannel = OwnPlan['channels'][number];
 
 /** What a channel of your own is for; each may be left out. */
 export interface OwnChannelOptions {
@@ -36,7 +36,7 @@ export interface OwnChannelOptions {
 export interface OwnPlan {
   readonly name: string;
   /** Channels of your own, or of another plan: `...internationalPlan.channels`. Each name may occur once. */
-  readonly channels: readonly PlanlessChannel[];
+  readonly channels: readonly (Omit<Channel, 'plan'> & { readonly plan?: string | undefined })[];
   readonly edition?: string | undefined;
   readonly sources?: readonly string[] | undefined;
   readonly cautions?: readonly string[] | undefined;
@@ -65,7 +65,7 @@ export function simplexChannel(
   designator: string,
   kHz: number,
   options: OwnChannelOptions = {},
-): PlanlessChannel {
+): OwnPlan['channels'][number] {
   const by = options.transmitters ?? 'ships-and-coast';
   return ownChannel(designator, by === 'coast' ? null : kHz, by === 'ships' ? null : kHz, options);
 }
@@ -92,7 +92,7 @@ export function duplexChannel(
   shipKHz: number,
   coastKHz: number,
   options: OwnChannelOptions = {},
-): PlanlessChannel {
+): OwnPlan['channels'][number] {
   return ownChannel(designator, shipKHz, coastKHz, options);
 }
 

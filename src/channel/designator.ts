@@ -3,40 +3,42 @@ import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
 import { plainText } from './plain-text.ts';
 
 /**
- * A channel with a number.
+ * What a person means by the name of a channel, which has a number or a name. Which waters have it is a question to a
+ * plan.
  *
- * `leg` is `'ship'` for the lower leg used as a single frequency (22A, 1022), `'coast'` for the upper
- * leg (21B, 2021), `'as-listed'` for the number as Appendix 18 lists it, with one frequency or two.
+ * `leg` is `'ship'` for the lower leg used as a single frequency (22A, 1022), `'coast'` for the upper leg (21B, 2021),
+ * `'as-listed'` for the number as Appendix 18 lists it, with one frequency or two.
  */
-export interface NumberedDesignator {
-  readonly kind: 'numbered-channel';
-  /** As written, made uniform: `'06'`, `'22A'`, `'1022'`. */
-  readonly text: string;
-  readonly number: number;
-  readonly leg: 'as-listed' | 'ship' | 'coast';
-  /** Digits after ITU-R M.1084 Annex 4; `null` for the private numbers 29 to 59. */
-  readonly m1084: string | null;
-}
+export type Designator =
+  | {
+      readonly kind: 'numbered-channel';
+      /** As written, made uniform: `'06'`, `'22A'`, `'1022'`. */
+      readonly text: string;
+      readonly number: number;
+      readonly leg: 'as-listed' | 'ship' | 'coast';
+      /** Digits after ITU-R M.1084 Annex 4; `null` for the private numbers 29 to 59. */
+      readonly m1084: string | null;
+    }
+  | {
+      readonly kind: 'named-channel';
+      /** `'AIS 1'`, `'ASM 2'`, `'WX3'`, `'M'`, `'M1'`, `'M2'`, `'P4'`, `'0'`, `'L2'`, `'F3'` or `'55L'`. */
+      readonly text: string;
+      /** `'2087'` for AIS 1, `'75'` for AIS 3 and so on; `null` where no rule gives digits. */
+      readonly m1084: string | null;
+    };
+
+/** A channel with a number. */
+export type NumberedDesignator = Extract<Designator, { readonly kind: 'numbered-channel' }>;
 
 /** A channel with a name instead of a number. */
-export interface NamedDesignator {
-  readonly kind: 'named-channel';
-  /** `'AIS 1'`, `'ASM 2'`, `'WX3'`, `'M'`, `'M1'`, `'M2'`, `'P4'`, `'0'`, `'L2'`, `'F3'` or `'55L'`. */
-  readonly text: string;
-  /** `'2087'` for AIS 1, `'75'` for AIS 3 and so on; `null` where no rule gives digits. */
-  readonly m1084: string | null;
-}
-
-/** What a person means by the name of a channel. Which waters have it is a question to a plan. */
-export type Designator = NumberedDesignator | NamedDesignator;
+type NamedDesignator = Extract<Designator, { readonly kind: 'named-channel' }>;
 
 /**
  * Reads the name of a channel as people write it.
  *
  * Takes `'6'`, `'06'`, `'ch 6'`, `'Channel 06'`, `'VHF 72'`, `'22A'`, `'22 a'`, `'1022'`, `'AIS1'`,
  * `'M2'`, `'WX3'`, with digits of any script. A suffix or prefix is never dropped: 22 and 22A are
- * different channels. Numbers of the 12.5 kHz interleaved channels are refused here and read by
- * {@link parseInterleavedChannel}.
+ * different channels. Numbers of the 12.5 kHz interleaved channels are refused: no plan here holds one.
  *
  * @param input - text from a person, a file or a set; anything else gives an issue
  * @returns the designator; a notice for the private numbers 29 to 59
@@ -45,7 +47,6 @@ export type Designator = NumberedDesignator | NamedDesignator;
  * the US Coast Guard Navigation Center, 2016.
  *
  * @see {@link findChannel}
- * @see {@link formatDesignator}
  *
  * @example
  * ```ts
@@ -67,32 +68,6 @@ export function parseDesignator(input: unknown): Result<Designator> {
   const [, digits, letter] = /^(\d{1,4})(?:[ -]?([AB]))?$/.exec(body) ?? [];
   if (digits === undefined || (letter !== undefined && digits.length > 2)) return failure(malformed(input));
   return readNumber(digits, letter, input);
-}
-
-/**
- * The designator as text.
- *
- * @param designator - what {@link parseDesignator} gave
- * @param style - `'as-written'`, or for one leg of a channel the letter form (`'22A'`) or the digits (`'1022'`)
- * @returns the text; names, plain numbers and 2006 are the same in every style
- *
- * @example
- * ```ts
- * import { formatDesignator, parseDesignator } from 'seahail/channel';
- * import { valueOf } from 'seahail/result';
- *
- * console.log(formatDesignator(valueOf(parseDesignator('1022')), 'letter')); // 22A
- * ```
- */
-export function formatDesignator(
-  designator: Designator,
-  style: 'as-written' | 'letter' | 'four-digit' = 'as-written',
-): string {
-  if (designator.kind === 'named-channel' || designator.leg === 'as-listed') return designator.text;
-  if (style === 'letter' && designator.number !== 6) {
-    return `${twoDigits(designator.number)}${designator.leg === 'ship' ? 'A' : 'B'}`;
-  }
-  return style === 'four-digit' ? (designator.m1084 ?? designator.text) : designator.text;
 }
 
 /** Names used beside the numbers, with the digits of the numbered channel where there is one. */

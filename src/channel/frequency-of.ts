@@ -21,18 +21,6 @@ export interface ChannelFrequencies {
  *
  * Source: RR Appendix 18; the arithmetic was compared with all 57 rows of 47 CFR 80.871(d), 2015 edition.
  * Channels 87 and 88 are single-frequency since WRC-15.
- *
- * @see {@link channelsAt}
- * @see {@link formatMegahertz}
- *
- * @example
- * ```ts
- * import { frequencyOf, parseDesignator } from 'seahail/channel';
- * import { valueOf } from 'seahail/result';
- *
- * console.log(frequencyOf(valueOf(parseDesignator('22')))?.coastKHz); // 161700
- * console.log(frequencyOf(valueOf(parseDesignator('22A')))?.coastKHz); // 157100
- * ```
  */
 export function frequencyOf(designator: Designator): ChannelFrequencies | null {
   if (designator.m1084 === null) return null;

@@ -13,65 +13,36 @@
 
 /* What a plan holds. */
 
-export type {
-  Channel,
-  ChannelPlan,
-  ChannelUse,
-  ConditionalPowerLimit,
-  Evidence,
-  Fitness,
-} from './channel.ts';
+export type { Channel, ChannelPlan, ChannelUse } from './channel.ts';
 
 /* A plan of your own. */
 
-export type { OwnChannelOptions, OwnPlan, PlanlessChannel } from './define-plan.ts';
+export type { OwnChannelOptions, OwnPlan } from './define-plan.ts';
 export { definePlan, duplexChannel, parsePlan, simplexChannel } from './define-plan.ts';
 
 /* From what people write to a channel of a plan. */
 
-export type { Designator, NamedDesignator, NumberedDesignator } from './designator.ts';
-export { formatDesignator, parseDesignator } from './designator.ts';
+export type { Designator } from './designator.ts';
+export { parseDesignator } from './designator.ts';
 export { findChannel } from './find-channel.ts';
 export { channelSchema } from './schema.ts';
 
 /* Frequencies: by number, of a channel, and back. */
 
-export type { FrequencyMatch } from './channels-at.ts';
 export { channelsAt, channelsFor } from './channels-at.ts';
 export { formatMegahertz } from './frequency.ts';
-export type { ChannelFrequencies } from './frequency-of.ts';
-export { frequencyOf } from './frequency-of.ts';
 
 /* Which channel to name in a call. */
 
 export { barredEverywhere } from './barred-everywhere.ts';
 export type { WorkingPurpose } from './purpose.ts';
-export { checkWorkingChannel, mayPropose } from './working-channel.ts';
-export type {
-  RuledOutChannel,
-  WorkingChannel,
-  WorkingChannels,
-  WorkingChannelsOptions,
-} from './working-channels.ts';
+export { checkWorkingChannel } from './working-channel.ts';
+export type { WorkingChannels } from './working-channels.ts';
 export { workingChannels } from './working-channels.ts';
 
 /* Channels and frequencies in the digits of a call. */
 
-export type {
-  AutomaticServiceElement,
-  CallFrequency,
-  FrequencyElement,
-  HfChannelElement,
-  NoInformationElement,
-  UnknownElement,
-  VhfChannelElement,
-} from './call-digits.ts';
-export { channelFromDigits, channelToDigits } from './call-digits.ts';
-
-/* The 12.5 kHz channels between the others: uncertain, and kept out of every plan. */
-
-export type { InterleavedChannel } from './interleaved.ts';
-export { parseInterleavedChannel } from './interleaved.ts';
+export { decodeChannel, encodeChannel } from './call-digits.ts';
 
 /* Every code an issue or notice of this room can carry. */
 

@@ -13,18 +13,6 @@ export const CHANNEL_ISSUE_CODES = [
     meaning: 'a suffix or prefix asks for one leg of a channel that has one frequency only',
   },
   { code: 'channel-interleaved', meaning: 'the number belongs to the 12.5 kHz interleaved channels' },
-  {
-    code: 'channel-interleaved-malformed',
-    meaning: 'the text is no number of a 12.5 kHz interleaved channel',
-  },
-  {
-    code: 'channel-interleaved-unsure',
-    meaning: 'the number of a 12.5 kHz channel is read by a rule that is not confirmed',
-  },
-  {
-    code: 'channel-interleaved-protected',
-    meaning: 'a 12.5 kHz channel touches a channel that must be left in peace',
-  },
   { code: 'channel-not-in-plan', meaning: 'the plan does not have the channel' },
   { code: 'channel-no-plan', meaning: 'a plan was given as something that is none' },
   { code: 'channel-plan-malformed', meaning: 'a field of a plan of your own is not usable' },

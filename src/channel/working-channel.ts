@@ -41,16 +41,6 @@ export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): 
  *
  * @param channel - a plan's channel
  * @param purpose - what it is wanted for
- *
- * @example
- * ```ts
- * import { findChannel, mayPropose } from 'seahail/channel';
- * import { internationalPlan } from 'seahail/channel/international';
- * import { valueOf } from 'seahail/result';
- *
- * console.log(mayPropose(valueOf(findChannel(internationalPlan, '72')), 'intership-non-commercial')); // true
- * console.log(mayPropose(valueOf(findChannel(internationalPlan, '22')), 'intership-non-commercial')); // false
- * ```
  */
 export function mayPropose(channel: Channel, purpose: WorkingPurpose): boolean {
   return barTo(channel, purpose) === undefined;

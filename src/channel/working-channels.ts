@@ -7,33 +7,10 @@ import { fitnessFor, type WorkingPurpose } from './purpose.ts';
 import { barTo, checkWorkingChannel } from './working-channel.ts';
 
 /** A channel that serves under every plan asked about. */
-export interface WorkingChannel {
-  readonly kind: 'working-channel';
-  /** As the first plan writes it; the others may write it otherwise. */
-  readonly designator: string;
-  /** The channel in each plan, in the order of the plans. */
-  readonly channels: readonly Channel[];
-  /** The least that any of the plans says of it. */
-  readonly fitness: Exclude<Fitness, 'no'>;
-  /** What each set shows for it, in the order of the sets; empty where no sets were given. */
-  readonly onSets: readonly string[];
-  /** Why, in plain words, plan by plan. */
-  readonly reason: string;
-  /** What to mind, with clauses. */
-  readonly notices: readonly Notice[];
-}
+export type WorkingChannel = WorkingChannels['ranked'][number];
 
 /** A channel that does not serve under at least one of the plans. */
-export interface RuledOutChannel {
-  readonly kind: 'ruled-out-channel';
-  readonly designator: string;
-  /** The channel in those plans that have it. */
-  readonly channels: readonly Channel[];
-  /** The first thing that rules it out, in plain words. */
-  readonly reason: string;
-  /** Everything that rules it out, with clauses. */
-  readonly notices: readonly [Notice, ...Notice[]];
-}
+export type RuledOutChannel = WorkingChannels['ruledOut'][number];
 
 /** Every channel of the plans asked about, sorted into those that serve and those that do not. */
 export interface WorkingChannels {
@@ -44,15 +21,32 @@ export interface WorkingChannels {
   /** Names of the plans that the sets are programmed with, where they were given. */
   readonly sets: readonly string[];
   /** Best first. */
-  readonly ranked: readonly WorkingChannel[];
+  readonly ranked: readonly {
+    readonly kind: 'working-channel';
+    /** As the first plan writes it; the others may write it otherwise. */
+    readonly designator: string;
+    /** The channel in each plan, in the order of the plans. */
+    readonly channels: readonly Channel[];
+    /** The least that any of the plans says of it. */
+    readonly fitness: 'preferred' | 'allowed' | 'restricted';
+    /** What each set shows for it, in the order of the sets; empty where no sets were given. */
+    readonly onSets: readonly string[];
+    /** Why, in plain words, plan by plan. */
+    readonly reason: string;
+    /** What to mind, with clauses. */
+    readonly notices: readonly Notice[];
+  }[];
   /** In order of number, plan by plan. */
-  readonly ruledOut: readonly RuledOutChannel[];
-}
-
-/** What else {@link workingChannels} may know. */
-export interface WorkingChannelsOptions {
-  /** The plan that each ship's set is programmed with: which frequencies it has, whatever that plan says of their use. */
-  readonly sets?: readonly ChannelPlan[] | undefined;
+  readonly ruledOut: readonly {
+    readonly kind: 'ruled-out-channel';
+    readonly designator: string;
+    /** The channel in those plans that have it. */
+    readonly channels: readonly Channel[];
+    /** The first thing that rules it out, in plain words. */
+    readonly reason: string;
+    /** Everything that rules it out, with clauses. */
+    readonly notices: readonly [Notice, ...Notice[]];
+  }[];
 }
 
 /**
@@ -72,7 +66,7 @@ export interface WorkingChannelsOptions {
  * @throws RangeError when no plan is given, or the purpose is none of them
  *
  * @see {@link checkWorkingChannel}
- * @see {@link channelToDigits}
+ * @see {@link encodeChannel}
  *
  * @example
  * ```ts
@@ -90,7 +84,10 @@ export interface WorkingChannelsOptions {
 export function workingChannels(
   plans: ChannelPlan | readonly ChannelPlan[],
   purpose: WorkingPurpose,
-  options: WorkingChannelsOptions = {},
+  options: {
+    /** The plan that each ship's set is programmed with: which frequencies it has, whatever that plan says of their use. */
+    readonly sets?: readonly ChannelPlan[] | undefined;
+  } = {},
 ): WorkingChannels {
   const given = plansOf(plans);
   requireOptions('workingChannels', options, ['sets']);

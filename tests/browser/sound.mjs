@@ -35,13 +35,11 @@ export const soundChecks = [
       await chooser.setFiles(join(out, 'test-call.wav'));
       await assertText(page.locator('#in-short'), /^One call heard/);
       await assertText(page.locator('#heard h3'), /^Test call from Merrow .* to Skerra Coastguard/);
-      await page
-        .locator('#file')
-        .setInputFiles({
-          name: 'cut.wav',
-          mimeType: 'audio/wav',
-          buffer: cutShort(join(out, 'test-call.wav')),
-        });
+      await page.locator('#file').setInputFiles({
+        name: 'cut.wav',
+        mimeType: 'audio/wav',
+        buffer: cutShort(join(out, 'test-call.wav')),
+      });
       await assertText(page.locator('#in-short'), /^Something began like a call and could not be read\.$/);
       await assertText(page.locator('#issues'), /At 0\.\d s something began like a call/);
       await page

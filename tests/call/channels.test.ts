@@ -13,7 +13,7 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
-import { channelFromDigits } from '../../src/channel/index.ts';
+import { decodeChannel } from '../../src/channel/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { unitedStatesPlan } from '../../src/channel/united-states.ts';
 import { valueOf } from '../../src/result/index.ts';
@@ -137,7 +137,7 @@ describe('the six digits of an element', () => {
         const digits = `9${String(number).padStart(5, '0')}`;
         const receive = symbolsOf(digits);
         const { call } = decodeFields({ ...encodeFields(hail), receive, transmit: receive });
-        const alone = valueOf(channelFromDigits(digits));
+        const alone = valueOf(decodeChannel(digits));
         expect((call as typeof hail).channel).toBe(alone.kind === 'vhf-channel' ? alone.designator : null);
       }),
       { numRuns: 2000 },

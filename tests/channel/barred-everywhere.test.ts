@@ -4,9 +4,9 @@ import {
   barredEverywhere,
   checkWorkingChannel,
   findChannel,
-  mayPropose,
   type WorkingPurpose,
 } from '../../src/channel/index.ts';
+import { mayPropose } from '../../src/channel/working-channel.ts';
 import { plans } from './plans.ts';
 
 const purposes: readonly WorkingPurpose[] = [

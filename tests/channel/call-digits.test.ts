@@ -1,20 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import vectors from '../../shared/channel/call-digits.json' with { type: 'json' };
-import {
-  type ChannelPlan,
-  channelFromDigits,
-  channelToDigits,
-  parseDesignator,
-} from '../../src/channel/index.ts';
+import { type ChannelPlan, decodeChannel, encodeChannel, parseDesignator } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, plans, unitedStatesPlan } from './plans.ts';
 
 describe('M.493 channel information, from memory', () => {
   it.each(vectors.rows)('$channel is $digits', ({ channel, digits }) => {
     const designator = valueOf(parseDesignator(channel));
-    expect(channelToDigits(designator)).toBe(digits);
-    const read = valueOf(channelFromDigits(digits));
+    expect(encodeChannel(designator)).toBe(digits);
+    const read = valueOf(decodeChannel(digits));
     expect(read).toMatchObject({ kind: 'vhf-channel', digits, channel: null });
     expect(read.kind === 'vhf-channel' && valueOf(parseDesignator(read.designator)).m1084).toBe(
       designator.m1084,
@@ -24,24 +19,24 @@ describe('M.493 channel information, from memory', () => {
   it.each(plans)('every channel of $name that has digits comes back from them', (plan) => {
     for (const channel of plan.channels) {
       if (channel.m1084 === null) {
-        expect(() => channelToDigits(channel)).toThrow(RangeError);
+        expect(() => encodeChannel(channel)).toThrow(RangeError);
         continue;
       }
-      const digits = channelToDigits(channel);
+      const digits = encodeChannel(channel);
       expect(digits).toMatch(/^90\d{4}$/);
-      const read = valueOf(channelFromDigits(digits, plan));
+      const read = valueOf(decodeChannel(digits, plan));
       expect(read.kind === 'vhf-channel' && read.channel).toBe(channel);
     }
   });
 
   it('reports 900022 as 22, and what the plan has in its place', () => {
-    const read = channelFromDigits('900022', unitedStatesPlan);
+    const read = decodeChannel('900022', unitedStatesPlan);
     expect(read).toMatchObject({
       ok: true,
       value: { designator: '22', channel: null },
       notices: [{ code: 'channel-digits-single-leg-only', suggestion: '1022' }],
     });
-    expect(channelFromDigits('900022', internationalPlan)).toMatchObject({
+    expect(decodeChannel('900022', internationalPlan)).toMatchObject({
       value: { channel: { designator: '22' } },
       notices: [],
     });
@@ -49,7 +44,7 @@ describe('M.493 channel information, from memory', () => {
 
   it('says what a plan has in the place of a channel only where that is one leg ships may use', () => {
     const noticesOf = (digits: string, plan: ChannelPlan) => {
-      const read = channelFromDigits(digits, plan);
+      const read = decodeChannel(digits, plan);
       if (!read.ok) throw new Error(read.issues[0].message);
       return read.notices;
     };
@@ -77,37 +72,37 @@ describe('M.493 channel information, from memory', () => {
   });
 
   it('finds the leg that stands in the second digit in the plan as well', () => {
-    expect(channelFromDigits('910022', unitedStatesPlan)).toMatchObject({
+    expect(decodeChannel('910022', unitedStatesPlan)).toMatchObject({
       value: { designator: '1022', channel: { designator: '1022' } },
       notices: [{ code: 'channel-digits-old-form' }],
     });
-    expect(channelFromDigits('920021', canadaPlan)).toMatchObject({
+    expect(decodeChannel('920021', canadaPlan)).toMatchObject({
       value: { designator: '2021', channel: { designator: '21B' } },
       notices: [{ code: 'channel-digits-old-form' }],
     });
   });
 
   it('keeps channels that no table has', () => {
-    expect(channelFromDigits('900099')).toMatchObject({
+    expect(decodeChannel('900099')).toMatchObject({
       ok: true,
       value: { designator: '99' },
       notices: [{ code: 'channel-number-range' }],
     });
-    expect(channelFromDigits('901006')).toMatchObject({
+    expect(decodeChannel('901006')).toMatchObject({
       ok: true,
       value: { designator: '1006' },
       notices: [{ code: 'channel-no-legs' }],
     });
-    expect(channelFromDigits('900260')).toMatchObject({
+    expect(decodeChannel('900260')).toMatchObject({
       ok: true,
       value: { designator: '260' },
       notices: [{ code: 'channel-interleaved' }],
     });
-    expect(channelFromDigits('900000')).toMatchObject({
+    expect(decodeChannel('900000')).toMatchObject({
       ok: true,
       value: { designator: '0000', channel: null },
     });
-    expect(channelFromDigits('900060', unitedStatesPlan)).toMatchObject({
+    expect(decodeChannel('900060', unitedStatesPlan)).toMatchObject({
       value: { designator: '60', channel: null },
       notices: [{ code: 'channel-not-in-plan' }],
     });
@@ -125,16 +120,16 @@ describe('other elements, from memory', () => {
     ['40218750', { kind: 'frequency', digits: '40218750', kHz: '2187.50' }],
     ['300401', { kind: 'hf-channel', digits: '300401', number: '00401' }],
     ['800012', { kind: 'automatic-service', digits: '800012' }],
-  ])('%j', (digits, element) => expect(valueOf(channelFromDigits(digits))).toEqual(element));
+  ])('%j', (digits, element) => expect(valueOf(decodeChannel(digits))).toEqual(element));
 
   it('gives a notice where the meaning is not known', () => {
     for (const digits of ['512345', '700000', '400123']) {
-      expect(channelFromDigits(digits)).toMatchObject({
+      expect(decodeChannel(digits)).toMatchObject({
         value: { kind: 'unknown', digits },
         notices: [{ code: 'channel-digits-unknown' }],
       });
     }
-    expect(channelFromDigits('930022')).toMatchObject({
+    expect(decodeChannel('930022')).toMatchObject({
       value: { kind: 'unknown', digits: '930022' },
       notices: [{ code: 'channel-digits-unknown' }],
     });
@@ -143,7 +138,7 @@ describe('other elements, from memory', () => {
   it.each(['9', '90002', '9000222', '90002A', '90 00 22', '12345678', '９０００２２', '126'])(
     'refuses %j',
     (digits) =>
-      expect(channelFromDigits(digits)).toMatchObject({
+      expect(decodeChannel(digits)).toMatchObject({
         ok: false,
         issues: [{ code: 'channel-digits-malformed' }],
       }),
@@ -158,7 +153,7 @@ describe('properties', () => {
         fc.constantFrom(undefined, ...plans),
         (number, plan) => {
           const digits = String(number).padStart(6, '0');
-          const read = channelFromDigits(digits, plan);
+          const read = decodeChannel(digits, plan);
           expect(read.ok && read.value.digits).toBe(digits);
         },
       ),
@@ -169,18 +164,18 @@ describe('properties', () => {
   it('every channel number that is read is written back to the same digits', () => {
     for (let number = 0; number <= 9999; number += 1) {
       const digits = `90${String(number).padStart(4, '0')}`;
-      const read = valueOf(channelFromDigits(digits));
+      const read = valueOf(decodeChannel(digits));
       if (read.kind !== 'vhf-channel') throw new Error(digits);
       const designator = parseDesignator(read.designator);
       if (designator.ok && designator.value.m1084 !== null)
-        expect(channelToDigits(designator.value)).toBe(digits);
+        expect(encodeChannel(designator.value)).toBe(digits);
     }
   });
 
   it('nothing makes it throw', () => {
     fc.assert(
       fc.property(fc.oneof(fc.anything(), fc.string()), (input) => {
-        expect(typeof channelFromDigits(input as string, internationalPlan).ok).toBe('boolean');
+        expect(typeof decodeChannel(input as string, internationalPlan).ok).toBe('boolean');
       }),
     );
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Evidence } from '../../src/channel/channel.ts';
 import { expandPlan, type PlanRow } from '../../src/channel/expand-plan.ts';
-import type { Channel, Evidence } from '../../src/channel/index.ts';
+import type { Channel } from '../../src/channel/index.ts';
 
 // Every table here is invented; frequencies that follow from a number are those of 47 CFR 80.871(d), 2015 edition.
 const INVENTED: Evidence = { basis: 'memory', source: 'Skerra Sound harbour order' };

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import {
   type Channel,
   type ChannelPlan,
-  channelFromDigits,
   channelsAt,
+  decodeChannel,
   findChannel,
 } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
@@ -87,7 +87,7 @@ describe('findChannel', () => {
         issuesOf(internationalPlan, '22A', { elsewhere: [plan as ChannelPlan, canadaPlan] }),
       ).toMatchObject([{ code: 'channel-not-in-plan' }, { code: 'channel-elsewhere' }]);
       if (plan !== undefined)
-        expect(channelFromDigits('900072', plan as ChannelPlan)).toMatchObject({
+        expect(decodeChannel('900072', plan as ChannelPlan)).toMatchObject({
           value: { digits: '900072', designator: '72', channel: null },
           notices: [noPlan],
         });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { frequencyOf, parseDesignator } from '../../src/channel/index.ts';
+import { frequencyOf } from '../../src/channel/frequency-of.ts';
+import { parseDesignator } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 describe('frequencyOf (47 CFR 80.871(d), 2015 edition; legs after ITU-R M.1084 Annex 4, from memory)', () => {

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   type ChannelPlan,
-  channelFromDigits,
   channelsAt,
-  channelToDigits,
+  decodeChannel,
+  encodeChannel,
   findChannel,
   formatMegahertz,
   parseDesignator,
-  parseInterleavedChannel,
   workingChannels,
 } from '../../src/channel/index.ts';
 import type { Issue, Result } from '../../src/result/index.ts';
@@ -160,24 +159,6 @@ describe('what is wrong with the name of a channel', () => {
   ])('%j', (input, issue) => expect(issuesOf(parseDesignator(input))).toEqual([issue]));
 });
 
-describe('what is wrong with the number of a 12.5 kHz channel', () => {
-  const expected = "'2nn', '12nn' or '22nn' with nn from 01 to 28 or 60 to 87";
-  it.each([
-    ['288', "'288'"],
-    [260, 'of type number'],
-  ])('%j', (input, named) =>
-    expect(issuesOf(parseInterleavedChannel(input))).toEqual([
-      {
-        code: 'channel-interleaved-malformed',
-        message: `Channel ${named} is no 12.5 kHz channel: 2nn, 12nn or 22nn wanted`,
-        at: [],
-        expected,
-        clause: M1084,
-      },
-    ]),
-  );
-});
-
 describe('what is wrong with a frequency', () => {
   it.each([
     ['156.8 GHz', "'156.8 GHz'"],
@@ -213,7 +194,7 @@ describe('what is odd about the channel digits of a call', () => {
     ['90002', "'90002'"],
     [900022, 'of type number'],
   ])('%j is no element', (digits, named) =>
-    expect(issuesOf(channelFromDigits(digits as string))).toEqual([
+    expect(issuesOf(decodeChannel(digits as string))).toEqual([
       {
         code: 'channel-digits-malformed',
         message: `Channel digits ${named} are no element of a call: six digits wanted, or eight that begin with 4`,
@@ -267,7 +248,7 @@ describe('what is odd about the channel digits of a call', () => {
         clause: M493,
       },
     ],
-  ])('%s', (digits, notice) => expect(issuesOf(channelFromDigits(digits))).toEqual([notice]));
+  ])('%s', (digits, notice) => expect(issuesOf(decodeChannel(digits))).toEqual([notice]));
 });
 
 describe('a channel the plan does not have', () => {
@@ -344,11 +325,11 @@ describe('a channel the plan does not have', () => {
 
 describe('what a program is told that asks for the impossible', () => {
   it('digits of a channel no digits name', () => {
-    const wanted = 'channelToDigits: a channel with digits of ITU-R M.1084 wanted,';
-    expect(() => channelToDigits(valueOf(findChannel(unitedKingdomPlan, 'M')))).toThrow(
+    const wanted = 'encodeChannel: a channel with digits of ITU-R M.1084 wanted,';
+    expect(() => encodeChannel(valueOf(findChannel(unitedKingdomPlan, 'M')))).toThrow(
       `${wanted} M given, which has none`,
     );
-    expect(() => channelToDigits(valueOf(parseDesignator('wx 3')))).toThrow(
+    expect(() => encodeChannel(valueOf(parseDesignator('wx 3')))).toThrow(
       `${wanted} WX3 given, which has none`,
     );
   });

@@ -6,15 +6,15 @@ import dutch from '../../shared/channel/netherlands.json' with { type: 'json' };
 import swedish from '../../shared/channel/sweden.json' with { type: 'json' };
 import unitedStates from '../../shared/channel/united-states-frequencies.json' with { type: 'json' };
 import weather from '../../shared/channel/weather-frequencies.json' with { type: 'json' };
+import { frequencyOf } from '../../src/channel/frequency-of.ts';
 import {
   type Channel,
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
-  frequencyOf,
-  mayPropose,
   parseDesignator,
 } from '../../src/channel/index.ts';
+import { mayPropose } from '../../src/channel/working-channel.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { oracleFrequencies } from '../oracle/channel-frequency.ts';
 import {

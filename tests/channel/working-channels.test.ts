@@ -4,10 +4,10 @@ import {
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
-  mayPropose,
   type WorkingPurpose,
   workingChannels,
 } from '../../src/channel/index.ts';
+import { mayPropose } from '../../src/channel/working-channel.ts';
 import { valueOf } from '../../src/result/index.ts';
 import {
   canadaPlan,

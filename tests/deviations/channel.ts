@@ -2,13 +2,7 @@ import { expect } from 'vitest';
 import { emptyFields } from '../../src/call/fields.ts';
 import { decodeFields, encodeFields } from '../../src/call/index.ts';
 import { canadaPlan } from '../../src/channel/canada.ts';
-import {
-  channelFromDigits,
-  findChannel,
-  parseDesignator,
-  parseInterleavedChannel,
-  workingChannels,
-} from '../../src/channel/index.ts';
+import { decodeChannel, findChannel, workingChannels } from '../../src/channel/index.ts';
 import { internationalPlan } from '../../src/channel/international.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { unitedStatesPlan } from '../../src/channel/united-states.ts';
@@ -31,27 +25,16 @@ export const deviations: Record<string, () => void> = {
     expect(canadaPlan.cautions.join()).toContain('from memory');
     expect(remembered(canadaPlan, 'use').length).toBeGreaterThan(30);
   },
-  'D-channel-5': () => {
-    expect(valueOf(parseInterleavedChannel('260'))).toMatchObject({
-      shipKHz: '156037.5',
-      certainty: 'medium',
-    });
-    expect(valueOf(parseInterleavedChannel('1260')).certainty).toBe('low');
-    expect(parseDesignator('260').ok).toBe(false);
-    expect(parseInterleavedChannel('2227')).toMatchObject({
-      notices: [{}, { code: 'channel-interleaved-protected' }],
-    });
-  },
   'D-channel-7': () => {
-    expect(channelFromDigits('910022')).toMatchObject({
+    expect(decodeChannel('910022')).toMatchObject({
       value: { designator: '1022' },
       notices: [{ code: 'channel-digits-old-form' }],
     });
-    expect(channelFromDigits('920022')).toMatchObject({ value: { designator: '2022' } });
-    expect(channelFromDigits('300401')).toMatchObject({ value: { kind: 'hf-channel' } });
-    expect(channelFromDigits('40218750')).toMatchObject({ value: { kHz: '2187.50' } });
-    expect(channelFromDigits('800012')).toMatchObject({ value: { kind: 'automatic-service' } });
-    expect(channelFromDigits('911022')).toMatchObject({ value: { kind: 'unknown' } });
+    expect(decodeChannel('920022')).toMatchObject({ value: { designator: '2022' } });
+    expect(decodeChannel('300401')).toMatchObject({ value: { kind: 'hf-channel' } });
+    expect(decodeChannel('40218750')).toMatchObject({ value: { kHz: '2187.50' } });
+    expect(decodeChannel('800012')).toMatchObject({ value: { kind: 'automatic-service' } });
+    expect(decodeChannel('911022')).toMatchObject({ value: { kind: 'unknown' } });
     const older = { telecommand1: 100, receive: [91, 0, 22], transmit: [91, 0, 22], end: 117 };
     const { call } = decodeFields({ ...emptyFields, format: 120, ...older });
     expect(call).toMatchObject({ kind: 'individual-call', channel: '1022' });

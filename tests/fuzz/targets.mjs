@@ -2,13 +2,7 @@
 // returns must survive a structured clone.
 import { createReceiver, readWav } from 'seahail/audio';
 import { decodeBits, decodeSoft, decodeStream } from 'seahail/burst';
-import {
-  channelFromDigits,
-  channelsAt,
-  findChannel,
-  parseDesignator,
-  parseInterleavedChannel,
-} from 'seahail/channel';
+import { channelsAt, decodeChannel, findChannel, parseDesignator } from 'seahail/channel';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
 import { createDirectory, findStations, readDirectoryCsv, readVcards } from 'seahail/directory';
 import { checkCallSign, decodeCallAddress, parseIdentity } from 'seahail/identity';
@@ -36,10 +30,9 @@ export const targets = {
   readVcards,
   findStations: (text) => findStations(createDirectory(), text),
   parseDesignator,
-  parseInterleavedChannel,
   findChannel: (text) => findChannel(unitedStatesPlan, text),
   channelsAt: (text) => channelsAt(unitedStatesPlan, text),
-  channelFromDigits: (text) => channelFromDigits(text, unitedStatesPlan),
+  decodeChannel: (text) => decodeChannel(text, unitedStatesPlan),
   parsePosition,
   decodePosition: (text) => decodePosition(text.slice(0, 10), text.slice(10)),
   decodeArea,

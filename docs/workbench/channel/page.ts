@@ -1,9 +1,4 @@
-import {
-  type RuledOutChannel,
-  type WorkingChannels,
-  type WorkingPurpose,
-  workingChannels,
-} from 'seahail/channel';
+import { type WorkingChannels, type WorkingPurpose, workingChannels } from 'seahail/channel';
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
@@ -108,7 +103,7 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
 
 /** Every other channel, gathered by the rule that speaks against it. */
 function ruledOut(found: WorkingChannels): readonly HTMLElement[] {
-  const groups = new Map<string, RuledOutChannel[]>();
+  const groups = new Map<string, WorkingChannels['ruledOut'][number][]>();
   for (const channel of found.ruledOut) {
     const [{ code }] = channel.notices;
     groups.set(code, [...(groups.get(code) ?? []), channel]);

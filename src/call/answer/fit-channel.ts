@@ -1,4 +1,5 @@
-import { barredEverywhere, type ChannelPlan, findChannel, mayPropose } from '../../channel/index.ts';
+import { barredEverywhere, type ChannelPlan, findChannel } from '../../channel/index.ts';
+import { mayPropose } from '../../channel/internal.ts';
 import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';

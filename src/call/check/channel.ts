@@ -3,10 +3,10 @@ import {
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
-  frequencyOf,
   parseDesignator,
   type WorkingPurpose,
 } from '../../channel/index.ts';
+import { frequencyOf } from '../../channel/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';

@@ -28,7 +28,7 @@ const moreReaders = new Set([
   'position.refinePosition',
   'position.decodeArea',
   'channel.channelsAt',
-  'channel.channelFromDigits',
+  'channel.decodeChannel',
   'call.decodeFields',
   'call.checkCall',
   'station.restoreStation',
