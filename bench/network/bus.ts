@@ -1,5 +1,6 @@
 import { composePositionReply } from 'seahail/call';
-import { type NetworkFrame, writeCallFrames } from 'seahail/network';
+import { type NetworkFrame, writeAisFrames, writeCallFrames } from 'seahail/network';
+import type { AisReport } from 'seahail/report';
 import { valueOf } from 'seahail/result';
 import { randomFrom } from '../sentence/log.ts';
 
@@ -16,23 +17,31 @@ const SINGLE: readonly (readonly [pgn: number, share: number])[] = [
   [128259, 3],
   [128267, 3],
 ];
-/** Fast packets with their length and share. */
+/** Fast packets of random bytes with their length and share. */
 const FAST: readonly (readonly [pgn: number, length: number, share: number])[] = [
   [129029, 43, 1],
   [127489, 26, 4],
   [129540, 147, 1],
-  [129038, 27, 3],
-  [129039, 26, 2],
-  [129809, 27, 1],
-  [129794, 75, 1],
+];
+/** AIS messages with their share. */
+const AIS: readonly (readonly [message: number, station: AisReport['station'], share: number])[] = [
+  [1, 'ship-class-a', 3],
+  [18, 'ship-class-b', 2],
+  [24, 'ship-class-b', 1],
+  [5, 'ship-class-a', 1],
 ];
 
+/** The fast packets of {@link busyBus}. */
+export const FAST_GROUPS: ReadonlySet<number> = new Set([
+  129029, 127489, 129540, 129038, 129039, 129809, 129794, 129808,
+]);
+
 const SINGLE_HUNDRED = SINGLE.flatMap(([pgn, share]) => Array.from({ length: share }, () => pgn));
-const FAST_MIX = FAST.flatMap((row) => Array.from({ length: row[2] }, () => row));
+const FAST_MIX = [...FAST, ...AIS].flatMap((row) => Array.from({ length: row[2] }, () => row));
 
 /**
- * Invented frames of a busy bus: instruments, engines, satellites, AIS and a call now and then, with random bytes, from
- * ten senders whose fast packets lie between each other's frames.
+ * Invented frames of a busy bus: instruments, engines, satellites, AIS and a call now and then, from ten senders whose
+ * fast packets lie between each other's frames. Bytes are random, but positions and AIS reports are possible ones.
  */
 export function busyBus(count: number, seed = 1): NetworkFrame[] {
   const random = randomFrom(seed);
@@ -47,14 +56,19 @@ export function busyBus(count: number, seed = 1): NetworkFrame[] {
     const single = SINGLE_HUNDRED[below(100)];
     if (single !== undefined) {
       const data = Uint8Array.from({ length: 8 }, () => below(256));
+      if (single === 129025) data[3] = data[7] = below(16);
       frames.push({ id: id(single, below(10)), data, at: at() });
     } else {
       sequence = (sequence + 1) % 8;
       if (below(100) === 0) {
         waiting.push([...valueOf(writeCallFrames(call, { source: 3, sequence }))]);
       } else {
-        const fast = FAST_MIX[below(FAST_MIX.length)] as (typeof FAST)[number];
-        waiting.push(packet(id(fast[0], below(10)), fast[1], sequence, below));
+        const [kind, what] = FAST_MIX[below(FAST_MIX.length)] as (typeof FAST_MIX)[number];
+        waiting.push(
+          typeof what === 'number'
+            ? packet(id(kind, below(10)), what, sequence, below)
+            : [...writeAisFrames(reportOf(kind, what, below), { source: below(10), sequence })],
+        );
       }
     }
     // One frame of each packet under way: they lie between each other.
@@ -65,6 +79,24 @@ export function busyBus(count: number, seed = 1): NetworkFrame[] {
     while (waiting[0]?.length === 0) waiting.shift();
   }
   return frames;
+}
+
+function reportOf(
+  message: number,
+  station: AisReport['station'],
+  below: (most: number) => number,
+): AisReport {
+  return {
+    message,
+    station,
+    mmsi: String(232_999_000 + below(1000)),
+    position: { latitude: 56 + below(1e6) / 1e6, longitude: -7 + below(1e6) / 1e6 },
+    speed: below(300) / 10,
+    course: below(3600) / 10,
+    heading: below(360),
+    name: `VESSEL ${below(1000)}`,
+    type: 36,
+  };
 }
 
 function packet(

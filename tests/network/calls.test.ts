@@ -91,6 +91,27 @@ describe('a constructed call', () => {
   });
 });
 
+describe('the memory for repeats', () => {
+  const at = 1_780_323_000_000;
+  const written = (callers: readonly number[]) => {
+    const reader = createNetworkReader();
+    return callers
+      .map((caller) => composeIndividualCall({ from: String(caller), to: OWN, channel: '72' }))
+      .flatMap((call) => valueOf(writeCallFrames(call, { source: 3 })))
+      .flatMap((frame) => reader.push({ ...frame, at }))
+      .map((reading) => reading.kind === 'call' && reading.repeat);
+  };
+  const first = 232_999_001;
+  const others = (count: number) => Array.from({ length: count }, (_, index) => first + 1 + index);
+
+  // The number is the library's own: a bound of memory.
+  it('holds 64 calls and forgets the one not heard for longest', () => {
+    expect(written([first, ...others(63), first]).at(-1)).toBe(1);
+    expect(written([first, ...others(64), first]).at(-1)).toBe(0);
+    expect(written([first, ...others(63), first, ...others(64).slice(-1), first]).at(-1)).toBe(2);
+  });
+});
+
 describe('a call written and read again', () => {
   const position = toReportedPosition({ latitude: 56.33, longitude: -6.502 });
   it.each<[string, Call]>([

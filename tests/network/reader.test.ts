@@ -57,6 +57,10 @@ describe('a message is read as', () => {
     ],
     ['ais-name', { kind: 'ais', channel: 'B', report: { message: 24, mmsi: '232999871', name: 'MERROW' } }],
     ['ais-safety-text', { kind: 'safety-text', from: '970999123', to: null, text: 'SART TEST' }],
+    [
+      'ais-addressed-safety-text',
+      { kind: 'safety-text', from: '970999123', to: '232999871', text: 'SART TEST' },
+    ],
     ['radio', { kind: 'radio', receiveKHz: 156800, transmitKHz: 156800, channel: '900016', power: 25 }],
     ['man-overboard', { kind: 'man-overboard', status: 'activated', mmsi: '232999871' }],
     ['address-claim', { kind: 'node', source: 3, manufacturer: 2046, function: 190, deviceClass: 70 }],
@@ -74,6 +78,25 @@ describe('a message is read as', () => {
     expect(reader.push({ id: 0x09f10d03, data: Uint8Array.of(1, 2, 3) })).toMatchObject([
       { kind: 'other', sources: [{ pgn: 127245, payload: '010203' }] },
     ]);
+  });
+});
+
+describe('a group that no reading has a kind for', () => {
+  const rudder = { id: 0x09f10d03, data: Uint8Array.of(1, 2, 3) };
+  const [satellites] = framesOf({ pgn: 129540 }, new Uint8Array(30)) as [NetworkFrame];
+
+  it('is skipped on request, with what is torn of it, and nothing else is', () => {
+    const skipping = createNetworkReader({ other: 'skip' });
+    const frames = [rudder, satellites, ...framesFor('position'), ...framesFor('ais-class-a')];
+    const kinds = frames.flatMap((frame) => skipping.push(frame)).map(({ kind }) => kind);
+    expect([kinds, skipping.flush()]).toEqual([['own-fix', 'ais'], []]);
+  });
+
+  it('is kept otherwise', () => {
+    const keeping = createNetworkReader({ other: 'keep' });
+    const kinds = [rudder, satellites].flatMap((frame) => keeping.push(frame)).map(({ kind }) => kind);
+    expect([kinds, keeping.flush().map(({ kind }) => kind)]).toEqual([['other'], ['damaged']]);
+    expect(() => createNetworkReader({ other: 'drop' as never })).toThrow(TypeError);
   });
 });
 

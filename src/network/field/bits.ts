@@ -1,3 +1,6 @@
+/** Two to the power of 0 to 32. */
+export const POWERS: readonly number[] = /* @__PURE__ */ Array.from({ length: 33 }, (_, power) => 2 ** power);
+
 /**
  * Bits in the order of IEC 61162-3: least significant bit and byte first. Fields are up to 32 bits wide; those
  * of 64 are two halves. Reading past the end gives `null` and is remembered.
@@ -30,20 +33,23 @@ export class BitReader {
     for (let done = 0; done < bits; ) {
       const bit = (from + done) & 7;
       const take = Math.min(8 - bit, bits - done);
-      const part = ((this.#bytes[(from + done) >>> 3] as number) >>> bit) & (2 ** take - 1);
+      const part = ((this.#bytes[(from + done) >>> 3] as number) >>> bit) & ((1 << take) - 1);
       // Not a shift: the highest of 32 bits would make it negative.
-      value += part * 2 ** done;
+      value += part * (POWERS[done] as number);
       done += take;
     }
     return value;
   }
 
-  /** Next `count` whole bytes, fewer at the end. */
-  take(count: number): Uint8Array {
+  /** Next `count` whole bytes, fewer at the end, as text of one character a byte. */
+  text(count: number): string {
     const from = this.#at >>> 3;
     this.#at += count * 8;
     if (this.#at > this.#bytes.length * 8) this.short = true;
-    return this.#bytes.subarray(from, from + count);
+    let text = '';
+    for (let place = from; place < Math.min(from + count, this.#bytes.length); place++)
+      text += String.fromCharCode(this.#bytes[place] as number);
+    return text;
   }
 
   /** Whole bytes not yet read. */

@@ -1,4 +1,4 @@
-import type { BitReader, BitWriter } from './bits.ts';
+import { type BitReader, type BitWriter, POWERS } from './bits.ts';
 
 /**
  * A number that may not be one: all bits set say that it is not available (`null`), the two values below them
@@ -76,21 +76,21 @@ export function writeFields<const Fields extends readonly ParameterField[]>(
 function readField(bits: BitReader, field: ParameterField): unknown {
   switch (field[1]) {
     case 'unsigned':
-      return quantity(bits.read(field[2]), 2 ** field[2] - 1, field[3]);
+      return quantity(bits.read(field[2]), (POWERS[field[2]] as number) - 1, field[3]);
     case 'signed': {
-      const top = 2 ** (field[2] - 1) - 1;
+      const top = (POWERS[field[2] - 1] as number) - 1;
       const raw = bits.read(field[2]);
-      return quantity(raw !== null && raw > top ? raw - 2 ** field[2] : raw, top, field[3]);
+      return quantity(raw !== null && raw > top ? raw - 2 * (top + 1) : raw, top, field[3]);
     }
     case 'wide':
       return readWide(bits);
     case 'pairs':
-      return [...bits.take(5)];
+      return bytesOf(bits.text(5));
     case 'text':
-      return latin(bits.take(field[2] / 8));
+      return bits.text(field[2] / 8);
     case 'variable text': {
-      const header = bits.take(2);
-      return latin(header) + latin(bits.take(Math.max(0, Math.min((header[0] ?? 0) - 2, bits.left))));
+      const header = bits.text(2);
+      return header + bits.text(Math.max(0, Math.min((header.charCodeAt(0) || 0) - 2, bits.left)));
     }
     case 'repeated': {
       const rows: unknown[] = [];
@@ -157,13 +157,6 @@ function rawOf(value: Quantity, top: number, per = 1): number {
   if (value === null) return top;
   if (value === 'out-of-range') return top - 1;
   return value === 'reserved' ? top - 2 : Math.round(value * per);
-}
-
-/** One character a byte. */
-export function latin(bytes: Uint8Array): string {
-  let text = '';
-  for (const byte of bytes) text += String.fromCharCode(byte);
-  return text;
 }
 
 function bytesOf(text: string): number[] {

@@ -47,3 +47,34 @@ function utf16(bytes: string): string {
     text += String.fromCharCode(bytes.charCodeAt(index) + 256 * bytes.charCodeAt(index + 1));
   return text;
 }
+
+const DIGITS: readonly number[] = /* @__PURE__ */ Array.from('0123456789abcdef', (digit) =>
+  digit.charCodeAt(0),
+);
+
+/** Two hexadecimal digits for each byte. */
+export function hexOf(bytes: Uint8Array): string {
+  let text = '';
+  let index = 0;
+  for (; index + 4 <= bytes.length; index += 4)
+    text += String.fromCharCode(
+      high(bytes, index),
+      low(bytes, index),
+      high(bytes, index + 1),
+      low(bytes, index + 1),
+      high(bytes, index + 2),
+      low(bytes, index + 2),
+      high(bytes, index + 3),
+      low(bytes, index + 3),
+    );
+  for (; index < bytes.length; index++) text += String.fromCharCode(high(bytes, index), low(bytes, index));
+  return text;
+}
+
+function high(bytes: Uint8Array, index: number): number {
+  return DIGITS[(bytes[index] as number) >> 4] as number;
+}
+
+function low(bytes: Uint8Array, index: number): number {
+  return DIGITS[(bytes[index] as number) & 15] as number;
+}

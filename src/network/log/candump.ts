@@ -1,3 +1,4 @@
+import { hexOf } from '../field/text.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 
 /** What one line of a text log holds: a frame of the network, or why there is none. */
@@ -87,7 +88,6 @@ function instantOf(text: string): number {
  * ```
  */
 export function frameLine({ id, data, at = 0 }: NetworkFrame, port: string = 'can0'): string {
-  const hex = [...data].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   const identifier = id.toString(16).padStart(8, '0');
-  return `(${(at / 1000).toFixed(6).padStart(17, '0')}) ${port} ${`${identifier}#${hex}`.toUpperCase()}`;
+  return `(${(at / 1000).toFixed(6).padStart(17, '0')}) ${port} ${`${identifier}#${hexOf(data)}`.toUpperCase()}`;
 }

@@ -47,6 +47,19 @@ interface Motion {
   readonly heading?: Quantity;
 }
 
+/** The parameter groups that {@link readAisReport} reads. */
+export const AIS_REPORT_GROUPS: readonly number[] = [
+  AIS_CLASS_A.pgn,
+  AIS_CLASS_B.pgn,
+  AIS_CLASS_B_EXTENDED.pgn,
+  AIS_AID.pgn,
+  AIS_TIME.pgn,
+  AIS_STATIC_A.pgn,
+  AIS_AIRCRAFT.pgn,
+  AIS_STATIC_B_NAME.pgn,
+  AIS_STATIC_B_DATA.pgn,
+];
+
 /**
  * Reads an AIS parameter group into the report that AIS sentences give; `null` for another group, or when the
  * message ends before the identity.

@@ -1,5 +1,5 @@
 import { BitReader, BitWriter } from '../field/bits.ts';
-import { latin, type ParameterField, readFields, type ValuesOf, writeFields } from '../field/field.ts';
+import { type ParameterField, readFields, type ValuesOf, writeFields } from '../field/field.ts';
 
 /** The layout of one parameter group. */
 export interface ParameterGroup<Fields extends readonly ParameterField[] = readonly ParameterField[]> {
@@ -16,8 +16,6 @@ export interface ParameterGroup<Fields extends readonly ParameterField[] = reado
 /** A payload taken apart. */
 export interface Payload<Values> {
   readonly values: Values;
-  /** Bytes after the last field of the table, one character a byte. */
-  readonly surplus: string;
   /** Whether the payload ends before the last field. */
   readonly short: boolean;
 }
@@ -29,8 +27,7 @@ export function decodePayload<const Fields extends readonly ParameterField[]>(
 ): Payload<ValuesOf<Fields>> {
   const bits = new BitReader(payload);
   const values = readFields(bits, fields);
-  const short = bits.short;
-  return { values, short, surplus: latin(bits.take(bits.left)) };
+  return { values, short: bits.short };
 }
 
 /** Puts a payload together by its layout. */

@@ -3,8 +3,8 @@ import { resolveTime, type TimeOfDay } from '../../position/index.ts';
 import type { CallReading, NetworkMessage, Reading, ReadingBase } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Quantity } from '../field/field.ts';
-import { plainText, readVariableText } from '../field/text.ts';
-import { readAisReport } from '../message/ais-report.ts';
+import { hexOf, plainText, readVariableText } from '../field/text.ts';
+import { AIS_REPORT_GROUPS, readAisReport } from '../message/ais-report.ts';
 import { readDscCall } from '../message/dsc-call.ts';
 import {
   ADDRESS_CLAIM,
@@ -37,33 +37,45 @@ type MessageReading = Reading<NetworkMessage>;
 export interface Context {
   readonly own: Symbols | null;
   readonly repeats: Repeats;
-  readonly readers: ReadonlyMap<number, MessageReader>;
 }
-
-type MessageReader = (payload: Uint8Array, base: Base, context: Context) => MessageReading | MessageReading[];
 
 /** A context at its beginning. */
 export function createContext(own: Symbols | null): Context {
-  const readers = new Map<number, MessageReader>([
-    [DSC_CALL.pgn, callReading],
-    [POSITION.pgn, positionReading],
-    [GNSS_POSITION.pgn, gnssReading],
-    [TIME_AND_DATE.pgn, timeReading],
-    [SYSTEM_TIME.pgn, systemTimeReading],
-    [COURSE_AND_SPEED.pgn, courseReading],
-    [HEADING.pgn, headingReading],
-    [VARIATION.pgn, variationReading],
-    [RADIO.pgn, radioReading],
-    [MAN_OVERBOARD.pgn, manOverboard],
-    [NAVIGATION.pgn, waypointReadings],
-    [ROUTE.pgn, waypointReadings],
-    [WAYPOINTS.pgn, waypointReadings],
-    [AIS_TEXT.pgn, safetyText],
-    [AIS_ADDRESSED_TEXT.pgn, safetyText],
-    [ADDRESS_CLAIM.pgn, nodeReading],
-    [PRODUCT.pgn, nodeReading],
-  ]);
-  return { own, repeats: createRepeats(), readers };
+  return { own, repeats: createRepeats() };
+}
+
+/** Reads the messages of one parameter group. */
+export type MessageReader = (
+  payload: Uint8Array,
+  base: Base,
+  context: Context,
+) => MessageReading | MessageReading[];
+
+/** What reads the messages of each parameter group that a reading has a kind for. */
+const READERS: ReadonlyMap<number, MessageReader> = /* @__PURE__ */ new Map([
+  [DSC_CALL.pgn, callReading],
+  [POSITION.pgn, positionReading],
+  [GNSS_POSITION.pgn, gnssReading],
+  [TIME_AND_DATE.pgn, timeReading],
+  [SYSTEM_TIME.pgn, systemTimeReading],
+  [COURSE_AND_SPEED.pgn, courseReading],
+  [HEADING.pgn, headingReading],
+  [VARIATION.pgn, variationReading],
+  [RADIO.pgn, radioReading],
+  [MAN_OVERBOARD.pgn, manOverboard],
+  [NAVIGATION.pgn, waypointReadings],
+  [ROUTE.pgn, waypointReadings],
+  [WAYPOINTS.pgn, waypointReadings],
+  [AIS_TEXT.pgn, safetyText],
+  [AIS_ADDRESSED_TEXT.pgn, safetyText],
+  [ADDRESS_CLAIM.pgn, nodeReading],
+  [PRODUCT.pgn, nodeReading],
+  ...AIS_REPORT_GROUPS.map((pgn): [number, MessageReader] => [pgn, aisReading]),
+]);
+
+/** What reads the messages of a parameter group; `undefined` where no reading has a kind for them. */
+export function readerOf(pgn: number): MessageReader | undefined {
+  return READERS.get(pgn);
 }
 
 /** A radio that writes a call twice does so within this. Common practice, no source. */
@@ -73,25 +85,13 @@ const HALF_DAY = 43_200_000;
 /** A clock that has lost 1024 weeks is this much early. */
 const ROLLOVER = 1024 * 7 * 86_400_000;
 
-/** What a message says, one reading for each thing; a message without a known meaning is kept as `'other'`. */
-export function messageReadings(
-  pgn: number,
-  payload: Uint8Array,
-  base: Base,
-  context: Context,
-): MessageReading[] {
-  const reader = context.readers.get(pgn);
-  const said = reader === undefined ? aisReading(pgn, payload, base) : reader(payload, base, context);
-  return Array.isArray(said) ? said : [said];
-}
-
 /** Field by field: a spread costs more than all else that is done for most messages. */
-function other({ line, offset, at, notices, sources }: Base): MessageReading {
+export function other({ line, offset, at, notices, sources }: Base): MessageReading {
   return { kind: 'other', line, offset, at, notices, sources };
 }
 
-function aisReading(pgn: number, payload: Uint8Array, base: Base): MessageReading {
-  const ais = readAisReport(pgn, payload);
+function aisReading(payload: Uint8Array, base: Base): MessageReading {
+  const ais = readAisReport((base.sources[0] as NetworkMessage).pgn, payload);
   if (ais === null) return other(base);
   const { report, own, channel, notices } = ais;
   return { kind: 'ais', ...withNotices(base, notices), own, channel, report };
@@ -359,14 +359,10 @@ function nodeReading(payload: Uint8Array, base: Base): MessageReading {
     kind: 'node',
     ...base,
     source,
-    name: whole ? [...payload.subarray(0, 8)].reverse().map(hexByte).join('') : null,
+    name: whole ? hexOf(payload.slice(0, 8).reverse()) : null,
     manufacturer: values.manufacturer,
     function: values.function,
     deviceClass: values.deviceClass,
     model: null,
   };
-}
-
-function hexByte(byte: number): string {
-  return byte.toString(16).padStart(2, '0');
 }

@@ -1,11 +1,12 @@
 import { symbolsOf } from '../../call/internal.ts';
 import type { NetworkMessage, Reading } from '../../report/index.ts';
 import { type Issue, quote } from '../../result/index.ts';
+import { hexOf } from '../field/text.ts';
 import { CLAUSE } from '../message/notice.ts';
 import { isFast } from '../transport/fast-groups.ts';
 import { createFastPacketAssembler, type TornPacket } from '../transport/fast-packet.ts';
 import { addressOf, type FrameAddress, type NetworkFrame } from '../transport/frame.ts';
-import { createContext, messageReadings } from './message-reading.ts';
+import { createContext, type MessageReader, other, readerOf } from './message-reading.ts';
 
 /** What a reader of the network is told. */
 export interface NetworkReaderOptions {
@@ -13,6 +14,11 @@ export interface NetworkReaderOptions {
   readonly own?: string | undefined;
   /** Instant of receipt, epoch milliseconds, for frames without one. */
   readonly now?: number | undefined;
+  /**
+   * Whether a message of a parameter group that no reading has a kind for is kept as an `'other'` reading (without the
+   * option) or skipped, together with what is torn of it. Most of a busy bus is of such groups.
+   */
+  readonly other?: 'keep' | 'skip' | undefined;
 }
 
 /** One thing that the network said. */
@@ -70,41 +76,68 @@ export interface NumberedReader {
 
 /** See {@link createNetworkReader}. */
 export function createNumberedReader(options: NetworkReaderOptions): NumberedReader {
-  const { own, now } = options ?? {};
+  const { own, now, other: others = 'keep' } = options ?? {};
   if (own !== undefined && typeof own !== 'string')
     throw new TypeError(`own: expected text, got ${typeof own}`);
   if (own !== undefined && !/^\d{9}$/.test(own))
     throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
   if (now !== undefined && !Number.isFinite(now))
     throw new RangeError(`now: expected epoch milliseconds, got ${String(now)}`);
+  if (others !== 'keep' && others !== 'skip')
+    throw new TypeError(
+      `other: expected 'keep' or 'skip', got ${typeof others === 'string' ? quote(others) : typeof others}`,
+    );
   const assembler = createFastPacketAssembler();
   const context = createContext(own === undefined ? null : symbolsOf(`${own}0`));
+  const senders = new Map<number, Sender>();
+  const instant = now ?? null;
+  const torn: TornPacket[] = [];
 
-  function readings(
-    address: FrameAddress,
-    payload: Uint8Array,
-    at: number | null,
-    line: number,
-  ): NetworkReading[] {
-    const sources = [messageOf(address, payload)];
-    const base = { line, offset: 0, at: at ?? now ?? null, notices: [], sources };
-    return messageReadings(address.pgn, payload, base, context);
+  function senderOf(id: number): Sender {
+    let sender = senders.get(id);
+    if (sender === undefined) {
+      sender = newSender(id);
+      if (senders.size >= MOST_SENDERS) senders.clear();
+      senders.set(id, sender);
+    }
+    return sender;
   }
 
   return {
     push(frame, line) {
-      if (!isFrame(frame)) return [damaged(line, now ?? null, '', [notFrame(frame)])];
-      const address = addressOf(frame.id);
-      if (!isFast(address.pgn)) return readings(address, frame.data, frame.at ?? null, line);
-      const { messages, torn } = assembler.push(frame, address);
-      if (messages.length === 0 && torn.length === 0) return [];
-      return [
-        ...torn.map((packet) => tornReading(packet, line, now ?? null)),
-        ...messages.flatMap((packet) => readings(packet, packet.payload, packet.at, line)),
-      ];
+      if (!isFrame(frame)) return [damaged(line, instant, '', [notFrame(frame)])];
+      const sender = senderOf(frame.id);
+      const { read } = sender;
+      if (read === undefined && others === 'skip') return [];
+      const payload = sender.fast ? assembler.push(frame, sender, torn) : frame.data;
+      const lost =
+        torn.length === 0 ? [] : torn.splice(0).map((packet) => tornReading(packet, line, instant));
+      if (payload === null) return lost;
+      const sources = [messageOf(sender, sender.label, payload)];
+      const base = { line, offset: 0, at: frame.at ?? instant, notices: [], sources };
+      const said = read === undefined ? other(base) : read(payload, base, context);
+      if (lost.length > 0) return lost.concat(said);
+      return Array.isArray(said) ? said : [said];
     },
-    flush: (line) => assembler.flush().map((packet) => tornReading(packet, line, now ?? null)),
+    flush: (line) => assembler.flush().map((packet) => tornReading(packet, line, instant)),
   };
+}
+
+/** What an identifier says, worked out once. */
+interface Sender extends FrameAddress {
+  readonly fast: boolean;
+  readonly read: MessageReader | undefined;
+  /** How the line for people begins. */
+  readonly label: string;
+}
+
+/** Identifiers remembered; a busy bus has some hundreds. */
+const MOST_SENDERS = 4096;
+
+function newSender(id: number): Sender {
+  const address = addressOf(id);
+  const { pgn } = address;
+  return { ...address, fast: isFast(pgn), read: readerOf(pgn), label: labelOf(address) };
 }
 
 function isFrame(frame: unknown): frame is NetworkFrame {
@@ -124,23 +157,17 @@ function isFrame(frame: unknown): frame is NetworkFrame {
   }
 }
 
-function messageOf(
-  { pgn, priority, source, destination }: FrameAddress,
-  payload: Uint8Array,
-): NetworkMessage {
-  const hex = hexOf(payload);
-  const raw = `PGN ${pgn} from ${source}: ${hex}`;
-  return { kind: 'network-message', pgn, priority, source, destination, payload: hex, raw };
+function labelOf({ pgn, source }: FrameAddress): string {
+  return `PGN ${pgn} from ${source}: `;
 }
 
-const HEX: readonly string[] = /* @__PURE__ */ Array.from({ length: 256 }, (_, byte) =>
-  byte.toString(16).padStart(2, '0'),
-);
-
-function hexOf(bytes: Uint8Array): string {
-  let text = '';
-  for (const byte of bytes) text += HEX[byte];
-  return text;
+function messageOf(
+  { pgn, priority, source, destination }: FrameAddress,
+  label: string,
+  bytes: Uint8Array,
+): NetworkMessage {
+  const payload = hexOf(bytes);
+  return { kind: 'network-message', pgn, priority, source, destination, payload, raw: label + payload };
 }
 
 function tornReading(packet: TornPacket, line: number, now: number | null): NetworkReading {
@@ -153,7 +180,7 @@ function tornReading(packet: TornPacket, line: number, now: number | null): Netw
     received: `${frames}`,
     clause: CLAUSE,
   };
-  const message = messageOf(packet, packet.payload);
+  const message = messageOf(packet, labelOf(packet), packet.payload);
   return { ...damaged(line, packet.at ?? now, message.raw, [issue]), sources: [message] };
 }
 

@@ -1,13 +1,5 @@
 import { encodeIdentifier, type FrameAddress, type NetworkFrame } from './frame.ts';
 
-/** A message as it was put together again: one frame, or a fast packet. */
-export interface WholePacket extends FrameAddress {
-  /** When its last frame was received, epoch milliseconds, or `null`. */
-  readonly at: number | null;
-  /** The bytes of the message, without the two or one header bytes of its frames. */
-  readonly payload: Uint8Array;
-}
-
 /** A fast packet that was never whole. */
 export interface TornPacket extends FrameAddress {
   readonly at: number | null;
@@ -19,12 +11,6 @@ export interface TornPacket extends FrameAddress {
   readonly announced: number | null;
   /** What arrived, in frame order, with the header bytes left out. */
   readonly payload: Uint8Array;
-}
-
-/** What putting frames together yields. */
-export interface Assembled {
-  readonly messages: readonly WholePacket[];
-  readonly torn: readonly TornPacket[];
 }
 
 /** The most bytes that a fast packet carries: 6 in the first frame and 7 in each of 31 others. */
@@ -40,11 +26,9 @@ const PAUSE_FRAMES = 1200;
 /** Packets kept open at once. Six were the most in recordings of a busy bus; more only cost memory. */
 const MOST_OPEN = 256;
 
-const NOTHING: Assembled = { messages: [], torn: [] };
-
 interface OpenPacket {
-  readonly address: FrameAddress;
-  readonly sequence: number;
+  address: FrameAddress;
+  sequence: number;
   /** What follows the first byte of each frame, seven bytes a frame: the length, then the payload. */
   readonly bytes: Uint8Array;
   /** How many of the seven each frame had. */
@@ -58,14 +42,24 @@ interface OpenPacket {
   count: number;
   /** Set once it was given out: frames that come again are copies. */
   done: boolean;
-  /** Frames that came again since, the same to the byte. */
+  /**
+   * Frames that came again since it was done, the same to the byte. They may be the beginning of the next message, so
+   * that one starts with them; there the bits say which frames another one may still take the place of.
+   */
   copies: number;
 }
 
 /** Puts fast packets together, whatever the order of their frames. */
 export interface FastPacketAssembler {
-  /** Takes one frame of a fast-packet parameter group. */
-  push(frame: NetworkFrame, address: FrameAddress): Assembled;
+  /**
+   * Takes one frame of a fast-packet parameter group.
+   *
+   * @param frame - the frame
+   * @param address - what its identifier says
+   * @param torn - packets that it shows to be torn are added here
+   * @returns the payload that it completes, valid until the next frame, or `null`
+   */
+  push(frame: NetworkFrame, address: FrameAddress, torn: TornPacket[]): Uint8Array | null;
   /** Gives up what is still open. */
   flush(): readonly TornPacket[];
 }
@@ -78,6 +72,8 @@ export interface FastPacketAssembler {
  */
 export function createFastPacketAssembler(): FastPacketAssembler {
   const open = new Map<number, OpenPacket>();
+  // Packets given up: their memory serves again.
+  const spare: OpenPacket[] = [];
   let count = 0;
 
   /** Gives up the oldest packet as long as its pause is over, or too many are open. */
@@ -86,81 +82,65 @@ export function createFastPacketAssembler(): FastPacketAssembler {
       if (open.size <= MOST_OPEN && !isStale(packet, at, count)) break;
       open.delete(key);
       if (!packet.done) torn.push(tornOf(packet));
+      packet.done = true;
+      spare.push(packet);
     }
   }
 
-  function start(key: number, address: FrameAddress, sequence: number): OpenPacket {
-    const packet: OpenPacket = {
-      address,
-      sequence,
-      bytes: new Uint8Array(BODY * 32),
-      sizes: new Uint8Array(32),
-      mask: 0,
-      length: -1,
-      at: null,
-      count,
-      done: false,
-      copies: 0,
-    };
+  function restart(key: number, packet: OpenPacket, address: FrameAddress, torn: TornPacket[]): void {
+    if (!packet.done) torn.push(tornOf(packet));
+    const kept = packet.done ? packet.copies : 0;
+    packet.address = address;
+    packet.mask = kept;
+    packet.copies = kept;
+    if (!has(kept, 0)) packet.length = -1;
+    packet.done = false;
     // The oldest leaves first: a packet that starts over goes to the end of the line.
     open.delete(key);
     open.set(key, packet);
-    return packet;
-  }
-
-  function add(packet: OpenPacket, number: number, data: Uint8Array): void {
-    packet.mask |= 1 << number;
-    packet.sizes[number] = data.length - 1;
-    for (let index = 1; index < data.length; index++)
-      packet.bytes[number * BODY + index - 1] = data[index] as number;
-    if (number === 0) packet.length = data[1] as number;
   }
 
   return {
-    push(frame, address) {
+    push(frame, address, torn) {
       count++;
       const { data } = frame;
       const at = frame.at ?? null;
       const header = data[0];
-      const torn: TornPacket[] = [];
       if (header === undefined || ((header & 31) === 0 && data.length < 2)) {
-        return { messages: [], torn: [runt(address, at, header ?? 0)] };
+        torn.push(runt(address, at, header ?? 0));
+        return null;
       }
       const number = header & 31;
       const sequence = header >>> 5;
-      const key = ((sequence * 2 ** 18 + address.pgn) * 256 + address.destination) * 256 + address.source;
+      // Parameter group, destination and source, with the sequence counter in place of the priority.
+      const key = (frame.id & 0x3ffffff) | (sequence << 26);
       let packet = open.get(key);
-      if (packet !== undefined && isStale(packet, at, count)) {
-        if (!packet.done) torn.push(tornOf(packet));
-        packet = undefined;
-      }
-      if (packet !== undefined && hasFrame(packet, number)) {
-        if (isCopy(packet, number, data)) {
-          packet.copies |= 1 << number;
-          return { messages: [], torn };
-        }
-        const last = packet;
-        if (!last.done) torn.push(tornOf(last));
-        packet = start(key, address, sequence);
-        // The copies since were the beginning of this message, alike in both.
-        if (last.done) keepCopies(packet, last);
-      } else if (packet?.done === true) {
-        return { messages: [], torn };
-      } else if (packet !== undefined && number === 0 && wouldComplete(packet, data)) {
-        torn.push(tornOf(packet));
-        packet = start(key, address, sequence);
-      }
-      if (packet === undefined) {
-        packet = start(key, address, sequence);
+      if (packet === undefined || isStale(packet, at, count)) {
+        packet ??= spare.pop() ?? emptyPacket();
+        packet.sequence = sequence;
+        packet.copies = 0;
+        restart(key, packet, address, torn);
+        packet.at = at;
+        packet.count = count;
         giveUp(at, torn);
-      }
+      } else if (has(packet.mask, number)) {
+        const mayGiveWay = !packet.done && has(packet.copies, number);
+        if (isCopy(packet, number, data)) {
+          packet.copies = packet.done ? packet.copies | (1 << number) : packet.copies & ~(1 << number);
+          return null;
+        }
+        if (!mayGiveWay) restart(key, packet, address, torn);
+      } else if (packet.done) return null;
+      else if (number === 0 && wouldComplete(packet, data)) restart(key, packet, address, torn);
       add(packet, number, data);
       packet.at = at;
       packet.count = count;
       const payload = wholePayload(packet);
-      if (payload === null) return torn.length === 0 ? NOTHING : { messages: [], torn };
-      packet.done = true;
-      return { messages: [{ ...address, at, payload }], torn };
+      if (payload !== null) {
+        packet.done = true;
+        packet.copies = 0;
+      }
+      return payload;
     },
     flush() {
       const torn = [...open.values()].filter(({ done }) => !done).map(tornOf);
@@ -170,8 +150,32 @@ export function createFastPacketAssembler(): FastPacketAssembler {
   };
 }
 
-function hasFrame(packet: OpenPacket, number: number): boolean {
-  return (packet.mask & (1 << number)) !== 0;
+function emptyPacket(): OpenPacket {
+  return {
+    address: { priority: 0, pgn: 0, source: 0, destination: 0 },
+    sequence: 0,
+    bytes: new Uint8Array(BODY * 32),
+    sizes: new Uint8Array(32),
+    mask: 0,
+    length: -1,
+    at: null,
+    count: 0,
+    done: true,
+    copies: 0,
+  };
+}
+
+function add(packet: OpenPacket, number: number, data: Uint8Array): void {
+  const { bytes, sizes } = packet;
+  packet.mask |= 1 << number;
+  sizes[number] = data.length - 1;
+  const from = number * BODY - 1;
+  for (let index = 1; index < data.length; index++) bytes[from + index] = data[index] as number;
+  if (number === 0) packet.length = data[1] as number;
+}
+
+function has(mask: number, number: number): boolean {
+  return (mask & (1 << number)) !== 0;
 }
 
 function isStale(packet: OpenPacket, at: number | null, count: number): boolean {
@@ -186,16 +190,10 @@ function isCopy(packet: OpenPacket, number: number, data: Uint8Array): boolean {
   return true;
 }
 
-function keepCopies(packet: OpenPacket, done: OpenPacket): void {
-  packet.bytes.set(done.bytes);
-  packet.sizes.set(done.sizes);
-  packet.mask = done.copies;
-  if (hasFrame(packet, 0)) packet.length = done.length;
-}
-
 /** Frames that a message of this length takes. */
 function framesFor(length: number): number {
-  return length <= 6 ? 1 : 1 + Math.ceil((length - 6) / 7);
+  // Six bytes in the first, seven in each of the others.
+  return Math.floor(length / 7) + 1;
 }
 
 function wouldComplete(packet: OpenPacket, first: Uint8Array): boolean {
@@ -205,7 +203,7 @@ function wouldComplete(packet: OpenPacket, first: Uint8Array): boolean {
 
 /** Whether the frames from 0 on are all there. */
 function hasFirst(mask: number, frames: number): boolean {
-  const needed = frames === 32 ? -1 : 2 ** frames - 1;
+  const needed = frames === 32 ? -1 : (1 << frames) - 1;
   return (mask & needed) === needed;
 }
 
@@ -217,7 +215,7 @@ function wholePayload({ length, mask, bytes, sizes }: OpenPacket): Uint8Array | 
     // A short frame would shift all that follows it.
     if ((sizes[number] as number) < Math.min(BODY, 1 + length - number * BODY)) return null;
   }
-  return bytes.slice(1, 1 + length);
+  return bytes.subarray(1, 1 + length);
 }
 
 function tornOf({ address, at, sequence, bytes, sizes, mask, length }: OpenPacket): TornPacket {
