@@ -7,7 +7,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { Converter, PageEvent, ReflectionKind } from 'typedoc';
-import { buildWorkbench } from '../../scripts/build-workbench.mjs';
+import { buildWorkbench, doors } from '../../scripts/build-workbench.mjs';
 import { allDocs } from './all-docs.mjs';
 import { buildEditAndRun, runnableOf } from './examples.mjs';
 
@@ -18,6 +18,21 @@ const titles = {
   'CHANGELOG.md': { name: 'Change log', group: 'Guides' },
   'shared/README.md': { name: 'Vectors and tables to share', group: 'Tables' },
 };
+
+/** The same functions answer while the site is built and while somebody types. */
+const front = await frontFunctions();
+
+async function frontFunctions() {
+  const { outputFiles } = await build({
+    entryPoints: [join(root, 'docs/site/front.ts')],
+    plugins: [doors],
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    write: false,
+  });
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`);
+}
 
 export function load(app) {
   app.converter.on(Converter.EVENT_CREATE_DOCUMENT, (_, document) => {
@@ -40,8 +55,9 @@ export function load(app) {
     writeFileSync(join(assets, 'custom.css'), css.join('\n'));
     await buildEditAndRun(assets);
     await build({
-      entryPoints: [join(root, 'docs/site/shell.ts')],
-      outfile: join(assets, 'shell.js'),
+      entryPoints: [join(root, 'docs/site/shell.ts'), join(root, 'docs/site/front.ts')],
+      outdir: assets,
+      plugins: [doors],
       bundle: true,
       minify: true,
       format: 'iife',
@@ -123,17 +139,36 @@ function dressed({ contents: rendered, url, model }, contents) {
       '<meta charset="utf-8"/>',
       `<meta charset="utf-8"/>${policyFor(html)}<style>@layer site;</style>`,
     );
-  return withoutLeaps(url === 'index.html' ? withDoors(whole) : whole);
+  return withoutLeaps(url === 'index.html' ? withDoors(whole, front) : whole);
 }
 
-/** The ways in, above the text of the README, which is written for those who have the repository before them. */
-function withDoors(html) {
+const NUMBER = 'MMSI 232-999-142';
+const PLACE = '56°18′ N 006°32′ W';
+
+/** What it is, how to get it, a live example and the ways in, above the text of the README. */
+function withDoors(html, { whoIs, minuteBox }) {
   const doors = [
     ['workbench/index.html', 'Try it in the page', 'a number, a call, a log, a sound: nothing to install'],
     ['documents/First_steps.html', 'First steps', 'four small jobs in ten minutes'],
     ['modules.html#modules', 'Reference', 'every room, function and type'],
   ].map(([address, name, about]) => `<li><a href="${address}">${name}</a> ${about}</li>`);
-  return html.replace('</h1>', `</h1><ul class="doors">${doors.join('')}</ul>`);
+  const box = minuteBox(PLACE);
+  const front = [
+    '<div class="front">',
+    '<p class="lead">Marine VHF selective calling (DSC) in TypeScript: identities, channels, calls, positions and distress procedures, each rule with its clause.</p>',
+    '<pre class="install"><code>npm install seahail</code></pre>',
+    '<form autocomplete="off">',
+    `<p><label for="live-number">Who is</label> <input id="live-number" size="18" spellcheck="false" value="${NUMBER}"></p>`,
+    `<p id="live-who" role="status">${escaped(whoIs(NUMBER))}</p>`,
+    `<p><label for="live-place">Where is a boat that reports</label> <input id="live-place" size="20" spellcheck="false" value="${PLACE}"></p>`,
+    `<p id="live-where" role="status">${escaped(box.words)}${box.svg}</p>`,
+    '</form>',
+    `<ul class="doors">${doors.join('')}</ul>`,
+    '</div>',
+  ].join('');
+  return html
+    .replace('</h1>', () => `</h1>${front}`)
+    .replace('</head>', '<script defer src="assets/front.js"></script></head>');
 }
 
 /** Headings that go down one level at a time, looking as they did. */

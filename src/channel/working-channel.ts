@@ -15,7 +15,6 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * @throws TypeError when it is not a channel
  * @throws RangeError when the purpose is none of them
  *
- * @see {@link mayPropose}
  * @see {@link workingChannels}
  *
  * @example

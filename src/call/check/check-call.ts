@@ -23,7 +23,6 @@ import { telecommandNotices } from './telecommands.ts';
  * @returns notices, each with its clause; empty when nothing is to be said. Never throws.
  *
  * @see {@link describeCall}
- * @see {@link compositionOf}
  *
  * @example
  * ```ts
