@@ -14,11 +14,11 @@ export interface HeardBurst {
   readonly notices: readonly Notice[];
   /** Where the dot pattern begins, in samples since the stream began; not rounded, and negative when it was cut off. */
   readonly startSample: number;
-  /** Just behind the last bit of the call and its expansion, in samples since the stream began. */
+  /** Just after the last bit of the call and its expansion, in samples since the stream began. */
   readonly endSample: number;
   /** Level of the tones in dB, 0 for a sine of amplitude 1. */
   readonly levelDb: number;
-  /** How much stronger 2100 Hz is than 1300 Hz in dB: about 4 behind a discriminator without de-emphasis. */
+  /** How much stronger 2100 Hz is than 1300 Hz in dB: about 4 after a discriminator without de-emphasis. */
   readonly toneBalanceDb: number;
   /** By how many hertz both tones lie too high. The standard allows a tone 10 Hz. */
   readonly toneOffsetHz: number;

@@ -5,13 +5,13 @@
 export const AUDIO_ISSUE_CODES = [
   {
     code: 'audio-sample-unusable',
-    meaning: 'a sample is not a finite number or far beyond full scale, and was taken as 0',
+    meaning: 'a sample is not a finite number or is far beyond full scale, and was taken as 0',
   },
   { code: 'audio-clipped', meaning: 'more than one in a hundred samples of a second are at full scale' },
   { code: 'audio-silent', meaning: 'a stream ended without a single sample other than 0' },
   {
     code: 'audio-burst-unreadable',
-    meaning: 'the phasing of a burst was heard, but no call could be made of what followed',
+    meaning: 'the phasing of a burst was received, but the call after it could not be read',
   },
   { code: 'audio-wav-not-wav', meaning: 'the bytes are not a WAV file' },
   {
@@ -23,8 +23,8 @@ export const AUDIO_ISSUE_CODES = [
     code: 'audio-wav-rate',
     meaning: 'the sample rate of a WAV file is not one that can be received',
   },
-  { code: 'audio-wav-channel', meaning: 'the wanted channel is not in the WAV file' },
-  { code: 'audio-wav-no-data', meaning: 'a WAV file has no part that holds samples' },
+  { code: 'audio-wav-channel', meaning: 'the requested channel is not in the WAV file' },
+  { code: 'audio-wav-no-data', meaning: 'a WAV file has no samples' },
   {
     code: 'audio-wav-truncated',
     meaning: 'a WAV file is shorter than it says, and the samples that are there were read',

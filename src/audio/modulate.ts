@@ -104,6 +104,6 @@ function phaseAtBits(bits: string): Uint8Array {
 
 function inRange(name: string, value: number, least: number, most: number): void {
   if (typeof value !== 'number' || !(value >= least && value <= most)) {
-    throw new RangeError(`modulate: ${name} must be from ${least} to ${most}, given ${String(value)}`);
+    throw new RangeError(`modulate: ${name}: expected ${least} to ${most}, got ${String(value)}`);
   }
 }

@@ -35,15 +35,15 @@ function holdsDistressBurst(bits: string): boolean {
   return false;
 }
 
-/** Whether the stream whose first phasing symbol stands (or would stand) at bit `start` is a distress burst. */
+/** Whether the stream whose first phasing symbol is (or would be) at bit `start` is a distress burst. */
 function isDistressStream(bits: string, start: number): boolean {
   const word = (slot: number, copy: 'dx' | 'rx'): string => {
     const at = start + 20 * (copy === 'dx' ? slot : slot + 2) + (copy === 'dx' ? 0 : 10);
     return at < 0 ? '' : bits.slice(at, at + 10);
   };
-  const reads = (slot: number, wanted: string): boolean =>
-    word(slot, 'dx') === wanted || word(slot, 'rx') === wanted;
-  const format = (wanted: string): boolean => reads(6, wanted) || reads(7, wanted);
+  const reads = (slot: number, expected: string): boolean =>
+    word(slot, 'dx') === expected || word(slot, 'rx') === expected;
+  const format = (expected: string): boolean => reads(6, expected) || reads(7, expected);
   return format(DISTRESS) || (format(ALL_SHIPS) ? reads(8, DISTRESS) : reads(13, DISTRESS));
 }
 
@@ -58,7 +58,7 @@ function readsAsDistress(bits: string): boolean {
   }
 }
 
-/** Format specifier 112, or category 112: behind the format of an all-ships call, or behind the address. */
+/** Format specifier 112, or category 112: after the format of an all-ships call, or after the address. */
 function saysDistress(information: Reception['information']): boolean {
   const [format] = information;
   return format === 112 || information[format === 116 ? 2 : 7] === 112;

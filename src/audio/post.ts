@@ -1,7 +1,7 @@
 /** What waits to be told until the sound is taken in: no callback can get between the filters. */
 export interface Post {
   put(tell: () => void): void;
-  /** Tells everything, then throws the first error that came of it. */
+  /** Runs every callback, then throws the first error that one of them threw. */
   deliver(): void;
   /** Throws while it delivers: more sound would be taken in before all of the last is told. */
   assertIdle(caller: string): void;
@@ -32,7 +32,7 @@ export function createPost(): Post {
     assertIdle(caller): void {
       if (delivering)
         throw new Error(
-          `${caller}: called from a callback of the same receiver, which must return before more sound is taken`,
+          `${caller}: called from a callback of the same receiver, which must return before it takes more samples`,
         );
     },
   };

@@ -12,7 +12,7 @@ import { createPost } from './post.ts';
 import { named, requireOptions, requireSamples } from './require.ts';
 
 /**
- * What a receiver needs to know, and whom it tells.
+ * Settings and callbacks of a receiver.
  *
  * Callbacks are called one after another in the order of what was heard, each once, when all samples of the `push` or
  * `flush` they belong to are taken in. One that throws takes nothing from the others and harms no sound: when all were
@@ -46,7 +46,7 @@ export interface Receiver {
   flush(): void;
 }
 
-/** ln of the evidence a phasing must bring: below this, nothing is said. One chance in 10^14 for any place by itself. */
+/** ln of the evidence a phasing must bring: below this, nothing is reported. One chance in 10^14 at any single place. */
 const ENOUGH_EVIDENCE = 32;
 
 /** Words that must be heard before reading is worth while: those of the phasing and of three characters. */
@@ -61,7 +61,7 @@ const RUN_OUT_S = 1.4;
  * It looks for the phasing of a burst at every half bit, learns from it when the burst began, how its tones lie and
  * how strong they are, then weighs every possible word against the sound with the phase carried through from bit to
  * bit, and leaves the call to `decodeSymbolMetrics` of `seahail/burst`. Memory is bounded, nothing is allocated per
- * sample, and it needs nothing of its surroundings, so that it runs in a worker as it stands.
+ * sample, and needs no platform features, so it runs unchanged in a worker.
  *
  * **Caution.** Software is no watch-keeping receiver. Keep the watch that rules and licence ask for with approved equipment.
  *
@@ -95,13 +95,11 @@ export function createReceiver(options: ReceiverOptions): Receiver {
   requireOptions('createReceiver', options, 'sampleRate and onReception');
   const { sampleRate, onReception, onIssue = () => {}, onLevel = () => {} } = options;
   if (typeof sampleRate !== 'number' || !(sampleRate >= 8000 && sampleRate <= 192_000)) {
-    throw new RangeError(
-      `createReceiver: sampleRate must be from 8000 to 192000, given ${String(sampleRate)}`,
-    );
+    throw new RangeError(`createReceiver: sampleRate: expected 8000 to 192000, got ${String(sampleRate)}`);
   }
   for (const [name, callback] of Object.entries({ onReception, onIssue, onLevel }))
     if (typeof callback !== 'function')
-      throw new TypeError(`createReceiver: ${name} must be a function, given ${named(callback)}`);
+      throw new TypeError(`createReceiver: ${name}: expected a function, got ${named(callback)}`);
   const post = createPost();
   const begin = (): Stream =>
     createStream(
@@ -158,7 +156,7 @@ function createStream(
     const words = wordsBefore(candidates, first);
     const sample = Math.round(startSampleOf(first, sampleRate));
     if (words < LEAST_WORDS) {
-      onIssue(unreadable(sample, 'the next burst begins before three characters were heard'));
+      onIssue(unreadable(sample, 'the next burst begins before three characters were received'));
       return;
     }
     const { fit, reception } = reader.read(first, words);
@@ -192,7 +190,7 @@ function createStream(
 function unreadable(sample: number, why: string): Issue {
   return {
     code: 'audio-burst-unreadable',
-    message: `burst at sample ${sample}: its phasing was heard, its call could not be read: ${why}`,
+    message: `burst at sample ${sample}: phasing was received, but the call could not be read: ${why}`,
     at: ['sample', sample],
     clause: 'ITU-R M.493-16 Annex 1',
   };

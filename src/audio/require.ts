@@ -3,7 +3,7 @@ import { safely } from '../result/internal.ts';
 /** Throws a TypeError where a function that cannot do without options gets none. */
 export function requireOptions(caller: string, options: unknown, needed: string): void {
   if (typeof options !== 'object' || options === null)
-    throw new TypeError(`${caller}: options with ${needed} are needed, given ${named(options)}`);
+    throw new TypeError(`${caller}: expected options with ${needed}, got ${named(options)}`);
 }
 
 /** Throws a TypeError where samples should be and are not. */
@@ -14,7 +14,7 @@ export function requireSamples(caller: string, samples: unknown): void {
   );
   if (!Number.isSafeInteger(length) || (length as number) < 0)
     throw new TypeError(
-      `${caller}: samples must be an array of numbers, typed or not, given ${named(samples)}`,
+      `${caller}: samples: expected an array of numbers, typed or not, got ${named(samples)}`,
     );
 }
 

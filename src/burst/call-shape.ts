@@ -15,7 +15,7 @@ export interface CallShape {
 export const LONGEST_CALL = 40;
 /** Share of calls that fit none of the compositions. */
 const UNUSUAL_SHARE = 0.03;
-/** Share of calls that have a composition and more characters behind it, up to so many. */
+/** Share of calls that have a composition and more characters after it, up to so many. */
 const MORE_SHARE = 0.05;
 const MOST_MORE = 12;
 
@@ -123,7 +123,7 @@ function olderForms({ format, order }: Composition, kinds: readonly CharacterKin
 let workedOut: readonly CallShape[] | undefined;
 
 /**
- * Every shape the decoder weighs against the others: the compositions, each with more behind it than it should
+ * Every shape the decoder weighs against the others: the compositions, each with more after it than it should
  * have, and with a small share every length without any composition at all. Always the same list, worked out when
  * first asked for.
  */
@@ -132,7 +132,7 @@ export function callShapes(): readonly CallShape[] {
   return workedOut;
 }
 
-/** The same list, worked out anew. */
+/** The same list, computed again. */
 export function everyShape(): readonly CallShape[] {
   const known = knownShapes();
   return [

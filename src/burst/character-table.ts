@@ -12,7 +12,7 @@ import {
 } from './sequence.ts';
 
 const SYMBOLS = 128;
-/** Rows of a table: the longest call and the longest expansion behind it, each with its end and error check. */
+/** Rows of a table: the longest call and the longest expansion after it, each with its end and error check. */
 const ROWS: number = /* @__PURE__ */ (() => LONGEST_CALL + LONGEST_EXPANSION + 8)();
 /** Stream positions that matter. */
 export const LONGEST_STREAM: number = /* @__PURE__ */ streamLength(ROWS);
@@ -32,7 +32,7 @@ export interface CharacterTables {
   readonly rows: number;
   /** The fourteen words of a next call's phasing that begins at a stream position. */
   phasingAt(position: number): number;
-  /** Each word by itself, at `128 * position + symbol`. */
+  /** Each word separately, at `128 * position + symbol`. */
   readonly heard: Float64Array;
   /**
    * What was heard of a character that is one of a kind, all symbols summed by what is expected of the kind; as

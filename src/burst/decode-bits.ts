@@ -8,14 +8,14 @@ import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
 const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
-/** Share of bits taken to be wrong until a call tells better. */
+/** Assumed share of wrong bits until a call gives a better estimate. */
 const FIRST_GUESS = 0.04;
 /** Shapes of call looked into until it is known how many bits are wrong. */
 const FIRST_SHAPES = 2;
-const BIT = "0, 1 or not heard ('?' in a text, null in an array)";
+const BIT = "0, 1 or missing ('?' in a text, null in an array)";
 
 /**
- * Decode the first call in a row of hard bits, wherever in it the call stands and whichever way round the tones are.
+ * Decode the first call in a row of hard bits, wherever it begins and whichever way round the tones are.
  *
  * @param bits - a text of `0` and `1` (`?` for a bit not heard, white space ignored), or an array of 0, 1 and `null`;
  *   1 is Y (1300 Hz)

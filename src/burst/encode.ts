@@ -16,7 +16,7 @@ export interface Burst {
   readonly stream: readonly number[];
   /** Every bit in order of transmission, 20 bits of dot pattern first: `1` is Y (1300 Hz), `0` is B (2100 Hz). */
   readonly bits: string;
-  /** The expansion behind the call, when it has one: its symbols without end of sequence, and its own error check. */
+  /** The expansion after the call, when it has one: its symbols without end of sequence, and its own error check. */
   readonly expansion?: { readonly information: readonly number[]; readonly errorCheck: number };
 }
 

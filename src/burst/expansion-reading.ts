@@ -16,7 +16,7 @@ import { solveTrellis } from './trellis.ts';
 const SYMBOLS = 128;
 /** Natural log of the share of calls that carry an expansion of one given length and layout. */
 const SHARE = /* @__PURE__ */ Math.log(0.3 / LONGEST_EXPANSION);
-/** Natural log of the share of calls with something behind them that is no whole expansion. */
+/** Natural log of the share of calls followed by something that is not a whole expansion. */
 const REMAINS = /* @__PURE__ */ Math.log(0.01);
 /** An expansion is read when it is at least this sure. */
 const SURE = 0.999;
@@ -31,7 +31,7 @@ const MOST_SOLVED = 6;
 /** Nor are those that were heard this much less than random bits. */
 const UNLIKELY = 3;
 
-/** What stands behind the basic call. */
+/** What follows the basic call. */
 export type ExpansionReading =
   | { readonly kind: 'none' }
   | { readonly kind: 'broken' }
@@ -44,8 +44,8 @@ export type ExpansionReading =
     };
 
 /**
- * Look for an expansion behind a call, in every plausible layout. One counts as read only when its own error
- * check holds for its characters as received; whatever stands here, the basic call is not touched by it.
+ * Looks for an expansion after a call, in every plausible layout. One counts as read only when its own error
+ * check holds for its characters as received; whatever is found here, the basic call is not affected.
  *
  * @param tables - what all copies of each character say
  * @param end - index of the call's end of sequence, the format specifier counted once
@@ -64,7 +64,7 @@ export function readExpansion(tables: CharacterTables, end: number, without: num
   };
 }
 
-/** Natural log of what was heard of expansions behind a call, against random bits; their error check left aside. */
+/** Log-likelihood of expansions after a call, against random bits, without their error check. */
 export function heardOfExpansions(tables: CharacterTables, end: number): number {
   return attemptsBehind(tables, end).reduce(
     (sum, { expected }) => logSum(sum, expected),

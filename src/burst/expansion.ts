@@ -17,7 +17,7 @@ const DATA_LENGTHS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
 export const LONGEST_EXPANSION = 32;
 
 /**
- * How an expansion stands behind the basic call: the only place that knows.
+ * Layout of an expansion after the basic call, defined here only.
  *
  * Slots are counted from the DX slot of the basic call's error check.
  */
@@ -25,7 +25,7 @@ export interface ExpansionLayout {
   readonly name: string;
   /** First DX slot of the expansion. */
   readonly first: number;
-  /** Whether the end of sequence of the call stands twice more behind its error check, before the expansion. */
+  /** Whether the end of sequence of the call is repeated twice after its error check, before the expansion. */
   readonly closesCall: boolean;
   /** Whether the expansion's own error check counts its end of sequence. */
   readonly countsEnd: boolean;
@@ -59,7 +59,7 @@ export function expansionSymbols(characters: readonly number[], end: number): nu
 export function charactersFromSets(sets: readonly ExpansionSet[]): number[] {
   return sets.flatMap((set) => {
     if (set.text !== undefined && set.symbols.length === 0)
-      throw new RangeError(`expansion set ${set.specifier} holds text, which has no agreed symbols`);
+      throw new RangeError(`expansion set ${set.specifier} holds text, which has no standard symbols`);
     return [set.specifier, ...set.symbols].map((symbol) => {
       if (symbol === null) throw new RangeError(`expansion set ${set.specifier} holds an unreadable symbol`);
       return symbol;

@@ -36,7 +36,7 @@ export function fieldPriors(): FieldPriors {
 
 const NO_INFORMATION = [126];
 
-/** One expectation per kind of character, worked out anew. */
+/** One expectation per kind of character, computed again. */
 export function expectations(): FieldPriors {
   const digits = range(0, 99);
   const service = range(100, 127);

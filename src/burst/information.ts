@@ -175,7 +175,7 @@ function cut(fields: CallFields, symbols: Symbols, cuts: readonly Cut[]): CallFi
     taken.push([name, symbols.slice(at, at + length)]);
     at += length;
   }
-  // A single unreadable symbol with no field behind it would leave no trace: it stays in the rest.
+  // A single unreadable symbol with no field after it would leave no trace: it stays in the rest.
   for (let last = taken.at(-1); last !== undefined && isLost(...last); last = taken.at(-1)) {
     taken.pop();
     at--;

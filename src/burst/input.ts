@@ -6,14 +6,14 @@ export function listOf(given: unknown): ArrayLike<unknown> | null {
   return ArrayBuffer.isView(given) && 'length' in given ? (given as unknown as ArrayLike<unknown>) : null;
 }
 
-/** The issue with something that is not what is read here. */
-export function wrongInput(what: string, wanted: string, given: unknown, at: Issue['at'] = []): Issue {
+/** The issue for input of another kind than expected. */
+export function wrongInput(what: string, expected: string, given: unknown, at: Issue['at'] = []): Issue {
   const received = typeof given === 'string' ? quote(given) : plain(given);
   return {
     code: 'burst-input',
-    message: `${what}: ${wanted} is wanted, not ${received}`,
+    message: `${what}: expected ${expected}, got ${received}`,
     at,
-    expected: wanted,
+    expected,
     received,
   };
 }

@@ -5,10 +5,10 @@
 export const BURST_ISSUE_CODES = [
   {
     code: 'burst-input',
-    meaning: 'what was given is not the kind of bits, values or symbols that is read here',
+    meaning: 'the input is not bits, values or symbols of the expected kind',
   },
-  { code: 'burst-not-found', meaning: 'no call is found in what was given' },
-  { code: 'burst-cut-short', meaning: 'what was given ends before the call does' },
+  { code: 'burst-not-found', meaning: 'no call was found in the input' },
+  { code: 'burst-cut-short', meaning: 'the input ends before the call does' },
   { code: 'burst-inverted', meaning: 'the two tones came the wrong way round' },
   { code: 'burst-repaired', meaning: 'the error check or expectations helped to read the call' },
   {
@@ -22,7 +22,7 @@ export const BURST_ISSUE_CODES = [
   },
   {
     code: 'burst-expansion-broken',
-    meaning: 'something stands behind the call that cannot be read as an expansion',
+    meaning: 'what follows the call cannot be read as an expansion',
   },
   { code: 'burst-expansion-layout', meaning: 'the expansion stood in an unusual layout' },
 ] as const;

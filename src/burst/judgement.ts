@@ -42,7 +42,7 @@ export interface Trust {
   readonly unlisted: number;
 }
 
-/** Bits that are right or wrong each by itself. */
+/** Bits that are right or wrong independently. */
 export const separate: Trust = { listed: 1, unlisted: 1 };
 /** Words or soft bits as receivers have them; measured by bench/burst/soft-bits.ts. */
 export const related: Trust = { listed: 0.7, unlisted: 0.7 };

@@ -14,7 +14,7 @@ const BELIEVED = 0.8;
 const SYMBOLS = 128;
 /** Stream positions from a copy in DX to its copy in RX. */
 const LAG: number = 2 * RX_LAG + 1;
-/** Share of calls whose end of sequence does not stand twice more behind the error check. */
+/** Share of calls whose end of sequence is not repeated twice after the error check. */
 export const LEFT_OUT = 0.01;
 
 /**
@@ -109,7 +109,7 @@ function evidenceOfWords(metrics: Float64Array, count: number): Float64Array {
   });
 }
 
-/** Where the other copy of a character stands. */
+/** Position of the other copy of a character. */
 function otherCopy(position: number): number {
   return position % 2 === 0 ? position + LAG : position - LAG;
 }

@@ -34,7 +34,7 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
   if (quality.verdict === 'repaired')
     notices.push({
       code: 'burst-repaired',
-      message: `the call is ${sure} but not received cleanly: nothing may act on it by itself`,
+      message: `the call is ${sure} but not received cleanly: never act on it automatically`,
       at: [],
       clause: 'ITU-R M.493 error-check character, from memory',
     });
@@ -50,21 +50,20 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
   if (about.cut)
     notices.push({
       code: 'burst-cut-short',
-      message: 'what was given ends before the call does',
+      message: 'the input ends before the call does',
       at: [quality.end],
     });
   if (quality.polarity === 'inverted')
     notices.push({
       code: 'burst-inverted',
-      message: 'every bit came turned over: the two tones are the wrong way round at the receiver',
+      message: 'every bit is inverted: the two tones are swapped at the receiver',
       at: [],
       clause: 'ITU-R M.493 phasing sequence',
     });
   if (about.expansion.kind === 'broken')
     notices.push({
       code: 'burst-expansion-broken',
-      message:
-        'an expansion was heard behind the call and could not be read; the call itself is not touched by it',
+      message: 'an expansion follows the call and could not be read; the call itself is not affected',
       at: ['expansion'],
     });
   if (about.expansion.kind === 'read' && about.expansion.layout !== sentLayout)
@@ -82,7 +81,7 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
 export function notFound(probability: number): Issue {
   return {
     code: 'burst-not-found',
-    message: `no call is found (${percent(probability)} sure at best)`,
+    message: `no call could be read (${percent(probability)} sure at best)`,
     at: [],
     expected: 'phasing and what follows it',
     clause: 'ITU-R M.493 phasing sequence',

@@ -1,7 +1,6 @@
 import { decodeFields, type Symbols } from '../call/index.ts';
 import type { ExpansionSet } from '../call/internal.ts';
 import type { Notice } from '../result/index.ts';
-import { heardWithoutExpansion } from './behind.ts';
 import { isComposition } from './call-shape.ts';
 import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, soften } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
@@ -20,6 +19,7 @@ import type {
   Verdict,
 } from './reception.ts';
 import { streamLength, streamOf } from './sequence.ts';
+import { heardWithoutExpansion } from './trailing.ts';
 import { holds, weighWholeCall } from './whole-call.ts';
 
 const CLEAN = 0.9999;
@@ -46,7 +46,7 @@ export interface Words {
   readonly polarity: 'normal' | 'inverted';
   /** Index of the first phasing bit in what the caller gave. */
   readonly start: number;
-  /** Index behind the last bit the caller gave. */
+  /** Index after the last bit that the caller passed. */
   readonly given: number;
   /** How many shapes of call are looked into; as many as are worth it by default. */
   readonly most?: number | undefined;

@@ -69,7 +69,7 @@ export interface ReceptionQuality {
   readonly expansion: 'none' | 'read' | 'broken';
   /** Index of the first phasing bit in what was given; negative when the front was cut off. */
   readonly start: number;
-  /** Index just behind the last bit used, where a next call may begin. */
+  /** Index just after the last bit used, where a next call may begin. */
   readonly end: number;
 }
 

@@ -11,7 +11,7 @@ export const RX_LAG = 2;
 /** On VHF the dot pattern is always 20 bits (Japan, Notification 567 of 1990); either polarity is allowed. */
 export const DOT_PATTERN = '10101010101010101010';
 
-/** The phasing symbol at a stream position; `null` where a character stands. */
+/** The phasing symbol at a stream position; `null` at the position of a character. */
 export function phasingSymbol(position: number): number | null {
   if (position % 2 === 0) return position < 2 * DX_PHASING_SLOTS ? DX_PHASING : null;
   return RX_PHASING[(position - 1) / 2] ?? null;
@@ -35,7 +35,7 @@ export function characterPositions(index: number): readonly number[] {
 }
 
 /**
- * The two further positions of an end of sequence that is character `index`: in DX behind the error check.
+ * The two further positions of an end of sequence that is character `index`: in DX after the error check.
  * Source: ITU-R M.493; four copies in all as in the Nippon Foundation text of 1998, their places remembered.
  */
 export function endPositions(index: number): readonly number[] {

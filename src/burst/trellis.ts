@@ -32,7 +32,7 @@ export interface TrellisAnswer {
  *
  * @param weights - `weights[128 * position + symbol]`, natural log
  * @param length - count of positions, the error-check character last
- * @param most - how many paths are wanted
+ * @param most - how many paths to return
  */
 export function solveTrellis(weights: Float64Array, length: number, most: number): TrellisAnswer {
   let kept = keep(weights, length, REACH);
@@ -94,9 +94,9 @@ function keep(weights: Float64Array, length: number, reach: number): Kept {
     top += heaviest;
     first[position + 1] = count;
   }
-  const share = (position: number, wanted: number): number => {
+  const share = (position: number, sought: number): number => {
     for (let at = first[position] as number; at < (first[position + 1] as number); at++)
-      if (symbol[at] === wanted) return relative[at] as number;
+      if (symbol[at] === sought) return relative[at] as number;
     return 0;
   };
   return { first, symbol, relative, top, share };

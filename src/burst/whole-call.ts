@@ -1,8 +1,8 @@
-import { heardBehind } from './behind.ts';
 import { type CallShape, callShapes } from './call-shape.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
 import { fieldPriors } from './field-prior.ts';
 import { logSum } from './log-sum.ts';
+import { trailingLikelihood } from './trailing.ts';
 import { solveTrellis } from './trellis.ts';
 
 const SYMBOLS = 128;
@@ -24,7 +24,7 @@ export interface Reading {
   readonly characters: readonly number[];
   /** Natural log of what was heard given this call, against random bits. */
   readonly heard: number;
-  /** Natural log of how likely just this call is before anything is heard, and of what stands behind it. */
+  /** Natural log of the prior of exactly this call, and of what follows it. */
   readonly prior: number;
 }
 
@@ -57,13 +57,13 @@ export function weighWholeCall(
   let best = Number.NEGATIVE_INFINITY;
   let shares: readonly number[] = [];
   let solved = 0;
-  for (const { shape, expected, behind } of promising) {
+  for (const { shape, expected, trailing } of promising) {
     // What is not worth a trellis still counts, as what it weighs on average.
     if (solved === most || expected < Math.max(total - WORTHLESS, least - tables.phasing))
       total = logSum(total, expected);
     else {
       solved++;
-      const extra = Math.log(shape.share) + behind;
+      const extra = Math.log(shape.share) + trailing;
       const weights = weightsOf(tables, shape);
       const answer = solveTrellis(weights, shape.kinds.length + 1, LIST_LENGTH);
       total = logSum(total, answer.total + extra);
@@ -93,8 +93,8 @@ interface Prospect {
   readonly shape: CallShape;
   /** Natural log of what was heard and expected, the error check left aside. */
   readonly expected: number;
-  /** The part of it that stands behind the call. */
-  readonly behind: number;
+  /** The part of it that follows the call. */
+  readonly trailing: number;
 }
 
 /** Every shape, the most promising first. */
@@ -102,13 +102,13 @@ function byPromise(tables: CharacterTables): Prospect[] {
   const known = new Map<number, number>();
   const prospects = callShapes().map((shape) => {
     const end = shape.kinds.length - 1;
-    const behind = known.get(end) ?? heardBehind(tables, end);
-    known.set(end, behind);
-    let expected = Math.log(shape.share) + tables.mean(null, end + 1, false) + behind;
+    const trailing = known.get(end) ?? trailingLikelihood(tables, end);
+    known.set(end, trailing);
+    let expected = Math.log(shape.share) + tables.mean(null, end + 1, false) + trailing;
     shape.kinds.forEach((kind, index) => {
       expected += tables.mean(kind, index, index === end);
     });
-    return { shape, expected, behind };
+    return { shape, expected, trailing };
   });
   return prospects.sort((one, other) => other.expected - one.expected);
 }
@@ -148,9 +148,9 @@ function heardOf(tables: CharacterTables, characters: readonly number[]): number
 function priorOf(characters: readonly number[], prospects: readonly Prospect[]): number {
   const priors = fieldPriors();
   let prior = Number.NEGATIVE_INFINITY;
-  for (const { shape, behind } of prospects) {
+  for (const { shape, trailing } of prospects) {
     if (shape.kinds.length !== characters.length - 1) continue;
-    let each = Math.log(shape.share) + behind;
+    let each = Math.log(shape.share) + trailing;
     shape.kinds.forEach((kind, index) => {
       each += priors[kind][characters[index] as number] as number;
     });

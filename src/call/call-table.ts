@@ -116,7 +116,7 @@ export function callTable(rows: readonly KindRow[]): CallTable {
 export const calls: CallTable = /* @__PURE__ */ callTable(kinds);
 
 /**
- * Tells the row that fields are of, by format specifier, first telecommand, end of sequence and whether there is a
+ * Finds the row of the fields, by format specifier, first telecommand, end of sequence and whether there is a
  * position; `null` when they are of none. The category counts only as a sign of distress, since older sets send
  * position calls as routine (common practice, no source).
  */
@@ -127,7 +127,7 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
     isOfDistress: row.order.includes('distressed'),
     // A row of one first telecommand is told by it.
     telecommand: row.message.includes(FIXED_TELECOMMAND) ? row.unsaid.telecommand1 : null,
-    tells: row.message.flatMap(({ tells }) => tells ?? []),
+    matches: row.message.flatMap(({ matches }) => matches ?? []),
   }));
   const ofDistress = candidates.flatMap(({ isOfDistress, telecommand }) => (isOfDistress ? telecommand : []));
   return (fields) => {
@@ -142,7 +142,7 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
     const family = alike.filter(({ isOfDistress }) => isOfDistress === isDistress);
     const named = family.filter(({ telecommand }) => telecommand === telecommand1);
     const open = isDistress || named.length > 0 ? named : family.filter((each) => each.telecommand === null);
-    const told = open.find(({ tells }) => tells.some((tell) => tell(fields)));
+    const told = open.find(({ matches }) => matches.some((match) => match(fields)));
     return (told ?? open.find(({ row }) => row.unsaid.end === end) ?? open[0])?.row ?? null;
   };
 }

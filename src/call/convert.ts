@@ -38,7 +38,7 @@ export function decodeFields(received: CallFields): {
 /**
  * The fields of a call: as received while they still mean this call, else as the tables of ITU-R M.493
  * compose it. So what was received goes out again symbol by symbol, and a call changed by spreading is
- * encoded anew.
+ * encoded again.
  *
  * @param call - any call
  * @returns its fields, each as the symbols sent

@@ -9,14 +9,14 @@ import {
 } from './symbol.ts';
 
 /**
- * Symbol numbers 0–127 in order of transmission; `null` stands for a character that could not be read.
+ * Symbol numbers 0–127 in order of transmission; `null` for a character that could not be read.
  */
 export type Symbols = readonly (number | null)[];
 
 /**
  * A call taken apart into the fields of ITU-R M.493, each as the symbols sent.
  *
- * It stands between a {@link Call} and the two ways it travels: as symbols on the air and as a
+ * It comes between a {@link Call} and the two ways it travels: as symbols on the air and as a
  * `DSC` sentence on a wire. A field the call does not carry is `null`; a frequency element of
  * three times 126 is carried and says "no information".
  */
@@ -201,7 +201,7 @@ export function digitsOf(symbols: Symbols | null): string | null {
  * @throws RangeError when the text is not an even count of the digits 0–9
  */
 export function symbolsOf(digits: string): number[] {
-  if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`digits: an even count is needed, not '${digits}'`);
+  if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`digits: expected an even count, got '${digits}'`);
   const symbols: number[] = [];
   for (let index = 0; index < digits.length; index += 2) symbols.push(Number(digits.slice(index, index + 2)));
   return symbols;

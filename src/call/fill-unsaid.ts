@@ -16,7 +16,7 @@ export function fillWhatIsUnsaid(fields: DraftFields): void {
     calls.rowFor(fields) ?? (namesShip ? kinds.find(({ order }) => order.includes('distressed')) : null);
   if (!row || (fields.position !== null && !row.order.includes('position'))) return;
   if (row.unsaid.header) fields.header = true;
-  // One VHF channel stands for both directions.
+  // One VHF channel applies to both directions.
   const repeats = row.format === 'individual' && vhfChannelOf(fields.receive) !== null;
   for (const name of FILLED)
     if (row.order.includes(name))

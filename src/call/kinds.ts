@@ -120,7 +120,7 @@ const TOLD: Senders = { A: 'required', D: 'none', H: 'none', M: 'none', coast: '
 const POLL: Senders = { A: 'required', D: 'optional', H: 'optional', M: 'none', coast: 'required' };
 const FEW: Senders = { A: 'optional', D: 'none', H: 'none', M: 'none', coast: 'optional' };
 
-// Of rows that only the end of sequence tells apart, the call comes before its answer.
+// Of rows that differ only in the end of sequence, the call comes before its answer.
 // biome-ignore format: one line a row, as the tables have it
 const ROWS: readonly Row[] = [
   ['distress-alert', 'distress', 'A1-4.1', ALERT, EOS, [], [], IN_DISTRESS],

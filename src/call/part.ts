@@ -47,7 +47,7 @@ export interface Part<Name extends string = string> {
   readonly read: (fields: CallFields, into: Properties, expansion: Expansion) => void;
   readonly write: (call: Properties, into: DraftFields) => void;
   /** Whether fields are of this kind although they end like another. */
-  readonly tells?: (fields: CallFields) => boolean;
+  readonly matches?: (fields: CallFields) => boolean;
   /** Fields that are the same in all calls of a row. */
   readonly fixed?: (row: FixedBy) => Partial<CallFields>;
 }
@@ -67,7 +67,7 @@ function property<Name extends MessageProperty, Field extends FieldName, Value>(
   read: (symbols: CallFields[Field], expansion: Expansion) => Value,
   write: (value: Value) => CallFields[Field],
   type: ValueType = TEXT,
-  tells?: Part['tells'],
+  matches?: Part['matches'],
 ): Part<Name> {
   return {
     fields: [field],
@@ -78,7 +78,7 @@ function property<Name extends MessageProperty, Field extends FieldName, Value>(
     write: (call, into) => {
       (into as Record<Field, CallFields[Field]>)[field] = write(call[name] as Value);
     },
-    ...(tells && { tells }),
+    ...(matches && { matches }),
   };
 }
 
@@ -106,11 +106,22 @@ function isSymbol(symbol: number | null): symbol is number {
 }
 
 /** Fields that carry no property: the row, or the kind of call, says what is in them. */
-function fixed(fields: readonly FieldName[], values: Part['fixed'] & {}, tells?: Part['tells']): Part<never> {
-  return { fields, properties: {}, read: nothing, write: nothing, fixed: values, ...(tells && { tells }) };
+function fixed(
+  fields: readonly FieldName[],
+  values: Part['fixed'] & {},
+  matches?: Part['matches'],
+): Part<never> {
+  return {
+    fields,
+    properties: {},
+    read: nothing,
+    write: nothing,
+    fixed: values,
+    ...(matches && { matches }),
+  };
 }
 
-/** Both channel elements; one VHF channel stands for both directions. deviation: D-call-8 */
+/** Both channel elements; one VHF channel applies to both directions. deviation: D-call-8 */
 function channels(second: 'repeated' | 'no-information' | 'not-sent'): Part<'channel' | 'frequencies'> {
   return {
     fields: second === 'not-sent' ? ['receive'] : ['receive', 'transmit'],
@@ -200,7 +211,7 @@ export const SUBSEQUENT: Part<'subsequent'> = /* @__PURE__ */ named(
   firstTelecommands,
   NO_INFORMATION,
 );
-/** Stands before the position of a reply, which has one whatever its end. deviation: D-call-10 */
+/** Precedes the position of a reply, which has one whatever its end. deviation: D-call-10 */
 export const HEADER: Part<never> = /* @__PURE__ */ fixed(
   ['header'],
   () => ({ header: true }),
@@ -240,7 +251,7 @@ export const END: Part<'end'> = {
   },
   write: ({ end }, into) => {
     if (!Object.hasOwn(ENDS, String(end)))
-      throw new RangeError(`end: one of ${Object.keys(ENDS).join(', ')} is needed, not '${end}'`);
+      throw new RangeError(`end: expected one of ${Object.keys(ENDS).join(', ')}, got '${end}'`);
     into.end = symbolOfName(endsOfSequence, ENDS[end as keyof typeof ENDS]);
   },
 };

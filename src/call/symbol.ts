@@ -263,7 +263,7 @@ export function symbolOfName<Name extends string>(
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
   if (symbol === undefined || Number(symbol) > 127) {
     const names = table.rows.map(([, each]) => each).join(', ');
-    throw new RangeError(`${table.field}: one of ${names} is needed, not '${name}'`);
+    throw new RangeError(`${table.field}: expected one of ${names}, got '${name}'`);
   }
   return Number(symbol);
 }

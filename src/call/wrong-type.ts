@@ -6,7 +6,7 @@ import { isRecord, type Properties, RECORD_IF_ANY, TEXT, type ValueType } from '
 export interface WrongType {
   /** Names from the call down to the value; empty for the call itself. */
   readonly at: readonly string[];
-  /** What is wanted and what is given, without a full stop. */
+  /** `<Subject>: expected <what>, got <what>`, without a full stop. */
   readonly message: string;
 }
 
@@ -67,19 +67,20 @@ function wrongAddress(to: unknown, mayBeNull: boolean): WrongType | null {
 }
 
 function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): WrongType | null {
-  for (const [name, [wanted, fits]] of Object.entries(types))
-    if (Object.hasOwn(record, name) && !fits(record[name])) return wrong([...at, name], wanted, record[name]);
+  for (const [name, [expected, fits]] of Object.entries(types))
+    if (Object.hasOwn(record, name) && !fits(record[name]))
+      return wrong([...at, name], expected, record[name]);
   return null;
 }
 
-function wrong(at: readonly string[], wanted: string, value: unknown): WrongType {
+function wrong(at: readonly string[], expected: string, value: unknown): WrongType {
   const name = at.length === 0 ? 'call' : at.join('.');
-  return { at, message: `${name}: ${wanted} is needed, not ${given(value)}` };
+  return { at, message: `${name}: expected ${expected}, got ${given(value)}` };
 }
 
 /** A value in a message: short, whatever it is. */
 export function given(value: unknown): string {
   if (typeof value === 'string') return quote(value);
   if (typeof value === 'number' || typeof value === 'boolean' || value == null) return String(value);
-  return Array.isArray(value) ? 'a list' : `of type ${typeof value}`;
+  return Array.isArray(value) ? 'a list' : `a value of type ${typeof value}`;
 }

@@ -94,7 +94,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     powerRule: '1 W radiated on board; elsewhere 25 W unless a national rule says less',
     conditionalPowerLimits: [{ watts: 1, measure: 'radiated', when: 'for communication on board' }],
     intership: 'restricted',
-    caution: 'normally taken by ports or for work on board',
+    caution: 'normally used by ports or on board',
     evidence: { power: note('g') },
   },
   {

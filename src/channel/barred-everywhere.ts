@@ -10,7 +10,7 @@ import { type WorkingPurpose, wantPurpose } from './purpose.ts';
  * plan, which {@link checkWorkingChannel} asks.
  *
  * @param designator - digits of ITU-R M.1084 as a call carries them, `'2087'`, or any name of the channel
- * @param purpose - what the channel is wanted for
+ * @param purpose - what the channel is to be used for
  * @returns why no call may name it, or `null`; for text that names no channel, what is wrong with the text
  * @throws RangeError when the purpose is none of them
  *
@@ -65,7 +65,7 @@ const BARS: readonly Bar[] = [
   {
     digits: '75 76',
     code: 'channel-not-to-be-named',
-    why: 'is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
+    why: 'cannot be proposed in a call: it guards channel 16 and carries navigation-related port traffic only',
     clause: 'RR Appendix 18 note n)',
   },
   {

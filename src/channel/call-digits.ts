@@ -30,7 +30,7 @@ export function encodeChannel(channel: Channel | Designator): string {
   if (channel.m1084 === null) {
     const name = channel.kind === 'channel' ? channel.designator : channel.text;
     throw new RangeError(
-      `encodeChannel: a channel with digits of ITU-R M.1084 wanted, ${name} given, which has none`,
+      `encodeChannel: expected a channel with digits of ITU-R M.1084, got ${name}, which has none`,
     );
   }
   // ITU-R M.493-16 table A1-5, as publicly restated: 90 and the four digits of M.1084.
@@ -44,7 +44,7 @@ export function encodeChannel(channel: Channel | Designator): string {
  * answer is still 22, with no channel, and a notice that says what the plan has.
  *
  * @param digits - six digits, or eight when the first is 4; empty, or 126 three times, for an element left open
- * @param plan - the plan of the waters, to name the channel; without one the designator stands alone
+ * @param plan - the plan of the waters, to name the channel; without one the designator is used alone
  * @returns the element with its digits as received; an issue only for text that is no such element
  *
  * Source: ITU-R M.493-16, frequency and channel information, from memory; first digits 3, 4 and 8 with
@@ -109,7 +109,7 @@ export function decodeChannel(
   if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
     return failure({
       code: 'channel-digits-malformed',
-      message: `Channel digits ${typeof digits === 'string' ? quote(digits) : `of type ${typeof digits}`} are no element of a call: six digits wanted, or eight that begin with 4`,
+      message: `Channel digits: expected six digits, or eight that begin with 4, got ${typeof digits === 'string' ? quote(digits) : typeof digits}`,
       at: [],
       expected: 'six digits, or eight that begin with 4',
       clause: M493,
@@ -187,7 +187,7 @@ function oldForm(digits: string, second: string): Notice {
 function unknownSecond(digits: string, second: string): Notice {
   return {
     code: 'channel-digits-unknown',
-    message: `Channel digits ${digits} have ${second} in second place, where 0 is wanted`,
+    message: `Channel digits ${digits} have ${second} in second place: expected 0`,
     at: [],
     expected: '0',
     received: digits,
@@ -202,7 +202,7 @@ function singleLegOnly(plan: ChannelPlan, designator: Designator): Notice | unde
   if (leg === undefined) return undefined;
   return {
     code: 'channel-digits-single-leg-only',
-    message: `Channel ${designator.text} was received, and the ${plan.name} plan has ${leg.designator} in its place: the sender may mean that, or the two-frequency channel`,
+    message: `Channel ${designator.text} was received, but the ${plan.name} plan has ${leg.designator} in its place: the sender may mean either`,
     at: [],
     received: designator.text,
     clause: plan.edition,

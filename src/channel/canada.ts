@@ -195,7 +195,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['coast-guard', 'coast-guard-liaison'],
       note: 'Coast Guard and other agencies; its working channel on the Pacific since 2009',
       users: 'authority',
-      never: 'it is for talk with the Coast Guard, which names it itself',
+      never: 'it is for talk with the Coast Guard, which chooses it',
       evidence: { frequency: RAMN, use: RAMN },
     },
     {

@@ -40,10 +40,10 @@ export function channelsAt(
   }[]
 > {
   if (!(toleranceKHz >= 0))
-    throw new RangeError(`channelsAt: toleranceKHz of 0 or more wanted, ${toleranceKHz} given`);
+    throw new RangeError(`channelsAt: expected toleranceKHz of 0 or more, got ${toleranceKHz}`);
   if (!isPlan(plan)) return failure(noPlan(plan));
-  const wanted = readHertz(frequency);
-  if (!wanted.ok) return wanted;
+  const hertz = readHertz(frequency);
+  if (!hertz.ok) return hertz;
   const found: FrequencyMatch[] = [];
   for (const channel of plan.channels) {
     const { shipKHz, coastKHz } = channel;
@@ -56,7 +56,7 @@ export function channelsAt(
           ] as const);
     for (const [side, kHz] of sides) {
       if (kHz === null) continue;
-      const offsetHz = kHz * 1000 - wanted.value;
+      const offsetHz = kHz * 1000 - hertz.value;
       if (Math.abs(offsetHz) <= toleranceKHz * 1000)
         found.push({ kind: 'frequency-match', channel, side, offsetHz });
     }

@@ -121,7 +121,7 @@ function notText(input: unknown): Issue {
   const whole = typeof input === 'number' && Number.isInteger(input) && input >= 1 && input <= 88;
   const issue = {
     code: 'channel-not-text',
-    message: `Channel: text wanted, ${input === null ? 'null' : typeof input} given`,
+    message: `Channel: expected text, got ${input === null ? 'null' : typeof input}`,
     at: [],
     expected: FORMS,
     clause: 'common practice',
@@ -133,10 +133,10 @@ function notText(input: unknown): Issue {
 const frequency = /^1[56]\d[.,]\d+ ?(MHz)?$/i;
 
 function malformed(input: string): Issue {
-  const what = frequency.test(input.trim()) ? 'looks like a frequency' : 'is no channel designator';
+  const what = frequency.test(input.trim()) ? 'looks like a frequency' : 'is not a channel designator';
   return {
     code: 'channel-malformed',
-    message: `Channel ${plainText(input) === '' ? 'is empty' : `${quote(input)} ${what}`}: ${FORMS} wanted`,
+    message: `Channel ${plainText(input) === '' ? 'is empty' : `${quote(input)} ${what}`}: expected ${FORMS}`,
     at: [],
     expected: FORMS,
     received: quote(input),
@@ -147,7 +147,7 @@ function malformed(input: string): Issue {
 function range(number: number, input: string): Issue {
   return {
     code: 'channel-number-range',
-    message: `Channel number ${twoDigits(number)} is not in use: 01 to 28 or 60 to 88 wanted`,
+    message: `Channel number ${twoDigits(number)} is not in use: expected 01 to 28 or 60 to 88`,
     at: [],
     expected: '01 to 28 or 60 to 88',
     received: quote(input),
@@ -168,7 +168,7 @@ function privateNumber(text: string, input: string): Issue {
 function fourDigit(input: string): Issue {
   return {
     code: 'channel-four-digit',
-    message: `Channel ${quote(input)} begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted`,
+    message: `Channel ${quote(input)} has an unknown prefix: expected 10 for the ship leg or 20 for the coast leg`,
     at: [],
     expected: 'two digits, or four that begin with 00, 10 or 20',
     received: quote(input),
@@ -180,7 +180,7 @@ function fourDigit(input: string): Issue {
 export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): Issue {
   return {
     code: 'channel-no-legs',
-    message: `Channel ${channel} has a single frequency: there is no ${leg} leg for ${quote(input)} to name`,
+    message: `Channel ${channel} has a single frequency, so it has no ${leg} leg ${quote(input)}`,
     at: [],
     expected: channel,
     received: quote(input),
@@ -192,7 +192,7 @@ export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): I
 function interleaved(input: string): Issue {
   return {
     code: 'channel-interleaved',
-    message: `Channel ${quote(input)} has the number of a 12.5 kHz interleaved channel, which no plan here holds`,
+    message: `Channel ${quote(input)} is numbered as a 12.5 kHz interleaved channel, which no plan here has`,
     at: [],
     expected: FORMS,
     received: quote(input),

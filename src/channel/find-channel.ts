@@ -137,7 +137,7 @@ function notInPlan(plan: ChannelPlan, designator: Designator): Issue {
     received: text,
     clause: plan.edition,
   };
-  // Offered only from the pair to its leg: whoever says 22 where only 22A exists can mean nothing else.
+  // Offered only from the pair to its leg: 22 can only mean 22A where no other 22 exists.
   // The other way round the two sides would listen on different frequencies.
   const suggestion =
     designator.m1084?.length === 2 ? siblings.find((channel) => !channel.receiveOnly) : undefined;

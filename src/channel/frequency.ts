@@ -18,7 +18,7 @@ import { plainText } from './plain-text.ts';
  */
 export function formatMegahertz(kHz: number): string {
   if (!isWholeKHz(kHz))
-    throw new RangeError(`formatMegahertz: whole kilohertz from 0 to 999999 wanted, ${kHz} given`);
+    throw new RangeError(`formatMegahertz: expected whole kilohertz from 0 to 999999, got ${kHz}`);
   return `${Math.floor(kHz / 1000)}.${String(kHz % 1000).padStart(3, '0')}`;
 }
 
@@ -39,7 +39,7 @@ export function readHertz(input: unknown): Result<number> {
     if (isWholeKHz(input)) return success(input * 1000);
     return failure({
       code: 'channel-frequency-number',
-      message: `Frequency ${input} is not whole kilohertz: 156800 or the text '156.8' wanted`,
+      message: `Frequency ${input} is not whole kilohertz: expected 156800 or the text '156.8'`,
       at: [],
       expected: 'whole kilohertz, or text in megahertz',
       received: String(input),
@@ -52,7 +52,7 @@ export function readHertz(input: unknown): Result<number> {
   if (whole === undefined || /[1-9]/.test(decimals.slice(places))) {
     return failure({
       code: 'channel-frequency-malformed',
-      message: `Frequency ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is not readable: '156.8' or '156800' wanted`,
+      message: `Frequency ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is not readable: expected '156.8' or '156800'`,
       at: [],
       expected: "megahertz as in '156.800', or kilohertz as in '156800'",
       clause: 'common practice',

@@ -39,7 +39,7 @@ const FISHING: Omit<PlanRow, 'channels' | 'region'> = {
   users: 'commercial',
   by: 'ships',
   intership: ['no', 'restricted'],
-  never: 'it is for fishing vessels only, and no call digits name it',
+  never: 'it is for fishing vessels only, and it has no digits for a call',
 };
 
 const PAIR_USES: PlanRow['uses'] = ['port-operations', 'ship-movement', 'public-correspondence'];
@@ -313,7 +313,7 @@ export const netherlandsInlandPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       users: 'commercial',
       powerW: 1,
       powerRule: '1 W radiated (note 15)',
-      never: 'it is for dredging, and no call digits name it',
+      never: 'it is for dredging, and it has no digits for a call',
     },
     {
       channels: '13H@161250',
@@ -323,14 +323,14 @@ export const netherlandsInlandPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       users: 'commercial',
       powerW: 1,
       powerRule: '1 W radiated (note 15)',
-      never: 'it is for dredging, and no call digits name it',
+      never: 'it is for dredging, and it has no digits for a call',
     },
     {
       channels: '31@157550/162150',
       uses: ['marina', 'ship-to-coast'],
       note: 'marinas (note 21)',
       ...BY_HAND,
-      never: 'no call digits name it',
+      never: 'it has no digits for a call',
     },
     { ...AIS, powerRule: '12.5 W at most (note 22)' },
   ],

@@ -14,7 +14,7 @@ export function plainText(text: string): string | undefined {
 }
 
 /**
- * Unicode keeps the ten digits of a script together, and may put the next script right behind: the value is
+ * Unicode keeps the ten digits of a script together, and may put the next script right after it: the value is
  * the number of digits just below, tens left out.
  */
 function digitValue(digit: string): string {

@@ -1,7 +1,7 @@
 import type { Channel, ChannelUse, Fitness } from './channel.ts';
 
 /**
- * What a working channel is wanted for.
+ * The purpose of a working channel.
  *
  * - `'intership-non-commercial'`: two ships, ordinary talk, at least one of them a pleasure craft
  * - `'intership-commercial'`: two ships, ordinary talk in the course of business
@@ -28,9 +28,7 @@ export const PURPOSE_WORDS: { readonly [purpose in WorkingPurpose]: string } = {
 /** Throws on a purpose that is none of them. */
 export function wantPurpose(purpose: WorkingPurpose): void {
   if (Object.hasOwn(PURPOSE_WORDS, purpose)) return;
-  throw new RangeError(
-    `purpose: one of ${Object.keys(PURPOSE_WORDS).join(', ')} is needed, not '${purpose}'`,
-  );
+  throw new RangeError(`purpose: expected one of ${Object.keys(PURPOSE_WORDS).join(', ')}, got '${purpose}'`);
 }
 
 /** How the plan ranks a channel for a purpose, by its uses alone. */

@@ -12,7 +12,7 @@ const PTS: Evidence = {
   source: 'PTS (Swedish Post and Telecom Authority), licence terms for VHF on board ships',
 };
 const FIVE = { by: 'ships', evidence: { frequency: PTS, use: PTS } } as const;
-const NO_DIGITS = 'no call digits name it, and only a set with this channel can use it';
+const NO_DIGITS = 'it has no digits for a call, and only a set with this channel can use it';
 
 /**
  * Sweden: the international plan, with the five channels that the Swedish licence adds for Swedish waters and
@@ -76,7 +76,7 @@ export const swedenPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       region: 'Swedish waters, and ships with a Swedish licence',
       users: 'commercial',
       intership: ['no', 'restricted'],
-      never: 'it is for fishing vessels, and no call digits name it',
+      never: 'it is for fishing vessels, and it has no digits for a call',
     },
   ],
 });

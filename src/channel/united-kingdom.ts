@@ -122,7 +122,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['coast-guard', 'search-and-rescue'],
       note: 'coastguard, rescue units and vessels they invite',
       users: 'authority',
-      never: 'it is private to the coastguard and rescue services, and no call digits name it',
+      never: 'it is private to the coastguard and rescue services, and it has no digits for a call',
       evidence: { frequency: MEMORY },
     },
     {
@@ -130,7 +130,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['marina', 'non-commercial'],
       note: 'marinas and yacht clubs',
       region: 'United Kingdom only',
-      never: 'it is for ships to marinas and clubs, and no call digits name it',
+      never: 'it is for ships to marinas and clubs, and it has no digits for a call',
       evidence: { frequency: MEMORY, use: WATERWAYS },
     },
     {
@@ -138,7 +138,7 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['marina', 'non-commercial'],
       note: 'marinas, yacht clubs and race control',
       region: 'United Kingdom only',
-      never: 'it is for ships to marinas and clubs, and no call digits name it',
+      never: 'it is for ships to marinas and clubs, and it has no digits for a call',
       evidence: { frequency: MEMORY, use: WATERWAYS },
     },
   ],

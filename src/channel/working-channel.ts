@@ -10,7 +10,7 @@ import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
  * A description of the tables, not a permission: national rules, the licence and the coast station decide.
  *
  * @param channel - a plan's channel
- * @param purpose - what it is wanted for
+ * @param purpose - what it is to be used for
  * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
  * @throws TypeError when it is not a channel
  * @throws RangeError when the purpose is none of them
@@ -39,7 +39,7 @@ export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): 
  * that rules it out, cautions aside.
  *
  * @param channel - a plan's channel
- * @param purpose - what it is wanted for
+ * @param purpose - what it is to be used for
  */
 export function mayPropose(channel: Channel, purpose: WorkingPurpose): boolean {
   return barTo(channel, purpose) === undefined;
@@ -59,7 +59,7 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
   }
   if (!channel.mayBeNamed) {
     const code = channel.users === 'authority' ? 'channel-reserved' : 'channel-not-to-be-named';
-    return notice(channel, code, `is not to be named in a call: ${notNamedBecause}`);
+    return notice(channel, code, `cannot be proposed in a call: ${notNamedBecause}`);
   }
   if (service === 'distress') {
     if (purpose === 'safety') return undefined;
@@ -67,7 +67,7 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
     return notice(channel, 'channel-distress-and-calling', text);
   }
   if (channel.selectiveCallRule !== null && purpose !== 'safety') {
-    return notice(channel, NO_CALLS, `is not to be named in a call: ${channel.selectiveCallRule}`);
+    return notice(channel, NO_CALLS, `cannot be proposed in a call: ${channel.selectiveCallRule}`);
   }
   if (channel.mode === 'duplex' && purpose.startsWith('intership')) return twoFrequency(channel);
   if (channel.coastKHz === null && purpose === 'ship-to-coast') {
@@ -119,7 +119,7 @@ function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
     cautions.push(notice(channel, 'channel-low-power', text, clauseOf(channel.evidence.power)));
   }
   if (purpose === 'ship-to-coast') {
-    const text = 'is optional to propose: a coast station normally names the working channel itself';
+    const text = 'need not be proposed: a coast station normally chooses the working channel';
     cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541-11, from memory'));
   }
   return cautions;

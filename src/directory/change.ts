@@ -45,7 +45,7 @@ export function leaveGroup(directory: Directory, mmsi: string, group: string): D
 }
 
 /**
- * Two directories in one. Each text comes from the more trusted origin; from equal origins mine stands. Where a person
+ * Two directories in one. Each text comes from the more trusted origin; from equal origins mine is kept. Where a person
  * typed different texts in both, theirs is kept beside it as an extra field (`'other name'` and so on): nothing that
  * was typed is lost.
  *
@@ -107,7 +107,7 @@ function joined(mine: readonly ExtraField[] = [], theirs: readonly ExtraField[])
  * first those silent longest. Stations typed, imported or called are never left out.
  *
  * @param directory - stays as it is
- * @param most - wanted count
+ * @param most - largest count
  * @returns the new directory; the same object where it is small enough
  *
  * @example

@@ -35,7 +35,7 @@ export function readContentLines(text: string): readonly ContentLine[] {
   });
 }
 
-/** Where the first colon stands outside the quotes of parameters, or -1. */
+/** Index of the first colon outside the quotes of parameters, or -1. */
 function colonOf(text: string): number {
   let quoted = false;
   for (let at = 0; at < text.length; at++) {

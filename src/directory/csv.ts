@@ -38,7 +38,7 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
     station.groups.map((group) => formatIdentity(group, style)).join('; '),
     instant(station.heardAt),
     instant(station.calledAt),
-    ...labels.map((wanted) => guarded(station.extra?.find(({ label }) => label === wanted)?.text ?? '')),
+    ...labels.map((each) => guarded(station.extra?.find(({ label }) => label === each)?.text ?? '')),
   ]);
   const header = ['mmsi', 'name', 'call sign', 'notes', 'groups', 'heard', 'called', ...labels.map(guarded)];
   return writeRecords([header, ...rows]);
@@ -49,8 +49,8 @@ export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = '
  * gives a notice with its line, and where zeros were lost a `suggestion`; all other rows are read. An identity that
  * stood in a row before gives a notice too.
  *
- * Known headers, case, blanks and signs aside: `mmsi` with anything behind it or `identity`; `name`, `vessel`, `ship`,
- * `boat` or `station`, each also with `name` behind it; `call sign`; `notes`, `note` or `remarks`; `groups` or `group`;
+ * Known headers, case, blanks and signs aside: `mmsi` with anything after it or `identity`; `name`, `vessel`, `ship`,
+ * `boat` or `station`, each also with `name` after it; `call sign`; `notes`, `note` or `remarks`; `groups` or `group`;
  * `heard` or `last heard`; `called` or `last called`. The first of a kind counts; any other column becomes an extra field.
  *
  * @param text - the list, with a header line that names at least the identity
@@ -107,7 +107,7 @@ const rfc4180 = 'RFC 4180 §2';
 function again(mmsi: string, line: number, before: number): Notice {
   return {
     code: 'directory-csv-twice',
-    message: `Row has the identity of line ${before} again: one number belongs to one station`,
+    message: `Row repeats the identity of line ${before}: one number belongs to one station`,
     at: [`line ${line}`, 'mmsi'],
     received: quote(mmsi),
     clause: 'ITU-R M.585-10',
@@ -177,7 +177,7 @@ function updateOf(
     notice(
       'directory-csv-quotes',
       'quotes',
-      'Row has quotes that do not enclose a whole field, the line is left out',
+      'Row has quotes that do not enclose a whole field: the line is left out',
       row.broken,
       rfc4180,
     );
@@ -203,7 +203,7 @@ function updateOf(
     } else if (field === 'heardAt' || field === 'calledAt') {
       const at = instantOf(text);
       if (at === undefined)
-        notice('directory-csv-time', field, 'Time is no ISO 8601 instant with its zone', text, 'ISO 8601');
+        notice('directory-csv-time', field, 'Time is not an ISO 8601 instant with a zone', text, 'ISO 8601');
       else times[field] = at;
     } else if (field !== undefined) texts[field] = text;
     else extra.push({ label, text });

@@ -45,7 +45,7 @@ export function readDirectoryJson(text: unknown): Result<Directory> {
   if (kind !== 'directory' || !Array.isArray(stations)) {
     return failure({
       code: 'directory-json-shape',
-      message: 'Text is no stored directory',
+      message: 'Text is not a stored directory',
       at: [],
       expected: 'JSON of a directory',
       received: typeof text === 'string' ? quote(text) : typeof text,
@@ -80,8 +80,8 @@ function updatesOf(
       code: 'directory-json-field',
       message:
         at[0] === 'mmsi'
-          ? 'Stored station has no usable identity, it is left out'
-          : 'Stored field is not usable, it is left out',
+          ? 'Stored station has no valid identity and is left out'
+          : 'Stored field is not valid and is left out',
       at: ['stations', place, ...at],
       received: typeof value === 'string' ? quote(value) : typeof value,
     });

@@ -2,7 +2,7 @@ import type { IdentityKind, Mmsi } from '../identity/index.ts';
 
 /**
  * Where a piece of knowledge came from: a person, a list that was read in, a broadcast of the ship's own data by AIS,
- * or a call that carried only the identity. In this order of trust: nothing replaces what stands before it.
+ * or a call that carried only the identity. In this order of trust: nothing replaces a text of higher trust.
  */
 export type StationOrigin = 'typed' | 'imported' | 'ais' | 'heard';
 

@@ -236,19 +236,19 @@ function told(value: unknown): string {
 }
 
 function oneLine(text: string): string {
-  return wanted(text)
+  return required(text)
     .replace(/[\s\p{Cc}]+/gu, ' ')
     .trim();
 }
 
 function manyLines(text: string): string {
-  return wanted(text)
+  return required(text)
     .replace(/\r\n?/g, '\n')
     .replace(/(?!\n)\p{Cc}/gu, ' ')
     .trim();
 }
 
-function wanted(text: string): string {
+function required(text: string): string {
   if (typeof text !== 'string') throw new TypeError(`update: expected text, got ${told(text)}`);
   return text;
 }

@@ -92,13 +92,14 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
   };
   for (const line of lines) {
     if (line.name === 'BEGIN' && /^vcard\s*$/i.test(line.value)) {
-      if (card !== undefined) lost(line, 'directory-vcard-end', 'Card begins before the one above has ended');
+      if (card !== undefined)
+        lost(line, 'directory-vcard-end', 'Card begins before the previous one has ended');
       close();
       card = [line];
       found = true;
     } else if (line.name === 'END') close();
     else if (line.name === '' || card === undefined)
-      lost(line, 'directory-vcard-line', 'Line is no property of a card');
+      lost(line, 'directory-vcard-line', 'Line is not a vCard property');
     else card.push(line);
   }
   if (card !== undefined) lost(card[0], 'directory-vcard-end', 'Card has no end');
@@ -106,7 +107,7 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
   if (!found && !(typeof text === 'string' && text.trim() === '')) {
     return failure({
       code: 'directory-vcard-none',
-      message: 'Text holds no vCard',
+      message: 'Text contains no vCard',
       at: [],
       expected: 'BEGIN:VCARD',
       received: typeof text === 'string' ? quote(text) : typeof text,
@@ -156,14 +157,14 @@ function updateOf(card: Readonly<Card>, notices: NoticeList): StationUpdate | un
       extra.push({ label: unescapeText(label), text: unescapeText(value) });
     } else if (line.name === 'VERSION') {
       if (text.trim() !== '4.0')
-        tell(line, 'directory-vcard-version', 'Card has another version, 4.0 wanted', 'RFC 6350 §6.7.9');
+        tell(line, 'directory-vcard-version', 'Card version: expected 4.0', 'RFC 6350 §6.7.9');
     } else if (!silent.has(line.name)) extra.push({ label: line.name + line.parameters, text });
   }
   if (mmsi === undefined) {
     const [begin] = card;
     const told = card.some(({ name }) => name === 'X-MMSI');
     if (!told)
-      tell(begin, 'directory-vcard-identity', 'Card has no X-MMSI, it is left out', 'RFC 6350 §6.10');
+      tell(begin, 'directory-vcard-identity', 'Card has no X-MMSI and is left out', 'RFC 6350 §6.10');
     return undefined;
   }
   if (texts.name === formatIdentity(mmsi)) delete texts.name;

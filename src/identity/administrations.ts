@@ -48,7 +48,7 @@ function indexOf(): ReadonlyMap<string, Administration> {
 }
 
 /**
- * The administration a MID is allocated to. It issued the number; it need not be the ship's flag today, and tells
+ * The administration a MID is allocated to. It issued the number; it need not be the ship's flag today, and says
  * neither where the ship is nor that the number is genuine.
  *
  * @param mid - three digits
@@ -92,8 +92,8 @@ export function allAdministrations(): readonly Administration[] {
  * Name of an administration for people. Show it as "number issued by", not as "flag".
  *
  * @param entry - what {@link administrationOf} gave
- * @param locale - BCP 47 tag; the name then comes from `Intl.DisplayNames`, the area's own English name behind it
- * where the code stands for more than the area. Without it: the English name the ITU uses
+ * @param locale - BCP 47 tag; the name then comes from `Intl.DisplayNames`, the area's own English name after it
+ * where the code covers more than the area. Without it: the English name the ITU uses
  * @returns the name
  * @throws RangeError when the locale is not a well-formed tag
  *
@@ -137,7 +137,7 @@ export function checkAssigned(identity: Identity): readonly Notice[] {
   return [
     {
       code: 'identity-mid-unallocated',
-      message: `Identity has the MID ${identity.mid}, which is allocated to no country as far as listed in ${administrationsEdition.asOf}`,
+      message: `Identity has the MID ${identity.mid}, which is not allocated to any country in the list of ${administrationsEdition.asOf}`,
       at: [],
       received: quote(identity.mmsi),
       clause: administrationsEdition.document,

@@ -13,8 +13,8 @@ export interface AtisMember {
 }
 
 /**
- * Countries of the regional arrangement on the inland waterway service: ISO 3166-1 code, then each MID behind the
- * first letter of its call signs, or behind a hyphen where no source for the letter was seen.
+ * Countries of the regional arrangement on the inland waterway service: ISO 3166-1 code, then each MID after the
+ * first letter of its call signs, or after a hyphen where no source for the letter was seen.
  *
  * Members: two public lists of about 2022, see `atisMembers`. Letters: Dutch and German licensing guidance.
  */

@@ -31,9 +31,9 @@ export interface AddressDigits {
  */
 export function encodeCallAddress(mmsi: string, tenthDigit = '0'): string {
   if (typeof mmsi !== 'string' || !/^\d{9}$/.test(mmsi))
-    throw new RangeError('encodeCallAddress: nine digits wanted');
+    throw new RangeError('encodeCallAddress: expected nine digits');
   if (typeof tenthDigit !== 'string' || !/^\d$/.test(tenthDigit))
-    throw new RangeError('encodeCallAddress: one tenth digit wanted');
+    throw new RangeError('encodeCallAddress: expected one tenth digit');
   return mmsi + tenthDigit;
 }
 
@@ -67,7 +67,7 @@ export function decodeCallAddress(tenDigits: unknown): Result<AddressDigits> {
     return failure({
       ...about,
       code: 'identity-address-shape',
-      message: 'Call address has another shape, 10 digits wanted',
+      message: 'Call address: expected 10 digits',
       expected: '10 digits',
     });
   }
@@ -80,14 +80,14 @@ export function decodeCallAddress(tenDigits: unknown): Result<AddressDigits> {
     notices.push({
       ...about,
       code: 'identity-tenth-digit',
-      message: `Call address ends in ${tenthDigit}, usual is 0: several sets with one identity, or damage`,
+      message: `Call address ends in ${tenthDigit}, not 0: several radios share one identity, or it was damaged`,
     });
   }
   if (identity === undefined) {
     notices.push({
       ...about,
       code: 'identity-unassigned',
-      message: `Call address holds ${digits}, which has no assigned form`,
+      message: `Call address holds ${digits}, which has no assigned format`,
       clause: 'ITU-R M.585-10',
     });
   }

@@ -21,7 +21,7 @@ import { shipCallSign } from './call-sign-shape.ts';
  */
 export function checkCallSign(text: string): readonly Notice[] {
   if (typeof text !== 'string') {
-    return warn(typeof text, 'identity-call-sign-shape', `Call sign is no text but of type ${typeof text}`);
+    return warn(typeof text, 'identity-call-sign-shape', `Call sign: expected text, got ${typeof text}`);
   }
   // The bound keeps the cost flat; no call sign comes near it.
   if (text.length <= 100) {
@@ -41,7 +41,7 @@ export function checkCallSign(text: string): readonly Notice[] {
   return warn(
     text,
     'identity-call-sign-shape',
-    `Call sign ${quote(text)} has no shape that ships are given: see the licence`,
+    `Call sign ${quote(text)} does not look like a ship’s: check the licence`,
   );
 }
 

@@ -56,7 +56,7 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
       finding(
         identity,
         'identity-own-called',
-        'Address is the own identity, another station wanted',
+        'Address is the own identity: expected another station',
         'common practice',
       ),
     );
@@ -72,16 +72,19 @@ const STATIONS = ['fixed', 'handheld', 'coast'];
 
 /** Throws on a use or station that is none. */
 export function wantField({ use, station = 'fixed' }: IdentityField): void {
-  if (!USES.includes(use)) throw new RangeError(`checkIdentity: use ${USES.join(', ')} wanted`);
+  if (!USES.includes(use))
+    throw new RangeError(`checkIdentity: expected use to be one of ${USES.join(', ')}`);
   if (!STATIONS.includes(station))
-    throw new RangeError(`checkIdentity: station ${STATIONS.join(', ')} wanted`);
+    throw new RangeError(`checkIdentity: expected station to be one of ${STATIONS.join(', ')}`);
 }
 
 type Station = NonNullable<IdentityField['station']>;
 
 function whyNotOwn(kind: IdentityKind, station: Station): string | undefined {
   if (station === 'coast') {
-    return kind === 'coast' ? undefined : 'Own identity is no coast station, which begins with 00 and a MID';
+    return kind === 'coast'
+      ? undefined
+      : 'Own identity is not a coast station: theirs begin with 00 and a MID';
   }
   switch (kind) {
     case 'ship-group':
@@ -91,7 +94,7 @@ function whyNotOwn(kind: IdentityKind, station: Station): string | undefined {
     case 'coast-all-national':
       return "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7";
     case 'sar-aircraft-all-national':
-      return 'Own identity is a group of aircraft, one station wanted';
+      return 'Own identity is a group of aircraft: expected a single station';
     default:
       return usesOf({ kind }).own ? undefined : aisDevice('Own identity');
   }
@@ -99,16 +102,16 @@ function whyNotOwn(kind: IdentityKind, station: Station): string | undefined {
 
 function whyNotDistressed(kind: IdentityKind): string | undefined {
   if (usesOf({ kind }).own && kind !== 'coast') return undefined;
-  return 'Vessel in distress has an identity that no vessel, aircraft or person carries in calls';
+  return 'Vessel in distress has an identity that no vessel, aircraft or person uses in calls';
 }
 
 function whyNotCalled(kind: IdentityKind, use: 'individual' | 'group'): string | undefined {
   const uses = usesOf({ kind });
   if (uses[use]) return undefined;
   if (uses.group) return 'Address is a group: a group call reaches it, not a call to one station';
-  if (uses.individual) return 'Address is no group: the identity of a group of ships begins with one 0';
+  if (uses.individual) return 'Address is not a group: the identity of a group of ships begins with one 0';
   return kind === 'mob'
-    ? 'Address is a man-overboard device, which takes no ordinary call'
+    ? 'Address is a man-overboard device, which does not take ordinary calls'
     : aisDevice('Address');
 }
 
@@ -123,22 +126,24 @@ function doubtAboutOwn(identity: Identity, station: Station): string | undefined
     case 'ship':
       if (station === 'fixed') {
         return ukPortable
-          ? 'Own identity begins with 2359, as a rule a UK portable set: see the licence'
+          ? 'Own identity begins with 2359, usually a UK portable radio: check the licence'
           : undefined;
       }
       return ukPortable
         ? undefined
-        : 'Own identity is a ship: whether a hand-held set may carry it differs between countries, see the licence';
+        : 'Own identity is a ship: countries differ on whether a hand-held radio may use it, check the licence';
     case 'handheld':
-      return station === 'fixed' ? 'Own identity is for a hand-held set, this set is fixed' : undefined;
+      return station === 'fixed'
+        ? 'Own identity is for a hand-held radio, but this radio is fixed'
+        : undefined;
     case 'craft':
       return station === 'fixed'
-        ? "Own identity is for a tender or survival craft, not for the ship's set"
+        ? "Own identity is for a tender or survival craft, not for the ship's radio"
         : undefined;
     case 'mob':
-      return 'Own identity is for a man-overboard device, this set is another';
+      return 'Own identity is for a man-overboard device, but this radio is not one';
     case 'sar-aircraft':
-      return 'Own identity is for an aircraft, this set is aboard a vessel';
+      return 'Own identity is for an aircraft, but this radio is aboard a vessel';
     default:
       return undefined;
   }

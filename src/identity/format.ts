@@ -25,7 +25,7 @@ export type IdentityStyle = 'people' | 'machine';
 export function formatIdentity(identity: Identity | string, style: IdentityStyle = 'people'): string {
   const digits = typeof identity === 'string' ? identity : identity.mmsi;
   if (typeof digits !== 'string' || !/^\d{9}$/.test(digits))
-    throw new RangeError('formatIdentity: nine digits wanted');
+    throw new RangeError('formatIdentity: expected nine digits');
   if (style === 'machine') return digits;
   const [first, second] = cuts(classify(digits));
   return `${digits.slice(0, first)} ${digits.slice(first, second)} ${digits.slice(second)}`;

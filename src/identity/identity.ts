@@ -23,7 +23,7 @@ export interface IdentityParts {
   /** Coast station, or a group of coast stations (same form), `00MIDxxxx`. */
   readonly coast: {
     readonly mmsi: Mmsi;
-    /** Maritime identification digits of the country or area the station stands in. */
+    /** Maritime identification digits of the country or area where the station is. */
     readonly mid: string;
     /** A hint, never proof: many administrations do not follow the optional scheme. */
     readonly categoryHint?: 'coast-radio' | 'harbour' | 'pilot' | 'ais-repeater' | 'ais-base';

@@ -1,5 +1,5 @@
 /**
- * Who is it? Nine-digit identities of the maritime mobile service, and what stands around them.
+ * Who is it? Nine-digit identities of the maritime mobile service (MMSI), call signs and call addresses.
  *
  * - {@link parseIdentity}: well-formed? Text as people write it to an {@link Identity} with its parts.
  * - {@link checkIdentity}, {@link usesOf}: sensible here? Own identity, address of a call, address of a group.

@@ -36,6 +36,6 @@ export function isMmsi(value: unknown): value is Mmsi {
  * ```
  */
 export function mmsi(text: string): Mmsi {
-  if (!isMmsi(text)) throw new RangeError('mmsi: nine digits of an assigned form wanted');
+  if (!isMmsi(text)) throw new RangeError('mmsi: expected nine digits in an assigned format');
   return text;
 }

@@ -12,7 +12,7 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
  * converted. What can change it is never mended: each plausible reading comes back as an issue with a `suggestion`,
  * for a person to confirm.
  *
- * Tells well-formed only. Whether the MID is allocated is answered by `seahail/identity/administrations`, whether the
+ * Checks the form only. Whether the MID is allocated is answered by `seahail/identity/administrations`, whether the
  * identity fits a field by {@link checkIdentity}. Identities have no check digit: only a registry can confirm one.
  *
  * @param input - anything; only text of at most 200 characters can succeed, since numbers lose leading zeros
@@ -39,7 +39,7 @@ export function parseIdentity(input: unknown): Result<Identity> {
   const read = typeof input === 'string' ? readText(input, notices) : readOther(input);
   const dress = ([code, message, suggestion]: Finding): Issue => ({
     code,
-    message: `Identity ${message}${suggestion === undefined ? '' : `; ${suggestion} may be meant`}`,
+    message: `Identity ${message}${suggestion === undefined ? '' : `; perhaps ${suggestion}`}`,
     at: [],
     expected: '9 digits',
     received: typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input,
@@ -53,7 +53,7 @@ export function parseIdentity(input: unknown): Result<Identity> {
 
 function readOther(input: unknown): readonly Finding[] {
   if (typeof input === 'number') {
-    return doubt('identity-number', 'is a number: give text, numbers lose zeros', `${input}`);
+    return doubt('identity-number', 'is a number: pass text, numbers drop zeros', `${input}`);
   }
   return input === undefined || input === null ? empty : [['identity-not-text', 'is not text']];
 }
@@ -115,13 +115,13 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
   const identity = classify(digits);
   const alike = /^(.)\1+$/.test(digits);
   if (identity !== undefined) {
-    if (alike) notices.push(['identity-repeated-digit', 'has all digits alike']);
+    if (alike) notices.push(['identity-repeated-digit', 'has nine identical digits']);
     return identity;
   }
   if (digits.length === 9) {
     return alike || digits === '123456789'
       ? [['identity-placeholder', 'is a placeholder']]
-      : [['identity-unassigned', `has no assigned form, beginning with ${digits.slice(0, 5)}`]];
+      : [['identity-unassigned', `has no assigned format: none starts with ${digits.slice(0, 5)}`]];
   }
   const readings = readingsOf(digits);
   // Eight digits: a ship's number with one left out is likelier than a group's that lost its zero.
@@ -156,7 +156,7 @@ function digitsOf(text: string): string {
   return text.replace(/\D/g, '');
 }
 
-/** Unicode keeps decimal digits in runs of ten from zero, some runs adjoining, so the place in the run tells the value. */
+/** Unicode keeps decimal digits in runs of ten from zero, some runs adjoining, so the place in the run gives the value. */
 function asciiDigit(digit: string): string {
   const point = digit.codePointAt(0) as number;
   let place = 0;

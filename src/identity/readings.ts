@@ -10,14 +10,14 @@ export function readingsOf(digits: string): readonly Finding[] {
   if (/^([2-7]\d{6,7}|9990000)$/.test(digits)) {
     readings.push([
       'identity-leading-zeros',
-      'lacks digits: spreadsheets drop leading zeros',
+      'is missing digits: spreadsheets drop leading zeros',
       digits.padStart(9, '0'),
     ]);
   }
   if (isImoNumber(digits)) readings.push(imoNumber);
   // ITU-R M.493-16, from memory: on the air an identity is its nine digits and a 0.
   if (/^\d{9}0$/.test(digits) && classify(digits.slice(0, 9)) !== undefined) {
-    readings.push(['identity-call-address', 'has the ten digits used on the air', digits.slice(0, 9)]);
+    readings.push(['identity-call-address', 'has ten digits, the form used on the air', digits.slice(0, 9)]);
   }
   // Fifth and sixth digit 01 to 26 may be a letter, and the code that of a call sign: then no ship comes first.
   const [, letter = ''] = /^9[2-7]\d\d(\d\d)\d{4}$/.exec(digits) ?? [];
@@ -30,7 +30,7 @@ export function readingsOf(digits: string): readonly Finding[] {
 }
 
 /** Seven digits with that check digit, or the label in front. */
-export const imoNumber: Finding = ['identity-imo-number', 'looks like an IMO number, which is no MMSI'];
+export const imoNumber: Finding = ['identity-imo-number', 'looks like an IMO number, not an MMSI'];
 
 /** The same doubt once for each reading of the given digits, or once without one. */
 export function doubt(code: string, message: string, ...digits: readonly string[]): readonly Finding[] {

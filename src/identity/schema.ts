@@ -6,7 +6,7 @@ import { parseIdentity } from './parse.ts';
 
 /** What an {@link identitySchema} lets through. */
 export interface IdentitySchemaOptions {
-  /** The wanted kinds; all kinds where left out. */
+  /** The accepted kinds; all kinds when left out. */
   readonly accept?: readonly IdentityKind[] | undefined;
   /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
   readonly field?: IdentityField | undefined;
@@ -20,7 +20,7 @@ export interface IdentitySchemaOptions {
  *
  * An issue has a `suggestion` only where the field would take it.
  *
- * @param options - wanted kinds and field
+ * @param options - accepted kinds and field
  * @returns the schema; its output is nine digits, whatever way the person wrote them
  * @throws TypeError when `accept` is no list
  * @throws RangeError when `accept` is empty or names a kind that is none, or the field is none
@@ -41,10 +41,10 @@ export function identitySchema(options: IdentitySchemaOptions = {}): FormSchema<
   const { accept, field } = requireOptions('identitySchema', options, ['accept', 'field']);
   // Text has an includes of its own: 'ship-group' would let ships through.
   if (accept !== undefined && !Array.isArray(accept))
-    throw new TypeError('identitySchema: a list of kinds to accept is needed');
-  if (accept?.length === 0) throw new RangeError('identitySchema: at least one kind to accept is needed');
+    throw new TypeError('identitySchema: expected a list of kinds to accept');
+  if (accept?.length === 0) throw new RangeError('identitySchema: expected at least one kind to accept');
   const odd = accept?.find((kind) => !Object.hasOwn(shapes, kind));
-  if (odd !== undefined) throw new RangeError(`identitySchema: ${quote(`${odd}`)} is no kind of identity`);
+  if (odd !== undefined) throw new RangeError(`identitySchema: ${quote(`${odd}`)} is not a kind of identity`);
   if (field !== undefined) wantField(field);
   const read = (value: unknown): Result<Mmsi> => {
     const parsed = parseIdentity(value);
@@ -79,7 +79,7 @@ function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[
   const expected = accept.join(' or ');
   return {
     code: 'identity-kind',
-    message: `Identity is of kind ${kind}, not ${expected}`,
+    message: `Identity: expected ${expected}, got ${kind}`,
     at: [],
     expected,
     received: `'${mmsi}'`,

@@ -16,7 +16,7 @@ export interface IdentityUses {
  * A coast station's identity may stand as own only on a coast station; a man-overboard device's only in calls of its
  * distress; {@link checkIdentity} looks at such circumstances.
  *
- * @param identity - an identity, or anything that tells its kind
+ * @param identity - an identity, or anything with its kind
  * @returns three answers
  *
  * Source: ITU-R M.585-10 and M.493-16, from memory in parts.

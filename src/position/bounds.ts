@@ -75,7 +75,7 @@ export function boundsFrom(
   options: {
     /** Instant of the fix, epoch milliseconds, as {@link resolveTime} gives it; `null` when the call had no time. */
     readonly at: number | null;
-    /** Instant for which the bounds are wanted, epoch milliseconds. */
+    /** Instant of the bounds, epoch milliseconds. */
     readonly now: number;
     /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
     readonly speed?: number | undefined;

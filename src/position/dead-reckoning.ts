@@ -41,7 +41,7 @@ export function deadReckoning(
   const { seconds, line = 'rhumb' } = run;
   requireFinite('seconds', seconds);
   if (line !== 'rhumb' && line !== 'geodesic') {
-    throw new RangeError(`line: rhumb or geodesic is needed, got ${line}`);
+    throw new RangeError(`line: expected rhumb or geodesic, got ${line}`);
   }
   const track = overGround(run);
   const { latitude, longitude } = requireCoordinates(from);

@@ -29,13 +29,13 @@ function rangeText({ least, greatest }: Bounds): string {
   const scale = 10 ** digits;
   const near = (Math.floor((least / MILE) * scale) / scale).toFixed(digits);
   const far = (Math.ceil((greatest / MILE) * scale) / scale).toFixed(digits);
-  // Spelled out: whoever is no navigator takes an M for metres.
+  // Spelled out: a person who is not a navigator reads M as metres.
   if (Number(near) === 0) return `within ${far} nautical miles`;
   return `${near === far ? `at ${far}` : `between ${near} and ${far}`} nautical miles`;
 }
 
 function bearingText({ sector }: Bounds): string {
-  if (sector === null) return 'no bearing can be given';
+  if (sector === null) return 'bearing unknown';
   const from = Math.floor(sector.from) % 360;
   const to = Math.ceil(sector.to) % 360;
   const written = (degrees: number) => String(degrees).padStart(3, '0');

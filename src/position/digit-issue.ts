@@ -1,6 +1,6 @@
 import { type Issue, quote } from '../result/index.ts';
 
-/** An issue about the digits of a call: the thing, where in it, what was wanted and by which clause. */
+/** An issue about the digits of a call: subject, place, expected value and clause. */
 export function digitIssue(
   code: string,
   thing: 'Position' | 'Area',
@@ -14,7 +14,7 @@ export function digitIssue(
   const shown = typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
   return {
     code,
-    message: `${thing}: ${expected} wanted, got ${shown}`,
+    message: `${thing}: expected ${expected}, got ${shown}`,
     at,
     expected,
     received: shown,

@@ -42,7 +42,7 @@ export function formatPosition(
   requireOptions('formatPosition', format, ['style', 'digits']);
   const style = format.style ?? 'degrees-minutes';
   if (!Object.hasOwn(DIGITS, style)) {
-    throw new RangeError(`style: a known style is needed, got ${String(style)}`);
+    throw new RangeError(`style: expected a known style, got ${String(style)}`);
   }
   const digits = format.digits ?? DIGITS[style];
   requireWhole('digits', digits, 9);

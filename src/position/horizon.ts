@@ -10,7 +10,7 @@ const RADIO = 2.23;
 const SIGHT = 2.07;
 
 /**
- * How far apart two antennas may be before the Earth stands between them, in a standard atmosphere; or, by sight, how
+ * How far apart two antennas may be before the Earth blocks the line between them, in a standard atmosphere; or, by sight, how
  * far away the sea horizon is, or an object that rises above it.
  *
  * It is not the range of a radio: that may be less with little power and more when the air bends the waves.

@@ -3,9 +3,9 @@
  * A test fails when this list and the code differ.
  */
 export const POSITION_ISSUE_CODES = [
-  { code: 'position-not-text', meaning: 'a position was given as something other than text' },
+  { code: 'position-not-text', meaning: 'a position is not text' },
   { code: 'position-too-long', meaning: 'a written position has more characters than any position needs' },
-  { code: 'position-character', meaning: 'a sign or word that has no meaning in a position' },
+  { code: 'position-character', meaning: 'a sign or word with no meaning in a position' },
   { code: 'position-number', meaning: 'a number with two decimal points' },
   {
     code: 'position-form',
@@ -24,7 +24,7 @@ export const POSITION_ISSUE_CODES = [
   { code: 'position-digits', meaning: 'the position of a call is not ten digits' },
   { code: 'position-quadrant', meaning: 'the quadrant digit is not 0, 1, 2 or 3' },
   { code: 'position-fraction-digits', meaning: 'the enhanced position is not eight digits' },
-  { code: 'position-fraction-alone', meaning: 'decimals were given with the ten nines of no position' },
+  { code: 'position-fraction-alone', meaning: 'decimals follow the ten nines that mean no position' },
   { code: 'position-area-digits', meaning: 'a geographic area is not ten digits' },
   { code: 'position-area-past-pole', meaning: 'a geographic area reaches past the south pole' },
   { code: 'position-area-empty', meaning: 'a geographic area has no extent southward or eastward' },

@@ -163,8 +163,7 @@ function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Resu
 
 /** Where the second coordinate begins when no letter says so: its label, the break, the sign, its degree mark, the middle. */
 function secondStart(tokens: readonly Token[]): number | null {
-  const where = (wanted: (token: Token) => boolean) =>
-    tokens.flatMap((token, i) => (wanted(token) ? [i] : []));
+  const where = (test: (token: Token) => boolean) => tokens.flatMap((token, i) => (test(token) ? [i] : []));
   const [, label] = where(({ kind }) => kind === 'label');
   if (label !== undefined) return label;
   const breaks = where(({ kind }) => kind === 'break');

@@ -12,7 +12,7 @@ export type Token =
 /** Which of the two coordinates. */
 export type Axis = 'latitude' | 'longitude';
 
-/** Each stands for the plain character in front of it. All are single UTF-16 units, so offsets stay true. */
+/** Each means the plain character in front of it. All are single UTF-16 units, so offsets stay true. */
 const LIKENESSES = [
   ['°', 'º˚ᵒ⁰'],
   ["'", '′’‘´`ʹʼ＇'],
@@ -109,7 +109,7 @@ export function tokensOf(text: string): Result<readonly Token[]> {
 export function textIssue(code: string, offset: number | null, expected: string, received?: string): Issue {
   return {
     code,
-    message: `Position: ${expected} wanted${received === undefined ? '' : `, got ${received}`}`,
+    message: `Position: expected ${expected}${received === undefined ? '' : `, got ${received}`}`,
     at: offset === null ? [] : [offset],
     expected,
     ...(received === undefined ? {} : { received }),
@@ -138,7 +138,7 @@ function plainCharacter(character: string): string {
 function joint(text: string, join: string, offset: number): Token {
   if (join === ':') return { kind: 'colon', offset };
   if (join !== '+' && join !== '-') return { kind: 'break', offset };
-  // A minus belongs to the number behind it when nothing but a blank or a break is in front: 56-20 is degrees and minutes.
+  // A minus belongs to the number after it when nothing but a blank or a break is in front: 56-20 is degrees and minutes.
   const beforeNumber = /[\d.]/.test(text.charAt(offset + 1));
   const free = offset === 0 || /[\s,;/:]/.test(text.charAt(offset - 1));
   const sign = beforeNumber && (free || join === '+');
@@ -154,7 +154,7 @@ function unknownWord(text: string, word: string, offset: number): Issue {
   const issue = textIssue(
     'position-ambiguous',
     offset,
-    'W or E for the letter O, which is West to some and East to others',
+    'W or E instead of O, which is West to some and East to others',
     quote(word),
   );
   if (!(afterDigit && beforeDigit && word === 'o')) return issue;

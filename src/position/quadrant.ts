@@ -22,7 +22,7 @@ export function quadrantOf(digit: string): Quadrant | undefined {
 export function quadrantDigit(latitude: string, longitude: string): number {
   const digit = QUADRANTS.findIndex(([ns, ew]) => ns === latitude && ew === longitude);
   if (digit < 0) {
-    throw new RangeError(`hemispheres: N or S and E or W are needed, got ${latitude} and ${longitude}`);
+    throw new RangeError(`hemispheres: expected N or S and E or W, got ${latitude} and ${longitude}`);
   }
   return digit;
 }

@@ -48,7 +48,7 @@ export function readCoordinate(group: readonly Token[], axis: Axis, packed: bool
   return inRange(parts ?? written(degrees.text, minutes?.text, seconds?.text), axis, degrees.offset);
 }
 
-/** `+56.3388-006.502/`, `+5620.33-00630.12/`, `+562019.8-0063007.2/`: the count of whole digits tells which. */
+/** `+56.3388-006.502/`, `+5620.33-00630.12/`, `+562019.8-0063007.2/`: the count of whole digits decides which. */
 export function readIso6709(first: string, second: string): Result<WrittenPosition> {
   const value = { latitude: 0, longitude: 0, step: 0 };
   for (const [axis, text] of [

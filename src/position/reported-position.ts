@@ -2,7 +2,7 @@ import { type Failure, failure, type Issue, type Result, success } from '../resu
 import { digitIssue } from './digit-issue.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
 
-/** A position as a selective call carries it: digits, not a point. Which places it stands for, see {@link boxOf}. */
+/** A position as a selective call carries it: digits, not a point. For the places it covers see {@link boxOf}. */
 export interface ReportedPosition {
   readonly kind: 'reported-position';
   readonly latitude: {
@@ -39,7 +39,7 @@ export interface NoPosition {
 export function requireReported(position: ReportedPosition): ReportedPosition {
   if (position?.kind === 'reported-position') return position;
   throw new RangeError(
-    'position: the position of a call is needed, which toReportedPosition makes of coordinates',
+    'position: expected the position of a call; toReportedPosition makes one of coordinates',
   );
 }
 
@@ -77,7 +77,7 @@ export function decodePosition(digits: unknown, fraction?: unknown): Result<Repo
   if (digits === NO_POSITION) {
     if (fraction === undefined) return success({ kind: 'no-position' });
     return success({ kind: 'no-position' }, [
-      finding('position-fraction-alone', 'no decimals with ten nines', fraction, FRACTION_CLAUSE, [
+      finding('position-fraction-alone', 'no decimals after ten nines', fraction, FRACTION_CLAUSE, [
         'fraction',
       ]),
     ]);

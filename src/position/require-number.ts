@@ -5,31 +5,31 @@ import { givenInWords } from '../result/internal.ts';
 /** @throws RangeError when a number that a program passed is not finite */
 export function requireFinite(name: string, value: number): void {
   if (!Number.isFinite(value))
-    throw new RangeError(`${name}: a finite number is needed, got ${givenInWords(value)}`);
+    throw new RangeError(`${name}: expected a finite number, got ${givenInWords(value)}`);
 }
 
 /** @throws RangeError when a number that a program passed is negative or not finite */
 export function requireNotNegative(name: string, value: number): void {
   if (!(Number.isFinite(value) && value >= 0)) {
-    throw new RangeError(`${name}: zero or more is needed, got ${givenInWords(value)}`);
+    throw new RangeError(`${name}: expected zero or more, got ${givenInWords(value)}`);
   }
 }
 
 /** @throws RangeError when a number that a program passed is not above zero, or not finite */
 export function requirePositive(name: string, value: number): void {
   if (!(Number.isFinite(value) && value > 0)) {
-    throw new RangeError(`${name}: more than zero is needed, got ${givenInWords(value)}`);
+    throw new RangeError(`${name}: expected more than zero, got ${givenInWords(value)}`);
   }
 }
 
 /** @throws RangeError when a number that a program passed is not whole or not from 0 to `most` */
 export function requireWhole(name: string, value: number, most: number): void {
   if (Number.isInteger(value) && value >= 0 && value <= most) return;
-  throw new RangeError(`${name}: a whole number from 0 to ${most} is needed, got ${givenInWords(value)}`);
+  throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${givenInWords(value)}`);
 }
 
 /** @throws RangeError when a number that a program passed is not from `-most` to `most` */
 export function requireWithin(name: string, value: number, most: number): void {
   if (Number.isFinite(value) && Math.abs(value) <= most) return;
-  throw new RangeError(`${name}: from -${most} to ${most} is needed, got ${givenInWords(value)}`);
+  throw new RangeError(`${name}: expected -${most} to ${most}, got ${givenInWords(value)}`);
 }

@@ -75,7 +75,7 @@ function northing(from: number, to: number): number {
   return to < from ? -metres : metres;
 }
 
-/** The radius of a parallel that stands for all between two latitudes: metres of northing to a radian of meridional parts. */
+/** The mean radius of the parallels between two latitudes: metres of northing to a radian of meridional parts. */
 function parallelRadius(from: number, to: number, north: number): number {
   if (Math.abs(to - from) >= LEVEL) return north / (meridionalParts(to) - meridionalParts(from));
   const middle = ((from + to) / 2) * DEGREE;

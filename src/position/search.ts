@@ -8,7 +8,7 @@ const MOST_STEPS = 128;
  * @param value - the function
  * @param from - lower bound
  * @param to - upper bound
- * @param within - how closely the place is wanted
+ * @param within - required accuracy of the place
  */
 export function lowestOf(value: (x: number) => number, from: number, to: number, within: number): number {
   let [low, high] = [from, to];

@@ -31,7 +31,7 @@ export function utcText(instant: number): string {
   const date = new Date(instant);
   const year = date.getUTCFullYear();
   if (!(year >= 1 && year <= 9999)) {
-    throw new RangeError(`time: an instant of the years 1 to 9999 is needed, got ${instant}`);
+    throw new RangeError(`time: expected an instant of the years 1 to 9999, got ${instant}`);
   }
   return date.toISOString().replace('.000Z', 'Z');
 }

@@ -4,7 +4,7 @@
  * @throws TypeError when a program without types passed anything but text
  */
 export function xmlText(text: string): string {
-  if (typeof text !== 'string') throw new TypeError(`text is needed, got a value of type ${typeof text}`);
+  if (typeof text !== 'string') throw new TypeError(`expected text, got a value of type ${typeof text}`);
   let out = '';
   for (const character of text) out += escapedCharacter(character);
   return out;

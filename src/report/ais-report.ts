@@ -1,6 +1,6 @@
 import type { Coordinates } from '../position/index.ts';
 
-/** What kind of station an AIS message comes from, as the message itself tells. */
+/** What kind of station an AIS message comes from, as the message itself says. */
 export type AisStation =
   | 'ship-class-a'
   | 'ship-class-b'
@@ -38,7 +38,7 @@ export interface AisReport {
   readonly position?: Coordinates;
   /** Whether the position is good to 10 metres. */
   readonly accurate?: boolean;
-  /** Speed over ground, knots. 102.2 stands for that much or more. */
+  /** Speed over ground, knots. 102.2 means that much or more. */
   readonly speed?: number;
   /** Course over ground, degrees true, 0–359.9. */
   readonly course?: number;
@@ -51,7 +51,7 @@ export interface AisReport {
   readonly imo?: string;
   /** Type of ship and cargo, 1–255, or type of aid to navigation, 1–31, as sent. */
   readonly type?: number;
-  /** Metres above the sea, aircraft only. 4094 stands for that much or more. */
+  /** Metres above the sea, aircraft only. 4094 means that much or more. */
   readonly altitude?: number;
   /** UTC of a base station, or of a mobile station that was asked for it, epoch milliseconds. */
   readonly instant?: number;

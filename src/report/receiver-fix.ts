@@ -14,7 +14,7 @@ export type FixQuality =
   | 'simulated'
   | 'unstated';
 
-/** Own position, course and speed as one sentence tells them. */
+/** Own position, course and speed from one sentence. */
 export interface ReceiverFix {
   /** Sentence, or parameter group of the network, that it came in. */
   readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS' | `PGN ${number}`;

@@ -59,7 +59,7 @@ export function formSchema<Output>(
 function withFittingOffer(issue: Issue, read: (value: unknown) => Result<unknown>): Issue {
   const { suggestion, ...bare } = issue;
   if (suggestion === undefined || read(suggestion).ok) return issue;
-  return { ...bare, message: issue.message.replace(`; ${suggestion} may be meant`, '') };
+  return { ...bare, message: issue.message.replace(`; perhaps ${suggestion}`, '') };
 }
 
 function jsonSchema(

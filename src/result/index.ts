@@ -1,5 +1,5 @@
 /**
- * What every answer looks like: a value with notices, or issues that say what, where, wanted and by which clause.
+ * Results: a value with notices, or issues that say what is wrong, where, what was expected and by which clause.
  *
  * Guide: [Results and issues](../../docs/guide/result.md).
  *

@@ -7,7 +7,7 @@
 export interface Issue {
   /** Stable kebab-case name of the finding, e.g. `'identity-digit-count'`. */
   readonly code: string;
-  /** One English sentence, the thing first, then given and wanted value, no final full stop. */
+  /** One English sentence: `<Subject>: expected <what>, got <what>` or `<Subject> <fact>`, without a final full stop. */
   readonly message: string;
   /** Where: field names and zero-based positions from the outside in, e.g. `['line 3', 'position', 0]`. */
   readonly at: readonly (string | number)[];

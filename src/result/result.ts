@@ -33,8 +33,8 @@ export function failure(first: Issue, ...others: Issue[]): Failure {
  * @throws RangeError when it is empty
  */
 export function failures(issues: readonly Issue[]): Failure {
-  if (!Array.isArray(issues)) throw new TypeError('failures: a list of issues is needed');
+  if (!Array.isArray(issues)) throw new TypeError('failures: expected a list of issues');
   const [first, ...others] = issues;
-  if (first === undefined) throw new RangeError('failures: at least one issue is needed');
+  if (first === undefined) throw new RangeError('failures: expected at least one issue');
   return { ok: false, issues: [first, ...others] };
 }

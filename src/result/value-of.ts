@@ -19,7 +19,7 @@ import type { Result } from './result.ts';
  */
 export function valueOf<T>(result: Result<T>): T {
   if (typeof result?.ok !== 'boolean')
-    throw new TypeError('valueOf: a result is needed, as a parse…, find… or decode… function returns it');
+    throw new TypeError('valueOf: expected a result, as a parse…, find… or decode… function returns it');
   if (result.ok) return result.value;
   const error: Error & { issues?: readonly Issue[] } = new Error(result.issues[0].message);
   error.issues = result.issues;

@@ -42,7 +42,7 @@ const UNTIL_HELPED = [1800, 3600] as const;
 /** Seconds that ships leave to the vessel in distress and the coast station on channel 16 before they speak. */
 const UNTIL_SPOKEN = [120, 240] as const;
 
-/** A coast station acknowledges by hand; aboard, whoever answers calls lends a hand once the coast has answered. */
+/** A coast station acknowledges by hand; aboard, the person who answers calls offers help once the coast has answered. */
 function adviceTaken(
   { answers, delay }: SimulatedPerson,
   { settings }: StationState,

@@ -77,7 +77,8 @@ export function simulate(
 ): SimulationResult {
   const places = stations.map((station, index) => createPlace(station, index, seed + index));
   const byName = new Map(places.map((place) => [place.station.name, place]));
-  if (byName.size < places.length) throw new RangeError('simulate: every station needs a name of its own');
+  if (byName.size < places.length)
+    throw new RangeError('simulate: expected a different name for every station');
   for (const { name, position, antennaHeight } of stations) {
     const { latitude, longitude } = position;
     if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180))
@@ -101,7 +102,7 @@ export function simulate(
   }
   for (const { at, station, event } of script) {
     const place = byName.get(station);
-    if (place === undefined) throw new RangeError(`simulate: no station is named '${station}'`);
+    if (place === undefined) throw new RangeError(`simulate: no station has the name '${station}'`);
     agenda.add(start + at * 1000, { kind: 'event', station: place.index, event });
   }
   const end = start + duration * 1000;
@@ -221,7 +222,7 @@ export function simulate(
     }
   }
 
-  /** Tells whether the station could make anything of it. */
+  /** Whether the station could use it. */
   function hearBurst(
     place: Place,
     transmission: Transmission,

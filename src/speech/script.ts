@@ -7,7 +7,7 @@ export interface SpokenDistress {
   readonly position?: ReportedPosition | null | undefined;
   /** UTC of the position. */
   readonly time?: TimeOfDay | null | undefined;
-  /** Kind of assistance wanted, e.g. `'I require a pump'`. */
+  /** Kind of assistance required, e.g. `'I require a pump'`. */
   readonly assistance?: string | null | undefined;
   readonly personsOnBoard?: number | null | undefined;
   /** Anything else that helps the rescue. */
@@ -44,7 +44,7 @@ export interface Situations {
   readonly 'pan-pan': {
     /** All stations unless stated. */
     readonly to?: SpokenStation | null | undefined;
-    /** What is wrong, and what help is wanted. */
+    /** What is wrong, and what help is needed. */
     readonly message?: string | null | undefined;
     readonly position?: ReportedPosition | null | undefined;
     /** UTC of the position. */
@@ -92,7 +92,7 @@ export type Situation<Kind extends keyof Situations = keyof Situations> = {
 
 /** One thing to say. */
 export interface SpokenLine {
-  /** The words; a missing fact stands in brackets, e.g. `[call sign]`. */
+  /** The words; a missing fact is put in brackets, e.g. `[call sign]`. */
   readonly say: string;
   /** Who says it, when it is not the own station. */
   readonly who?: 'other';
@@ -107,7 +107,7 @@ export interface SpokenScript {
   readonly channel: string | null;
   /** Empty when there is nothing to say; `caution` then says what to do. */
   readonly lines: readonly SpokenLine[];
-  /** What is missing and stands in brackets, each once. */
+  /** The missing facts, which are put in brackets, each once. */
   readonly blanks: readonly string[];
   readonly caution: string;
   readonly clause: string;

@@ -1,4 +1,4 @@
-/** How figures are spoken: as words, each digit by itself, or by the figure code of the Radio Regulations. */
+/** How figures are spoken: as words, digit by digit, or by the figure code of the Radio Regulations. */
 export type FigureWords = 'plain' | 'figure-code';
 
 /**
@@ -55,7 +55,7 @@ const FIGURE_CODE = [
  * Text as it is spelled on the radio: letters by the phonetic alphabet, figures one by one.
  *
  * Letters with marks are spelled without them, blanks are passed over, a point between figures is `decimal`, and a
- * character that has no word stands in brackets.
+ * character that has no word is put in brackets.
  *
  * @param text - a call sign, a name, an identity
  * @param figures - `'plain'` (zero, one ...), as the IMO phrases have it, unless stated; `'figure-code'` for Nadazero,

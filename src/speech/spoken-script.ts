@@ -55,8 +55,8 @@ export function spokenScript(
   vessel: SpokenStation,
   options: SpokenScriptOptions = {},
 ): SpokenScript {
-  want('spokenScript', 'a call or a situation is', subject);
-  want('spokenScript', 'the own vessel is', vessel);
+  want('spokenScript', 'a call or a situation', subject);
+  want('spokenScript', 'the own vessel', vessel);
   const say = phrasesWith(options.figures ?? 'plain');
   const { alertTime = null, designated = false } = options;
   const made = (situation: Situation | NothingToSay): SpokenScript =>

@@ -361,7 +361,7 @@ describe('createReceiver', () => {
     });
     receiver.push(samples);
     receiver.flush();
-    const why = 'called from a callback of the same receiver, which must return before more sound is taken';
+    const why = 'called from a callback of the same receiver, which must return before it takes more samples';
     expect(refused).toEqual([
       `Error: push: ${why}`,
       `Error: flush: ${why}`,
@@ -415,7 +415,7 @@ describe('createReceiver', () => {
       ['101', 'string'],
     ])
       expect(() => receiver.push(samples as unknown as number[])).toThrow(
-        new TypeError(`push: samples must be an array of numbers, typed or not, given ${name}`),
+        new TypeError(`push: samples: expected an array of numbers, typed or not, got ${name}`),
       );
   });
 

@@ -72,7 +72,7 @@ describe('writeWav and readWav', () => {
     [{ length: '2' }, 'object'],
   ])('says that %j is no array of samples', (given, name) => {
     expect(() => writeWav(given as unknown as number[], { sampleRate: 8000 })).toThrow(
-      new TypeError(`writeWav: samples must be an array of numbers, typed or not, given ${name}`),
+      new TypeError(`writeWav: samples: expected an array of numbers, typed or not, got ${name}`),
     );
   });
 

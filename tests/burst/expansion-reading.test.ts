@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { heardWithoutExpansion } from '../../src/burst/behind.ts';
 import { combineCopies, soften } from '../../src/burst/character-table.ts';
 import { plausibleLayouts } from '../../src/burst/expansion.ts';
 import { heardOfExpansions, readExpansion } from '../../src/burst/expansion-reading.ts';
+import { heardWithoutExpansion } from '../../src/burst/trailing.ts';
 import { copiesOf, metricsOf, tablesOf, type Word, withWords } from './heard.ts';
 
 // A position reply between invented ships; what stands behind it is by calculation (layouts: deviation D-burst-5).

@@ -20,7 +20,7 @@ import {
 
 type Decode = (given: never) => unknown;
 const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
-const BIT = "0, 1 or not heard ('?' in a text, null in an array)";
+const BIT = "0, 1 or missing ('?' in a text, null in an array)";
 const NUMBERS = 'an array of numbers';
 const SYMBOLS = 'an array of integers from 0 to 127 and null';
 const SYMBOL = 'an integer from 0 to 127 or null';
@@ -62,7 +62,7 @@ describe('what is not the kind of input that is read', () => {
       issues: [
         {
           code: 'burst-input',
-          message: `${what}: ${wanted} is wanted, not ${received}`,
+          message: `${what}: expected ${wanted}, got ${received}`,
           at: place === null ? [] : [Number(place[0])],
           expected: wanted,
           received,
@@ -93,7 +93,7 @@ describe('where there is no call', () => {
       issues: [
         {
           code: 'burst-not-found',
-          message: 'no call is found (0 % sure at best)',
+          message: 'no call could be read (0 % sure at best)',
           at: [],
           expected: 'phasing and what follows it',
           clause: 'ITU-R M.493 phasing sequence',
@@ -148,7 +148,7 @@ describe('a call that cannot be sent', () => {
   it.each([
     [
       [{ specifier: 106, symbols: [], text: 'MERROW' }],
-      'expansion set 106 holds text, which has no agreed symbols',
+      'expansion set 106 holds text, which has no standard symbols',
     ],
     [[{ specifier: 100, symbols: [41, null, 90, 70] }], 'expansion set 100 holds an unreadable symbol'],
   ])('says which set of its expansion has no symbols: %j', (sets, message) => {

@@ -72,7 +72,7 @@ describe('what is told of a reception', () => {
 
   it('is where it was cut short', () => {
     expect(given({ end: 330 }, { cut: true })).toEqual([
-      { code: 'burst-cut-short', message: 'what was given ends before the call does', at: [330] },
+      { code: 'burst-cut-short', message: 'the input ends before the call does', at: [330] },
     ]);
   });
 
@@ -80,7 +80,7 @@ describe('what is told of a reception', () => {
     expect(given({ polarity: 'inverted' })).toEqual([
       {
         code: 'burst-inverted',
-        message: 'every bit came turned over: the two tones are the wrong way round at the receiver',
+        message: 'every bit is inverted: the two tones are swapped at the receiver',
         at: [],
         clause: 'ITU-R M.493 phasing sequence',
       },
@@ -91,8 +91,7 @@ describe('what is told of a reception', () => {
     expect(given({}, { expansion: { kind: 'broken' } })).toEqual([
       {
         code: 'burst-expansion-broken',
-        message:
-          'an expansion was heard behind the call and could not be read; the call itself is not touched by it',
+        message: 'an expansion follows the call and could not be read; the call itself is not affected',
         at: ['expansion'],
       },
     ]);
@@ -118,7 +117,7 @@ describe('where no call is found', () => {
   it('it is said how near anything came to one', () => {
     expect(notFound(0.4567)).toEqual({
       code: 'burst-not-found',
-      message: 'no call is found (45.67 % sure at best)',
+      message: 'no call could be read (45.67 % sure at best)',
       at: [],
       expected: 'phasing and what follows it',
       clause: 'ITU-R M.493 phasing sequence',

@@ -22,7 +22,7 @@ const wrong = (name: string, received: string) => ({
   issues: [
     {
       code: 'burst-input',
-      message: `${name}: a finite number is wanted, not ${received}`,
+      message: `${name}: expected a finite number, got ${received}`,
       at: [name],
       expected: 'a finite number',
       received,

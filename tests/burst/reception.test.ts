@@ -147,7 +147,7 @@ describe('a reception', () => {
     expect(cut.value.quality.end).toBe(33);
     expect(cut.notices).toContainEqual({
       code: 'burst-cut-short',
-      message: 'what was given ends before the call does',
+      message: 'the input ends before the call does',
       at: [33],
     });
   });
@@ -237,7 +237,10 @@ describe('where to look', () => {
     const start = llrs.slice(20, 35);
     const silence = new Array<number>(700).fill(0);
     const result = decodeSoft([...start.map((value) => 3 * value), ...silence]);
-    expect(result).toMatchObject({ ok: false, issues: [{ message: 'no call is found (0 % sure at best)' }] });
+    expect(result).toMatchObject({
+      ok: false,
+      issues: [{ message: 'no call could be read (0 % sure at best)' }],
+    });
     const { quality } = valueOf(decodeSoft([...start.map((value) => 3 * value), ...silence, ...llrs]));
     expect(quality).toMatchObject({ verdict: 'clean', start: 735 });
   });
@@ -295,7 +298,7 @@ describe('metrics per word', () => {
     expect(valueOf(cut).quality.end).toBe(500);
     expect(cut.ok && cut.notices).toContainEqual({
       code: 'burst-cut-short',
-      message: 'what was given ends before the call does',
+      message: 'the input ends before the call does',
       at: [500],
     });
     expect(valueOf(decodeSymbolMetrics([...metrics])).quality).toMatchObject({

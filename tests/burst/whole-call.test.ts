@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { heardBehind, heardWithoutExpansion } from '../../src/burst/behind.ts';
 import { callShapes } from '../../src/burst/call-shape.ts';
 import { fieldPriors } from '../../src/burst/field-prior.ts';
 import { streamLength, streamOf } from '../../src/burst/sequence.ts';
+import { heardWithoutExpansion, trailingLikelihood } from '../../src/burst/trailing.ts';
 import { weighWholeCall } from '../../src/burst/whole-call.ts';
 import { copiesOf, tablesOf, type Word, withWords } from './heard.ts';
 
@@ -39,13 +39,13 @@ describe('the whole call', () => {
   });
 
   it('weighs how usual it is in every shape it may have, and what stands behind it', () => {
-    const behind = heardBehind(tables, END);
+    const trailing = trailingLikelihood(tables, END);
     const each = callShapes()
       .filter(({ kinds }) => kinds.length === alert.length)
       .map(({ kinds, share }) =>
         kinds.reduce(
           (sum, kind, index) => sum + (fieldPriors()[kind][alert[index] as number] as number),
-          Math.log(share) + behind,
+          Math.log(share) + trailing,
         ),
       );
     expect(best?.prior).toBeCloseTo(sumOfLogs(each), 9);
@@ -104,7 +104,7 @@ describe('what was heard behind a call', () => {
     const tables = tablesOf(stream);
     expect(heardWithoutExpansion(tables, END)).toBeCloseTo(Math.log(0.6), 9);
     // 30 % of calls are taken to carry an expansion in each of the two layouts that a closing pair allows.
-    expect(heardBehind(tables, END)).toBeCloseTo(Math.log(0.6 + 2 * 0.3 + 0.01), 2);
+    expect(trailingLikelihood(tables, END)).toBeCloseTo(Math.log(0.6 + 2 * 0.3 + 0.01), 2);
   });
 
   it.each([0, 2, 20])('is another call that begins %i words later', (later) => {

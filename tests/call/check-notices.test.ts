@@ -132,7 +132,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-value',
-          message: "identity: nine digits are needed, not '12345678'",
+          message: "identity: expected nine digits, got '12345678'",
           at: [],
           clause: 'ITU-R M.493-16 Annex 1',
         },
@@ -232,7 +232,7 @@ describe('each finding in full', () => {
         {
           code: 'call-class-guarded',
           message:
-            'Sender: a class A set sends this kind of call only from behind a protective cover, on the order of the master',
+            'Sender: a class A set sends this kind of call only from under a protective cover, on the order of the master',
           at: ['kind'],
           received: 'distress-relay',
           clause: classes,
@@ -284,7 +284,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-position-unknown',
-          message: 'Position: not given; send it by voice as soon as it is known',
+          message: 'Position is missing: send it by voice as soon as it is known',
           at: ['position'],
           clause: 'ITU-R M.541-11 Annex 1',
         },
@@ -296,7 +296,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-time-unknown',
-          message: 'Time of the position: not given; the position may be old',
+          message: 'Time of the position is missing: the position may be old',
           at: ['time'],
           clause: 'ITU-R M.541-11 Annex 1',
         },
@@ -308,7 +308,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'position-area-empty',
-          message: "Area: an area with two sides wanted, got '0200'",
+          message: "Area: expected an area with two sides, got '0200'",
           at: ['to', 'area'],
           expected: 'an area with two sides',
           received: "'0200'",

@@ -20,7 +20,7 @@ describe('a call that differs from its composition', () => {
       [
         {
           code: 'call-unrecognised',
-          message: 'Call: its format specifier and first telecommand belong to no kind of call in the tables',
+          message: 'Call: format specifier and first telecommand match no kind of call in the tables',
           at: ['format'],
           received: '118, 121',
           clause: tables,
@@ -117,7 +117,7 @@ describe('a call that differs from its composition', () => {
       [
         {
           code: 'call-channel-echoed',
-          message: 'First frequency or channel element: none is needed in an answer that cannot comply',
+          message: 'First frequency or channel element: an answer that cannot comply needs none',
           at: ['receive'],
           received: '90 00 72',
           clause: `${tables} tables A1-4.7 and A1-4.9`,
@@ -170,7 +170,7 @@ describe('a call that differs from its composition', () => {
       [
         {
           code: 'call-rest',
-          message: 'Rest of the message: symbols that fit no field are kept as received',
+          message: 'Rest of the message: symbols that belong to no field are kept as received',
           at: ['rest'],
           received: '12 03',
           clause: `${tables} table A1-4.7`,

@@ -40,7 +40,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'no own identity': [
       () => composeDistressAlert({ from: untyped(undefined) }),
       TypeError,
-      'from: an identity of nine digits is needed, as text',
+      'from: expected an identity, text of nine digits',
     ],
     'an identity of eight digits': [
       () => composeDistressAlert({ from: '23299987' }),
@@ -95,42 +95,42 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'an answer to nobody': [
       () => composeTestAcknowledgement({ call: { ...test, from: null } }),
       TypeError,
-      'to: an identity of nine digits is needed, as text',
+      'to: expected an identity, text of nine digits',
     ],
     'an answer from nobody': [
       () => composeTestAcknowledgement({ call: { ...test, to: { kind: 'station', mmsi: null } } }),
       TypeError,
-      'from: an identity of nine digits is needed, as text',
+      'from: expected an identity, text of nine digits',
     ],
     'a routine call to all ships': [
       () => composeAllShipsCall({ from, category: untyped('routine') }),
       RangeError,
-      "category: one of urgency, safety is needed, not 'routine'",
+      "category: expected one of urgency, safety, got 'routine'",
     ],
     'a routine call to an area': [
       () => composeAreaCall({ from, area: untyped(null), category: untyped('routine') }),
       RangeError,
-      "category: one of urgency, safety is needed, not 'routine'",
+      "category: expected one of urgency, safety, got 'routine'",
     ],
     'a call to one station in distress': [
       () => composeIndividualCall({ from, to, category: untyped('distress') }),
       RangeError,
-      "category: one of routine, safety, urgency is needed, not 'distress'",
+      "category: expected one of routine, safety, urgency, got 'distress'",
     ],
     'an urgent request for a position': [
       () => composePositionRequest({ from, to, category: untyped('urgency') }),
       RangeError,
-      "category: one of safety, routine is needed, not 'urgency'",
+      "category: expected one of safety, routine, got 'urgency'",
     ],
     'a reason that is none': [
       () => composeUnableToComply({ call: hail, reason: untyped('tired') }),
       RangeError,
-      "reason: one of no-reason, switching-centre-congested, busy, queue, station-barred, no-operator, operator-unavailable, equipment-disabled, channel-unusable, mode-unusable is needed, not 'tired'",
+      "reason: expected one of no-reason, switching-centre-congested, busy, queue, station-barred, no-operator, operator-unavailable, equipment-disabled, channel-unusable, mode-unusable, got 'tired'",
     ],
     'a channel as a number': [
       () => composeIndividualCall({ from, to, channel: untyped(72) }),
       TypeError,
-      'channel: text such as 72 or 22A is needed',
+      'channel: expected text such as 72 or 22A',
     ],
     'a channel without digits': [
       () => composeIndividualCall({ from, to, channel: 'WX3' }),
@@ -157,67 +157,67 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a channel of one digit, put into a call by hand': [
       () => encodeFields({ ...hail, channel: '7' }),
       RangeError,
-      "channel: two to four digits such as '06' or '1022' are needed, not '7'",
+      "channel: expected two to four digits such as '06' or '1022', got '7'",
     ],
     'a frequency of two digits': [
       () => encodeFields({ ...hail, channel: null, frequencies: { receive: '21', transmit: null } }),
       RangeError,
-      "frequency: six or eight digits are needed, not '21'",
+      "frequency: expected six or eight digits, got '21'",
     ],
     'an hour of 24': [
       () => composeDistressAlert({ from, time: { hour: 24, minute: 0 } }),
       RangeError,
-      'time: an hour 0–23 and a minute 0–59 are needed, not 24:0',
+      'time: expected an hour 0–23 and a minute 0–59, got 24:0',
     ],
     'half a minute': [
       () => composeDistressAlert({ from, time: { hour: 12, minute: 0.5 } }),
       RangeError,
-      'time: an hour 0–23 and a minute 0–59 are needed, not 12:0.5',
+      'time: expected an hour 0–23 and a minute 0–59, got 12:0.5',
     ],
     'a speed of 1000 knots': [
       () => composeDistressAlert({ from, expansion: { speed: 1000 } }),
       RangeError,
-      'speed: 0 to 999.9 is needed, not 1000',
+      'speed: expected 0 to 999.9, got 1000',
     ],
     'a speed astern': [
       () => composeDistressAlert({ from, expansion: { speed: -0.1 } }),
       RangeError,
-      'speed: 0 to 999.9 is needed, not -0.1',
+      'speed: expected 0 to 999.9, got -0.1',
     ],
     'a course of 360 degrees': [
       () => composeDistressAlert({ from, expansion: { course: 360 } }),
       RangeError,
-      'course: 0 to 359.9 is needed, not 360',
+      'course: expected 0 to 359.9, got 360',
     ],
     'a course left of north': [
       () => composeDistressAlert({ from, expansion: { course: -1 } }),
       RangeError,
-      'course: 0 to 359.9 is needed, not -1',
+      'course: expected 0 to 359.9, got -1',
     ],
     'ten thousand persons': [
       () => composeDistressAlert({ from, expansion: { personsOnBoard: 10_000 } }),
       RangeError,
-      'persons on board: 0 to 9999 is needed, not 10000',
+      'persons on board: expected 0 to 9999, got 10000',
     ],
     'a source of the fix in four digits': [
       () => composeDistressAlert({ from, expansion: { source: '0200' } }),
       RangeError,
-      "source of the fix: six digits are needed, not '0200'",
+      "source of the fix: expected six digits, got '0200'",
     ],
     'a telephone number with a plus sign': [
       () => composeAutomaticServiceCall({ from, to: coast, telephone: '+5550123' }),
       RangeError,
-      "telephone number: 1 to 16 digits are needed, not '+5550123'",
+      "telephone number: expected 1 to 16 digits, got '+5550123'",
     ],
     'a telephone number of 17 digits': [
       () => composeAutomaticServiceCall({ from, to: coast, telephone: '12345678901234567' }),
       RangeError,
-      "telephone number: 1 to 16 digits are needed, not '12345678901234567'",
+      "telephone number: expected 1 to 16 digits, got '12345678901234567'",
     ],
     'an identity of eight digits, put into a call by hand': [
       () => encodeFields({ ...hail, from: '23299987' }),
       RangeError,
-      "identity: nine digits are needed, not '23299987'",
+      "identity: expected nine digits, got '23299987'",
     ],
     'a call to oneself': [
       () => composeIndividualCall({ from, to: from, channel: '72' }),
@@ -227,172 +227,172 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'an answer to another kind of call': [
       () => composeTestAcknowledgement({ call: untyped(hail) }),
       RangeError,
-      "call: test-call is needed, not 'individual-call'",
+      "call: expected test-call, got 'individual-call'",
     ],
     'a refusal of a test': [
       () => composeUnableToComply({ call: untyped(test) }),
       RangeError,
-      "call: individual-call or position-request is needed, not 'test-call'",
+      "call: expected individual-call or position-request, got 'test-call'",
     ],
     'a consent to a test': [
       () => composeIndividualAcknowledgement({ call: untyped(test) }),
       RangeError,
-      "call: individual-call is needed, not 'test-call'",
+      "call: expected individual-call, got 'test-call'",
     ],
     'a position in answer to a test': [
       () => composePositionReply({ call: untyped(test) }),
       RangeError,
-      "call: position-request is needed, not 'test-call'",
+      "call: expected position-request, got 'test-call'",
     ],
     'polling answered that was a test': [
       () => composePollingAcknowledgement({ call: untyped(test) }),
       RangeError,
-      "call: polling-call is needed, not 'test-call'",
+      "call: expected polling-call, got 'test-call'",
     ],
     'an answer to nothing': [
       () => composeTestAcknowledgement(untyped({})),
       TypeError,
-      'call: a call is needed, not undefined',
+      'call: expected a call, got undefined',
     ],
     'a distress told by a routine call': [
       () => composeDistressRelay({ from, about: untyped(hail) }),
       RangeError,
-      "about: distress-alert or distress-acknowledgement or distress-self-cancel or distress-relay or distress-relay-acknowledgement is needed, not 'individual-call'",
+      "about: expected distress-alert or distress-acknowledgement or distress-self-cancel or distress-relay or distress-relay-acknowledgement, got 'individual-call'",
     ],
     'an end that is none': [
       () => composeAutomaticServiceCall({ from, to: coast, end: untyped('toString') }),
       RangeError,
-      "end: one of request, answer, end is needed, not 'toString'",
+      "end: expected one of request, answer, end, got 'toString'",
     ],
     'an end that is none, put into a call by hand': [
       () => encodeFields({ ...composeAutomaticServiceCall({ from, to: coast }), end: untyped('bogus') }),
       RangeError,
-      "end: one of request, answer, end is needed, not 'bogus'",
+      "end: expected one of request, answer, end, got 'bogus'",
     ],
     'a data set that is none': [
       () => composeTestCall({ from, to, expansion: { requested: [999] } }),
       RangeError,
-      'requested: a data set from 100 to 106 is needed, not 999',
+      'requested: expected a data set from 100 to 106, got 999',
     ],
     'a data set below the first': [
       () => composeTestCall({ from, to, expansion: { unavailable: [100, 99] } }),
       RangeError,
-      'unavailable: a data set from 100 to 106 is needed, not 99',
+      'unavailable: expected a data set from 100 to 106, got 99',
     ],
     'half a data set': [
       () => composeTestCall({ from, to, expansion: { requested: [100.5] } }),
       RangeError,
-      'requested: a data set from 100 to 106 is needed, not 100.5',
+      'requested: expected a data set from 100 to 106, got 100.5',
     ],
     'data sets as text': [
       () => composeTestCall({ from, to, expansion: { requested: untyped(['x']) } }),
       TypeError,
-      'expansion.requested: a list of numbers is needed, not a list',
+      'expansion.requested: expected a list of numbers, got a list',
     ],
     'one data set without its list': [
       () => composeTestCall({ from, to, expansion: { requested: untyped(105) } }),
       TypeError,
-      'expansion.requested: a list of numbers is needed, not 105',
+      'expansion.requested: expected a list of numbers, got 105',
     ],
     'an expansion as a number': [
       () => composeTestCall({ from, to, expansion: untyped(5) }),
       TypeError,
-      'expansion: an object is needed, not 5',
+      'expansion: expected an object, got 5',
     ],
     'a name of the station as a number': [
       () => composeTestCall({ from, to, expansion: { stationName: untyped(5) } }),
       TypeError,
-      'expansion.stationName: text is needed, not 5',
+      'expansion.stationName: expected text, got 5',
     ],
     'a speed as text': [
       () => composeTestCall({ from, to, expansion: { speed: untyped('5') } }),
       TypeError,
-      "expansion.speed: a number is needed, not '5'",
+      "expansion.speed: expected a number, got '5'",
     ],
     'half a person': [
       () => composeDistressAlert({ from, expansion: { personsOnBoard: 2.5 } }),
       RangeError,
-      'persons on board: a whole number is needed, not 2.5',
+      'persons on board: expected a whole number, got 2.5',
     ],
     'fewer persons than none': [
       () => composeDistressAlert({ from, expansion: { personsOnBoard: -1 } }),
       RangeError,
-      'persons on board: 0 to 9999 is needed, not -1',
+      'persons on board: expected 0 to 9999, got -1',
     ],
     'a position as a number': [
       () => composeDistressAlert({ from, position: untyped(5) }),
       TypeError,
-      'position: a reported position or null is needed, not 5',
+      'position: expected a reported position or null, got 5',
     ],
     'a position without its parts': [
       () => composePositionReply({ from, to, position: untyped({ latitude: {} }) }),
       TypeError,
-      'position: a reported position or null is needed, not of type object',
+      'position: expected a reported position or null, got a value of type object',
     ],
     'a time as a number': [
       () => composeDistressAlert({ from, time: untyped(14) }),
       TypeError,
-      'time: an hour and a minute, or null is needed, not 14',
+      'time: expected an hour and a minute, or null, got 14',
     ],
     'an area call without an area': [
       () => composeAreaCall(untyped({ from, category: 'safety' })),
       TypeError,
-      'area: a geographic area is needed, not undefined',
+      'area: expected a geographic area, got undefined',
     ],
     'an area without its corner': [
       () => composeAreaCall({ from, category: 'safety', area: untyped({}) }),
       TypeError,
-      'to.area: a geographic area or null is needed, not of type object',
+      'to.area: expected a geographic area or null, got a value of type object',
     ],
     'a relay to something else': [
       () => composeDistressRelay({ from, to: untyped({}) }),
       TypeError,
-      'to: nine digits, a geographic area or all ships are needed, not of type object',
+      'to: expected nine digits, a geographic area or all ships, got a value of type object',
     ],
     'a relay to nobody': [
       () => composeDistressRelay({ from, to: untyped(null) }),
       TypeError,
-      'to: nine digits, a geographic area or all ships are needed, not null',
+      'to: expected nine digits, a geographic area or all ships, got null',
     ],
     'an identity as a number, put into a call by hand': [
       () => encodeFields({ ...hail, from: untyped(232999871) }),
       TypeError,
-      'identity: nine digits are needed, as text',
+      'identity: expected text of nine digits',
     ],
     'a channel as a number, put into a call by hand': [
       () => encodeFields({ ...hail, channel: untyped(72) }),
       TypeError,
-      'channel: text such as 72 or 1022 is needed',
+      'channel: expected text such as 72 or 1022',
     ],
     'no call to answer': [
       () => answersTo(untyped(undefined), { own: to }),
       TypeError,
-      'answersTo: a call is needed, not undefined',
+      'answersTo: expected a call, got undefined',
     ],
     'nobody to answer': [
       () => answersTo(hail, untyped(undefined)),
       TypeError,
-      'answersTo: the answering station is needed, not undefined',
+      'answersTo: expected the answering station, got undefined',
     ],
     'no call to describe': [
       () => describeCall(untyped('hail')),
       TypeError,
-      "describeCall: a call is needed, not 'hail'",
+      "describeCall: expected a call, got 'hail'",
     ],
     'no call to speak after': [
       () => spokenScript(untyped(null), {}),
       TypeError,
-      'spokenScript: a call or a situation is needed, not null',
+      'spokenScript: expected a call or a situation, got null',
     ],
     'nobody to speak': [
       () => spokenScript(hail, untyped(undefined)),
       TypeError,
-      'spokenScript: the own vessel is needed, not undefined',
+      'spokenScript: expected the own vessel, got undefined',
     ],
     'an odd count of digits': [
       () => symbolsOf('123'),
       RangeError,
-      "digits: an even count is needed, not '123'",
+      "digits: expected an even count, got '123'",
     ],
   };
 
@@ -409,7 +409,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       const composeWith = compose as (options?: unknown) => unknown;
       for (const nothing of [undefined, null, 5])
         expect(() => composeWith(nothing), name).toThrow(
-          new TypeError(`${name}: options are needed, not ${nothing}`),
+          new TypeError(`${name}: expected options, got ${nothing}`),
         );
       // The thing that is missing comes first.
       expect(() => composeWith({}), name).toThrow(/^(from|to|call|category): /);

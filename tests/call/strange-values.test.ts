@@ -28,67 +28,67 @@ const untyped = <Value>(value: unknown) => value as Value;
 
 describe('checking a call whose values are of another type', () => {
   const cases: Record<string, readonly [unknown, string, readonly string[]]> = {
-    'no call': [null, 'call: a call is needed, not null', []],
-    'a list': [[], 'call: a call is needed, not a list', []],
+    'no call': [null, 'call: expected a call, got null', []],
+    'a list': [[], 'call: expected a call, got a list', []],
     'a kind that is none': [
       { ...hail, kind: 'bogus' },
-      "kind: one of the kinds of call is needed, not 'bogus'",
+      "kind: expected one of the kinds of call, got 'bogus'",
       ['kind'],
     ],
-    'no address': [{ ...hail, to: undefined }, 'to: an address is needed, not undefined', ['to']],
+    'no address': [{ ...hail, to: undefined }, 'to: expected an address, got undefined', ['to']],
     'an address of no kind': [
       { ...hail, to: {} },
-      'to.kind: one of the kinds of address is needed, not undefined',
+      'to.kind: expected one of the kinds of address, got undefined',
       ['to', 'kind'],
     ],
     'an identity as a number': [
       { ...hail, to: { kind: 'station', mmsi: 232999142 } },
-      'to.mmsi: text or null is needed, not 232999142',
+      'to.mmsi: expected text or null, got 232999142',
       ['to', 'mmsi'],
     ],
     'a sender as a number': [
       { ...hail, from: 232999871 },
-      'from: text or null is needed, not 232999871',
+      'from: expected text or null, got 232999871',
       ['from'],
     ],
     'a channel as a number': [
       { ...hail, channel: 72 },
-      'channel: text or null is needed, not 72',
+      'channel: expected text or null, got 72',
       ['channel'],
     ],
     'no communication': [
       { ...hail, communication: undefined },
-      'communication: text or null is needed, not undefined',
+      'communication: expected text or null, got undefined',
       ['communication'],
     ],
     'frequencies as a list': [
       { ...hail, channel: null, frequencies: ['021820'] },
-      'frequencies: an object is needed, not a list',
+      'frequencies: expected an object, got a list',
       ['frequencies'],
     ],
     'a frequency as a number': [
       { ...hail, channel: null, frequencies: { receive: 21820, transmit: null } },
-      'frequencies.receive: text or null is needed, not 21820',
+      'frequencies.receive: expected text or null, got 21820',
       ['frequencies', 'receive'],
     ],
     'a position without parts': [
       { ...alert, position: {} },
-      'position: a reported position or null is needed, not of type object',
+      'position: expected a reported position or null, got a value of type object',
       ['position'],
     ],
     'an expansion whose list is none': [
       { ...hail, expansion: { requested: 5 } },
-      'expansion.requested: a list of numbers is needed, not 5',
+      'expansion.requested: expected a list of numbers, got 5',
       ['expansion', 'requested'],
     ],
     'what was received as text': [
       { ...hail, asReceived: '120' },
-      "asReceived: an object is needed, not '120'",
+      "asReceived: expected an object, got '120'",
       ['asReceived'],
     ],
     'a channel left out': [
       { ...hail, channel: undefined, remark: undefined },
-      'remark: text or null is needed, not undefined',
+      'remark: expected text or null, got undefined',
       ['remark'],
     ],
     'nothing but a kind and an address': [

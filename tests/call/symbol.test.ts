@@ -47,6 +47,6 @@ describe('names of no symbol', () => {
 
   it('names what there is to one who gives another name', () => {
     const leak = () => call.symbolOfName(shipped.natures as call.SymbolTable<string>, 'leak');
-    expect(leak).toThrow(/^nature of distress: one of .*flooding, .* is needed, not 'leak'$/);
+    expect(leak).toThrow(/^nature of distress: expected one of .*flooding, .*, got 'leak'$/);
   });
 });

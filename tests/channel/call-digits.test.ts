@@ -52,7 +52,7 @@ describe('M.493 channel information, from memory', () => {
       {
         code: 'channel-digits-single-leg-only',
         message:
-          'Channel 22 was received, and the United States plan has 1022 in its place: the sender may mean that, or the two-frequency channel',
+          'Channel 22 was received, but the United States plan has 1022 in its place: the sender may mean either',
         at: [],
         received: '22',
         clause: unitedStatesPlan.edition,

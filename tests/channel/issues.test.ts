@@ -26,7 +26,7 @@ describe('what is wrong with the name of a channel', () => {
       null,
       {
         code: 'channel-not-text',
-        message: 'Channel: text wanted, null given',
+        message: 'Channel: expected text, got null',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -36,7 +36,7 @@ describe('what is wrong with the name of a channel', () => {
       [72],
       {
         code: 'channel-not-text',
-        message: 'Channel: text wanted, object given',
+        message: 'Channel: expected text, got object',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -46,7 +46,7 @@ describe('what is wrong with the name of a channel', () => {
       6,
       {
         code: 'channel-not-text',
-        message: 'Channel: text wanted, number given',
+        message: 'Channel: expected text, got number',
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -58,7 +58,7 @@ describe('what is wrong with the name of a channel', () => {
       '22C',
       {
         code: 'channel-malformed',
-        message: `Channel '22C' is no channel designator: ${FORMS} wanted`,
+        message: `Channel '22C' is not a channel designator: expected ${FORMS}`,
         at: [],
         expected: FORMS,
         received: "'22C'",
@@ -69,7 +69,7 @@ describe('what is wrong with the name of a channel', () => {
       blank,
       {
         code: 'channel-malformed',
-        message: `Channel is empty: ${FORMS} wanted`,
+        message: `Channel is empty: expected ${FORMS}`,
         at: [],
         expected: FORMS,
         received: blank === '' ? "''" : "' \\u{9} '",
@@ -80,7 +80,7 @@ describe('what is wrong with the name of a channel', () => {
       ' 156.625 ',
       {
         code: 'channel-malformed',
-        message: `Channel ' 156.625 ' looks like a frequency: ${FORMS} wanted`,
+        message: `Channel ' 156.625 ' looks like a frequency: expected ${FORMS}`,
         at: [],
         expected: FORMS,
         received: "' 156.625 '",
@@ -91,7 +91,7 @@ describe('what is wrong with the name of a channel', () => {
       '89',
       {
         code: 'channel-number-range',
-        message: 'Channel number 89 is not in use: 01 to 28 or 60 to 88 wanted',
+        message: 'Channel number 89 is not in use: expected 01 to 28 or 60 to 88',
         at: [],
         expected: '01 to 28 or 60 to 88',
         received: "'89'",
@@ -113,8 +113,7 @@ describe('what is wrong with the name of a channel', () => {
       '3022',
       {
         code: 'channel-four-digit',
-        message:
-          "Channel '3022' begins with no known prefix: 10 for the ship leg or 20 for the coast leg wanted",
+        message: "Channel '3022' has an unknown prefix: expected 10 for the ship leg or 20 for the coast leg",
         at: [],
         expected: 'two digits, or four that begin with 00, 10 or 20',
         received: "'3022'",
@@ -125,7 +124,7 @@ describe('what is wrong with the name of a channel', () => {
       '1006',
       {
         code: 'channel-no-legs',
-        message: "Channel 06 has a single frequency: there is no ship leg for '1006' to name",
+        message: "Channel 06 has a single frequency, so it has no ship leg '1006'",
         at: [],
         expected: '06',
         received: "'1006'",
@@ -137,7 +136,7 @@ describe('what is wrong with the name of a channel', () => {
       '70B',
       {
         code: 'channel-no-legs',
-        message: "Channel 70 has a single frequency: there is no coast leg for '70B' to name",
+        message: "Channel 70 has a single frequency, so it has no coast leg '70B'",
         at: [],
         expected: '70',
         received: "'70B'",
@@ -149,7 +148,7 @@ describe('what is wrong with the name of a channel', () => {
       '260',
       {
         code: 'channel-interleaved',
-        message: "Channel '260' has the number of a 12.5 kHz interleaved channel, which no plan here holds",
+        message: "Channel '260' is numbered as a 12.5 kHz interleaved channel, which no plan here has",
         at: [],
         expected: FORMS,
         received: "'260'",
@@ -167,7 +166,7 @@ describe('what is wrong with a frequency', () => {
     expect(issuesOf(channelsAt(internationalPlan, input as string))).toEqual([
       {
         code: 'channel-frequency-malformed',
-        message: `Frequency ${named} is not readable: '156.8' or '156800' wanted`,
+        message: `Frequency ${named} is not readable: expected '156.8' or '156800'`,
         at: [],
         expected: "megahertz as in '156.800', or kilohertz as in '156800'",
         clause: 'common practice',
@@ -179,7 +178,7 @@ describe('what is wrong with a frequency', () => {
     expect(issuesOf(channelsAt(internationalPlan, 156.8))).toEqual([
       {
         code: 'channel-frequency-number',
-        message: "Frequency 156.8 is not whole kilohertz: 156800 or the text '156.8' wanted",
+        message: "Frequency 156.8 is not whole kilohertz: expected 156800 or the text '156.8'",
         at: [],
         expected: 'whole kilohertz, or text in megahertz',
         received: '156.8',
@@ -192,12 +191,12 @@ describe('what is wrong with a frequency', () => {
 describe('what is odd about the channel digits of a call', () => {
   it.each([
     ['90002', "'90002'"],
-    [900022, 'of type number'],
+    [900022, 'number'],
   ])('%j is no element', (digits, named) =>
     expect(issuesOf(decodeChannel(digits as string))).toEqual([
       {
         code: 'channel-digits-malformed',
-        message: `Channel digits ${named} are no element of a call: six digits wanted, or eight that begin with 4`,
+        message: `Channel digits: expected six digits, or eight that begin with 4, got ${named}`,
         at: [],
         expected: 'six digits, or eight that begin with 4',
         clause: M493,
@@ -220,7 +219,7 @@ describe('what is odd about the channel digits of a call', () => {
       '930022',
       {
         code: 'channel-digits-unknown',
-        message: 'Channel digits 930022 have 3 in second place, where 0 is wanted',
+        message: 'Channel digits 930022 have 3 in second place: expected 0',
         at: [],
         expected: '0',
         received: '930022',
@@ -231,7 +230,7 @@ describe('what is odd about the channel digits of a call', () => {
       '911022',
       {
         code: 'channel-digits-unknown',
-        message: 'Channel digits 911022 have 1 in second place, where 0 is wanted',
+        message: 'Channel digits 911022 have 1 in second place: expected 0',
         at: [],
         expected: '0',
         received: '911022',
@@ -325,21 +324,19 @@ describe('a channel the plan does not have', () => {
 
 describe('what a program is told that asks for the impossible', () => {
   it('digits of a channel no digits name', () => {
-    const wanted = 'encodeChannel: a channel with digits of ITU-R M.1084 wanted,';
+    const expected = 'encodeChannel: expected a channel with digits of ITU-R M.1084, got';
     expect(() => encodeChannel(valueOf(findChannel(unitedKingdomPlan, 'M')))).toThrow(
-      `${wanted} M given, which has none`,
+      `${expected} M, which has none`,
     );
-    expect(() => encodeChannel(valueOf(parseDesignator('wx 3')))).toThrow(
-      `${wanted} WX3 given, which has none`,
-    );
+    expect(() => encodeChannel(valueOf(parseDesignator('wx 3')))).toThrow(`${expected} WX3, which has none`);
   });
 
   it('a tolerance, a frequency or a list of plans that is none', () => {
     expect(() => channelsAt(internationalPlan, '156.8', { toleranceKHz: -1 })).toThrow(
-      'channelsAt: toleranceKHz of 0 or more wanted, -1 given',
+      'channelsAt: expected toleranceKHz of 0 or more, got -1',
     );
     expect(() => formatMegahertz(156.8)).toThrow(
-      'formatMegahertz: whole kilohertz from 0 to 999999 wanted, 156.8 given',
+      'formatMegahertz: expected whole kilohertz from 0 to 999999, got 156.8',
     );
     expect(() => workingChannels([], 'safety')).toThrow(
       'workingChannels: expected at least one plan, got none',

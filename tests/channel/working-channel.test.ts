@@ -45,7 +45,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '17',
       'intership-commercial',
       unitedStatesPlan,
-      'Channel 17 is not to be named in a call: it is reserved to the government',
+      'Channel 17 cannot be proposed in a call: it is reserved to the government',
       '47 CFR 80.373(f), as of March 2025',
     ],
     [
@@ -53,7 +53,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '76',
       'ship-to-coast',
       internationalPlan,
-      'Channel 76 is not to be named in a call: it guards channel 16 and carries navigation-related port traffic only',
+      'Channel 76 cannot be proposed in a call: it guards channel 16 and carries navigation-related port traffic only',
       'RR Appendix 18 note n)',
     ],
     [
@@ -132,13 +132,13 @@ describe('what rules a channel out, in words and with the clause', () => {
 });
 
 describe('what to mind on a channel that serves, in words and with the clause', () => {
-  it('a caution, more if the channel serves only with a reason, and a power limit', () => {
+  it('a caution, more if the channel is for particular reasons only, and a power limit', () => {
     const at: string[] = [];
     const received = '15';
     expect(checkWorkingChannel(find(internationalPlan, '15'), 'intership-non-commercial')).toEqual([
       {
         code: 'channel-restricted',
-        message: 'Channel 15 in the International plan: normally taken by ports or for work on board',
+        message: 'Channel 15 in the International plan: normally used by ports or on board',
         at,
         received,
         clause: 'RR Appendix 18, table',
@@ -187,8 +187,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     expect(checkWorkingChannel(find(internationalPlan, '01'), 'ship-to-coast')).toEqual([
       {
         code: 'channel-coast-names-it',
-        message:
-          'Channel 01 is optional to propose: a coast station normally names the working channel itself',
+        message: 'Channel 01 need not be proposed: a coast station normally chooses the working channel',
         at: [],
         received: '01',
         clause: 'ITU-R M.541-11, from memory',

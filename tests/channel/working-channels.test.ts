@@ -44,7 +44,7 @@ describe('talk between two ships', () => {
   it('names the purposes to one who gives another', () => {
     for (const given of ['chat', 'toString']) {
       expect(() => workingChannels(unitedKingdomPlan, given as WorkingPurpose)).toThrow(
-        `purpose: one of ${purposes.join(', ')} is needed, not '${given}'`,
+        `purpose: expected one of ${purposes.join(', ')}, got '${given}'`,
       );
     }
   });

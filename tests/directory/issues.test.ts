@@ -43,7 +43,7 @@ describe('what readDirectoryCsv tells', () => {
     expect(notice(`mmsi,name\n${row}\n`)).toStrictEqual([
       {
         code: 'directory-csv-quotes',
-        message: 'Row has quotes that do not enclose a whole field, the line is left out',
+        message: 'Row has quotes that do not enclose a whole field: the line is left out',
         at: ['line 2', 'quotes'],
         received: `'${row}'`,
         clause: 'RFC 4180 §2',
@@ -55,7 +55,7 @@ describe('what readDirectoryCsv tells', () => {
     expect(notice('mmsi,name\n232999142,Tern\n\n232999142,Pellinore\n')).toStrictEqual([
       {
         code: 'directory-csv-twice',
-        message: 'Row has the identity of line 2 again: one number belongs to one station',
+        message: 'Row repeats the identity of line 2: one number belongs to one station',
         at: ['line 4', 'mmsi'],
         received: "'232999142'",
         clause: 'ITU-R M.585-10',
@@ -86,7 +86,7 @@ describe('what readDirectoryCsv tells', () => {
       },
       {
         code: 'directory-csv-time',
-        message: 'Time is no ISO 8601 instant with its zone',
+        message: 'Time is not an ISO 8601 instant with a zone',
         at: ['line 2', 'calledAt'],
         received: "'yesterday'",
         clause: 'ISO 8601',
@@ -114,7 +114,7 @@ describe('what readDirectoryJson tells', () => {
       issues: [
         {
           code: 'directory-json-shape',
-          message: 'Text is no stored directory',
+          message: 'Text is not a stored directory',
           at: [],
           expected: 'JSON of a directory',
           received,
@@ -130,7 +130,7 @@ describe('what readDirectoryJson tells', () => {
     expect(notices({ mmsi, name: 'Tern' })).toStrictEqual([
       {
         code: 'directory-json-field',
-        message: 'Stored station has no usable identity, it is left out',
+        message: 'Stored station has no valid identity and is left out',
         at: ['stations', 0, 'mmsi'],
         received,
       },
@@ -152,7 +152,7 @@ describe('what readDirectoryJson tells', () => {
     expect(notices({ mmsi: '232999142', ...fields })).toStrictEqual([
       {
         code: 'directory-json-field',
-        message: 'Stored field is not usable, it is left out',
+        message: 'Stored field is not valid and is left out',
         at: ['stations', 0, ...at],
         received,
       },
@@ -179,7 +179,7 @@ describe('what readVcards tells', () => {
       issues: [
         {
           code: 'directory-vcard-none',
-          message: 'Text holds no vCard',
+          message: 'Text contains no vCard',
           at: [],
           expected: 'BEGIN:VCARD',
           received,
@@ -199,12 +199,12 @@ describe('what readVcards tells', () => {
       'X-MMSI:232999563',
     );
     const clause = 'RFC 6350 §3.3';
-    const line = { code: 'directory-vcard-line', message: 'Line is no property of a card', clause };
+    const line = { code: 'directory-vcard-line', message: 'Line is not a vCard property', clause };
     const end = { code: 'directory-vcard-end', received: "'VCARD'", clause };
     expect(told).toStrictEqual([
       { ...line, at: ['line 1'], received: "'stray'" },
       { ...line, at: ['line 4'], received: "'no property'" },
-      { ...end, message: 'Card begins before the one above has ended', at: ['line 5'] },
+      { ...end, message: 'Card begins before the previous one has ended', at: ['line 5'] },
       { ...end, message: 'Card has no end', at: ['line 5'] },
     ]);
   });
@@ -228,7 +228,7 @@ describe('what readVcards tells', () => {
     expect(told).toStrictEqual([
       {
         code: 'directory-vcard-version',
-        message: 'Card has another version, 4.0 wanted',
+        message: 'Card version: expected 4.0',
         at: ['line 2', 'VERSION'],
         received: "'3.0'",
         clause: 'RFC 6350 §6.7.9',
@@ -242,7 +242,7 @@ describe('what readVcards tells', () => {
       },
       {
         code: 'identity-leading-zeros',
-        message: 'Identity lacks digits: spreadsheets drop leading zeros; 002329990 may be meant',
+        message: 'Identity is missing digits: spreadsheets drop leading zeros; perhaps 002329990',
         at: ['line 8', 'X-MMSI'],
         expected: '9 digits',
         received: "'2329990'",
@@ -251,7 +251,7 @@ describe('what readVcards tells', () => {
       },
       {
         code: 'directory-vcard-identity',
-        message: 'Card has no X-MMSI, it is left out',
+        message: 'Card has no X-MMSI and is left out',
         at: ['line 10', 'BEGIN'],
         received: "'VCARD'",
         clause: 'RFC 6350 §6.10',

@@ -67,7 +67,7 @@ describe('a number is no identity: leading zeros are lost in numbers', () => {
   it('is only read, and gives what there is to say of it', () => {
     expect(isMmsi(232999142)).toBe(false);
     expect(checkCallSign(232999142 as unknown as string)).toMatchObject([
-      { code: 'identity-call-sign-shape', message: 'Call sign is no text but of type number' },
+      { code: 'identity-call-sign-shape', message: 'Call sign: expected text, got number' },
     ]);
     const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name: 'Tern of Ardle' });
     for (const given of [232999142, null, undefined, {}] as unknown as string[]) {

@@ -36,14 +36,14 @@ describe('what parseIdentity tells', () => {
     ['MMSI: 232999871', 'identity-label', 'read without label'],
     ['232,999,871', 'identity-thousands', 'read without commas'],
     ['232-999-871', 'identity-separators', 'read without separators'],
-    ['222222222', 'identity-repeated-digit', 'has all digits alike'],
+    ['222222222', 'identity-repeated-digit', 'has nine identical digits'],
     ['', 'identity-empty', 'is empty'],
     ['1'.repeat(201), 'identity-too-long', 'has 201 characters'],
     ['2.32E+08', 'identity-scientific', 'has an exponent: digits may be lost'],
-    ['IMO 9074729', 'identity-imo-number', 'looks like an IMO number, which is no MMSI'],
+    ['IMO 9074729', 'identity-imo-number', 'looks like an IMO number, not an MMSI'],
     ['2ZZM8', 'identity-call-sign', 'looks like a call sign'],
     ['123456789', 'identity-placeholder', 'is a placeholder'],
-    ['100234567', 'identity-unassigned', 'has no assigned form, beginning with 10023'],
+    ['100234567', 'identity-unassigned', 'has no assigned format: none starts with 10023'],
     ['232999', 'identity-digit-count', 'needs 9 digits, has 6'],
     ['hello', 'identity-character', "has the character 'h'"],
   ])('about %s: %s', (input, code, words) => {
@@ -65,14 +65,14 @@ describe('what parseIdentity tells', () => {
     ['232999871.0', 'identity-decimal', 'has a decimal part', '232999871'],
     ['23299987l', 'identity-letter', 'has letters that look like digits', '232999871'],
     ['232999871 Merrow', 'identity-character', "has the character 'M'", '232999871'],
-    ['2329990', 'identity-leading-zeros', 'lacks digits: spreadsheets drop leading zeros', '002329990'],
-    ['0023299900', 'identity-call-address', 'has the ten digits used on the air', '002329990'],
+    ['2329990', 'identity-leading-zeros', 'is missing digits: spreadsheets drop leading zeros', '002329990'],
+    ['0023299900', 'identity-call-address', 'has ten digits, the form used on the air', '002329990'],
     ['9232999871', 'identity-atis', 'looks like an inland waterway ATIS code', '232999871'],
   ])('about %s, with what may be meant: %s', (input, code, words, suggestion) => {
     expect(told(input)).toStrictEqual([
       {
         code,
-        message: `Identity ${words}; ${suggestion} may be meant`,
+        message: `Identity ${words}; perhaps ${suggestion}`,
         at: [],
         expected: '9 digits',
         received: `'${input}'`,
@@ -99,8 +99,8 @@ describe('what parseIdentity tells', () => {
 
   it('about two numbers, once for each', () => {
     expect(told('232999871/232999142').map(({ message }) => message)).toEqual([
-      'Identity holds two numbers; 232999871 may be meant',
-      'Identity holds two numbers; 232999142 may be meant',
+      'Identity holds two numbers; perhaps 232999871',
+      'Identity holds two numbers; perhaps 232999142',
     ]);
   });
 
@@ -110,12 +110,12 @@ describe('what parseIdentity tells', () => {
       {
         ...common,
         code: 'identity-number',
-        message: 'Identity is a number: give text, numbers lose zeros',
+        message: 'Identity is a number: pass text, numbers drop zeros',
       },
       {
         ...common,
         code: 'identity-imo-number',
-        message: 'Identity looks like an IMO number, which is no MMSI',
+        message: 'Identity looks like an IMO number, not an MMSI',
       },
     ]);
   });
@@ -143,7 +143,7 @@ describe('what checkIdentity tells', () => {
     [
       '232999871',
       { use: 'own', station: 'coast' },
-      'Own identity is no coast station, which begins with 00 and a MID',
+      'Own identity is not a coast station: theirs begin with 00 and a MID',
     ],
     ['023299905', own, "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7"],
     [
@@ -161,28 +161,28 @@ describe('what checkIdentity tells', () => {
       own,
       "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7",
     ],
-    ['111232000', own, 'Own identity is a group of aircraft, one station wanted'],
+    ['111232000', own, 'Own identity is a group of aircraft: expected a single station'],
     ['992321234', own, 'Own identity belongs to an AIS device, which takes no part in calls'],
     ['970011234', own, 'Own identity belongs to an AIS device, which takes no part in calls'],
     ['023299905', individual, 'Address is a group: a group call reaches it, not a call to one station'],
     ['111232000', individual, 'Address is a group: a group call reaches it, not a call to one station'],
-    ['972009914', individual, 'Address is a man-overboard device, which takes no ordinary call'],
-    ['972009914', { use: 'group' }, 'Address is a man-overboard device, which takes no ordinary call'],
+    ['972009914', individual, 'Address is a man-overboard device, which does not take ordinary calls'],
+    ['972009914', { use: 'group' }, 'Address is a man-overboard device, which does not take ordinary calls'],
     ['974011234', individual, 'Address belongs to an AIS device, which takes no part in calls'],
     [
       '232999142',
       { use: 'group' },
-      'Address is no group: the identity of a group of ships begins with one 0',
+      'Address is not a group: the identity of a group of ships begins with one 0',
     ],
     [
       '002329990',
       { use: 'group' },
-      'Address is no group: the identity of a group of ships begins with one 0',
+      'Address is not a group: the identity of a group of ships begins with one 0',
     ],
     [
       '002329990',
       { use: 'distressed' },
-      'Vessel in distress has an identity that no vessel, aircraft or person carries in calls',
+      'Vessel in distress has an identity that no vessel, aircraft or person uses in calls',
     ],
   ])('refusing %s for %j', (digits, field, message) => {
     expect(checkIdentity(identity(digits), field)).toStrictEqual({
@@ -198,7 +198,7 @@ describe('what checkIdentity tells', () => {
       issues: [
         {
           code: 'identity-own-called',
-          message: 'Address is the own identity, another station wanted',
+          message: 'Address is the own identity: expected another station',
           at: [],
           received: `'${digits}'`,
           clause: 'common practice',
@@ -207,18 +207,18 @@ describe('what checkIdentity tells', () => {
     });
   });
 
-  const ukPortable = 'Own identity begins with 2359, as a rule a UK portable set: see the licence';
+  const ukPortable = 'Own identity begins with 2359, usually a UK portable radio: check the licence';
   const shipInHand =
-    'Own identity is a ship: whether a hand-held set may carry it differs between countries, see the licence';
-  const mob = 'Own identity is for a man-overboard device, this set is another';
-  const aircraft = 'Own identity is for an aircraft, this set is aboard a vessel';
+    'Own identity is a ship: countries differ on whether a hand-held radio may use it, check the licence';
+  const mob = 'Own identity is for a man-overboard device, but this radio is not one';
+  const aircraft = 'Own identity is for an aircraft, but this radio is aboard a vessel';
 
   it.each<[string, 'fixed' | 'handheld' | 'coast', string]>([
     ['235912345', 'fixed', ukPortable], // invented number of the block for portable sets
     ['232999871', 'handheld', shipInHand],
     ['232992359', 'handheld', shipInHand], // 2359 at the end says nothing
-    ['823299904', 'fixed', 'Own identity is for a hand-held set, this set is fixed'],
-    ['982329990', 'fixed', "Own identity is for a tender or survival craft, not for the ship's set"],
+    ['823299904', 'fixed', 'Own identity is for a hand-held radio, but this radio is fixed'],
+    ['982329990', 'fixed', "Own identity is for a tender or survival craft, not for the ship's radio"],
     ['972009914', 'fixed', mob],
     ['972009914', 'handheld', mob],
     ['111232501', 'fixed', aircraft],
@@ -250,7 +250,7 @@ describe('what the other checks tell', () => {
     expect(checkAssigned(identity('200123456'))).toStrictEqual([
       {
         code: 'identity-mid-unallocated',
-        message: 'Identity has the MID 200, which is allocated to no country as far as listed in 2026-10',
+        message: 'Identity has the MID 200, which is not allocated to any country in the list of 2026-10',
         at: [],
         received: "'200123456'",
         clause: 'ITU Table of Maritime Identification Digits',
@@ -274,7 +274,7 @@ describe('what the other checks tell', () => {
     expect(checkCallSign('Merrow')).toStrictEqual([
       {
         code: 'identity-call-sign-shape',
-        message: "Call sign 'Merrow' has no shape that ships are given: see the licence",
+        message: "Call sign 'Merrow' does not look like a ship’s: check the licence",
         at: [],
         received: "'Merrow'",
         clause: 'Radio Regulations Article 19 Section III',
@@ -288,7 +288,7 @@ describe('what the other checks tell', () => {
       issues: [
         {
           code: 'identity-kind',
-          message: 'Identity is of kind coast, not ship or handheld',
+          message: 'Identity: expected ship or handheld, got coast',
           at: [],
           expected: 'ship or handheld',
           received: "'002329990'",
@@ -310,7 +310,7 @@ describe('what decodeCallAddress tells', () => {
       issues: [
         {
           code: 'identity-address-shape',
-          message: 'Call address has another shape, 10 digits wanted',
+          message: 'Call address: expected 10 digits',
           at: [],
           expected: '10 digits',
           received,
@@ -327,14 +327,14 @@ describe('what decodeCallAddress tells', () => {
       notices: [
         {
           code: 'identity-tenth-digit',
-          message: 'Call address ends in 7, usual is 0: several sets with one identity, or damage',
+          message: 'Call address ends in 7, not 0: several radios share one identity, or it was damaged',
           at: [],
           received: "'1000000007'",
           clause: 'ITU-R M.493-16',
         },
         {
           code: 'identity-unassigned',
-          message: 'Call address holds 100000000, which has no assigned form',
+          message: 'Call address holds 100000000, which has no assigned format',
           at: [],
           received: "'1000000007'",
           clause: 'ITU-R M.585-10',
@@ -346,13 +346,13 @@ describe('what decodeCallAddress tells', () => {
 
 describe('what a programmer is told', () => {
   it.each<[string, () => unknown]>([
-    ['mmsi: nine digits of an assigned form wanted', () => mmsi('123456789')],
-    ['formatIdentity: nine digits wanted', () => formatIdentity('1232999871')],
-    ['formatIdentity: nine digits wanted', () => formatIdentity('2329998711')],
-    ['encodeCallAddress: nine digits wanted', () => encodeCallAddress('1002329990')],
-    ['encodeCallAddress: nine digits wanted', () => encodeCallAddress('0023299900')],
-    ['encodeCallAddress: one tenth digit wanted', () => encodeCallAddress('002329990', '00')],
-    ['identitySchema: at least one kind to accept is needed', () => identitySchema({ accept: [] })],
+    ['mmsi: expected nine digits in an assigned format', () => mmsi('123456789')],
+    ['formatIdentity: expected nine digits', () => formatIdentity('1232999871')],
+    ['formatIdentity: expected nine digits', () => formatIdentity('2329998711')],
+    ['encodeCallAddress: expected nine digits', () => encodeCallAddress('1002329990')],
+    ['encodeCallAddress: expected nine digits', () => encodeCallAddress('0023299900')],
+    ['encodeCallAddress: expected one tenth digit', () => encodeCallAddress('002329990', '00')],
+    ['identitySchema: expected at least one kind to accept', () => identitySchema({ accept: [] })],
     [
       'identitySchema: expected JSON Schema draft-2020-12, draft-07 or openapi-3.0',
       () => identitySchema()['~standard'].jsonSchema.input({ target: 'draft-01' }),

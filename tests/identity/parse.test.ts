@@ -235,7 +235,7 @@ describe('parseIdentity', () => {
         issues: [
           {
             code: 'identity-character',
-            message: "Identity has the character '.'; 232999871 may be meant",
+            message: "Identity has the character '.'; perhaps 232999871",
             suggestion: '232999871',
           },
         ],

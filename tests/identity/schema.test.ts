@@ -21,8 +21,8 @@ describe('identitySchema', () => {
         schema['~standard'].validate(typed).issues?.map(({ message, suggestion }) => [message, suggestion]),
       );
     const count = ['Identity needs 9 digits, has 8', undefined];
-    const lacks = 'Identity lacks digits: spreadsheets drop leading zeros';
-    const offered = [`${lacks}; 023299914 may be meant`, '023299914'];
+    const lacks = 'Identity is missing digits: spreadsheets drop leading zeros';
+    const offered = [`${lacks}; perhaps 023299914`, '023299914'];
     // A ship with a digit left out is likelier than a group without its zero, where the field takes both.
     const bare = [count, [lacks, undefined]];
     const [group, any, friend, individual] = offers(
@@ -232,8 +232,8 @@ describe('recipe: form resolver that keeps only issues with a path', () => {
     expect(await resolve(form, { own: '023299905', club: '23299905' })).toEqual({
       values: {},
       errors: {
-        own: 'Identity is of kind ship-group, not ship',
-        club: 'Identity lacks digits: spreadsheets drop leading zeros; 023299905 may be meant',
+        own: 'Identity: expected ship, got ship-group',
+        club: 'Identity is missing digits: spreadsheets drop leading zeros; perhaps 023299905',
       },
     });
   });

@@ -351,7 +351,7 @@ describe('describeBounds', () => {
   });
 
   it.each<[Partial<Bounds>, string]>([
-    [{ least: 0, sector: null }, 'within 4.6 nautical miles, no bearing can be given, fix 14 minutes old'],
+    [{ least: 0, sector: null }, 'within 4.6 nautical miles, bearing unknown, fix 14 minutes old'],
     [
       { least: 100, greatest: 500 },
       'between 0.05 and 0.27 nautical miles, bearing 210 to 231 degrees true, fix 14 minutes old',

@@ -103,9 +103,9 @@ describe.each(Object.entries(doors))('%s', (name, door) => {
 
 it('the message shows what was given instead', () => {
   const lost = JSON.parse('{"latitude":null,"longitude":null}') as Coordinates;
-  expect(() => formatPosition(lost)).toThrow('latitude: from -90 to 90 is needed, got null');
+  expect(() => formatPosition(lost)).toThrow('latitude: expected -90 to 90, got null');
   expect(() => destination(merrow, 0, '5' as unknown as number)).toThrow(
-    "metres: zero or more is needed, got '5'",
+    "metres: expected zero or more, got '5'",
   );
 });
 

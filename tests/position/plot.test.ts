@@ -58,9 +58,9 @@ describe('plotBearings', () => {
       /1\. Tern of Ardle: between \d\.\d and \d\.\d nautical miles, bearing 2\d\d to 2\d\d degrees true, fix 14 minutes old\./,
     );
     expect(words).toContain('3. In distress: Bounty of Lorn: ');
-    expect(words).toMatch(/4\. Kittiwake II: within \d\.\d nautical miles, no bearing can be given/);
+    expect(words).toMatch(/4\. Kittiwake II: within \d\.\d nautical miles, bearing unknown/);
     expect(words).toContain('5. Skerra Coastguard: no position.');
-    expect(words).toContain('no radar picture');
+    expect(words).toContain('This is not radar');
   });
 
   it('draws a box for each position, and a bearing and a sector only where they mean something', () => {

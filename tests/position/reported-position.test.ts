@@ -283,7 +283,7 @@ describe('a fix in the place of a report', () => {
     for (const given of [fix, null, undefined, '1562000630', 5, {}] as ReportedPosition[])
       expect(() => use(given)).toThrow(
         new RangeError(
-          'position: the position of a call is needed, which toReportedPosition makes of coordinates',
+          'position: expected the position of a call; toReportedPosition makes one of coordinates',
         ),
       );
   });

@@ -116,7 +116,7 @@ describe('toGpx', () => {
     expect(() => toGpx([{ position, name: '', time: Number.NaN }], { creator: '' })).toThrow(RangeError);
     for (const bad of [{}, { name: null }, { name: 5 }, { name: '', description: 5 }])
       expect(() => toGpx([{ position, ...bad } as unknown as Waypoint], { creator: '' })).toThrow(
-        'text is needed, got a value of type',
+        'expected text, got a value of type',
       );
     expect(() => toGpx([{ position, name: '', time: Date.UTC(12000, 1) }], { creator: '' })).toThrow(
       RangeError,

@@ -13,10 +13,10 @@ describe('results', () => {
   });
 
   it('have one issue at least where they fail', () => {
-    expect(() => failures([])).toThrow(new RangeError('failures: at least one issue is needed'));
+    expect(() => failures([])).toThrow(new RangeError('failures: expected at least one issue'));
     for (const given of [undefined, null, first])
       expect(() => failures(given as unknown as Issue[])).toThrow(
-        new TypeError('failures: a list of issues is needed'),
+        new TypeError('failures: expected a list of issues'),
       );
   });
 });
@@ -32,7 +32,7 @@ describe('valueOf', () => {
   it('refuses what is no result', () => {
     for (const given of [undefined, null, 7, {}, Promise.resolve(success(7))])
       expect(() => valueOf(given as unknown as Result<number>)).toThrow(
-        new TypeError('valueOf: a result is needed, as a parse…, find… or decode… function returns it'),
+        new TypeError('valueOf: expected a result, as a parse…, find… or decode… function returns it'),
       );
   });
 });

@@ -145,7 +145,7 @@ describe('of a sentence with', () => {
       'CDDSC,2329991420,20,00,,00,26,R',
       {
         code: 'sentence-legacy-layout',
-        message: 'DSC sentence: expected 11 fields, got 7, an identity comes first, as in the older layout',
+        message: 'DSC sentence: expected 11 fields, got 7, the identity comes first, as in the older layout',
         at: ['DSC'],
         expected: '11 fields',
         received: '7',
@@ -229,7 +229,7 @@ describe('of a sentence with', () => {
       'CDDSE,1,1,A,2329991420,00,33001200',
       {
         code: 'sentence-expansion-alone',
-        message: 'Expansion for 232999142 belongs to no call that was read',
+        message: 'Expansion for 232999142 matches no call that was read',
         at: ['DSE', 'field', 4],
         received: '232999142',
         clause: 'IEC 61162-1, DSC and DSE sentences',
@@ -493,7 +493,7 @@ describe('of AIS with', () => {
       {
         code: 'sentence-ais-incomplete',
         message:
-          "AIS sentence '!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…' is part of a message whose other parts did not come",
+          "AIS sentence '!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…' is part of a message whose other parts are missing",
         at: ['AIS'],
         received: "'!AIVDM,2,1,3,A,53N=8qP000000000001@E8p0…'",
         clause: 'IEC 61162-1, VDM and VDO sentences',

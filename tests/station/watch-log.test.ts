@@ -45,7 +45,7 @@ describe('the watch log', () => {
     expect(extendWatchLog(log, [second, ...others])).toEqual([first, second, ...others]);
     expect(log).toEqual([first]);
     expect(() => extendWatchLog(log, [first]), 'twice').toThrow(RangeError);
-    expect(() => extendWatchLog(log, others), 'a gap').toThrow('entry 2 is needed next, got 3');
+    expect(() => extendWatchLog(log, others), 'a gap').toThrow('expected entry 2 next, got 3');
   });
 
   it('logs what is meant for others only where the owner wants it', () => {

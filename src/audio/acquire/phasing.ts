@@ -15,6 +15,6 @@ export const MOST_WORDS = 106;
 /** Words of phasing without a gap. */
 export const UNBROKEN = 12;
 
-/** The bits of {@link PHASING}, blanks where a format specifier stands. */
+/** The bits of {@link PHASING}, blanks in place of a format specifier. */
 export const PHASING_BITS: string = /* @__PURE__ */ (() =>
   PHASING.map((symbol) => (symbol === undefined ? ' '.repeat(10) : encodeSymbol(symbol))).join(''))();

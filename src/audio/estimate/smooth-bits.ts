@@ -44,7 +44,7 @@ export function smoothBits(
   const { forward } = into;
   const moved = new Float64Array(PHASES);
   const ahead = new Float64Array(PHASES);
-  const behind = new Float64Array(PHASES);
+  const backward = new Float64Array(PHASES);
   forward.fill(1 / PHASES, 0, PHASES);
   for (let k = 0; k < bits; k++) {
     moved.fill(0);
@@ -54,10 +54,10 @@ export function smoothBits(
     wander(moved, 0, forward, (k + 1) * PHASES, 1);
     normalise(forward, (k + 1) * PHASES);
   }
-  behind.fill(1);
+  backward.fill(1);
   for (let k = bits - 1; k >= 0; k--) {
-    wander(behind, 0, ahead, 0, 1);
-    behind.fill(0);
+    wander(backward, 0, ahead, 0, 1);
+    backward.fill(0);
     const given = known[k];
     let total = 0;
     let carrierRe = 0;
@@ -77,7 +77,7 @@ export function smoothBits(
           turnIm -= p * phaseSine(s);
           carrierRe += p * phaseCosine((3 * s) % PHASES);
           carrierIm += p * phaseSine((3 * s) % PHASES);
-          behind[s] = (behind[s] as number) + (moved[s] as number);
+          backward[s] = (backward[s] as number) + (moved[s] as number);
         }
       }
       into.turn[4 * k + (bit === 1 ? 0 : 2)] = turnRe;
@@ -87,6 +87,6 @@ export function smoothBits(
     for (let i = 0; i < 4; i++) into.turn[4 * k + i] = (into.turn[4 * k + i] as number) / total;
     into.carrier[2 * k] = carrierRe / total;
     into.carrier[2 * k + 1] = carrierIm / total;
-    normalise(behind, 0);
+    normalise(backward, 0);
   }
 }

@@ -11,7 +11,7 @@ const EARLY = 0.5;
 /** Clocks are expected within 100 parts per million of each other (30 by the standards, the rest for sound cards). */
 const CLOCK_VARIANCE: number = /* @__PURE__ */ (PER_BIT * 100e-6) ** 2;
 
-/** Line through the timing errors of the bits, each weighed by what it tells. */
+/** Line through the timing errors of the bits, each weighted by its information. */
 export function timingError(
   baseband: Baseband,
   fit: Fit,
@@ -29,7 +29,7 @@ export function timingError(
     for (let bit = 0; bit < 2; bit++) {
       const at = 4 * k + (bit === 1 ? 0 : 2);
       const amplitude = bit === 1 ? fit.one : fit.zero;
-      // Taken without turning the phase back: that the phase must fit at every change of tone is most of what tells the time.
+      // Taken without turning the phase back: the phase must fit at every change of tone, and that is most of the timing information.
       const before = real(posteriors.turn, early, at);
       const after = real(posteriors.turn, late, at);
       const here = real(posteriors.turn, z, at);

@@ -1,6 +1,6 @@
 import { kaiser, sinc } from './kaiser.ts';
 
-/** What the band-pass filter behind needs: nothing changed below 3500 Hz, nothing folded back below 3900 Hz. */
+/** What the band-pass filter after it needs: nothing changed below 3500 Hz, nothing folded back below 3900 Hz. */
 const LEAST_RATE = 11_000;
 const EDGE_HZ = 5300;
 const HALF_LENGTH_S = 4.05e-4;
@@ -29,14 +29,14 @@ export function createThinner(sampleRate: number): Thinner {
   // held[0] is input sample `base`; before sample 0 all is silent.
   let base = -half;
   let filled = half;
-  let wanted = 0;
+  let due = 0;
 
   return {
     factor,
     push(samples, from, to, next): void {
       for (let at = from; at < to; ) {
         if (filled === room) {
-          const used = wanted - half - base;
+          const used = due - half - base;
           held.copyWithin(0, used);
           base += used;
           filled -= used;
@@ -46,13 +46,13 @@ export function createThinner(sampleRate: number): Thinner {
         filled += count;
         at += count;
         let made = 0;
-        for (let middle = wanted - base; middle + half < filled; middle += factor) {
+        for (let middle = due - base; middle + half < filled; middle += factor) {
           let sum = (kernel[0] as number) * (held[middle] as number);
           for (let k = 1; k <= half; k++) {
             sum += (kernel[k] as number) * ((held[middle - k] as number) + (held[middle + k] as number));
           }
           kept[made++] = sum;
-          wanted += factor;
+          due += factor;
         }
         next(kept, made);
       }

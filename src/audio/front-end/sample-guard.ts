@@ -22,7 +22,7 @@ export interface SoundLevel {
   readonly clippedShare: number;
 }
 
-/** Stands before the front end: takes out what is no sample, and notices what is wrong with the rest. */
+/** Guard before the front end: removes what is not a sample, and reports faults in the rest. */
 export interface SampleGuard {
   take(samples: ArrayLike<number>, frontEnd: FrontEnd): void;
   /** The stream is over: says so when there was nothing in it. */
@@ -72,7 +72,7 @@ export function createSampleGuard(
     unusable = true;
     onIssue({
       code: 'audio-sample-unusable',
-      message: `sample ${count} is ${String(value)} and is taken as 0, as others in the same second may be`,
+      message: `sample ${count} is ${String(value)} and is taken as 0; others in the same second may be too`,
       at: ['sample', count],
       expected: `a finite number from -${LARGEST} to ${LARGEST}`,
       received: String(value),

@@ -94,7 +94,7 @@ const LOST_AT_FIRST = 0.15;
 /**
  * How likely whole streams make the sound: ln P(sound | symbols), phase unknown, against free bits throughout.
  *
- * Reception may be lost for some words or for good (two states with memory): where it is, bits are free. Behind the
+ * Reception may be lost for some words or for good (two states with memory): where it is lost, bits are free. After the
  * last symbol they are free too.
  *
  * @returns a function of the symbols, the first word's first
@@ -125,22 +125,22 @@ export function streamLikelihood(branches: Branches, words: number): (symbols: r
   };
 
   // What is heard from word j on when its bits are free: by phase, and as a logarithm.
-  const behind = new Float64Array((words + 1) * PHASES).fill(1 / PHASES);
+  const backward = new Float64Array((words + 1) * PHASES).fill(1 / PHASES);
   const rest = new Float64Array(words + 1);
   for (let j = words - 1; j >= 0; j--) {
-    wander(behind, (j + 1) * PHASES, now, 0, BITS);
+    wander(backward, (j + 1) * PHASES, now, 0, BITS);
     for (let k = (j + 1) * BITS - 1; k >= j * BITS; k--) {
       next.fill(0);
       stepBack(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
       stepBack(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
       [now, next] = [next, now];
     }
-    behind.set(now, j * PHASES);
-    rest[j] = (rest[j + 1] as number) + normalise(behind, j * PHASES) - BITS * Math.LN2;
+    backward.set(now, j * PHASES);
+    rest[j] = (rest[j + 1] as number) + normalise(backward, j * PHASES) - BITS * Math.LN2;
   }
   const onFrom = (j: number, phases: Float64Array): number => {
     let sum = 0;
-    for (let s = 0; s < PHASES; s++) sum += (phases[s] as number) * (behind[j * PHASES + s] as number);
+    for (let s = 0; s < PHASES; s++) sum += (phases[s] as number) * (backward[j * PHASES + s] as number);
     return Math.log(sum) + (rest[j] as number);
   };
   const free = onFrom(0, new Float64Array(PHASES).fill(1 / PHASES));

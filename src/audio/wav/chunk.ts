@@ -11,7 +11,7 @@ const MOST_CHUNKS = 10_000;
 
 /**
  * The chunks in order. One that runs past the end of the file ends there, and so does a data chunk of size 0 with
- * something behind it that is no chunk: a recorder that was cut off never wrote how much it took down.
+ * something after it that is not a chunk: a recorder that was cut off never wrote the length of its data.
  */
 export function chunksOf(view: DataView): readonly Chunk[] {
   const chunks: Chunk[] = [];
@@ -28,7 +28,7 @@ export function chunksOf(view: DataView): readonly Chunk[] {
   return chunks;
 }
 
-/** Whether a whole chunk with a name of printable characters stands here. */
+/** Whether a whole chunk with a name of printable characters begins here. */
 function isChunkAt(view: DataView, at: number): boolean {
   if (at + 8 > view.byteLength || !/^[ -~]{4}$/.test(textAt(view, at))) return false;
   return at + 8 + view.getUint32(at + 4, true) <= view.byteLength;

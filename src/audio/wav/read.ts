@@ -22,7 +22,7 @@ export interface WavSound {
 /** How samples are stored: integers of 8 bits (unsigned) to 32 bits, or floating point. */
 export type WavFormat = 'int8' | 'int16' | 'int24' | 'int32' | 'float32' | 'float64';
 
-/** Which part of a file is wanted. */
+/** Which part of a file to read. */
 export interface ReadWavOptions {
   /** Channel to read, counted from 0; the first when left out. */
   readonly channel?: number | undefined;
@@ -34,7 +34,7 @@ const EXTENSIBLE = 0xfffe;
 
 const MOST_CHANNELS = 1024;
 
-/** Where a format stands among the bytes of a sample. */
+/** Layout of a format within the bytes of a sample. */
 const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly format: WavFormat }[] = [
   { tag: PCM, bits: 8, format: 'int8' },
   { tag: PCM, bits: 16, format: 'int16' },
@@ -52,7 +52,7 @@ const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly 
  *
  * @param bytes - the whole file
  * @param options - which channel
- * @returns the sound, or what stands against reading it
+ * @returns the samples, or the issues that prevent reading them
  *
  * Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF and WAVE; Multiple Channel Audio Data and
  * WAVE Files (2001) for the extensible header; both from memory.
@@ -122,7 +122,7 @@ function sizeNotices(declared: number, size: number, count: number, used: number
     );
   else if (used !== size)
     notices.push(notice('audio-wav-truncated', `ends within a sample: ${count} whole ones were read`));
-  else if (count === 0) notices.push(notice('audio-wav-empty', 'holds no sample'));
+  else if (count === 0) notices.push(notice('audio-wav-empty', 'has no samples'));
   return notices;
 }
 
@@ -163,7 +163,7 @@ function layoutOf(view: DataView, start: number, end: number): Result<Layout> {
       : [
           broken(
             'audio-wav-header',
-            `header gives ${frame} bytes a frame where ${width * channelCount} are needed: those were taken`,
+            `header gives ${frame} bytes a frame, expected ${width * channelCount}: those were used`,
             ['fmt ', 'frame'],
           ),
         ];

@@ -46,11 +46,13 @@ export function writeWav(samples: ArrayLike<number>, options: WriteWavOptions): 
   const { sampleRate, format = 'int16' } = options;
   if (!Number.isInteger(sampleRate) || sampleRate < 1 || sampleRate > 0xffffffff) {
     throw new RangeError(
-      `writeWav: sampleRate must be a whole number from 1 to 4294967295, given ${String(sampleRate)}`,
+      `writeWav: sampleRate: expected a whole number from 1 to 4294967295, got ${String(sampleRate)}`,
     );
   }
   if (!Object.hasOwn(WIDTH, format))
-    throw new RangeError(`writeWav: format ${String(format)} is not one of ${Object.keys(WIDTH)}`);
+    throw new RangeError(
+      `writeWav: format: expected one of ${Object.keys(WIDTH).join(', ')}, got ${String(format)}`,
+    );
   const width = WIDTH[format];
   const size = samples.length * width;
   const padded = size + (size & 1);

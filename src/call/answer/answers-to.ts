@@ -53,8 +53,8 @@ import {
  * ```
  */
 export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers {
-  want('answersTo', 'a call is', call);
-  want('answersTo', 'the answering station is', station);
+  want('answersTo', 'a call', call);
+  want('answersTo', 'the answering station', station);
   const { own } = station;
   if (call.from === own) {
     return none('the call is from this station itself', 'ITU-R M.493-16 Annex 1, self-identification');

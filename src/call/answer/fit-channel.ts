@@ -4,7 +4,7 @@ import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
 
-/** Whether the two stations of a call may talk on a channel, as far as a plan tells. */
+/** Whether the two stations of a call may talk on a channel, according to a plan. */
 export function isFitChannel(
   channel: string | null,
   call: Call<'individual-call'>,

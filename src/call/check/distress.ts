@@ -72,7 +72,7 @@ function place(call: DistressCall): Notice[] {
     return [
       {
         code: 'call-position-unknown',
-        message: 'Position: not given; send it by voice as soon as it is known',
+        message: 'Position is missing: send it by voice as soon as it is known',
         at: ['position'],
         clause: 'ITU-R M.541-11 Annex 1',
       },
@@ -82,7 +82,7 @@ function place(call: DistressCall): Notice[] {
   return [
     {
       code: 'call-time-unknown',
-      message: 'Time of the position: not given; the position may be old',
+      message: 'Time of the position is missing: the position may be old',
       at: ['time'],
       clause: 'ITU-R M.541-11 Annex 1',
     },

@@ -36,7 +36,7 @@ export function equipmentNotices(
   return [
     {
       code: 'call-class-guarded',
-      message: `Sender: ${WHO[sender]} sends this kind of call only from behind a protective cover, on the order of the master`,
+      message: `Sender: ${WHO[sender]} sends this kind of call only from under a protective cover, on the order of the master`,
       at: ['kind'],
       received: call.kind,
       clause,

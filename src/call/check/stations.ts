@@ -4,7 +4,7 @@ import type { Call } from '../call.ts';
 import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
 import type { EquipmentClass } from '../kinds.ts';
 
-/** Whether each identity is one that may stand where it stands. */
+/** Whether each identity is allowed in its field. */
 export function stationNotices(
   call: Exclude<Call, Call<'unrecognised-call'>>,
   equipment: EquipmentClass | undefined,
@@ -43,7 +43,7 @@ function identityNotices(
   at: string,
   mmsi: string | null,
   field: IdentityField,
-  wanted: 'all' | 'refusals' = 'all',
+  which: 'all' | 'refusals' = 'all',
 ): Notice[] {
   if (mmsi === null) return [];
   const identity = stationIdentity(mmsi);
@@ -51,7 +51,7 @@ function identityNotices(
     return [
       {
         code: 'call-identity-form',
-        message: `Identity: ${mmsi} has no form of ITU-R M.585`,
+        message: `Identity: ${mmsi} has no format of ITU-R M.585`,
         at: [at],
         received: mmsi,
         clause: 'ITU-R M.585-10 Annex 1',
@@ -60,7 +60,5 @@ function identityNotices(
   }
   const checked = checkIdentity(identity, field);
   if (!checked.ok) return checked.issues.map((issue) => ({ ...issue, at: [at, ...issue.at] }));
-  return wanted === 'refusals'
-    ? []
-    : checked.notices.map((notice) => ({ ...notice, at: [at, ...notice.at] }));
+  return which === 'refusals' ? [] : checked.notices.map((notice) => ({ ...notice, at: [at, ...notice.at] }));
 }

@@ -21,7 +21,7 @@ export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>
   ) {
     notices.push({
       code: 'call-communication-unusual',
-      message: `First telecommand: ${communication} is not usual in this call`,
+      message: `First telecommand ${communication} is unusual in this call`,
       at: ['communication'],
       expected: usual.join(' or '),
       received: communication,

@@ -37,7 +37,7 @@ export function composeAllShipsCall(
     readonly channel?: string | undefined;
   },
 ): Call<'all-ships-call'> {
-  want('composeAllShipsCall', 'options are', options);
+  want('composeAllShipsCall', 'options', options);
   return composed(
     {
       kind: 'all-ships-call',
@@ -77,9 +77,9 @@ export function composeAreaCall(
     readonly channel?: string | undefined;
   },
 ): Call<'area-call'> {
-  want('composeAreaCall', 'options are', options);
+  want('composeAreaCall', 'options', options);
   const category = oneOf('category', options.category, ['urgency', 'safety']);
-  want('area', 'a geographic area is', options.area);
+  want('area', 'a geographic area', options.area);
   return composed(
     {
       kind: 'area-call',
@@ -120,7 +120,7 @@ export function composeGroupCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'group-call'> {
-  want('composeGroupCall', 'options are', options);
+  want('composeGroupCall', 'options', options);
   return composed(
     {
       kind: 'group-call',
@@ -162,7 +162,7 @@ export function composeIndividualCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'individual-call'> {
-  want('composeIndividualCall', 'options are', options);
+  want('composeIndividualCall', 'options', options);
   return composed(
     {
       kind: 'individual-call',

@@ -33,7 +33,7 @@ export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 
 export function composeIndividualAcknowledgement(
   options: AnswerOptions<Call<'individual-call'>> & { readonly channel?: string | undefined },
 ): Call<'individual-acknowledgement'> {
-  want('composeIndividualAcknowledgement', 'options are', options);
+  want('composeIndividualAcknowledgement', 'options', options);
   const { channel } = options;
   const call = ofKind('call', options.call, ['individual-call']);
   const elements =
@@ -77,7 +77,7 @@ export function composeUnableToComply(
     readonly reason?: Reason | undefined;
   },
 ): Call<'unable-to-comply'> {
-  want('composeUnableToComply', 'options are', options);
+  want('composeUnableToComply', 'options', options);
   const call = ofKind('call', options.call, ['individual-call', 'position-request']);
   return composed(
     {
@@ -125,7 +125,7 @@ export function composePositionReply(
     readonly time?: TimeOfDay | null | undefined;
   } & (AnswerOptions<Call<'position-request'>> | (ComposeOptions & { readonly to: string })),
 ): Call<'position-reply'> {
-  want('composePositionReply', 'options are', options);
+  want('composePositionReply', 'options', options);
   const asked = 'call' in options;
   if (asked) ofKind('call', options.call, ['position-request']);
   const stations = asked
@@ -164,7 +164,7 @@ export function composePositionReply(
 export function composeTestAcknowledgement(
   options: AnswerOptions<Call<'test-call'>>,
 ): Call<'test-acknowledgement'> {
-  want('composeTestAcknowledgement', 'options are', options);
+  want('composeTestAcknowledgement', 'options', options);
   const call = ofKind('call', options.call, ['test-call']);
   return composed(
     { kind: 'test-acknowledgement', ...parties(options), category: call.category ?? 'safety' },
@@ -192,7 +192,7 @@ export function composeTestAcknowledgement(
 export function composePollingAcknowledgement(
   options: AnswerOptions<Call<'polling-call'>>,
 ): Call<'polling-acknowledgement'> {
-  want('composePollingAcknowledgement', 'options are', options);
+  want('composePollingAcknowledgement', 'options', options);
   const call = ofKind('call', options.call, ['polling-call']);
   return composed(
     { kind: 'polling-acknowledgement', ...parties(options), category: call.category ?? 'routine' },

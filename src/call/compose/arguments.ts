@@ -7,7 +7,7 @@ import { given } from '../wrong-type.ts';
 /** Throws unless a function was given what it is called with: its options, a call, the own station. */
 export function want(name: string, what: string, value: unknown): void {
   if (typeof value !== 'object' || value === null)
-    throw new TypeError(`${name}: ${what} needed, not ${given(value)}`);
+    throw new TypeError(`${name}: expected ${what}, got ${given(value)}`);
 }
 
 /** The call that an answer or a distress call is about. Throws for one of another kind. */
@@ -16,16 +16,17 @@ export function ofKind<Asked extends Call>(
   call: Asked,
   kinds: readonly Asked['kind'][],
 ): Asked {
-  want(name, 'a call is', call);
+  want(name, 'a call', call);
   if (!kinds.includes(call.kind))
-    throw new RangeError(`${name}: ${kinds.join(' or ')} is needed, not ${given(call.kind)}`);
+    throw new RangeError(`${name}: expected ${kinds.join(' or ')}, got ${given(call.kind)}`);
   return call;
 }
 
 /** An identity that may stand as a station's own. Throws for any other. */
 export function ownIdentity(mmsi: string | null | undefined): string {
   const { digits, identity } = nineDigits('from', mmsi);
-  if (!usesOf(identity).own) throw new RangeError(`from: ${digits} cannot be a station's own identity`);
+  if (!usesOf(identity).own)
+    throw new RangeError(`from: expected an identity that one station can have, got ${digits}`);
   return digits;
 }
 
@@ -34,7 +35,7 @@ export function stationAddress(mmsi: string | null | undefined): CallAddress<'st
   const { digits, identity } = nineDigits('to', mmsi);
   // The alert of a man-overboard device can be acknowledged to the device alone (ITU-R M.493-16, from memory).
   if (!usesOf(identity).individual && identity.kind !== 'mob') {
-    throw new RangeError(`to: ${digits} is not the identity of one station`);
+    throw new RangeError(`to: expected the identity of one station, got ${digits}`);
   }
   return { kind: 'station', mmsi: digits };
 }
@@ -42,7 +43,7 @@ export function stationAddress(mmsi: string | null | undefined): CallAddress<'st
 /** The address of a group call. Throws for an identity that is no group's. */
 export function groupAddress(mmsi: string): CallAddress<'group'> {
   const { digits, identity } = nineDigits('to', mmsi);
-  if (!usesOf(identity).group) throw new RangeError(`to: ${digits} is not the identity of a group`);
+  if (!usesOf(identity).group) throw new RangeError(`to: expected the identity of a group, got ${digits}`);
   return { kind: 'group', mmsi: digits };
 }
 
@@ -56,7 +57,7 @@ export function distressedIdentity(mmsi: string | null, name = 'distressed'): st
   if (mmsi === null) return null;
   const { digits, identity } = nineDigits(name, mmsi);
   if (!usesOf(identity).own || identity.kind === 'coast') {
-    throw new RangeError(`${name}: ${digits} is not the identity of a vessel`);
+    throw new RangeError(`${name}: expected the identity of a vessel, got ${digits}`);
   }
   return digits;
 }
@@ -67,10 +68,11 @@ export function distressedIdentity(mmsi: string | null, name = 'distressed'): st
  */
 export function channelDigits(channel: string | null): string | null {
   if (channel === null) return null;
-  if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 22A is needed');
+  if (typeof channel !== 'string') throw new TypeError('channel: expected text such as 72 or 22A');
   const read = parseDesignator(channel);
   const digits = read.ok ? read.value.m1084 : null;
-  if (digits === null) throw new RangeError(`channel: no call can carry channel ${given(channel)}`);
+  if (digits === null)
+    throw new RangeError(`channel: expected a channel with digits of ITU-R M.1084, got ${given(channel)}`);
   return digits;
 }
 
@@ -81,14 +83,14 @@ export function oneOf<Value extends string>(
   allowed: readonly NoInfer<Value>[],
 ): Value {
   if (!allowed.includes(value))
-    throw new RangeError(`${name}: one of ${allowed.join(', ')} is needed, not '${value}'`);
+    throw new RangeError(`${name}: expected one of ${allowed.join(', ')}, got '${value}'`);
   return value;
 }
 
 function nineDigits(name: string, mmsi: string | null | undefined) {
-  if (typeof mmsi !== 'string') throw new TypeError(`${name}: an identity of nine digits is needed, as text`);
+  if (typeof mmsi !== 'string') throw new TypeError(`${name}: expected an identity, text of nine digits`);
   const identity = stationIdentity(mmsi);
   if (identity === undefined)
-    throw new RangeError(`${name}: '${mmsi}' is no maritime identity of nine digits`);
+    throw new RangeError(`${name}: expected a maritime identity of nine digits, got '${mmsi}'`);
   return { digits: mmsi, identity };
 }

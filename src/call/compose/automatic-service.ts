@@ -29,7 +29,7 @@ export function composeAutomaticServiceCall(
     readonly end?: Call<'automatic-service-call'>['end'] | undefined;
   },
 ): Call<'automatic-service-call'> {
-  want('composeAutomaticServiceCall', 'options are', options);
+  want('composeAutomaticServiceCall', 'options', options);
   return composed(
     {
       kind: 'automatic-service-call',

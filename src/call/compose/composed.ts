@@ -25,7 +25,7 @@ export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOpt
   const wrong = wrongType(whole);
   if (wrong !== null) throw new TypeError(wrong.message);
   if (whole.to !== null && 'mmsi' in whole.to && whole.to.mmsi === whole.from)
-    throw new RangeError(`to: ${whole.from} is the own identity, and no station calls itself`);
+    throw new RangeError(`to: expected another station, got the own identity ${whole.from}`);
   if (expansion !== undefined) wantSendable(expansion);
   const fields = calls.compose(whole);
   const { data } = readExpansion(fields.expansion);
@@ -35,9 +35,9 @@ export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOpt
 /** ITU-R M.821-1, sets 100 to 106, from memory. What was received may hold others, and is sent as received. */
 function wantSendable({ personsOnBoard = 0, requested = [], unavailable = [] }: ExpansionData): void {
   if (!Number.isInteger(personsOnBoard))
-    throw new RangeError(`persons on board: a whole number is needed, not ${personsOnBoard}`);
+    throw new RangeError(`persons on board: expected a whole number, got ${personsOnBoard}`);
   for (const [name, sets] of Object.entries({ requested, unavailable }))
     for (const set of sets)
       if (!(Number.isInteger(set) && set >= 100 && set <= 106))
-        throw new RangeError(`${name}: a data set from 100 to 106 is needed, not ${set}`);
+        throw new RangeError(`${name}: expected a data set from 100 to 106, got ${set}`);
 }

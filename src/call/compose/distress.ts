@@ -49,7 +49,7 @@ export interface DistressOptions extends ComposeOptions {
 export function composeDistressAlert(
   options: Omit<DistressOptions, 'about' | 'distressed'>,
 ): Call<'distress-alert'> {
-  want('composeDistressAlert', 'options are', options);
+  want('composeDistressAlert', 'options', options);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-alert', to: { kind: 'all-stations' }, from, ...details(options) },
@@ -205,7 +205,7 @@ export function composeDistressRelayAcknowledgement(
 }
 
 function wantAbout(name: string, options: { readonly about?: DistressCall | undefined }): void {
-  want(name, 'options are', options);
+  want(name, 'options', options);
   if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
 }
 
@@ -247,5 +247,5 @@ function relayTarget(
   const kind = to?.kind;
   if (kind === 'all-ships') return { kind };
   if (kind === 'geographic-area') return { kind: 'area', area: to as GeographicArea };
-  throw new TypeError(`to: nine digits, a geographic area or all ships are needed, not ${given(to)}`);
+  throw new TypeError(`to: expected nine digits, a geographic area or all ships, got ${given(to)}`);
 }

@@ -3,7 +3,7 @@ import { oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
 import { type ComposeOptions, composed } from './composed.ts';
 
 /**
- * Asks a station for its position. The set of the other station may answer by itself if its owner allows it.
+ * Asks a station for its position. The radio of the other station may answer automatically if its owner allows it.
  *
  * @param options - `from`; `to`: the station asked; `category`: safety unless stated, routine for sets of an older kind; `finer`: ask
  * for decimals of the minute too
@@ -29,7 +29,7 @@ export function composePositionRequest(
     readonly finer?: boolean | undefined;
   },
 ): Call<'position-request'> {
-  want('composePositionRequest', 'options are', options);
+  want('composePositionRequest', 'options', options);
   const { finer = false } = options;
   const requested = [100, ...(options.expansion?.requested ?? [])];
   const expansion = finer ? { ...options.expansion, requested: [...new Set(requested)] } : options.expansion;
@@ -63,7 +63,7 @@ export function composePositionRequest(
  * ```
  */
 export function composeTestCall(options: ComposeOptions & { readonly to: string }): Call<'test-call'> {
-  want('composeTestCall', 'options are', options);
+  want('composeTestCall', 'options', options);
   return composed(
     {
       kind: 'test-call',
@@ -94,7 +94,7 @@ export function composeTestCall(options: ComposeOptions & { readonly to: string 
  * ```
  */
 export function composePollingCall(options: ComposeOptions & { readonly to: string }): Call<'polling-call'> {
-  want('composePollingCall', 'options are', options);
+  want('composePollingCall', 'options', options);
   return composed(
     {
       kind: 'polling-call',

@@ -42,7 +42,7 @@ export function describeCall(
     readonly plan?: ChannelPlan | undefined;
   } = {},
 ): CallDescription {
-  want('describeCall', 'a call is', call);
+  want('describeCall', 'a call', call);
   const nameOf = (mmsi: string | null): string => {
     if (mmsi === null) return 'an unnamed station';
     if (mmsi === options.own) return 'this station';

@@ -18,7 +18,7 @@ export const NO_CHANNEL: Symbols = /* @__PURE__ */ Object.freeze([
 
 /**
  * Reads both elements. The second may repeat the VHF channel, say nothing, or be absent: one number
- * stands for both directions.
+ * applies to both directions.
  */
 export function readChannel(receive: Symbols | null, transmit: Symbols | null): ChannelElements {
   const channel = vhfChannelOf(receive);
@@ -64,9 +64,9 @@ export function isNumbered(channel: string): boolean {
 const CHANNEL = /^(?:0000|(?!00)\d\d|[1-9]\d{2,3})$/;
 
 function vhfChannelSymbols(channel: string): number[] {
-  if (typeof channel !== 'string') throw new TypeError('channel: text such as 72 or 1022 is needed');
+  if (typeof channel !== 'string') throw new TypeError('channel: expected text such as 72 or 1022');
   if (!CHANNEL.test(channel)) {
-    throw new RangeError(`channel: two to four digits such as '06' or '1022' are needed, not '${channel}'`);
+    throw new RangeError(`channel: expected two to four digits such as '06' or '1022', got '${channel}'`);
   }
   return symbolsOf(digitsNaming(channel));
 }
@@ -79,7 +79,7 @@ function frequencyOf(element: Symbols | null): string | null {
 function frequencySymbols(digits: string | null): Symbols {
   if (digits === null) return NO_CHANNEL;
   if (!/^\d{6}(?:\d\d)?$/.test(digits)) {
-    throw new RangeError(`frequency: six or eight digits are needed, not '${digits}'`);
+    throw new RangeError(`frequency: expected six or eight digits, got '${digits}'`);
   }
   return symbolsOf(digits);
 }

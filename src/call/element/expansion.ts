@@ -96,18 +96,18 @@ function isOnly(set: ExpansionSet, symbol: number): boolean {
 
 function sixDigits(source: string): string {
   if (!/^\d{6}$/.test(source))
-    throw new RangeError(`source of the fix: six digits are needed, not '${source}'`);
+    throw new RangeError(`source of the fix: expected six digits, got '${source}'`);
   return source;
 }
 
 /** A course that rounds up to a full circle is north again. */
 function courseDigits(course: number): number[] {
-  if (!(course >= 0 && course < 360)) throw new RangeError(`course: 0 to 359.9 is needed, not ${course}`);
+  if (!(course >= 0 && course < 360)) throw new RangeError(`course: expected 0 to 359.9, got ${course}`);
   return inFour(Math.round(course * 10) % 3600);
 }
 
 function fourDigits(name: string, value: number, most: number, steps: number): number[] {
-  if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: 0 to ${most} is needed, not ${value}`);
+  if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: expected 0 to ${most}, got ${value}`);
   return inFour(Math.round(value * steps));
 }
 

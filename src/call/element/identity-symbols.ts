@@ -16,8 +16,8 @@ export function identityOf(symbols: Symbols | null): string | null {
  */
 export function identitySymbols(mmsi: string | null): number[] | null {
   if (mmsi === null) return null;
-  if (typeof mmsi !== 'string') throw new TypeError('identity: nine digits are needed, as text');
-  if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`identity: nine digits are needed, not '${mmsi}'`);
+  if (typeof mmsi !== 'string') throw new TypeError('identity: expected text of nine digits');
+  if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`identity: expected nine digits, got '${mmsi}'`);
   return symbolsOf(`${mmsi}0`);
 }
 

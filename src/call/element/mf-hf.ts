@@ -25,5 +25,5 @@ export function awayFromVhf(text: string): string {
   return text.replaceAll('channel 16', DISTRESS_VOICE);
 }
 
-/** Where to speak, for whoever is given no VHF channel. */
+/** Where to speak, when no VHF channel is given. */
 export const ON_THE_BAND: string = `On ${DISTRESS_VOICE}`;

@@ -51,7 +51,7 @@ export function timeOf(symbols: Symbols | null): TimeOfDay | null {
 export function timeSymbols(time: TimeOfDay | null): Symbols {
   if (time === null) return UNKNOWN_TIME;
   if (!isBelow(24, time.hour) || !isBelow(60, time.minute)) {
-    throw new RangeError(`time: an hour 0–23 and a minute 0–59 are needed, not ${time.hour}:${time.minute}`);
+    throw new RangeError(`time: expected an hour 0–23 and a minute 0–59, got ${time.hour}:${time.minute}`);
   }
   return [time.hour, time.minute];
 }

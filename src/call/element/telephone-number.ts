@@ -1,6 +1,6 @@
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 
-/** Stands before an odd count of digits; ITU-R M.493-16 §8, read in a restatement. */
+/** Precedes an odd count of digits; ITU-R M.493-16 §8, read in a restatement. */
 const ODD = 105;
 const EVEN = 106;
 /** The first symbols of a telephone number. */
@@ -24,6 +24,6 @@ export function telephoneOf(symbols: Symbols | null): string | null {
 export function telephoneSymbols(number: string | null): number[] | null {
   if (number === null) return null;
   if (!/^\d{1,16}$/.test(number))
-    throw new RangeError(`telephone number: 1 to 16 digits are needed, not '${number}'`);
+    throw new RangeError(`telephone number: expected 1 to 16 digits, got '${number}'`);
   return number.length % 2 === 0 ? [EVEN, ...symbolsOf(number)] : [ODD, ...symbolsOf(`0${number}`)];
 }

@@ -12,7 +12,7 @@ const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
 export function unrecognisedNotices(fields: CallFields): Notice[] {
   const unread: Notice = {
     code: 'call-unrecognised',
-    message: 'Call: its format specifier and first telecommand belong to no kind of call in the tables',
+    message: 'Call: format specifier and first telecommand match no kind of call in the tables',
     at: ['format'],
     received: `${shown(fields.format)}, ${shown(fields.telecommand1)}`,
     clause: RECOMMENDATION,
@@ -108,7 +108,7 @@ function echoedChannel(fields: CallFields, row: Composition): Notice[] {
   return [
     {
       code: 'call-channel-echoed',
-      message: 'First frequency or channel element: none is needed in an answer that cannot comply',
+      message: 'First frequency or channel element: an answer that cannot comply needs none',
       at: ['receive'],
       received: shown(fields.receive),
       clause: row.clause,

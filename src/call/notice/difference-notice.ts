@@ -34,7 +34,9 @@ export function differenceNotice(
         finding('call-header-missing', field, '55 is usual before the position of a reply', fields, row),
       ];
     case 'rest':
-      return [finding('call-rest', field, 'symbols that fit no field are kept as received', fields, row)];
+      return [
+        finding('call-rest', field, 'symbols that belong to no field are kept as received', fields, row),
+      ];
     case 'expansion':
       return [
         {
@@ -45,7 +47,7 @@ export function differenceNotice(
     case 'receive':
     case 'transmit':
       if (belongs && sameChannel(received, expected)) return [];
-      // One number stands for both directions: repeated or left open, it means the same.
+      // One number applies to both directions: repeated or left open, it means the same.
       if (field === 'transmit' && belongs && (same(received, NO_CHANNEL) || same(received, fields.receive)))
         return [];
       break;

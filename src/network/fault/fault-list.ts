@@ -11,19 +11,19 @@ export const NETWORK_FAULTS = [
   {
     id: 'no-frames',
     certainty: 'certain',
-    why: 'There is no frame in it: the port is closed, has the wrong bit rate, or the file is of another form',
+    why: 'No frame was found: the port is closed, the bit rate is wrong, or the file has another format',
     remedy: 'Open the port at 250 kbit/s and save the log with a general CAN tool',
   },
   {
     id: 'not-frames',
     certainty: 'certain',
-    why: 'Lines that are not frames are lost, and what they carried with them',
+    why: 'Lines that are not frames are lost with everything they carried',
     remedy: 'Save the log again straight from the port',
   },
   {
     id: 'packet-torn',
     certainty: 'certain',
-    why: 'A message of several frames that lacks one is dropped by every display',
+    why: 'Every display drops a message of several frames when one is missing',
     remedy:
       'Look for a gateway that reorders frames, a bus without two terminators, or one that is overloaded',
   },
@@ -36,7 +36,7 @@ export const NETWORK_FAULTS = [
   {
     id: 'two-digit-codes',
     certainty: 'certain',
-    why: 'The message holds the two-digit codes of a serial sentence where PGN 129808 has symbols of 100 to 127, so a display cannot tell a distress alert',
+    why: 'The message holds the two-digit codes of a serial sentence where PGN 129808 has symbols of 100 to 127, so a display cannot recognise a distress alert',
     remedy: 'Tell the manufacturer of the converter',
   },
   {
@@ -60,25 +60,25 @@ export const NETWORK_FAULTS = [
   {
     id: 'date-early',
     certainty: 'certain',
-    why: 'The date is 1024 weeks early, as an old GNSS receiver sets it: a display may sort the call away as old',
+    why: 'The date is 1024 weeks early, as an old GNSS receiver sets it: a display may treat the call as old',
     remedy: 'Replace or update the receiver that sets the clock of the bus',
   },
   {
     id: 'call-repeated',
     certainty: 'certain',
     why: 'One call was written more than once: a list shows it twice',
-    remedy: 'Count calls by what they say, not by their message number',
+    remedy: 'Count calls by their content, not by their message number',
   },
   {
     id: 'no-address-claim',
     certainty: 'possible',
-    why: 'A node sends and did not say who it is: some displays pass over what such a node sends',
+    why: 'A node sends without an address claim: some displays ignore such a node',
     remedy: 'Ask all nodes for their address claim, or log from the moment the bus is switched on',
   },
   {
     id: 'address-disputed',
     certainty: 'likely',
-    why: 'Two nodes claim one address, or one name claims again and again: what they send may be passed over',
+    why: 'Two nodes claim one address, or one name claims again and again: displays may ignore both',
     remedy: 'Switch nodes off one after another until the claims end',
   },
   {
@@ -96,7 +96,7 @@ export const NETWORK_FAULTS = [
   {
     id: 'waypoint-not-listed',
     certainty: 'possible',
-    why: 'A place to go to was sent without a waypoint of that name: a display may steer to it and not list it',
+    why: 'A destination was sent without a waypoint of that name: a display may steer to it without listing it',
     remedy: 'Send PGN 129285 or 130074 with it',
   },
 ] as const;

@@ -204,7 +204,7 @@ function readMotion(draft: Draft, { course, speed, heading }: Motion): void {
   if (head !== undefined) draft.heading = Math.round(degreesOf(head)) % 360;
 }
 
-/** AIS has tenths of a knot and of a degree: what the network's units add behind them is rounding. */
+/** AIS has tenths of a knot and of a degree: further digits from the network's units are rounding. */
 function tenth(value: number): number {
   return Math.round(value * 10) / 10;
 }

@@ -14,7 +14,7 @@ export interface WriteCallOptions extends MessageOptions {
 /**
  * Writes a received call as the frames of PGN 129808, for a display on the network.
  *
- * It tells the display that a radio received this call: write only calls that were received, under an address of
+ * It makes the display believe that a radio received this call: write only calls that were received, under an address of
  * your own that you have claimed, never under that of another node. A display raises an alarm for a distress alert.
  * Who builds such a node answers for its certification; this function does not claim an address.
  *

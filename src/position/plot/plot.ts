@@ -80,7 +80,7 @@ export function plotBearings(
   const reach = options.reach ?? (farthest === 0 ? MILE : farthest);
   requirePositive('reach', reach);
   if (!/^[a-z][a-z0-9-]*$/i.test(id)) {
-    throw new RangeError('id: a letter, then letters, digits and hyphens are needed');
+    throw new RangeError('id: expected a letter, then letters, digits and hyphens');
   }
   const scale = scaleFor(reach, MIDDLE, RADIUS);
   const words = stations.map((station, i) => wordsOf(station, i + 1, scale));
@@ -112,7 +112,7 @@ export function plotBearings(
 }
 
 const CAUTION =
-  'From what calls reported, which may be old or wrong: no radar picture, and not for avoiding collisions.';
+  'Positions as reported in calls, which may be old or wrong. This is not radar: do not use it to avoid collisions.';
 
 function wordsOf({ name, bounds, distress }: PlottedStation, number: number, scale: Scale): string {
   const outside = bounds !== null && bounds.least > scale.reach ? ', outside the picture' : '';
@@ -141,7 +141,7 @@ function areaOf(scale: Scale, own: Coordinates, bounds: Bounds, id: string, dist
   return lines;
 }
 
-/** The station's number beside the middle of her box, on the first side where no other number stands. */
+/** The station's number beside the middle of her box, on the first side without another number. */
 function tagOf(
   scale: Scale,
   own: Coordinates,

@@ -43,7 +43,7 @@ interface Unfinished<About> {
 
 /** Two channels with ten sequence numbers each are the most that one talker can have under way. */
 const MOST_UNFINISHED = 20;
-/** AIS sentences that may come between two parts: before ten sequence numbers are used up and begin anew. */
+/** AIS sentences that may come between two parts: before ten sequence numbers are used up and begin again. */
 const MOST_BETWEEN = 20;
 const CLAUSE = 'IEC 61162-1, VDM and VDO sentences';
 
@@ -127,7 +127,7 @@ function channelOf(field: string | undefined): 'A' | 'B' | null {
 function incomplete({ raw }: Sentence): Notice {
   return {
     code: 'sentence-ais-incomplete',
-    message: `AIS sentence ${quote(raw)} is part of a message whose other parts did not come`,
+    message: `AIS sentence ${quote(raw)} is part of a message whose other parts are missing`,
     at: ['AIS'],
     received: quote(raw),
     clause: CLAUSE,

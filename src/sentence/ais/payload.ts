@@ -23,7 +23,7 @@ export function groupsOf(armoured: string): number[] | null {
   return groups;
 }
 
-/** An unsigned number of at most 30 bits; bits behind the end count as 0. */
+/** An unsigned number of at most 30 bits; bits after the end count as 0. */
 export function unsigned({ groups }: Payload, from: number, count: number): number {
   let value = 0;
   for (let bit = from; bit < from + count; ) {

@@ -23,7 +23,7 @@ export function fromLegacy(texts: readonly string[], notices: Notice[]): string[
   const [address = '', format = '', category = '', nature = '', first = '', second = '', end = '', ...rest] =
     texts;
   notices.push(
-    countNotice('sentence-legacy-layout', texts, 'an identity comes first, as in the older layout'),
+    countNotice('sentence-legacy-layout', texts, 'the identity comes first, as in the older layout'),
   );
   const alert = format === '12';
   return [

@@ -6,7 +6,7 @@ import { symbolsOfDigits } from './symbol-code.ts';
 
 type Place = Partial<Pick<CallFields, 'position' | 'header' | 'receive' | 'transmit'>>;
 
-/** Symbol in front of a position that stands where frequencies are due (ITU-R M.493, from memory). */
+/** Symbol before a position in the place of frequencies (ITU-R M.493, from memory). */
 const HEADER = '55';
 /** VHF channels begin so: one number for both directions (ITU-R M.493, from memory). */
 const VHF = 90;
@@ -14,7 +14,7 @@ const VHF = 90;
 /**
  * Field 6 of a `DSC` sentence: a position or one or two frequencies, told apart by their length first.
  *
- * Ten digits are a position, twelve beginning with 55 a position behind its header; six or eight are
+ * Ten digits are a position, twelve beginning with 55 a position after its header; six or eight are
  * one frequency, twelve or sixteen two. deviation: D-sentence-2
  */
 export function readPlaceField(text: string, notices: Notice[]): Place {
@@ -46,7 +46,7 @@ export function readPlaceField(text: string, notices: Notice[]): Place {
   }
 }
 
-/** Field 6 for the fields of a call. A VHF channel that stands in both elements, or only in the first, is written once. */
+/** Field 6 for the fields of a call. A VHF channel that is in both elements, or only in the first, is written once. */
 export function writePlaceField(fields: CallFields): string {
   if (fields.position !== null) {
     const digits = digitsOrNothing(fields.position);

@@ -9,7 +9,7 @@ const END_LETTERS: Readonly<Record<EndOfSequence, string>> = {
   'end-of-sequence': 'S',
 };
 
-/** The end of sequence that a letter stands for, `null` when it is another letter. */
+/** The end of sequence that a letter means, `null` when it is another letter. */
 export function endOfLetter(letter: string): number | null {
   const names = Object.keys(END_LETTERS) as EndOfSequence[];
   const name = names.find((each) => END_LETTERS[each] === letter);
@@ -23,7 +23,7 @@ export function letterOfEnd(end: number | null): string {
 }
 
 /**
- * The symbol that a two-digit code stands for: its last two digits are sent, so 00–27 are 100–127
+ * The symbol of a two-digit code: its last two digits are sent, so 00–27 are 100–127
  * (IEC 61162-1, note to the `DSC` sentence), and 28–99 can only be themselves.
  *
  * @returns `null` when the text is not two digits

@@ -29,7 +29,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
 ]);
 const UNKNOWN_POSITION = '9999999999';
 
-/** Adds what one call shows by itself. */
+/** Adds the faults of a single call. */
 export function addCallFaults(reading: CallReading, context: CallContext, collector: Collector): void {
   const add = (
     id: FaultId,

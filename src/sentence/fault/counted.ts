@@ -5,7 +5,5 @@ export function counted(count: number, noun: string): string {
 
 /** That none of so many is what was looked for. */
 export function noneAmong(count: number, noun: string, sought: string): string {
-  return count === 1
-    ? `1 ${noun}, and it is no ${sought}`
-    : `${counted(count, noun)}, no ${sought} among them`;
+  return count === 1 ? `1 ${noun}, not a ${sought}` : `${counted(count, noun)}, none of them a ${sought}`;
 }

@@ -16,7 +16,7 @@ export const FAULTS = [
   {
     id: 'wrong-speed',
     step: 'bytes',
-    why: 'this is not text: the port runs at another speed than the talker, or A and B are reversed',
+    why: 'this is not text: the port and the talker run at different speeds, or A and B are reversed',
     remedy:
       'try 4800 and then 38 400 bit/s at the display, with 8 data bits and no parity; radios that receive AIS often use the faster speed for everything; if no speed gives text, exchange A and B',
   },
@@ -168,7 +168,7 @@ export const FAULTS = [
   {
     id: 'identity-nine-digits',
     step: 'identity',
-    why: 'the identity lacks its padding zero; a strict listener expects ten digits',
+    why: 'the identity is missing its padding zero; a strict listener expects ten digits',
     remedy: 'add the zero on the way',
   },
   {

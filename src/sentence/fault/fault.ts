@@ -4,7 +4,7 @@ import type { FaultId, FaultStep } from './fault-list.ts';
 export interface Sighting {
   /** Line, counted from 1; `null` when it concerns the whole. */
   readonly line: number | null;
-  /** Field of the sentence, counted from 1 behind the address; `null` when it concerns the whole line. */
+  /** Field of the sentence, counted from 1 after the address; `null` when it concerns the whole line. */
   readonly field: number | null;
   /** The characters that show it, or what is missing, for people. */
   readonly seen: string;

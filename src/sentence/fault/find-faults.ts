@@ -15,7 +15,7 @@ import { createSight, type Tally } from './sight.ts';
 export interface FaultOptions {
   /** Own identity, nine digits. */
   readonly own?: string | undefined;
-  /** Own position, used until the stream tells one. */
+  /** Own position, used until the stream gives one. */
   readonly position?: Coordinates | undefined;
   /** When the stream was received, epoch milliseconds, if its own lines do not say. */
   readonly now?: number | undefined;

@@ -16,7 +16,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-checksum-missing', 'checksum-missing'],
   ['sentence-checksum-lower-case', 'checksum-lower-case'],
 ]);
-/** What is mended by writing the sentence anew. A missing checksum is not. */
+/** Faults that writing the sentence again repairs. A missing checksum is not one. */
 const MENDED_BY_WRITING: readonly FaultId[] = [
   'tag-block',
   'blank-damage',
@@ -29,7 +29,9 @@ export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collect
   const { sources: sentences } = reading;
   // Without its checksum nobody knows whether a sentence is whole.
   const corrected = (): { readonly corrected?: readonly string[] } =>
-    sentences.every(({ checksum }) => checksum === 'right') ? { corrected: sentences.map(anew) } : {};
+    sentences.every(({ checksum }) => checksum === 'right')
+      ? { corrected: sentences.map((each) => rewritten(each, {})) }
+      : {};
   const tag = sentences.find((sentence) => sentence.tag !== null)?.tag;
   if (tag !== undefined && tag !== null) {
     const seen = tag.parameters.map(([letter, value]) => `${letter}:${value}`).join(',');
@@ -91,10 +93,6 @@ export function fieldOf({ at }: Notice): number | null {
   const place = at.indexOf('field');
   const number = at[place + 1];
   return place >= 0 && typeof number === 'number' ? number : null;
-}
-
-function anew(sentence: Sentence): string {
-  return rewritten(sentence, {});
 }
 
 /** The bits in which the stated checksum differs, as two hexadecimal digits; empty when there is none to compare with. */

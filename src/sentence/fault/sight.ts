@@ -104,11 +104,11 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     } else if (strayed.length < MOST_HELD) strayed.push(sighting);
   }
 
-  /** What was waited for, when nothing else tells where it is. */
+  /** The expected call, when nothing else says where it is. */
   function lookForReply(): void {
     const whole = { line: null, field: null };
     if (tally.calls === 0) {
-      // A damaged line, or an expansion on its own, tells more of a call that is not there.
+      // A damaged line, or an expansion on its own, says more about a missing call.
       const isTold = wrong > 0 || strayed.length > 0;
       if (tally.sentences === 0 || (isTold && !context.expects)) return;
       const seen = noneAmong(tally.sentences, 'sentence', 'DSC');

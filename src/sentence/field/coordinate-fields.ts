@@ -2,7 +2,7 @@ import type { Coordinates } from '../../position/index.ts';
 
 /** Ten-thousandths of a minute in a degree: the four decimals that sentences are written with here. */
 const UNITS_PER_DEGREE = 600_000;
-/** Longer than anything that tells a place: its digits are exact as one whole number. */
+/** Longer than any coordinate: its digits are exact as one whole number. */
 const MOST_AXIS_CHARACTERS = 16;
 const POINT = 0x2e;
 

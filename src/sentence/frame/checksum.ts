@@ -16,7 +16,7 @@ export function checksumBetween(text: string, from: number, to: number): number 
 /**
  * The checksum of a sentence or a TAG block: two hexadecimal digits, capitals.
  *
- * Exclusive OR of what stands behind the start character (`$`, `!` or `\`) and before the `*`, commas
+ * Exclusive OR of what follows the start character (`$`, `!` or `\`) and before the `*`, commas
  * included (IEC 61162-1, checksum field, as restated in public framing notes).
  *
  * @param body - the characters to be counted

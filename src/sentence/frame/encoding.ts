@@ -74,7 +74,7 @@ export function createDecoder(): Decoder {
   };
 }
 
-/** The character that begins here and how many bytes it takes; of a malformed one the first byte by itself. */
+/** The character that begins here and how many bytes it takes; of a malformed one only the first byte. */
 function characterAt(bytes: Uint8Array, at: number, encoding: Encoding): [code: number, length: number] {
   const [first = 0, second = 0] = bytes.subarray(at, at + 2);
   if (encoding === 'utf-16le') return [first | (second << 8), 2];

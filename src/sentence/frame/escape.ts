@@ -18,7 +18,7 @@ export function escapeText(text: string): string {
   return out.replace(/^ /, '^20').replace(/ $/, '^20');
 }
 
-/** The text that a field stands for. A `^` without two hexadecimal digits behind it stays a `^`. */
+/** The text that a field encodes. A `^` without two hexadecimal digits after it stays a `^`. */
 export function unescapeText(field: string): string {
   if (!field.includes('^')) return field;
   let out = '';

@@ -20,7 +20,7 @@ export interface SentenceParts {
  * Writes one sentence the strict way: capitals, no blanks, checksum, at most 82 characters with its line end.
  *
  * @param parts - talker, formatter and fields
- * @returns the sentence without its line end (CR LF), which the caller puts behind it on the wire
+ * @returns the sentence without its line end (CR LF), which the caller adds on the wire
  * @throws RangeError when talker or formatter are misshapen, a field holds a reserved character, or the
  *   sentence would be too long
  *

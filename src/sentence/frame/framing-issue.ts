@@ -54,7 +54,7 @@ export function tagChecksum(inside: string, computed: number): Issue {
     code: 'sentence-tag-checksum',
     message: `TAG block ${quote(inside)} does not end in its checksum and is ignored`,
     at: ['TAG block'],
-    ...wanted(computed),
+    ...expectation(computed),
     received: quote(inside),
     clause: TAG,
   };
@@ -76,7 +76,7 @@ export function checksumMissing(raw: string): Issue {
     code: 'sentence-checksum-missing',
     message: `Sentence ${quote(raw)} has no checksum`,
     at: ['checksum'],
-    ...wanted(checksumBetween(raw, 1, raw.length)),
+    ...expectation(checksumBetween(raw, 1, raw.length)),
     received: quote(raw),
     clause: FRAMING,
   };
@@ -84,8 +84,8 @@ export function checksumMissing(raw: string): Issue {
 
 export function checksumWrong(given: string, computed: number): Issue {
   const malformed = !/^\*[0-9A-Fa-f]{2}$/.test(given);
-  const { expected } = wanted(computed, quote);
-  let message = `Checksum ${quote(given)} cannot hold: the sentence has a character above FF hex`;
+  const { expected } = expectation(computed, quote);
+  let message = `Checksum ${quote(given)} is invalid: the sentence has a character above FF hex`;
   if (malformed) message = `Checksum: expected a star and two hexadecimal digits, got ${quote(given)}`;
   else if (expected !== undefined) message = `Checksum: expected ${expected}, got ${quote(given)}`;
   return {
@@ -99,7 +99,7 @@ export function checksumWrong(given: string, computed: number): Issue {
 }
 
 /** The checksum that should be stated; nothing where a character above FF hex leaves none. */
-function wanted(computed: number, write = (text: string): string => text): { expected?: string } {
+function expectation(computed: number, write = (text: string): string => text): { expected?: string } {
   return computed > 0xff ? {} : { expected: write(`*${hexOf(computed)}`) };
 }
 

@@ -17,7 +17,7 @@ export interface LineSplitter {
   place(): Pick<Line, 'number' | 'offset'>;
 }
 
-/** Longest line held: a dozen sentences, or one of 82 characters behind a TAG block and a time stamp many times over. */
+/** Longest line held: a dozen sentences, or one of 82 characters after a TAG block and a time stamp many times over. */
 export const MOST_LINE_CHARACTERS = 1024;
 const LINE_FEED = 0x0a;
 const CARRIAGE_RETURN = 0x0d;
@@ -129,7 +129,7 @@ export function lineEnd(text: string, from: number): number {
   return -1;
 }
 
-/** Where the last sentence in the text begins, its TAG block included; 0 or less when none begins behind the first character. */
+/** Where the last sentence in the text begins, its TAG block included; 0 or less when none begins after the first character. */
 function lastOpening(text: string): number {
   const start = Math.max(text.lastIndexOf('$'), text.lastIndexOf('!'));
   if (start < 0) return text.lastIndexOf('\\');

@@ -72,7 +72,7 @@ export function parseSentence(line: string, options: ParseSentenceOptions = {}):
   return success(result.value, [...result.notices, trailingCharacters(line.slice(next))]);
 }
 
-/** Takes the first sentence at or behind `from`. One line can hold several when a line end was lost. */
+/** Takes the first sentence at or after `from`. One line can hold several when a line end was lost. */
 export function takeSentence(line: string, from: number, unchecked: boolean): Taken {
   return (from === 0 ? takeWhole(line) : null) ?? takeForgiving(line, from, unchecked);
 }
@@ -202,7 +202,7 @@ function checksumHolds(text: string, start: number, star: number): boolean {
   return star > start && high >= 0 && low >= 0 && checksumBetween(text, start + 1, star) === high * 16 + low;
 }
 
-/** The next `$`, `!` or backslash at or behind `from`, or the end of the text. */
+/** The next `$`, `!` or backslash at or after `from`, or the end of the text. */
 function findOpening(text: string, from: number): number {
   for (let index = from; index < text.length; index += 1) {
     const code = text.charCodeAt(index);

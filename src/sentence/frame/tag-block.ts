@@ -9,7 +9,7 @@ type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 const LEAST_MILLISECONDS = 1e11;
 
 /**
- * Reads the inside of a TAG block, from behind its first backslash to before its second.
+ * Reads the inside of a TAG block, from after its first backslash to before its second.
  *
  * A block whose checksum is missing or wrong is not believed: `block` is `null`, and the notice says why.
  */

@@ -2,7 +2,7 @@ import type { Sentence } from '../../report/index.ts';
 import { inEleven } from '../dsc/layout.ts';
 import { checksumOf } from '../frame/checksum.ts';
 
-/** The sentence anew, with another talker or other fields, and the checksum that belongs to it. */
+/** The sentence written again, with another talker or other fields, and the checksum that belongs to it. */
 export function rewritten(
   { start, talker, formatter, fields }: Sentence,
   change: { readonly talker?: string; readonly fields?: readonly string[] },
@@ -11,7 +11,7 @@ export function rewritten(
   return `${start}${body}*${checksumOf(body)}`;
 }
 
-/** The fields with the padding zero put behind nine-digit identities: fields 2 and 8 of `DSC`, field 4 of `DSE`. */
+/** The fields with the padding zero after nine-digit identities: fields 2 and 8 of `DSC`, field 4 of `DSE`. */
 export function paddedFields({ formatter, fields }: Sentence): readonly string[] {
   const identities = formatter === 'DSC' ? [1, 7] : formatter === 'DSE' ? [3] : [];
   return fields.map((field, index) =>

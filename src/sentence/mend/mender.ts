@@ -79,7 +79,7 @@ const REPORTS = ['waypoint', 'target'] as const;
  * everything else on byte for byte.
  *
  * A mark made from a call is a single report, perhaps old, and within a mile when the call had no decimals
- * (the middle of the possible places is written then): say so to whoever steers by the display.
+ * (the middle of the possible area is written then): tell the person who steers by the display.
  *
  * @param options - which faults, and what else to write
  * @returns the filter; no text and no bytes make it throw

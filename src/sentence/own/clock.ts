@@ -1,6 +1,6 @@
 import { instantOf, readUtc } from '../field/utc-field.ts';
 
-/** The instant that a `ZDA` sentence tells, epoch milliseconds, or `null` when it tells none. */
+/** The instant of a `ZDA` sentence, epoch milliseconds, or `null` when it has none. */
 export function readClock(texts: readonly string[]): number | null {
   const [utc = '', day = '', month = '', year = ''] = texts;
   const time = readUtc(utc);

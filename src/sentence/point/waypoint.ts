@@ -12,7 +12,7 @@ export interface TalkerOption {
 /**
  * Writes a waypoint as a `WPL` sentence, for a display that knows no `DSC`.
  *
- * A reported position may be wrong, old or cut to whole minutes: whoever steers by the waypoint must know that.
+ * A reported position may be wrong, old or cut to whole minutes: the person who steers by the waypoint must know that.
  *
  * @param waypoint - where and what it is called
  * @param options - the talker

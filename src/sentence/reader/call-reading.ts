@@ -5,7 +5,7 @@ import type { CallReading } from '../../report/index.ts';
 import type { ReaderSettings } from './options.ts';
 import type { CallState } from './pairing.ts';
 
-/** What a call says as it stands, with the finer position and the data of its expansion. */
+/** Reading of a call, with the finer position and the data of its expansion. */
 export function callReading(
   { open, stage, sets, notices }: CallState,
   settings: ReaderSettings,

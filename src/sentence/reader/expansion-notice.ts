@@ -62,7 +62,7 @@ export function aloneNotice(station: string, waiting: string | null): Notice {
   if (waiting === null) {
     return {
       code: 'sentence-expansion-alone',
-      message: `Expansion for ${named(station)} belongs to no call that was read`,
+      message: `Expansion for ${named(station)} matches no call that was read`,
       at: ['DSE', 'field', 4],
       received: named(station),
       clause: CLAUSE,

@@ -18,7 +18,7 @@ export interface ReaderOptions {
   readonly now?: number | undefined;
   /** Milliseconds to wait for an announced expansion; 2000 unless given. No standard says how long. */
   readonly wait?: number | undefined;
-  /** Sentences to let pass while waiting when nothing tells the time; 24 unless given, two seconds' worth at 4800 bit/s. */
+  /** Sentences to let pass while waiting when nothing gives the time; 24 unless given, two seconds' worth at 4800 bit/s. */
   readonly waitSentences?: number | undefined;
   /** Whether sentences without a checksum are read, marked `'unchecked'`; not unless asked for. */
   readonly unchecked?: boolean | undefined;

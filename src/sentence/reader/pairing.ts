@@ -23,7 +23,7 @@ export interface OpenCall {
   readonly parts: Map<number, readonly ExpansionSet[]>;
 }
 
-/** A call as it stands now. */
+/** A call as known so far. */
 export interface CallState {
   readonly open: OpenCall;
   readonly stage: 'provisional' | 'final';
@@ -41,7 +41,7 @@ export interface PairingSettings {
 
 /** Joins `DSC` and `DSE` sentences. */
 export interface Pairing {
-  /** Takes a call; returns how it stands before anything else came. */
+  /** Takes a call; returns its reading before anything else arrived. */
   addCall(
     call: Omit<OpenCall, 'event' | 'repeat' | 'parts' | 'sentences' | 'said'>,
     sentence: Sentence,
@@ -120,7 +120,7 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
 
     addExpansion(dse, sentence, said) {
       const entry = choose(entries, dse, sentence.talker);
-      // A query of its own accord belongs to no call; one behind a call that announced it does.
+      // A query of its own accord belongs to no call; one after a call that announced it does.
       if (dse.flag === 'query' && entry?.open.dsc.expansionAnnounced !== true) return [];
       if (entry === null) {
         // Without an identity nothing says that it is another station's.
@@ -183,7 +183,7 @@ function speaks(entry: Entry, talker: string): boolean {
   return entry.open.sentences[0]?.talker === talker;
 }
 
-/** A call whose expansion never came is final as it stands; one that announced none has been final already. */
+/** A call whose expansion never came is final as it is; one that announced none has been final already. */
 function giveUp({ open }: Entry): CallState[] {
   if (!open.dsc.expansionAnnounced && open.parts.size === 0) return [];
   return [

@@ -13,7 +13,7 @@ export interface Place {
   readonly at: number | null;
 }
 
-/** What a positioning sentence tells of place and time: the reader needs both before anything else. */
+/** Place and time from a positioning sentence: the reader needs both before anything else. */
 export interface OwnWord {
   readonly fix: ReadFix | null;
   /** Epoch milliseconds, from a sentence that carries a date and is to be believed. */
@@ -27,7 +27,7 @@ export function ownWord(formatter: string, sentence: Sentence): OwnWord {
   return { fix, instant: fix === null || fix.fix.position === null ? null : fix.fix.instant };
 }
 
-/** What a sentence says that stands by itself; a sound one without a known meaning is kept as `'other'`. */
+/** Reading of a sentence that needs no other; a valid one without a known meaning is kept as `'other'`. */
 export function plainReading(
   formatter: string,
   sentence: Sentence,

@@ -26,7 +26,7 @@ export function extendWatchLog(log: readonly LogEntry[], entries: readonly LogEn
   let last = log.at(-1)?.number;
   for (const { number } of entries) {
     if (last !== undefined && number !== last + 1) {
-      throw new RangeError(`extendWatchLog: entry ${last + 1} is needed next, got ${number}`);
+      throw new RangeError(`extendWatchLog: expected entry ${last + 1} next, got ${number}`);
     }
     last = number;
   }

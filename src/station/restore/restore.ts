@@ -246,7 +246,7 @@ function shown(received: unknown): string {
 }
 
 function wrong(code: string, expected: string, received: unknown): Failure {
-  const message = `Stored state: ${expected} is needed, got ${shown(received)}`;
+  const message = `Stored state: expected ${expected}, got ${shown(received)}`;
   return failure({ code, message, at: [], expected, received: shown(received) });
 }
 

@@ -3,19 +3,19 @@ import { heardOfExpansions } from './expansion-reading.ts';
 import { logSum } from './log-sum.ts';
 import { streamLength } from './sequence.ts';
 
-/** Natural log of the share of calls with nothing behind them. */
+/** Natural log of the share of calls with nothing after them. */
 const NOTHING = /* @__PURE__ */ Math.log(0.6);
-/** Share of calls behind which another begins while the decoder still looks. */
+/** Share of calls after which another begins while the decoder still looks. */
 const FOLLOWED = 0.1;
 
 /**
- * Natural log of what was heard behind a call, against random bits: nothing, an expansion, or another call.
+ * Log-likelihood of what follows a call, against random bits: nothing, an expansion, or another call.
  *
  * Without this, a reading that takes what follows for part of the call would seem to explain more.
  *
  * @param end - index of the call's end of sequence, the format specifier counted once
  */
-export function heardBehind(tables: CharacterTables, end: number): number {
+export function trailingLikelihood(tables: CharacterTables, end: number): number {
   return logSum(heardWithoutExpansion(tables, end), heardOfExpansions(tables, end));
 }
 
