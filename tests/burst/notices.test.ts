@@ -46,7 +46,7 @@ describe('what is told of a reception', () => {
     expect(given({ verdict: 'repaired', probability: 0.999999 })).toEqual([
       {
         code: 'burst-repaired',
-        message: 'the call is 99.99 % sure but not received cleanly: nothing may act on it by itself',
+        message: 'the call is 99.99 % sure but not received cleanly: never act on it automatically',
         at: [],
         clause: 'ITU-R M.493 error-check character, from memory',
       },

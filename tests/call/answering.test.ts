@@ -134,7 +134,7 @@ describe('a call to ask', () => {
     expect(composeTestCall({ from, to: '972329901' }).to.mmsi).toBe('972329901');
     for (const device of ['970329901', '974329901', '992321234'])
       expect(() => composeTestCall({ from, to: device })).toThrow(
-        `to: ${device} is not the identity of one station`,
+        `to: expected the identity of one station, got ${device}`,
       );
   });
 

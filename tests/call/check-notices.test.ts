@@ -138,7 +138,7 @@ describe('each finding in full', () => {
         },
         {
           code: 'call-identity-form',
-          message: 'Identity: 12345678 has no form of ITU-R M.585',
+          message: 'Identity: 12345678 has no format of ITU-R M.585',
           at: ['from'],
           received: '12345678',
           clause: 'ITU-R M.585-10 Annex 1',
@@ -204,7 +204,7 @@ describe('each finding in full', () => {
       [
         {
           code: 'call-communication-unusual',
-          message: 'First telecommand: data is not usual in this call',
+          message: 'First telecommand data is unusual in this call',
           at: ['communication'],
           expected: 'telephony-simplex or telephony-duplex or telephony-j3e',
           received: 'data',

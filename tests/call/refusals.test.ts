@@ -45,42 +45,42 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'an identity of eight digits': [
       () => composeDistressAlert({ from: '23299987' }),
       RangeError,
-      "from: '23299987' is no maritime identity of nine digits",
+      "from: expected a maritime identity of nine digits, got '23299987'",
     ],
     'an identity of ten digits': [
       () => composeTestCall({ from, to: '2329991420' }),
       RangeError,
-      "to: '2329991420' is no maritime identity of nine digits",
+      "to: expected a maritime identity of nine digits, got '2329991420'",
     ],
     'a group as sender': [
       () => composeTestCall({ from: club, to }),
       RangeError,
-      "from: 023299905 cannot be a station's own identity",
+      'from: expected an identity that one station can have, got 023299905',
     ],
     'a group called as one station': [
       () => composeIndividualCall({ from, to: club }),
       RangeError,
-      'to: 023299905 is not the identity of one station',
+      'to: expected the identity of one station, got 023299905',
     ],
     'a ship called as a group': [
       () => composeGroupCall({ from, to, channel: '77' }),
       RangeError,
-      'to: 232999142 is not the identity of a group',
+      'to: expected the identity of a group, got 232999142',
     ],
     'a coast station in distress': [
       () => composeDistressAlert({ from: coast }),
       RangeError,
-      'from: 002329990 is not the identity of a vessel',
+      'from: expected the identity of a vessel, got 002329990',
     ],
     'a group in distress': [
       () => composeDistressRelay({ from: coast, distressed: club }),
       RangeError,
-      'distressed: 023299905 is not the identity of a vessel',
+      'distressed: expected the identity of a vessel, got 023299905',
     ],
     'a coast station that cancels an alert': [
       () => composeDistressSelfCancel({ from: coast }),
       RangeError,
-      'from: 002329990 is not the identity of a vessel',
+      'from: expected the identity of a vessel, got 002329990',
     ],
     'an acknowledgement of nobody': [
       () => composeDistressAcknowledgement({ from: coast }),
@@ -135,7 +135,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a channel without digits': [
       () => composeIndividualCall({ from, to, channel: 'WX3' }),
       RangeError,
-      "channel: no call can carry channel 'WX3'",
+      "channel: expected a channel with digits of ITU-R M.1084, got 'WX3'",
     ],
     // Radio Regulations Appendix 18 note j).
     'channel 70, which carries no speech': [
@@ -222,7 +222,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a call to oneself': [
       () => composeIndividualCall({ from, to: from, channel: '72' }),
       RangeError,
-      'to: 232999871 is the own identity, and no station calls itself',
+      'to: expected another station, got the own identity 232999871',
     ],
     'an answer to another kind of call': [
       () => composeTestAcknowledgement({ call: untyped(hail) }),

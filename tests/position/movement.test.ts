@@ -183,7 +183,7 @@ describe('deadReckoning', () => {
       expect(() => deadReckoning(from, { course: 0, speed: 1, seconds: 1, ...bad })).toThrow(RangeError);
       for (const line of ['loxodrome', 'toString', null] as unknown as 'rhumb'[]) {
         expect(() => deadReckoning(from, { course: 0, speed: 1, seconds: 1, line })).toThrow(
-          'line: rhumb or geodesic',
+          'line: expected rhumb or geodesic',
         );
         expect(() => deadReckoning(from, { course: 0, speed: 0, seconds: 0, line })).toThrow(RangeError);
       }

@@ -37,7 +37,7 @@ describe('characters above FF hex', () => {
       issues: [
         {
           code: 'sentence-checksum-wrong',
-          message: `Checksum '${line.trim().slice(-3)}' cannot hold: the sentence has a character above FF hex`,
+          message: `Checksum '${line.trim().slice(-3)}' is invalid: the sentence has a character above FF hex`,
         },
       ],
     });
