@@ -1,29 +1,10 @@
 import type { Coordinates } from '../position/index.ts';
 
 /** What kind of station an AIS message comes from, as the message itself says. */
-export type AisStation =
-  | 'ship-class-a'
-  | 'ship-class-b'
-  | 'ship'
-  | 'base-station'
-  | 'rescue-aircraft'
-  | 'aid-to-navigation'
-  | 'locating-device';
+export type AisStation = AisReport['station'];
 
 /** Navigational status 0–15 (ITU-R M.1371-6 Annex 7, message 1); 9, 10 and 13 are reserved. */
-export type NavigationalStatus =
-  | 'under-way-using-engine'
-  | 'at-anchor'
-  | 'not-under-command'
-  | 'restricted-manoeuvrability'
-  | 'constrained-by-draught'
-  | 'moored'
-  | 'aground'
-  | 'fishing'
-  | 'under-way-sailing'
-  | 'towing-astern'
-  | 'pushing-or-towing-alongside'
-  | 'locating-device-active';
+export type NavigationalStatus = NonNullable<AisReport['status']>;
 
 /**
  * What an AIS message says of a station, as far as it helps to know and to call it. What the message does
@@ -34,7 +15,14 @@ export interface AisReport {
   readonly message: number;
   /** Nine digits. */
   readonly mmsi: string;
-  readonly station: AisStation;
+  readonly station:
+    | 'ship-class-a'
+    | 'ship-class-b'
+    | 'ship'
+    | 'base-station'
+    | 'rescue-aircraft'
+    | 'aid-to-navigation'
+    | 'locating-device';
   readonly position?: Coordinates;
   /** Whether the position is good to 10 metres. */
   readonly accurate?: boolean;
@@ -44,7 +32,19 @@ export interface AisReport {
   readonly course?: number;
   /** Degrees true, 0–359. */
   readonly heading?: number;
-  readonly status?: NavigationalStatus;
+  readonly status?:
+    | 'under-way-using-engine'
+    | 'at-anchor'
+    | 'not-under-command'
+    | 'restricted-manoeuvrability'
+    | 'constrained-by-draught'
+    | 'moored'
+    | 'aground'
+    | 'fishing'
+    | 'under-way-sailing'
+    | 'towing-astern'
+    | 'pushing-or-towing-alongside'
+    | 'locating-device-active';
   readonly name?: string;
   readonly callSign?: string;
   /** Seven digits. */

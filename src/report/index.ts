@@ -5,12 +5,9 @@
  *
  * @packageDocumentation
  */
-export type { AisReport, AisStation, NavigationalStatus } from './ais-report.ts';
-export type { Direction } from './direction.ts';
+export type { AisReport } from './ais-report.ts';
 export type { NetworkMessage } from './network-message.ts';
-export type { TargetFields, WaypointFields } from './point.ts';
-export type * from './reading.ts';
-export type { FixQuality, ReceiverFix } from './receiver-fix.ts';
-export type { Sentence, TagBlock } from './sentence.ts';
+export type { Reading, Readings } from './reading.ts';
+export type { ReceiverFix } from './receiver-fix.ts';
+export type { Sentence } from './sentence.ts';
 export { stationUpdates } from './station-updates.ts';
-export type { UtcTime } from './utc-time.ts';

@@ -1,18 +1,7 @@
 import type { Coordinates } from '../position/index.ts';
-import type { UtcTime } from './utc-time.ts';
 
 /** How a receiver came to its position; `'unstated'` in sentences of older editions. */
-export type FixQuality =
-  | 'none'
-  | 'autonomous'
-  | 'differential'
-  | 'precise'
-  | 'real-time-kinematic'
-  | 'float-real-time-kinematic'
-  | 'estimated'
-  | 'manual'
-  | 'simulated'
-  | 'unstated';
+export type FixQuality = ReceiverFix['quality'];
 
 /** Own position, course and speed from one sentence. */
 export interface ReceiverFix {
@@ -20,8 +9,26 @@ export interface ReceiverFix {
   readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS' | `PGN ${number}`;
   /** `null` when the receiver marks it as not to be used, or when it could not be read. */
   readonly position: Coordinates | null;
-  readonly quality: FixQuality;
-  readonly time: UtcTime | null;
+  readonly quality:
+    | 'none'
+    | 'autonomous'
+    | 'differential'
+    | 'precise'
+    | 'real-time-kinematic'
+    | 'float-real-time-kinematic'
+    | 'estimated'
+    | 'manual'
+    | 'simulated'
+    | 'unstated';
+  /** Time of day, UTC. */
+  readonly time: {
+    /** 0–23. */
+    readonly hour: number;
+    /** 0–59. */
+    readonly minute: number;
+    /** 0 up to but not including 61: a leap second is 60. */
+    readonly second: number;
+  } | null;
   /** Epoch milliseconds when the sentence carries a date too (`RMC`), else `null`. */
   readonly instant: number | null;
   /** Speed over ground, knots (`RMC` only). */
@@ -29,3 +36,6 @@ export interface ReceiverFix {
   /** Course over ground, degrees true (`RMC` only). */
   readonly course: number | null;
 }
+
+/** A time of day, UTC, as positioning sentences carry it. */
+export type UtcTime = NonNullable<ReceiverFix['time']>;

@@ -1,22 +1,5 @@
 /** What stood between two backslashes in front of a sentence (NMEA 0183 version 4 and IEC 61162-450, TAG block). */
-export interface TagBlock {
-  /** Parameter `s`: which device sent the sentence. */
-  readonly source?: string;
-  /** Parameter `d`: for which device it is. */
-  readonly destination?: string;
-  /** Parameter `c`: when, in epoch milliseconds. */
-  readonly time?: number;
-  /** Parameter `g`: which sentences belong together. */
-  readonly group?: { readonly number: number; readonly total: number; readonly id: number };
-  /** Parameter `n`: line count. */
-  readonly lineCount?: number;
-  /** Parameter `r`: relative time, in the unit of the sender. */
-  readonly relativeTime?: number;
-  /** Parameter `t`. */
-  readonly text?: string;
-  /** Every parameter as it stood, letter and value, in order. */
-  readonly parameters: readonly (readonly [letter: string, value: string])[];
-}
+export type TagBlock = NonNullable<Sentence['tag']>;
 
 /**
  * One sentence of IEC 61162-1, taken apart but not yet understood.
@@ -39,7 +22,24 @@ export interface Sentence {
   /** `'right'`, or `'unchecked'` when it was missing and the caller asked to have such lines. */
   readonly checksum: 'right' | 'unchecked';
   /** The TAG block that stood in front, if any. */
-  readonly tag: TagBlock | null;
+  readonly tag: {
+    /** Parameter `s`: which device sent the sentence. */
+    readonly source?: string;
+    /** Parameter `d`: for which device it is. */
+    readonly destination?: string;
+    /** Parameter `c`: when, in epoch milliseconds. */
+    readonly time?: number;
+    /** Parameter `g`: which sentences belong together. */
+    readonly group?: { readonly number: number; readonly total: number; readonly id: number };
+    /** Parameter `n`: line count. */
+    readonly lineCount?: number;
+    /** Parameter `r`: relative time, in the unit of the sender. */
+    readonly relativeTime?: number;
+    /** Parameter `t`. */
+    readonly text?: string;
+    /** Every parameter as it stood, letter and value, in order. */
+    readonly parameters: readonly (readonly [letter: string, value: string])[];
+  } | null;
   /** The sentence as it stood, from its start character to the end of its checksum. */
   readonly raw: string;
 }

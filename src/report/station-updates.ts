@@ -1,6 +1,6 @@
 import type { StationUpdate } from '../directory/index.ts';
 import { parseIdentity } from '../identity/index.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Readings } from './reading.ts';
 
 /**
  * What readings tell of stations, ready for a directory: who was heard and when, and the names and call signs
@@ -21,7 +21,7 @@ import type { Reading } from './reading.ts';
  * console.log(createDirectory(stationUpdates(readings)).stations[0]?.mmsi); // 232999142
  * ```
  */
-export function stationUpdates(readings: readonly Reading<unknown>[]): StationUpdate[] {
+export function stationUpdates(readings: readonly Reading<keyof Readings, unknown>[]): StationUpdate[] {
   return readings.flatMap((reading) => {
     const update = updateOf(reading);
     if (update === null || !parseIdentity(update.mmsi).ok) return [];
@@ -29,7 +29,7 @@ export function stationUpdates(readings: readonly Reading<unknown>[]): StationUp
   });
 }
 
-function updateOf(reading: Reading<unknown>): StationUpdate | null {
+function updateOf(reading: Reading<keyof Readings, unknown>): StationUpdate | null {
   if (reading.kind === 'call') {
     const { from } = reading.call;
     return from === null || reading.direction === 'commanded' ? null : { mmsi: from, origin: 'heard' };

@@ -1,5 +1,4 @@
 import { type Call, type CallFields, decodeFields, encodeFields, isDistressCall } from '../call/index.ts';
-import type { Direction } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
@@ -16,7 +15,7 @@ export interface WriteOptions extends TalkerOption {
    * `'received'`: as the radio reports it to a display, field 2 is the caller. `'commanded'`: as a display
    * orders it from a radio, field 2 is the called station.
    */
-  readonly direction: Direction;
+  readonly direction: 'received' | 'commanded';
   /**
    * Must be `true` to command a distress call of any kind. By setting it you confirm that the sentence goes to a test
    * bench, a recording or a closed training circuit, or that the person in command has decided to send this very

@@ -1,11 +1,11 @@
 import { expect } from 'vitest';
-import type { CallReading, Reading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { checksumOf, findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
 
 const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;
-const calls = (...bodies: string[]): CallReading[] =>
+const calls = (...bodies: string[]): Reading<'call'>[] =>
   readSentences(bodies.map(line).join('')).filter((reading) => reading.kind === 'call');
-const first = (...bodies: string[]): CallReading => calls(...bodies)[0] as CallReading;
+const first = (...bodies: string[]): Reading<'call'> => calls(...bodies)[0] as Reading<'call'>;
 
 /** What `docs/deviations.md` says of the sentence room. */
 export const deviations: Record<string, () => void> = {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { findNetworkFaults, isNetworkLog, readNetworkLog } from '../../src/network/index.ts';
-import type { CallReading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { readSentences } from '../../src/sentence/index.ts';
 
 const file = (name: string) =>
@@ -11,7 +11,7 @@ const own = { own: '232999871' };
 const [serial, network] = [file('serial.log'), file('network.log')];
 const callsOf = (readings: readonly { kind: string }[]) =>
   readings
-    .filter((reading): reading is CallReading => reading.kind === 'call')
+    .filter((reading): reading is Reading<'call'> => reading.kind === 'call')
     .filter(({ stage, repeat }) => stage === 'final' && repeat === 0)
     .map(({ call }) => call);
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { CallReading, Reading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { createMender, findFaults, readSentences, writeSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 const read = (...bodies: string[]): Reading[] => readSentences(bodies.map((body) => line(body)).join(''));
-const call = (...bodies: string[]): CallReading => read(...bodies)[0] as CallReading;
+const call = (...bodies: string[]): Reading<'call'> => read(...bodies)[0] as Reading<'call'>;
 const codes = (readings: readonly Reading[]): string[] =>
   readings.flatMap(({ notices }) => notices.map(({ code }) => code));
 
@@ -50,7 +50,7 @@ describe('the examples of the standard', () => {
   ] as const;
 
   it.each(examples)('%s', (sentence, expected) => {
-    const [reading] = readSentences(`${sentence}\r\n`) as [CallReading];
+    const [reading] = readSentences(`${sentence}\r\n`) as [Reading<'call'>];
     expect(reading.call).toMatchObject(expected);
     expect(reading.notices.filter(({ code }) => code.startsWith('sentence-fields'))).toEqual([]);
     expect(reading.notices.map(({ code }) => code)).not.toContain('sentence-acknowledgement');
@@ -59,7 +59,7 @@ describe('the examples of the standard', () => {
   });
 
   it('with one field more than eleven have their acknowledgement and mark read, repeated or not', () => {
-    const readings = readSentences(`${examples[0][0]}\r\n`.repeat(2)) as CallReading[];
+    const readings = readSentences(`${examples[0][0]}\r\n`.repeat(2)) as Reading<'call'>[];
     expect(readings.map(({ event, repeat, stage }) => [event, repeat, stage])).toEqual([
       [1, 0, 'final'],
       [1, 1, 'final'],
@@ -81,7 +81,7 @@ describe('a group of DSE sentences', () => {
       'CDDSE,3,2,,,02,0125',
       "CDDSE,3,3,,,04,TERN'1,06,0004",
     ];
-    const [reading, ...others] = read(announced, ...group) as CallReading[];
+    const [reading, ...others] = read(announced, ...group) as Reading<'call'>[];
     expect(others).toEqual([]);
     expect(reading?.notices).toEqual([]);
     expect(reading?.stage).toBe('final');

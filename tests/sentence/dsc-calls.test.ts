@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/call/index.ts';
 import { encodeFields } from '../../src/call/index.ts';
-import type { CallReading, Reading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { readSentences, writeSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Field rules: IEC 61162-1, DSC and DSE sentences, as restated in equipment papers; symbols of ITU-R M.493, from memory.
 const own = '232999871';
-const readingOf = (body: string, direction: 'received' | 'commanded' = 'received'): CallReading =>
-  readSentences(line(body), { own, direction })[0] as CallReading;
+const readingOf = (body: string, direction: 'received' | 'commanded' = 'received'): Reading<'call'> =>
+  readSentences(line(body), { own, direction })[0] as Reading<'call'>;
 const callOf = (body: string, direction?: 'received' | 'commanded'): Call => readingOf(body, direction).call;
 const codesOf = (body: string): string[] => readingOf(body).notices.map(({ code }) => code);
 
@@ -297,8 +297,8 @@ describe('the older layout', () => {
 
 describe('an expansion', () => {
   const call = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E');
-  const joined = (sets: string): CallReading =>
-    readSentences(call + line(`CDDSE,1,1,A,2329991420,${sets}`))[0] as CallReading;
+  const joined = (sets: string): Reading<'call'> =>
+    readSentences(call + line(`CDDSE,1,1,A,2329991420,${sets}`))[0] as Reading<'call'>;
   const alone = (fields: string): Reading => readSentences(line(`CDDSE,${fields}`))[0] as Reading;
 
   it.each([

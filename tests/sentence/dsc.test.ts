@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { digitsOf } from '../../src/call/fields.ts';
 import { type CallFields, encodeFields } from '../../src/call/index.ts';
-import type { CallReading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { readSentences } from '../../src/sentence/index.ts';
 import { type DscLine, meaningOfFields } from '../oracle/sentence.ts';
 import { line } from './arbitrary.ts';
@@ -52,8 +52,8 @@ describe('the fields of a DSC sentence', () => {
   it('mean what notes 1 to 11 say of them (IEC 61162-1, as restated in equipment papers)', () => {
     fc.assert(
       fc.property(dscLine, (given) => {
-        const [reading] = readSentences(line(`CDDSC,${Object.values(given).join(',')}`)) as CallReading[];
-        const read = plain(encodeFields((reading as CallReading).call));
+        const [reading] = readSentences(line(`CDDSC,${Object.values(given).join(',')}`)) as Reading<'call'>[];
+        const read = plain(encodeFields((reading as Reading<'call'>).call));
         const wanted = meaningOfFields(given);
         for (const [name, value] of Object.entries(wanted)) {
           // What the sentence leaves empty is filled in with the air's "no information".
@@ -71,8 +71,8 @@ describe('the fields of a DSC sentence', () => {
       const text = String(value).padStart(2, '0');
       const [reading] = readSentences(
         line(`CDDSC,14,2329991420,00,${text},26,900072,,,,S,`),
-      ) as CallReading[];
-      expect(encodeFields((reading as CallReading).call).telecommand1).toBe(
+      ) as Reading<'call'>[];
+      expect(encodeFields((reading as Reading<'call'>).call).telecommand1).toBe(
         value <= 27 ? value + 100 : value,
       );
     }
@@ -104,7 +104,7 @@ describe('the fields of a DSC sentence', () => {
     ['CDDSC,20,2329991420,00,00,26,900072,,', 'sentence-fields-missing'],
     ['CDDSC,12,2329991420,,05,00,1562000630,1404,2329991420,05,S,', 'sentence-ship-unexpected'],
   ])('%s leaves %s and is kept as it stood', (body, notice) => {
-    const [reading] = readSentences(line(body)) as CallReading[];
+    const [reading] = readSentences(line(body)) as Reading<'call'>[];
     expect(reading?.kind).toBe('call');
     expect(reading?.notices.map(({ code: name }) => name)).toContain(notice);
     expect(reading?.sources[0]?.raw).toBe(line(body).trim());

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Reading, ReceiverFix, TargetFields } from '../../src/report/index.ts';
+import type { Reading, ReceiverFix } from '../../src/report/index.ts';
 import { readSentences, writeTarget, writeWaypoint } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
@@ -326,7 +326,7 @@ describe('own position', () => {
 describe('a target', () => {
   const position = { latitude: 56.5, longitude: -6.25 };
   const fields = '5630.0000,N,00615.0000,W';
-  const targetOf = (body: string): TargetFields | string => {
+  const targetOf = (body: string): Reading<'target'>['target'] | string => {
     const reading = first(body);
     return reading.kind === 'target' ? reading.target : reading.kind;
   };

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composePositionRequest } from '../../src/call/index.ts';
 import { createDirectory } from '../../src/directory/index.ts';
-import { stationUpdates, type TargetFields } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
+import { stationUpdates } from '../../src/report/index.ts';
 import {
   createMender,
   createSentenceReader,
@@ -222,7 +223,7 @@ describe('an option that is said to be undefined', () => {
     expect(writeSentences(call, { direction: 'received', talker: undefined })).toEqual(
       writeSentences(call, { direction: 'received' }),
     );
-    const target: Pick<TargetFields, 'number' | 'position' | 'name'> = {
+    const target: Pick<Reading<'target'>['target'], 'number' | 'position' | 'name'> = {
       number: 1,
       position: { latitude: 1, longitude: 2 },
       name: 'X',

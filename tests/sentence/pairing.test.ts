@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CallReading, Reading } from '../../src/report/index.ts';
+import type { Reading } from '../../src/report/index.ts';
 import { checksumOf, createSentenceReader, readSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
@@ -13,7 +13,7 @@ const pellinore = '232999563';
 
 const shown = (readings: readonly Reading[]): string[] =>
   readings
-    .filter((reading): reading is CallReading => reading.kind === 'call')
+    .filter((reading): reading is Reading<'call'> => reading.kind === 'call')
     .map(({ event, repeat, stage, call, notices }) => {
       const fraction =
         call.kind === 'position-reply' && call.position?.fraction !== undefined ? 'fine' : 'whole';

@@ -1,5 +1,5 @@
 import type { NetworkFaultReport, NetworkReading } from 'seahail/network';
-import type { CallReading, Direction, Reading } from 'seahail/report';
+import type { Reading } from 'seahail/report';
 import type { Notice } from 'seahail/result';
 import type { FaultReport } from 'seahail/sentence';
 
@@ -8,7 +8,7 @@ export type ToLogReader =
   | {
       readonly kind: 'read';
       readonly source: string | Blob;
-      readonly direction: Direction;
+      readonly direction: Reading<'call'>['direction'];
       readonly own?: string;
       readonly unchecked: boolean;
       /** Whether positions are also written as waypoints into the mended log. */
@@ -22,7 +22,7 @@ export type ListName = 'calls' | 'faults' | 'mended';
 
 /** A call of the log, with how often the same was sent again. */
 export interface CallEntry {
-  readonly reading: Pick<CallReading, 'line' | 'at' | 'call'>;
+  readonly reading: Pick<Reading<'call'>, 'line' | 'at' | 'call'>;
   /** The lines or messages that it came in. */
   readonly raw: readonly string[];
   readonly again: number;

@@ -1,6 +1,6 @@
 import workerText from 'worker:./read.worker.ts';
 import { parseIdentity } from 'seahail/identity';
-import type { Direction } from 'seahail/report';
+import type { Reading } from 'seahail/report';
 import { announce } from '../frame/announce.ts';
 import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';
@@ -86,7 +86,7 @@ function start(question: Question): void {
   tell({
     kind: 'read',
     source,
-    direction: question['direction'] as Direction,
+    direction: question['direction'] as Reading<'call'>['direction'],
     unchecked: question['unchecked'] === 'yes',
     waypoints: question['waypoints'] === 'yes',
     ...(own.ok && { own: own.value.mmsi }),

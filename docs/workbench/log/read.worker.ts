@@ -1,6 +1,6 @@
 import { findNetworkFaults, isNetworkLog, readNetworkLog } from 'seahail/network';
 import { formatReportedPosition } from 'seahail/position';
-import type { CallReading } from 'seahail/report';
+import type { Reading } from 'seahail/report';
 import {
   createMender,
   createSentenceReader,
@@ -178,7 +178,7 @@ function takeCall(reading: Extract<LogReading, { kind: 'call' }>): void {
 }
 
 /** The latest place of each station. A vessel stays in distress until she takes her alert back. */
-function takePlace({ call, event }: Pick<CallReading, 'call' | 'event'>): void {
+function takePlace({ call, event }: Pick<Reading<'call'>, 'call' | 'event'>): void {
   if (!('position' in call)) return;
   const station = 'distressed' in call ? call.distressed : call.from;
   // What is not known to be the same vessel is another.

@@ -1,4 +1,4 @@
-import type { NavigationalStatus } from '../../report/index.ts';
+import type { NavigationalStatus } from '../../report/internal.ts';
 
 /** Navigational status by its number (ITU-R M.1371-6, message 1); 9, 10 and 13 are reserved. */
 export const NAVIGATIONAL_STATUSES: readonly (NavigationalStatus | undefined)[] = [

@@ -1,6 +1,6 @@
 import { decodeFields, type Symbols } from '../../call/index.ts';
 import { resolveTime, type TimeOfDay } from '../../position/index.ts';
-import type { CallReading, NetworkMessage, Reading, ReadingBase } from '../../report/index.ts';
+import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Quantity } from '../field/field.ts';
 import { hexOf, plainText, readVariableText } from '../field/text.ts';
@@ -30,8 +30,8 @@ import { decodePayload } from '../message/payload.ts';
 import { degreesOf, degreesOfWide, instantOf, knotsOf, known } from '../message/quantity.ts';
 import { createRepeats, type Repeats } from './repeats.ts';
 
-type Base = ReadingBase<NetworkMessage>;
-type MessageReading = Reading<NetworkMessage>;
+type MessageReading = Reading<keyof Readings, NetworkMessage>;
+type Base = Pick<MessageReading, 'line' | 'offset' | 'at' | 'notices' | 'sources'>;
 
 /** What the reader keeps from message to message. */
 export interface Context {
@@ -110,7 +110,7 @@ function callReading(
   payload: Uint8Array,
   base: Base,
   { own, repeats }: Context,
-): CallReading<NetworkMessage> {
+): Reading<'call', NetworkMessage> {
   const { values, short } = decodePayload(DSC_CALL, payload);
   const { fields, receivedAt, notices } = readDscCall(values, own);
   const read = decodeFields(fields);
@@ -156,7 +156,7 @@ function callReading(
   };
 }
 
-function resolved(time: TimeOfDay | null, at: number | null): CallReading['positionTime'] {
+function resolved(time: TimeOfDay | null, at: number | null): Reading<'call'>['positionTime'] {
   return time === null || at === null ? null : resolveTime(time, at);
 }
 

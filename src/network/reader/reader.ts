@@ -1,5 +1,5 @@
 import { symbolsOf } from '../../call/internal.ts';
-import type { NetworkMessage, Reading } from '../../report/index.ts';
+import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
 import { type Issue, quote } from '../../result/index.ts';
 import { hexOf } from '../field/text.ts';
 import { CLAUSE } from '../message/notice.ts';
@@ -22,7 +22,7 @@ export interface NetworkReaderOptions {
 }
 
 /** One thing that the network said. */
-export type NetworkReading = Reading<NetworkMessage>;
+export type NetworkReading = Reading<keyof Readings, NetworkMessage>;
 
 /** Reads the network frame by frame. */
 export interface NetworkReader {

@@ -1,4 +1,4 @@
-import type { WaypointFields } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import { writeVariableText } from '../field/text.ts';
 import { NAVIGATION, ROUTE, WAYPOINTS } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
@@ -38,7 +38,7 @@ export interface WriteWaypointOptions extends MessageOptions {
  * ```
  */
 export function writeWaypointFrames(
-  { position, name }: WaypointFields,
+  { position, name }: Reading<'waypoint'>['waypoint'],
   options: WriteWaypointOptions,
 ): NetworkFrame[] {
   const { number: id = 1, from } = options;

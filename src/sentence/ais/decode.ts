@@ -1,4 +1,5 @@
-import type { AisReport, NavigationalStatus } from '../../report/index.ts';
+import type { AisReport } from '../../report/index.ts';
+import type { NavigationalStatus } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { type Payload, signed, text, unsigned } from './payload.ts';
 

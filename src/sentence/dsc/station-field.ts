@@ -1,17 +1,17 @@
 import type { Symbols } from '../../call/index.ts';
 import type { DraftFields } from '../../call/internal.ts';
-import type { Direction } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { readIdentityField } from './identity-field.ts';
 import { symbolsOfDigits } from './symbol-code.ts';
 
 /** Both directions. */
-export const DIRECTIONS: readonly Direction[] = ['received', 'commanded'];
+export const DIRECTIONS: readonly Reading<'call'>['direction'][] = ['received', 'commanded'];
 
 /** What the reader of a sentence knows beside it. */
 export interface DscContext {
-  readonly direction: Direction;
+  readonly direction: Reading<'call'>['direction'];
   /** Five symbols of the own identity, which the sentence never carries; `null` when not told. */
   readonly own: Symbols | null;
 }

@@ -1,6 +1,6 @@
 import type { CallFields } from '../../call/index.ts';
 import { digitsOf } from '../../call/internal.ts';
-import type { Direction } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import { writePlaceField } from './place-field.ts';
 import { codeOfSymbol, letterOfEnd } from './symbol-code.ts';
 
@@ -8,7 +8,7 @@ import { codeOfSymbol, letterOfEnd } from './symbol-code.ts';
  * The eleven fields of a `DSC` sentence. What a sentence has no place for is left out: the called station
  * of a received call, the caller of a commanded one. What has no code or no digits leaves its field empty.
  */
-export function dscFields(fields: CallFields, direction: Direction): string[] {
+export function dscFields(fields: CallFields, direction: Reading<'call'>['direction']): string[] {
   const { format } = fields;
   const alert = format === 112;
   const aboutShip = fields.distressed !== null || (!alert && fields.nature !== null);
@@ -27,7 +27,7 @@ export function dscFields(fields: CallFields, direction: Direction): string[] {
   ];
 }
 
-function stationField(fields: CallFields, direction: Direction): string {
+function stationField(fields: CallFields, direction: Reading<'call'>['direction']): string {
   const station = direction === 'commanded' || fields.format === 102 ? fields.address : fields.self;
   return digitsOf(station) ?? '';
 }

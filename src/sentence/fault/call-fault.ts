@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import type { CallReading, Sentence } from '../../report/index.ts';
+import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { inEleven } from '../dsc/layout.ts';
 import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
@@ -30,7 +30,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
 const UNKNOWN_POSITION = '9999999999';
 
 /** Adds the faults of a single call. */
-export function addCallFaults(reading: CallReading, context: CallContext, collector: Collector): void {
+export function addCallFaults(reading: Reading<'call'>, context: CallContext, collector: Collector): void {
   const add = (
     id: FaultId,
     certainty: 'certain' | 'likely' | 'possible',
@@ -69,7 +69,7 @@ type Add = (
   seen: string,
 ) => void;
 
-function addFieldFaults(reading: CallReading, texts: readonly string[], add: Add): void {
+function addFieldFaults(reading: Reading<'call'>, texts: readonly string[], add: Add): void {
   const [, station = '', , , , place = '', time = '', ship = ''] = texts;
   for (const [field, text] of [
     [2, station],
@@ -119,7 +119,7 @@ function isWrongPlace(call: Call, place: string): boolean {
 }
 
 /** The call as it should have come over the wire, or `null` where that would be a guess. */
-function correctedFor(id: FaultId, reading: CallReading): readonly string[] | null {
+function correctedFor(id: FaultId, reading: Reading<'call'>): readonly string[] | null {
   const { sources: sentences, call } = reading;
   // A line without a checksum may be cut short: a checksum of ours would vouch for what nobody knows.
   if (sentences.some(({ checksum }) => checksum === 'unchecked')) return null;
@@ -156,10 +156,10 @@ function strictFields(sentence: Sentence, expanded: boolean): readonly string[] 
   return elevenFields(fields).map((field, index) => (index === 10 && expanded ? 'E' : field));
 }
 
-function dscTexts(reading: CallReading): readonly string[] {
+function dscTexts(reading: Reading<'call'>): readonly string[] {
   return inEleven(reading.sources[0]?.fields ?? []);
 }
 
-function seenIn({ received }: Notice, reading: CallReading): string {
+function seenIn({ received }: Notice, reading: Reading<'call'>): string {
   return received ?? reading.sources[0]?.raw ?? '';
 }

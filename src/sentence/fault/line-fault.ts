@@ -1,4 +1,4 @@
-import type { DamagedReading, Reading, Sentence } from '../../report/index.ts';
+import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { hexOf } from '../frame/checksum.ts';
 import { rewritten } from '../mend/correct.ts';
@@ -25,7 +25,7 @@ const MENDED_BY_WRITING: readonly FaultId[] = [
 ];
 
 /** Adds what the framing of a sound sentence shows, whatever the sentence is about. */
-export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collector: Collector): void {
+export function addLineFaults(reading: Exclude<Reading, Reading<'damaged'>>, collector: Collector): void {
   const { sources: sentences } = reading;
   // Without its checksum nobody knows whether a sentence is whole.
   const corrected = (): { readonly corrected?: readonly string[] } =>
@@ -57,7 +57,11 @@ export function addLineFaults(reading: Exclude<Reading, DamagedReading>, collect
 }
 
 /** Adds a damaged line, and remembers by what its checksum was off; returns how many checksums were wrong. */
-export function addDamage(reading: DamagedReading, collector: Collector, differences: Set<string>): number {
+export function addDamage(
+  reading: Reading<'damaged'>,
+  collector: Collector,
+  differences: Set<string>,
+): number {
   let wrong = 0;
   for (const issue of reading.issues) {
     if (issue.code !== 'sentence-checksum-wrong' && issue.code !== 'sentence-checksum-malformed') continue;

@@ -2,7 +2,7 @@ import { isDistressCall } from '../../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { type Coordinates, rangeAndBearing } from '../../position/index.ts';
 import { cornerOf, resolveTime } from '../../position/internal.ts';
-import type { CallReading } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import type { Collector } from './collector.ts';
 
 /** What the stream has told of places so far; bounded. */
@@ -26,7 +26,7 @@ const ONE_MINUTE = { least: 0.85, most: 1.15 } as const;
 
 /** Adds what a report shows when held against own position, the clock and the ship's own other words. */
 export function addPlausibility(
-  reading: CallReading,
+  reading: Reading<'call'>,
   position: ReportedPosition,
   time: TimeOfDay | null,
   places: Places,
@@ -66,7 +66,7 @@ export function remember<Value>(map: Map<string, Value>, key: string, value: Val
 }
 
 /** MF and HF calls come from anywhere. */
-function isVhf({ talker, call }: CallReading): boolean {
+function isVhf({ talker, call }: Reading<'call'>): boolean {
   return talker !== 'CT' && !(isDistressCall(call) && call.subsequent === 'telephony-j3e');
 }
 

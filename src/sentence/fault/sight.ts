@@ -1,6 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
-import type { CallReading, DamagedReading, ExpansionReading, Reading, Sentence } from '../../report/index.ts';
+import type { Reading, Sentence } from '../../report/index.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
 import { noneAmong } from './counted.ts';
@@ -35,7 +35,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   const places: Places = { own: position, ais: new Map(), reports: new Map() };
   const tally: Tally = { sentences: 0, calls: 0 };
   const differences = new Set<string>();
-  const held = new Map<string, CallReading>();
+  const held = new Map<string, Reading<'call'>>();
   /** Stations whose announced expansion did not come in time. */
   const unfinished = new Map<string, true>();
   /** Expansions without a call: of interest only when no damaged line explains them. */
@@ -49,7 +49,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   const replies = new Set<'came' | 'polled' | 'doubtful'>();
   let polledAt: number | null = null;
 
-  function hold(reading: CallReading): void {
+  function hold(reading: Reading<'call'>): void {
     const key = `${reading.event} ${reading.repeat}`;
     if (!held.has(key)) tally.calls += 1;
     held.set(key, reading);
@@ -70,7 +70,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     checked += sentences.filter(({ checksum }) => checksum === 'right').length;
   }
 
-  function lookAtCall(reading: CallReading): void {
+  function lookAtCall(reading: Reading<'call'>): void {
     const { call } = reading;
     count(reading.sources);
     addLineFaults(reading, collector);
@@ -96,7 +96,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   }
 
   /** An expansion that belongs to no open call: too late for its own, or of another station. */
-  function lookAtExpansion({ line, station, notices }: ExpansionReading): void {
+  function lookAtExpansion({ line, station, notices }: Reading<'expansion'>): void {
     const sighting = { line, field: 4, seen: station };
     if (unfinished.has(station)) collector.add('expansion-late', 'certain', sighting);
     else if (notices.some(({ code }) => code === 'sentence-expansion-other-station')) {
@@ -123,7 +123,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   }
 
   /** The beginning of the line, or why there is none to show. */
-  function shown({ text, issues }: DamagedReading): string {
+  function shown({ text, issues }: Reading<'damaged'>): string {
     return text === '' ? (issues[0]?.message ?? '') : text.trim().slice(0, MOST_SHOWN);
   }
 

@@ -1,4 +1,4 @@
-import type { UtcTime } from '../../report/index.ts';
+import type { UtcTime } from '../../report/internal.ts';
 
 const DAY = 86_400_000;
 

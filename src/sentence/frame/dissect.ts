@@ -1,4 +1,5 @@
-import type { Sentence, TagBlock } from '../../report/index.ts';
+import type { Sentence } from '../../report/index.ts';
+import type { TagBlock } from '../../report/internal.ts';
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
 import { addressMisshapen, blankSent } from './framing-issue.ts';
 

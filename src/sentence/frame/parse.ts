@@ -1,4 +1,5 @@
-import type { Sentence, TagBlock } from '../../report/index.ts';
+import type { Sentence } from '../../report/index.ts';
+import type { TagBlock } from '../../report/internal.ts';
 import type { Notice, Result } from '../../result/index.ts';
 import { failure, success } from '../../result/index.ts';
 import { checksumBetween, hexValue } from './checksum.ts';

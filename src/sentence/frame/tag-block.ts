@@ -1,4 +1,4 @@
-import type { TagBlock } from '../../report/index.ts';
+import type { TagBlock } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { checksumBetween, hexValue } from './checksum.ts';
 import { tagChecksum } from './framing-issue.ts';

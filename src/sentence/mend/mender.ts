@@ -1,5 +1,5 @@
 import { centreOf, cornerOf } from '../../position/internal.ts';
-import type { CallReading, Sentence } from '../../report/index.ts';
+import type { Reading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
 import { stationKey } from '../dsc/identity-field.ts';
@@ -197,7 +197,7 @@ export function createMender(options: MenderOptions = {}): Mender {
     }
   }
 
-  function report({ call }: CallReading): void {
+  function report({ call }: Reading<'call'>): void {
     if (call.kind !== 'position-reply' || call.position === null || call.from === null) return;
     const { fraction } = call.position;
     const position = fraction === undefined ? centreOf(call.position) : cornerOf(call.position);

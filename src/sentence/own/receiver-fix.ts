@@ -1,4 +1,5 @@
-import type { FixQuality, ReceiverFix, UtcTime } from '../../report/index.ts';
+import type { ReceiverFix } from '../../report/index.ts';
+import type { FixQuality, UtcTime } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { readCoordinates } from '../field/coordinate-fields.ts';
 import { fieldNotice } from '../field/field-notice.ts';

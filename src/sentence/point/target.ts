@@ -1,4 +1,4 @@
-import type { TargetFields } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
 import { readUtc, utcField } from '../field/utc-field.ts';
@@ -36,8 +36,8 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  * ```
  */
 export function writeTarget(
-  target: Pick<TargetFields, 'number' | 'position' | 'name'> & {
-    readonly [Field in 'time' | 'status' | 'reference']?: TargetFields[Field] | undefined;
+  target: Pick<Reading<'target'>['target'], 'number' | 'position' | 'name'> & {
+    readonly [Field in 'time' | 'status' | 'reference']?: Reading<'target'>['target'][Field] | undefined;
   },
   { talker = 'CD' }: TalkerOption = {},
 ): string {
@@ -58,7 +58,7 @@ export function writeTarget(
 }
 
 /** The fields of a `TLL` sentence, or `null` when they hold no place or no number. */
-export function readTarget(texts: readonly string[]): TargetFields | null {
+export function readTarget(texts: readonly string[]): Reading<'target'>['target'] | null {
   const position = readCoordinates(texts, 1);
   const number = texts[0] ?? '';
   if (position === null || !/^\d{1,2}$/.test(number)) return null;

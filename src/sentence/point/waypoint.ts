@@ -1,4 +1,4 @@
-import type { WaypointFields } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';
 import { formatSentence } from '../frame/format.ts';
@@ -33,7 +33,7 @@ export interface TalkerOption {
  * ```
  */
 export function writeWaypoint(
-  { position, name }: WaypointFields,
+  { position, name }: Reading<'waypoint'>['waypoint'],
   { talker = 'CD' }: TalkerOption = {},
 ): string {
   return formatSentence({
@@ -44,7 +44,7 @@ export function writeWaypoint(
 }
 
 /** The fields of a `WPL` sentence, or `null` when they hold no place. */
-export function readWaypoint(texts: readonly string[]): WaypointFields | null {
+export function readWaypoint(texts: readonly string[]): Reading<'waypoint'>['waypoint'] | null {
   const position = readCoordinates(texts, 0);
   return position === null ? null : { position, name: unescapeText(texts[4] ?? '') };
 }

@@ -1,7 +1,7 @@
 import { decodeFields } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import { resolveTime } from '../../position/internal.ts';
-import type { CallReading } from '../../report/index.ts';
+import type { Reading } from '../../report/index.ts';
 import type { ReaderSettings } from './options.ts';
 import type { CallState } from './pairing.ts';
 
@@ -9,7 +9,7 @@ import type { CallState } from './pairing.ts';
 export function callReading(
   { open, stage, sets, notices }: CallState,
   settings: ReaderSettings,
-): CallReading {
+): Reading<'call'> {
   const { dsc, receipt } = open;
   const at = receipt.at ?? settings.now;
   const read = decodeFields(sets.length === 0 ? dsc.fields : { ...dsc.fields, expansion: sets });

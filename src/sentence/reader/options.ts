@@ -1,6 +1,5 @@
 import type { Symbols } from '../../call/index.ts';
 import { symbolsOf } from '../../call/internal.ts';
-import type { Direction } from '../../report/index.ts';
 import { quote } from '../../result/index.ts';
 import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
 import { DIRECTIONS } from '../dsc/station-field.ts';
@@ -8,7 +7,7 @@ import { DIRECTIONS } from '../dsc/station-field.ts';
 /** What a reader of sentences is told. */
 export interface ReaderOptions {
   /** Which way the `DSC` sentences travel: from the radio (`'received'`, the default) or to it (`'commanded'`). */
-  readonly direction?: Direction | undefined;
+  readonly direction?: 'received' | 'commanded' | undefined;
   /**
    * Own identity, nine digits. Sentences never carry it: with it, calls to one station that were received
    * are addressed to it, and commanded calls come from it.
@@ -26,7 +25,7 @@ export interface ReaderOptions {
 
 /** {@link ReaderOptions} with nothing left open. deviation: D-sentence-7 (how long to wait) */
 export interface ReaderSettings {
-  readonly direction: Direction;
+  readonly direction: 'received' | 'commanded';
   readonly own: Symbols | null;
   readonly now: number | null;
   readonly wait: number;
