@@ -264,6 +264,9 @@ export const callChecks = [
       const word = (number) => page.locator('.words button').nth(number);
       assert.equal(await page.locator('#again').textContent(), '');
       await word(20).click();
+      // The copy comes five words later: ITU-R M.493, time diversity.
+      assert.equal(await page.locator('.words .tied').count(), 2);
+      assert.match((await word(25).getAttribute('class')) ?? '', /tied/);
       // Every character goes twice, so one copy may be lost: ITU-R M.493, time diversity.
       await assertText(verdict, /^Received clean$/);
       await assertText(page.locator('#again .one-copy'), /one copy says so/);

@@ -52,6 +52,13 @@ export const logChecks = [
       );
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await page.locator('#calls .caution').first().waitFor();
+      const strokes = page.locator('.times svg');
+      const [, count, distress] = /^(\d+) calls from .*, (\d+) of them distress$/.exec(
+        (await strokes.getAttribute('aria-label')) ?? '',
+      );
+      assert.equal(await strokes.locator('path:not(.axis)').count(), Number(count));
+      assert.equal(await strokes.locator('.distress').count(), Number(distress));
+      assert(Number(distress) > 0);
       await page.locator('#calls summary').first().click();
       await page.locator('#calls pre').first().waitFor();
       assert.match(page.url(), /#.*log=/);

@@ -10,6 +10,10 @@ export const soundChecks = [
       await open('workbench/sound.html');
       await page.getByRole('button', { name: 'Listen to an invented minute' }).click();
       await assertText(page.locator('#in-short'), /^4 calls heard/);
+      // The picture says in words what it shows, and marks each call where its card says it is.
+      const picture = page.locator('.wave svg');
+      assert.match((await picture.getAttribute('aria-label')) ?? '', /^The sound, .* call 4 at \d+\.\d s$/);
+      assert.equal(await picture.locator('.span').count(), 4);
       await assertText(page.locator('#heard h3').nth(1), /^Position of Tern of Ardle/);
       // What is sure is said once; what is not, at its character.
       const card = (number) => page.locator('#heard .heard').nth(number);

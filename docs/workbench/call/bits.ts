@@ -52,6 +52,9 @@ export function bitDrawing(
         'aria-label': 'Words of the burst in order of transmission',
         'aria-describedby': 'words-help',
         onkeydown: (event) => moveAlong(event as KeyboardEvent),
+        onfocusin: (event) => tie(event.target),
+        onmouseover: (event) => tie(event.target),
+        onmouseleave: () => tie(null),
       },
       burst.stream.map((symbol, index) =>
         h(
@@ -113,6 +116,19 @@ export function bitDrawing(
       h('p', {}, 'Bits: ', h('span', { class: 'wire bits' }, burst.bits)),
     ),
   );
+}
+
+/** Words of phasing in either pass, which have no copy; then a character and its copy stand five words apart. */
+const PHASING = 12;
+const APART = 5;
+
+/** Marks the copy of the word that is pointed at. */
+function tie(target: EventTarget | null): void {
+  const all = buttons();
+  const at = target instanceof Element ? all.indexOf(target.closest('button') as HTMLButtonElement) : -1;
+  const other = at % 2 === 0 ? at + APART : at - APART;
+  const tied = at >= PHASING && other >= PHASING ? [at, other] : [];
+  for (const [index, button] of all.entries()) button.classList.toggle('tied', tied.includes(index));
 }
 
 function buttons(): readonly HTMLButtonElement[] {

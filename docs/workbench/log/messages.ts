@@ -67,6 +67,14 @@ export interface PlaceEntry {
   readonly time: string;
 }
 
+/** When a call came, for the drawing of all of them. */
+export interface Mark {
+  /** Epoch milliseconds, `null` when not known. */
+  readonly at: number | null;
+  readonly line: number;
+  readonly distress: boolean;
+}
+
 /** What the worker tells. */
 export type FromLogReader =
   | { readonly kind: 'progress'; readonly done: number; readonly lines: number }
@@ -80,6 +88,8 @@ export type FromLogReader =
       readonly totals: Readonly<Record<ListName, number>>;
       readonly first: Entries;
       readonly places: readonly PlaceEntry[];
+      /** The calls along the log, the first thousands of them. */
+      readonly marks: readonly Mark[];
       readonly own: string;
       /** Instant of the last thing received, epoch milliseconds. */
       readonly last: number | null;

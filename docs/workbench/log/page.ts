@@ -14,6 +14,7 @@ import { callItem, faultItem, mendedItem } from './lists.ts';
 import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
 import { placesLink } from './places-link.ts';
 import { reportOf } from './report.ts';
+import { timeLine } from './time-line.ts';
 
 const NOTHING: Readonly<Record<ListName, string>> = {
   calls: 'No call in it.',
@@ -128,7 +129,12 @@ function hear(message: FromLogReader): void {
   announce(
     `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}${message.cut ? ', the first 32 MB' : ''}.`,
   );
-  fill(byId('counts'), countsOf(message), placesLink(message.places, message.own, message.last));
+  fill(
+    byId('counts'),
+    timeLine(message.marks, message.lines),
+    countsOf(message),
+    placesLink(message.places, message.own, message.last),
+  );
   // One part a frame, so that the page never stands still.
   const lists = ['calls', 'faults', 'mended'] as const;
   inTurn([

@@ -15,6 +15,7 @@ import {
   type FromLogReader,
   type ListName,
   type LogReading,
+  type Mark,
   type MendedEntry,
   PIECE,
   type PlaceEntry,
@@ -44,6 +45,8 @@ const MENDABLE: readonly MendableFault[] = [
 ];
 /** Stations whose places are handed on to be drawn. */
 const MOST_PLACES = 12;
+/** Calls that are drawn along the log. */
+const MOST_MARKS = 3000;
 
 const calls: CallEntry[] = [];
 const damaged: FaultEntry[] = [];
@@ -76,8 +79,7 @@ async function readAll(question: Extract<ToLogReader, { kind: 'read' }>): Promis
   } else await readSerial(blob, question);
   // Readings that wait for their other half come late.
   damaged.sort((a, b) => a.line - b.line);
-  const routine = ({ reading }: CallEntry): number => (reading.call.kind.startsWith('distress-') ? 0 : 1);
-  calls.sort((a, b) => routine(a) - routine(b));
+  calls.sort((a, b) => Number(isDistress(b)) - Number(isDistress(a)));
   self.postMessage({
     kind: 'read',
     cable: network ? 'network' : 'serial',
@@ -87,11 +89,21 @@ async function readAll(question: Extract<ToLogReader, { kind: 'read' }>): Promis
     totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
     first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
     places: placesToDraw(),
+    marks: calls.slice(0, MOST_MARKS).map(markOf),
     own,
     last,
     report: network ? findNetworkFaults(beginning, known) : findFaults(beginning, known),
     reportCut: blob.size > MOST_REPORTED,
   });
+}
+
+function isDistress({ reading }: CallEntry): boolean {
+  return reading.call.kind.startsWith('distress-');
+}
+
+function markOf(entry: CallEntry): Mark {
+  const { at, line } = entry.reading;
+  return { at, line, distress: isDistress(entry) };
 }
 
 async function readSerial(

@@ -9,6 +9,7 @@ import { inventedMinute } from './example.ts';
 import { heardCard } from './heard.ts';
 import { type Listener, listen, listenThrough } from './listen.ts';
 import { type Microphone, openMicrophone } from './microphone.ts';
+import { waveform } from './waveform.ts';
 
 /** Samples of one channel and what is known of them. */
 interface Sound {
@@ -104,6 +105,8 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
       if (!heard.some((other) => isSame(other, burst, sampleRate))) heard.push({ ...burst, channel });
   }
   byId('progress-line').hidden = true;
+  const drawn = channels[heard[0]?.channel ?? 0];
+  if (drawn !== undefined) byId('about').append(waveform(drawn, sampleRate, heard));
   const unread = issues.some(({ code }) => code === UNREADABLE);
   announce(heard.length > 0 ? `${plural(heard.length)} heard.` : unread ? NOT_READ : 'No call was heard.');
   fill(
