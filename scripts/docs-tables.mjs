@@ -134,7 +134,7 @@ function channelsPage(name, plan) {
     const { nonCommercial, commercial } = channel.intership;
     const facts = new Map();
     for (const [fact, { basis, source }] of Object.entries(channel.evidence)) {
-      const from = basis === 'memory' ? `${source}, from memory` : source;
+      const from = basis === 'memory' ? `${source}, unverified` : source;
       facts.set(from, [...(facts.get(from) ?? []), fact]);
     }
     return [

@@ -5,7 +5,7 @@ import { requireSymbol } from './symbol-code.ts';
  *
  * Counted are one format specifier, every character after it, and one end-of-sequence character; not
  * counted are phasing, the second format specifier and the repeated copies.
- * Source: ITU-R M.493, error-check character, from memory.
+ * Source: ITU-R M.493, error-check character.
  *
  * @param characters - symbols 0–127, format specifier once, up to and with the end of sequence
  * @returns a symbol 0–127

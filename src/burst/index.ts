@@ -2,8 +2,9 @@
  * The burst: a call as symbols and bits on the air, and back again from whatever was heard of them.
  *
  * {@link encodeCall} makes the bits; {@link decodeSoft}, {@link decodeBits}, {@link decodeStream} and
- * {@link decodeSymbolMetrics} read them, each with its {@link Verdict}. The parts stand open too: the ten-bit
- * code, the error check, and the fields of a call as symbols.
+ * {@link decodeSymbolMetrics} read them, each with its {@link Verdict}. Its parts are public too: the ten-bit
+ * code, the error check, and the fields of a call as symbols. ITU-R M.493 and M.821-1 are cited from memory, unless
+ * a national restatement is named.
  *
  * Guide: [Burst: how does it travel?](../../docs/guide/burst.md).
  *

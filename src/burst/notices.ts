@@ -21,7 +21,7 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
       at: ['errorCheck'],
       expected: String(quality.errorCheck.computed),
       received: String(quality.errorCheck.received),
-      clause: 'ITU-R M.493 error-check character, from memory',
+      clause: 'ITU-R M.493 error-check character, unverified',
     });
   else if (quality.verdict === 'doubtful')
     notices.push({
@@ -36,7 +36,7 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
       code: 'burst-repaired',
       message: `the call is ${sure} but not received cleanly: never act on it automatically`,
       at: [],
-      clause: 'ITU-R M.493 error-check character, from memory',
+      clause: 'ITU-R M.493 error-check character, unverified',
     });
   if (about.formatCopies < 2 && isWithoutAddress(quality))
     notices.push({
@@ -45,7 +45,7 @@ export function receptionNotices(quality: ReceptionQuality, about: Circumstances
       at: ['format'],
       expected: 'two copies or more',
       received: String(about.formatCopies),
-      clause: 'ITU-R M.493 format specifier, from memory',
+      clause: 'ITU-R M.493 format specifier, unverified',
     });
   if (about.cut)
     notices.push({

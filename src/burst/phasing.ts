@@ -120,7 +120,7 @@ function evidenceOf(words: readonly Float64Array[], start: number): number {
   return Math.log(received + lost);
 }
 
-/** The dot pattern may begin with either bit (M.493, from memory). */
+/** The dot pattern may begin with either bit (M.493). */
 function leadOf({ asOne, asZero }: Heard, start: number): number {
   let even = 0;
   let odd = 0;

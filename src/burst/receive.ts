@@ -31,7 +31,7 @@ const LEAST_READ = 3;
 /** Natural log of the least odds for a call worth a closer look. */
 const LEAST = -5;
 // deviation: D-burst-7 (the rule is remembered).
-/** Without an address, a wrong format specifier would raise an alarm: it must be received twice (M.493, from memory). */
+/** Without an address, a wrong format specifier would raise an alarm: it must be received twice (M.493). */
 const WITHOUT_ADDRESS: readonly number[] = [112, 116];
 const SYMBOLS = 128;
 

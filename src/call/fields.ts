@@ -108,7 +108,7 @@ export interface FieldForm {
 /**
  * Every field, in the one order that holds for all compositions; the self-identification comes after the category.
  *
- * Source: ITU-R M.493-16 Annex 1, from memory; the format specifier is sent twice.
+ * Source: ITU-R M.493-16 Annex 1; the format specifier is sent twice.
  */
 export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
   format: { label: 'Format specifier', holds: 'symbol', length: 2, table: formatSpecifiers },
@@ -139,7 +139,7 @@ export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
 /** The names of all fields. */
 export const allFields: readonly FieldName[] = /* @__PURE__ */ Object.keys(fieldForms) as FieldName[];
 
-/** Symbol before the position of a reply (M.493-16, from memory; deviation: D-call-10). */
+/** Symbol before the position of a reply (M.493-16; deviation: D-call-10). */
 export const POSITION_HEADER = 55;
 
 /** The fields with all their names: what is missing, or of another type, is not carried. */

@@ -1,5 +1,6 @@
 /**
- * The call: what a digital selective call says, taken apart and put together by the tables of ITU-R M.493.
+ * The call: what a digital selective call says, taken apart and put together by the tables of ITU-R M.493-16 (A1-3 to A1-5 read in
+ * restatements, A1-4.1 to A1-4.9 and M.821-1 from memory, unless a function names another source).
  *
  * Everything received becomes a {@link Call} and everything sent starts as one. The functions here compose, check,
  * answer and describe calls; nothing here transmits. The radio licence, the

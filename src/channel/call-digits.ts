@@ -47,7 +47,7 @@ export function encodeChannel(channel: Channel | Designator): string {
  * @param plan - the plan of the waters, to name the channel; without one the designator is used alone
  * @returns the element with its digits as received; an issue only for text that is no such element
  *
- * Source: ITU-R M.493-16, frequency and channel information, from memory; first digits 3, 4 and 8 with
+ * Source: ITU-R M.493-16, frequency and channel information; first digits 3, 4 and 8 with
  * medium to low confidence.
  *
  * @see {@link encodeChannel}
@@ -133,7 +133,7 @@ export function decodeChannel(
   ]);
 }
 
-const M493 = 'ITU-R M.493-16, frequency and channel information, from memory';
+const M493 = 'ITU-R M.493-16, frequency and channel information, unverified';
 
 /** `'021820'` with one decimal is `'2182.0'`. */
 function decimal(digits: string, places: number): string {

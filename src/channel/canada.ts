@@ -48,10 +48,10 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     TP_782.source,
     RAMN.source,
     APPENDIX_18.source,
-    'ISED RBR-2, from memory',
+    'ISED RBR-2, unverified',
   ],
   cautions: [
-    'the national schedule was not seen in full: uses by coast are mostly from memory',
+    'the national schedule was not seen in full: most uses by coast are unverified',
     'a channel with no use stated for an area may be used between ships (Industry Canada letter, 2002)',
   ],
   callingChannels: ['16'],

@@ -32,7 +32,7 @@ export const internationalPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
     'RR Appendix 18 notes e) to w), as restated in a course text on the edition of 2024',
   ],
   cautions: [
-    'uses of the two-frequency channels and of single legs are from memory',
+    'uses of the two-frequency channels and of single legs are unverified',
     'national rules come before this table in their waters',
   ],
   callingChannels: ['16'],

@@ -35,8 +35,8 @@ export const unitedKingdomPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
   edition: 'Appendix 18 (WRC-15 arrangement) with United Kingdom uses as of 2017',
   sources: [RA_264.source, MCA_2017.source, WATERWAYS.source, 'RR Appendix 18 (frequencies)'],
   cautions: [
-    'the national table was not seen in full: most port uses are from memory',
-    'frequencies of 0, M and M2 are from memory',
+    'the national table was not seen in full: most port uses are unverified',
+    'frequencies of 0, M and M2 are unverified',
   ],
   callingChannels: ['16'],
   evidence: { ...APPENDIX_18_EVIDENCE, use: MEMORY },

@@ -120,7 +120,7 @@ function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
   }
   if (purpose === 'ship-to-coast') {
     const text = 'need not be proposed: a coast station normally chooses the working channel';
-    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541-11, from memory'));
+    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541-11, unverified'));
   }
   return cautions;
 }
@@ -136,5 +136,5 @@ function notice(
 }
 
 function clauseOf({ basis, source }: Evidence): string {
-  return basis === 'memory' ? `${source}, from memory` : source;
+  return basis === 'memory' ? `${source}, unverified` : source;
 }

@@ -3,9 +3,9 @@ import { requireFinite, requirePositive } from './require-number.ts';
 
 const MEGAHERTZ = 156.525;
 const WAVELENGTH = 299.792458 / MEGAHERTZ;
-/** 4/3 of the mean radius 6371 km, rounded as usual (ITU-R P.310, from memory). */
+/** 4/3 of the mean radius 6371 km, rounded as usual (ITU-R P.310). */
 const EFFECTIVE_RADIUS = 8_500_000;
-/** Sea water at VHF: relative permittivity and conductivity in S/m, ITU-R P.527, from memory. */
+/** Sea water at VHF: relative permittivity and conductivity in S/m, ITU-R P.527. */
 const SEA = { permittivity: 80, conductivity: 5 } as const;
 /** Fading, noise on board and rough seas may take as much. */
 const COMFORTABLE = 10;
@@ -21,7 +21,7 @@ const COMFORTABLE = 10;
  * @returns loss, level, margin in dB, and a plain verdict
  * @throws RangeError when a number is not finite, a height is negative, or power or distance is not above zero
  *
- * Source: ITU-R P.525 (free space) and P.526 (spherical Earth: distance and height terms), from memory.
+ * Source: ITU-R P.525 (free space), P.526 (spherical Earth: distance and height terms), P.310, P.527; all from memory.
  *
  * @see {@link horizonRange}
  *
@@ -86,7 +86,7 @@ function gainOf({ gain = 0 }: Parameters<typeof estimateLink>[0]['from']): numbe
 }
 
 /**
- * Free-space loss, less the terms of distance and height of ITU-R P.526 §3.1.1, from memory. For short distances and
+ * Free-space loss, less the terms of distance and height of ITU-R P.526 §3.1.1. For short distances and
  * low antennas they come to the plane-Earth two-ray loss 40 log d - 20 log h1 h2. deviation: D-position-4
  */
 function seaLoss(metres: number, height: number, other: number): number {
@@ -104,7 +104,7 @@ function heightTerm(height: number): number {
   return y > 2 ? 17.6 * Math.sqrt(y - 1.1) - 5 * Math.log10(y - 1.1) - 8 : 20 * Math.log10(y + 0.1 * y ** 3);
 }
 
-/** Over the sea a vertical wave clings to the surface, which is worth some 7 m to the lowest antenna (Bullington, from memory). */
+/** Over the sea a vertical wave clings to the surface, which is worth some 7 m to the lowest antenna (Bullington). */
 function effectiveHeight(height: number): number {
   const { permittivity, conductivity } = SEA;
   const surface =

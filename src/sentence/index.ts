@@ -1,5 +1,6 @@
 /**
- * The wire between radio and plotter: sentences of IEC 61162-1 in and out, and why a display shows nothing.
+ * The serial cable between radio and plotter: sentences of IEC 61162-1 (NMEA 0183) in and out, and why a display shows
+ * nothing. The symbols and places of ITU-R M.493 and M.821 in them are from memory.
  *
  * Guide: [Sentence: what does the cable say?](../../docs/guide/sentence.md).
  *

@@ -4,7 +4,7 @@ import { type Situation, type SpokenScript, script } from './script.ts';
 
 const MANNERS =
   'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free';
-const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory';
+const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), unverified';
 
 /** The first words on the agreed channel, of the station that called. */
 export function routineCall(
@@ -79,6 +79,6 @@ export function radioCheck(
     ],
     caution:
       'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
-    clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), from memory',
+    clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), unverified',
   });
 }

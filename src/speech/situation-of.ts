@@ -102,13 +102,13 @@ function announced(
   if (!speaksFirst && call.category === 'urgency') {
     return nothing(
       'Listen on the channel given in the call: the caller begins with PAN PAN, and says who is to answer',
-      'RR 2024 No. 33.12, from memory',
+      'RR 2024 No. 33.12, unverified',
     );
   }
   if (!speaksFirst && call.category === 'safety') {
     return nothing(
       'Listen on the channel given in the call: the caller begins with SECURITE, and says whether an answer is expected',
-      'RR 2024 No. 33.35, from memory',
+      'RR 2024 No. 33.35, unverified',
     );
   }
   const group = call.to.kind === 'group' ? stationOf(called) : null;

@@ -22,7 +22,7 @@ export function panPan(situation: Situation<'pan-pan'>, own: SpokenStation, say:
     ],
     caution:
       'For a very urgent message about the safety of a vessel or a person, on the authority of the master; listen for at least 3 minutes afterwards on the channel used. Cancel it when it no longer applies. In grave and imminent danger send a MAYDAY',
-    clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), from memory; 47 CFR 80.327(f)',
+    clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), unverified; 47 CFR 80.327(f)',
   });
 }
 
@@ -51,7 +51,7 @@ export function securite(situation: Situation<'securite'>, own: SpokenStation, s
         : []),
     ],
     caution: 'For navigational and weather warnings; send a long message on a working channel',
-    clause: 'RR 2024 Nos. 33.32 to 33.35, from memory',
+    clause: 'RR 2024 Nos. 33.32 to 33.35, unverified',
   });
 }
 

@@ -48,7 +48,7 @@ describe('what is told of a reception', () => {
         code: 'burst-repaired',
         message: 'the call is 99.99 % sure but not received cleanly: never act on it automatically',
         at: [],
-        clause: 'ITU-R M.493 error-check character, from memory',
+        clause: 'ITU-R M.493 error-check character, unverified',
       },
     ]);
   });
@@ -61,7 +61,7 @@ describe('what is told of a reception', () => {
         at: ['format'],
         expected: 'two copies or more',
         received: '1',
-        clause: 'ITU-R M.493 format specifier, from memory',
+        clause: 'ITU-R M.493 format specifier, unverified',
       },
     ]);
   });

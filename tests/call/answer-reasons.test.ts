@@ -153,7 +153,7 @@ describe('each answer says what it means, and by which table', () => {
     expect(none).toBeNull();
     return answers.map(({ meaning, label, clause }) => [meaning, label, clause])[0];
   };
-  const table = (row: string) => `ITU-R M.493-16 Annex 1 ${row}, from memory`;
+  const table = (row: string) => `ITU-R M.493-16 Annex 1 ${row}, unverified`;
 
   it('to a call, with its channel where it names one', () => {
     expect(first(hail, { own })).toEqual(['able', 'Able, on channel 72', table('tables A1-4.7 and A1-4.9')]);
@@ -256,7 +256,7 @@ describe('an answer of the telephone service', () => {
       meaning: 'unable',
       label: 'Unable: busy',
       call: { ...back, communication: 'unable-to-comply', remark: 'busy' },
-      clause: 'ITU-R M.493-16 Annex 1 table A1-4.9, from memory',
+      clause: 'ITU-R M.493-16 Annex 1 table A1-4.9, unverified',
     });
   });
 });

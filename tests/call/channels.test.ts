@@ -156,7 +156,7 @@ describe('a channel in the form of older sets', () => {
         message: 'First frequency or channel element: read as channel 1022, in the form of older sets',
         at: ['receive'],
         received: '91 00 22',
-        clause: 'ITU-R M.493-16, VHF channel element, from memory',
+        clause: 'ITU-R M.493-16, VHF channel element, unverified',
       },
     ]);
   });

@@ -48,7 +48,7 @@ const codes = (call: Call, options?: NonNullable<Parameters<typeof checkCall>[1]
 
 describe('each finding in full', () => {
   const notes = 'Japan, MPT Notification 567 of 1990, table of telecommands';
-  const classes = 'ITU-R M.493-16, equipment classes, from memory';
+  const classes = 'ITU-R M.493-16, equipment classes, unverified';
   const relayCases: Notice = {
     code: 'call-relay-cases',
     message:
@@ -96,7 +96,7 @@ describe('each finding in full', () => {
             'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
           at: ['channel'],
           received: '16',
-          clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
+          clause: 'Radio Regulations Art. 52 and Appendix 18, unverified',
         },
       ],
     ],
@@ -122,7 +122,7 @@ describe('each finding in full', () => {
           message:
             'Channel: expected a working channel, got none; only a call to a coast station may omit it',
           at: ['channel'],
-          clause: 'ITU-R M.541-11 Annex 3, from memory',
+          clause: 'ITU-R M.541-11 Annex 3, unverified',
         },
       ],
     ],
@@ -194,7 +194,7 @@ describe('each finding in full', () => {
             'Second telecommand: medical-transport goes with telephony, on MF and HF also with teleprinter or Morse telegraphy',
           at: ['remark'],
           received: 'medical-transport',
-          clause: `${notes}, note 7, order of the notes from memory`,
+          clause: `${notes}, note 7, order of the notes unverified`,
         },
       ],
     ],

@@ -213,7 +213,7 @@ describe('rows of fields', () => {
 
 // ITU-R M.821-1, sets 100 to 106, from memory.
 describe('rows of the expansion', () => {
-  const clause = 'ITU-R M.821-1, from memory';
+  const clause = 'ITU-R M.821-1, unverified';
 
   it('give each value in its unit', () => {
     const expansion = {

@@ -18,7 +18,7 @@ const issuesOf = (result: Result<unknown>) => (result.ok ? result.notices : resu
 const FORMS =
   "a number from 01 to 28 or 60 to 88, as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
 const M1084 = 'ITU-R M.1084 Annex 4';
-const M493 = 'ITU-R M.493-16, frequency and channel information, from memory';
+const M493 = 'ITU-R M.493-16, frequency and channel information, unverified';
 
 describe('what is wrong with the name of a channel', () => {
   it.each<[input: unknown, issue: Issue]>([

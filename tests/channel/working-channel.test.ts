@@ -62,7 +62,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'intership-non-commercial',
       internationalPlan,
       'Channel 16 is for distress, safety and calling: working talk goes to another channel',
-      'RR Appendix 18, from memory',
+      'RR Appendix 18, unverified',
     ],
     [
       'channel-two-frequency',
@@ -170,7 +170,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       message: 'Channel 08 in the Canada plan: for commercial vessels',
       at: [],
       received: '08',
-      clause: 'ISED RBR-2 schedule, from memory',
+      clause: 'ISED RBR-2 schedule, unverified',
     });
   });
 
@@ -181,7 +181,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
         message: 'Channel 08 has this use in part of the waters: both coasts and Lake Winnipeg',
         at: [],
         received: '08',
-        clause: 'ISED RBR-2 schedule, from memory',
+        clause: 'ISED RBR-2 schedule, unverified',
       },
     ]);
     expect(checkWorkingChannel(find(internationalPlan, '01'), 'ship-to-coast')).toEqual([
@@ -190,7 +190,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
         message: 'Channel 01 need not be proposed: a coast station normally chooses the working channel',
         at: [],
         received: '01',
-        clause: 'ITU-R M.541-11, from memory',
+        clause: 'ITU-R M.541-11, unverified',
       },
     ]);
   });

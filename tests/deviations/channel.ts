@@ -22,7 +22,7 @@ export const deviations: Record<string, () => void> = {
       expect(valueOf(findChannel(unitedKingdomPlan, name)).m1084).toBeNull();
   },
   'D-channel-4': () => {
-    expect(canadaPlan.cautions.join()).toContain('from memory');
+    expect(canadaPlan.cautions.join()).toContain('unverified');
     expect(remembered(canadaPlan, 'use').length).toBeGreaterThan(30);
   },
   'D-channel-7': () => {

@@ -42,7 +42,7 @@ describe('the operator is told what to mind', () => {
   const manners = {
     caution:
       'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free',
-    clause: 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), from memory',
+    clause: 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), unverified',
   };
   const received = {
     title: 'Acknowledgement of a distress',
@@ -171,7 +171,7 @@ describe('the operator is told what to mind', () => {
         ],
         caution:
           'For a very urgent message about the safety of a vessel or a person, on the authority of the master; listen for at least 3 minutes afterwards on the channel used. Cancel it when it no longer applies. In grave and imminent danger send a MAYDAY',
-        clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), from memory; 47 CFR 80.327(f)',
+        clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), unverified; 47 CFR 80.327(f)',
       },
     ],
     'with a safety message elsewhere': [
@@ -185,7 +185,7 @@ describe('the operator is told what to mind', () => {
           ['[message: what, where, and until when]', 'On that channel, after the same call'],
         ],
         caution: 'For navigational and weather warnings; send a long message on a working channel',
-        clause: 'RR 2024 Nos. 33.32 to 33.35, from memory',
+        clause: 'RR 2024 Nos. 33.32 to 33.35, unverified',
       },
     ],
     'when calling for a talk': [
@@ -231,7 +231,7 @@ describe('the operator is told what to mind', () => {
         ],
         caution:
           'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
-        clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), from memory',
+        clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), unverified',
       },
     ],
   };
@@ -271,12 +271,12 @@ describe('a call with nothing to say after it says what to do', () => {
     'an urgency call to the own station': [
       { ...hail, category: 'urgency' },
       `${listen}: the caller begins with PAN PAN, and says who is to answer`,
-      'RR 2024 No. 33.12, from memory',
+      'RR 2024 No. 33.12, unverified',
     ],
     'a safety call to the own station': [
       { ...hail, category: 'safety' },
       `${listen}: the caller begins with SECURITE, and says whether an answer is expected`,
-      'RR 2024 No. 33.35, from memory',
+      'RR 2024 No. 33.35, unverified',
     ],
   };
 

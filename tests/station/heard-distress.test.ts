@@ -207,7 +207,7 @@ describe('a flood of alerts', () => {
 
 describe('acknowledging by DSC', () => {
   it.each<EquipmentClass>(['D', 'H', 'M'])(
-    'is never for class %s: ITU-R M.493-16, classes, from memory',
+    'is never for class %s: ITU-R M.493-16, classes, unverified',
     (equipment) => {
       const radio = afterAlert({ equipment });
       radio.pass(4 * MINUTE);

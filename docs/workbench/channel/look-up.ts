@@ -92,7 +92,7 @@ function card(channel: Channel): HTMLElement {
       channel.aliases.length === 0
         ? null
         : h('p', { class: 'mind' }, `Also written ${channel.aliases.join(', ')}.`),
-      h('p', { class: 'clause' }, evidence.frequency.source, remembered ? ', partly from memory' : ''),
+      h('p', { class: 'clause' }, evidence.frequency.source, remembered ? ', partly unverified' : ''),
     ),
   );
 }

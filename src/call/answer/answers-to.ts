@@ -37,7 +37,7 @@ import {
  * for any call received.
  * @throws TypeError without a call or a station; RangeError when `own` cannot be a station's own identity or a channel to offer has no digits
  *
- * Source: ITU-R M.493-16 tables A1-4.2 to A1-4.9, from memory; distress: 47 CFR 80.103(c), 80.1117(a), 80.1121.
+ * Source: ITU-R M.493-16 tables A1-4.2 to A1-4.9; distress: 47 CFR 80.103(c), 80.1117(a), 80.1121.
  *
  * @see {@link describeCall}
  *

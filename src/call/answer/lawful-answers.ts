@@ -51,7 +51,7 @@ export function answer(
   label: string,
   call: Exclude<Call, Call<'unrecognised-call'>>,
 ): LawfulAnswer {
-  return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, from memory` };
+  return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, unverified` };
 }
 
 /** Answers to choose from. */

@@ -70,7 +70,7 @@ function noneNamed(
       code: 'call-channel-none',
       message: 'Channel: expected a working channel, got none; only a call to a coast station may omit it',
       at: ['channel'],
-      clause: 'ITU-R M.541-11 Annex 3, from memory',
+      clause: 'ITU-R M.541-11 Annex 3, unverified',
     },
   ];
 }
@@ -96,7 +96,7 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
           'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
         at: ['channel'],
         received: channel,
-        clause: 'Radio Regulations Art. 52 and Appendix 18, from memory',
+        clause: 'Radio Regulations Art. 52 and Appendix 18, unverified',
       },
     ];
   }

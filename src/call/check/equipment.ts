@@ -20,7 +20,7 @@ export function equipmentNotices(
   const sender = equipment ?? (isAshore(call.from) ? 'coast' : undefined);
   if (sender === undefined) return [];
   const duty = calls.rowOf(call)?.senders[sender];
-  const clause = 'ITU-R M.493-16, equipment classes, from memory';
+  const clause = 'ITU-R M.493-16, equipment classes, unverified';
   if (duty === 'none') {
     return [
       {

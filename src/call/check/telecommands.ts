@@ -46,7 +46,7 @@ export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>
       message: `Second telecommand: ${remark} goes with telephony, on MF and HF also with teleprinter or Morse telegraphy`,
       at: ['remark'],
       received: remark,
-      clause: `${NOTES}, note 7, order of the notes from memory`,
+      clause: `${NOTES}, note 7, order of the notes unverified`,
     });
   }
   return notices;

@@ -19,7 +19,7 @@ export interface TrafficOptions extends ComposeOptions {
  * @returns the call
  * @throws TypeError, RangeError when a value has no symbols or is not for such a call
  *
- * Source: ITU-R M.493-16 table A1-4.5, from memory; urgency agrees with Japan, Radio Station Operation Regulations.
+ * Source: ITU-R M.493-16 table A1-4.5; urgency agrees with Japan, Radio Station Operation Regulations.
  *
  * @see {@link composeAreaCall}
  *
@@ -57,7 +57,7 @@ export function composeAllShipsCall(
  * @returns the call
  * @throws TypeError, RangeError when a value has no symbols or is not for such a call
  *
- * Source: ITU-R M.493-16 table A1-4.6, from memory.
+ * Source: ITU-R M.493-16 table A1-4.6.
  *
  * @example
  * ```ts
@@ -101,7 +101,7 @@ export function composeAreaCall(
  * @throws TypeError, RangeError when a value has no symbols, `to` is no group, or the channel is 70, or 16 in a routine
  * call
  *
- * Source: ITU-R M.493-16 table A1-4.8, from memory.
+ * Source: ITU-R M.493-16 table A1-4.8.
  *
  * @see {@link composeIndividualCall}
  *
@@ -142,7 +142,7 @@ export function composeGroupCall(
  * @throws TypeError, RangeError when a value has no symbols, `to` is not one station, or the channel is 70, or 16 in a
  * routine call
  *
- * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9.
  *
  * @see {@link composeIndividualAcknowledgement}
  * @see {@link composeUnableToComply}

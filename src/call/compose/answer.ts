@@ -19,7 +19,7 @@ export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender or a value has no symbols
  *
- * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory.
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9.
  *
  * @example
  * ```ts
@@ -60,7 +60,7 @@ export function composeIndividualAcknowledgement(
  * @returns the answer, which names no channel
  * @throws TypeError, RangeError when the call names no sender or the reason is none of the ten
  *
- * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9, from memory; reasons with first telecommand 104 only: Japan, MPT
+ * Source: ITU-R M.493-16 tables A1-4.7 and A1-4.9; reasons with first telecommand 104 only: Japan, MPT
  * Notification 567 of 1990.
  *
  * @example
@@ -102,7 +102,7 @@ export function composeUnableToComply(
  * @returns the report; in the category of the request, safety when unasked
  * @throws TypeError, RangeError when a station is missing or a value has no symbols
  *
- * Source: ITU-R M.493-16 table A1-4.7, from memory.
+ * Source: ITU-R M.493-16 table A1-4.7.
  *
  * @see {@link composePositionRequest}
  *
@@ -151,7 +151,7 @@ export function composePositionReply(
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender
  *
- * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7, from memory.
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7.
  *
  * @example
  * ```ts
@@ -179,7 +179,7 @@ export function composeTestAcknowledgement(
  * @returns the answer
  * @throws TypeError, RangeError when the call names no sender
  *
- * Source: ITU-R M.493-16 table A1-4.9, from memory.
+ * Source: ITU-R M.493-16 table A1-4.9.
  *
  * @example
  * ```ts

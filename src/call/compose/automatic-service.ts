@@ -11,7 +11,7 @@ import { composed } from './composed.ts';
  * @returns the call
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: ITU-R M.493-16 table A1-4.9, from memory, low confidence.
+ * Source: ITU-R M.493-16 table A1-4.9, low confidence.
  *
  * @example
  * ```ts

@@ -32,7 +32,7 @@ export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOpt
   return data === null ? call : { ...call, expansion: data };
 }
 
-/** ITU-R M.821-1, sets 100 to 106, from memory. What was received may hold others, and is sent as received. */
+/** ITU-R M.821-1, sets 100 to 106. What was received may hold others, and is sent as received. */
 function wantSendable({ personsOnBoard = 0, requested = [], unavailable = [] }: ExpansionData): void {
   if (!Number.isInteger(personsOnBoard))
     throw new RangeError(`persons on board: expected a whole number, got ${personsOnBoard}`);

@@ -33,7 +33,7 @@ export interface DistressOptions extends ComposeOptions {
  * @returns the alert
  * @throws TypeError, RangeError when a value has no symbols or the identity cannot be a vessel's own
  *
- * Source: ITU-R M.493-16 table A1-4.1 (from memory); ten 9s and 8888: ITU-R M.541-11 Annex 1.
+ * Source: ITU-R M.493-16 table A1-4.1; ten 9s and 8888: ITU-R M.541-11 Annex 1.
  *
  * @see {@link composeDistressSelfCancel}
  * @see {@link composeTestCall}
@@ -66,7 +66,7 @@ export function composeDistressAlert(
  * @returns the acknowledgement, to all ships
  * @throws TypeError, RangeError when a value has no symbols or the vessel in distress is not named
  *
- * Source: ITU-R M.493-16 table A1-4.2, from memory.
+ * Source: ITU-R M.493-16 table A1-4.2.
  *
  * @example
  * ```ts
@@ -133,7 +133,7 @@ export function composeDistressSelfCancel(
  * @returns the relay
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: ITU-R M.493-16 table A1-4.3, from memory.
+ * Source: ITU-R M.493-16 table A1-4.3.
  *
  * @see {@link composeDistressRelayAcknowledgement}
  *
@@ -172,7 +172,7 @@ export function composeDistressRelay(
  * @returns the acknowledgement
  * @throws TypeError, RangeError when a value has no symbols
  *
- * Source: ITU-R M.493-16 table A1-4.4, from memory.
+ * Source: ITU-R M.493-16 table A1-4.4.
  *
  * @example
  * ```ts

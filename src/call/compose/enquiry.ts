@@ -10,7 +10,7 @@ import { type ComposeOptions, composed } from './composed.ts';
  * @returns the request
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: ITU-R M.493-16 table A1-4.7 and M.821-1, from memory.
+ * Source: ITU-R M.493-16 table A1-4.7 and M.821-1.
  *
  * @see {@link composePositionReply}
  *
@@ -51,7 +51,7 @@ export function composePositionRequest(
  * @returns the test call
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7, from memory.
+ * Source: Japan, MPT Notification 567 of 1990, figure 5; ITU-R M.493-16 table A1-4.7.
  *
  * @see {@link composeTestAcknowledgement}
  *
@@ -82,7 +82,7 @@ export function composeTestCall(options: ComposeOptions & { readonly to: string 
  * @returns the polling call
  * @throws TypeError, RangeError when an identity is not for its place
  *
- * Source: ITU-R M.493-16 table A1-4.9, from memory.
+ * Source: ITU-R M.493-16 table A1-4.9.
  *
  * @see {@link composePollingAcknowledgement}
  *

@@ -162,7 +162,7 @@ const SETS: Readonly<Record<number, string>> = {
 };
 
 function expansionRow(set: ExpansionSet): CallDescription['rows'][number] {
-  const clause = 'ITU-R M.821-1, from memory';
+  const clause = 'ITU-R M.821-1, unverified';
   const label = `Expansion: ${SETS[set.specifier] ?? `set ${set.specifier}`}`;
   // Text of another station: its control characters are shown as the sign for what cannot be shown.
   if (set.text !== undefined && set.symbols.length === 0)

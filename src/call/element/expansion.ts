@@ -8,9 +8,9 @@ export interface Expansion {
   readonly data: ExpansionData | null;
 }
 
-/** In place of data: the sender asks for it (ITU-R M.821-1, from memory). */
+/** In place of data: the sender asks for it (ITU-R M.821-1). */
 const REQUEST = 110;
-/** In place of data: the sender has none (ITU-R M.821-1, from memory). */
+/** In place of data: the sender has none (ITU-R M.821-1). */
 const NOT_AVAILABLE = 126;
 
 /**

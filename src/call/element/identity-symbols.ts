@@ -10,7 +10,7 @@ export function identityOf(symbols: Symbols | null): string | null {
 }
 
 /**
- * An identity as five symbols: its nine digits and a 0 (ITU-R M.493-16 Annex 1 §6, from memory).
+ * An identity as five symbols: its nine digits and a 0 (ITU-R M.493-16 Annex 1 §6).
  *
  * @throws RangeError when the identity is not nine digits, TypeError when it is a number, which loses leading zeros
  */

@@ -6,7 +6,7 @@ const EVEN = 106;
 /** The first symbols of a telephone number. */
 export const PARITY_MARKS: Symbols = [ODD, EVEN];
 
-/** The digits dialled, `null` when there are none or they cannot be read (ITU-R M.493-16, from memory). */
+/** The digits dialled, `null` when there are none or they cannot be read (ITU-R M.493-16). */
 export function telephoneOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
   const [parity, ...pairs] = symbols;

@@ -53,7 +53,7 @@ function oneChannel(
 }
 
 const APPENDIX_18 = 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18';
-const ELEMENT = 'ITU-R M.493-16, VHF channel element, from memory';
+const ELEMENT = 'ITU-R M.493-16, VHF channel element, unverified';
 
 function notice(
   code: string,

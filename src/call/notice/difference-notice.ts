@@ -41,7 +41,7 @@ export function differenceNotice(
       return [
         {
           ...finding('call-expansion-unread', field, 'sets not understood are kept as received', fields, row),
-          clause: 'ITU-R M.821-1, from memory',
+          clause: 'ITU-R M.821-1, unverified',
         },
       ];
     case 'receive':
@@ -64,7 +64,7 @@ export function differenceNotice(
             fields,
             row,
           ),
-          clause: 'ITU-R M.1080, from memory',
+          clause: 'ITU-R M.1080, unverified',
         },
       ];
   }

@@ -23,10 +23,10 @@ export interface DseReading {
 }
 
 const FLAGS = { A: 'automatic', Q: 'query', R: 'reply' } as const;
-/** Symbols that stand in place of data (ITU-R M.821, from memory): asked for, not available. */
+/** Symbols in place of data (ITU-R M.821): asked for, not available. */
 const REQUESTED: Symbols = [110];
 const NOT_AVAILABLE: Symbols = [126];
-/** Data set whose data is text (ITU-R M.821 set 104, from memory). */
+/** Data set whose data is text (ITU-R M.821 set 104). */
 const STATION_NAME = 104;
 const FIELDS_BEFORE_SETS = 4;
 

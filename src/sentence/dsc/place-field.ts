@@ -6,9 +6,9 @@ import { symbolsOfDigits } from './symbol-code.ts';
 
 type Place = Partial<Pick<CallFields, 'position' | 'header' | 'receive' | 'transmit'>>;
 
-/** Symbol before a position in the place of frequencies (ITU-R M.493, from memory). */
+/** Symbol before a position in the place of frequencies (ITU-R M.493). */
 const HEADER = '55';
-/** VHF channels begin so: one number for both directions (ITU-R M.493, from memory). */
+/** VHF channels begin so: one number for both directions (ITU-R M.493). */
 const VHF = 90;
 
 /**

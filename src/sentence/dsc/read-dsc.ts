@@ -34,7 +34,7 @@ const UNKNOWN_SHIP: Symbols = [
  * call can be sent on; what it holds and cannot be read leaves a notice.
  *
  * Source: IEC 61162-1, `DSC` sentence, notes 1–11 as restated in equipment papers; codes are the last two
- * digits of the symbols of ITU-R M.493, from memory.
+ * digits of the symbols of ITU-R M.493.
  */
 export function readDsc(texts: readonly string[], context: DscContext): DscReading {
   const notices: Notice[] = [];

@@ -23,7 +23,7 @@ const NAMES: Readonly<Record<Field, string>> = {
   end: 'End of sequence',
 };
 const FIELDS = /* @__PURE__ */ Object.keys(NAMES) as readonly Field[];
-/** A VHF channel may stand in both elements or in the first alone (ITU-R M.493, from memory). */
+/** A VHF channel may stand in both elements or in the first alone (ITU-R M.493). */
 const VHF = 90;
 
 /**

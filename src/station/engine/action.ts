@@ -56,7 +56,7 @@ export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): voi
   tell(turn, dialogue, 'transmission-failed', text);
 }
 
-// ITU-R M.493-16, from memory: distress and urgency alarms last until a person silences them, the others are short.
+// ITU-R M.493-16: distress and urgency alarms last until a person silences them, the others are short.
 const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
 
 /** Starts an alarm, unless the very same one is sounding already. */

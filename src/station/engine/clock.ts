@@ -42,7 +42,7 @@ export function takeFix({ state }: Turn, { position, source, fixedAt }: StationE
   return true;
 }
 
-/** Warns of a position that has become old, and forgets one that is too old to be sent (M.493-16, from memory). */
+/** Warns of a position that has become old, and forgets one that is too old to be sent (M.493-16). */
 export function agePosition(turn: Turn): void {
   const { state } = turn;
   if (state.fix === null) return;

@@ -130,7 +130,7 @@ export function silence(turn: Turn): void {
   turn.state.sounding = [];
 }
 
-/** The owner changes the settings; an identity that is stored once stays (M.493-16, from memory). */
+/** The owner changes the settings; a stored identity stays (M.493-16). */
 export function changeSettings(turn: Turn, event: StationEvent<'settings'>): void {
   const { state } = turn;
   const stored = state.settings.mmsi;

@@ -61,7 +61,7 @@ export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
   }
 }
 
-/** No transmission without an own identity (M.493-16, from memory). */
+/** No transmission without an own identity (M.493-16). */
 export function rejectWithoutIdentity(turn: Turn): void {
   reject(turn, null, 'station-identity-missing', 'Own identity is not stored: nothing can be sent', {
     clause: clause.identity,

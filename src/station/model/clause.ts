@@ -1,6 +1,6 @@
 /**
  * The documents that the station's behaviour follows. ITU-R M.493-16, M.541-11, RR 2024 and MSC.1/Circ.1657 were read in
- * restatements, 47 CFR part 80 (2025) itself; docs/deviations.md lists what is in doubt.
+ * restatements and are in part from memory, 47 CFR part 80 (2025) itself; docs/deviations.md lists what is in doubt.
  */
 export const clause = {
   procedures: 'ITU-R M.493-16, automated procedures',

@@ -68,7 +68,7 @@ export const timers: readonly TimerRow[] = [
     most: 1,
     unit: 'second',
     confidence: 'medium',
-    clause: 'ETSI EN 300 338, from memory',
+    clause: 'ETSI EN 300 338, unverified',
     meaning: 'longest wait of a distress alert for channel 70 to be free',
   },
   {

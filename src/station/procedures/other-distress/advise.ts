@@ -123,7 +123,7 @@ const ownDeviceStage: Stage = {
   now: [
     {
       text: 'Your own man-overboard device is calling this vessel: look for the person, turn back and recover them',
-      clause: 'ITU-R M.493-16, class M, from memory',
+      clause: 'ITU-R M.493-16, class M, unverified',
     },
     {
       text: 'If the person is not recovered at once, send your own distress alert: man overboard',

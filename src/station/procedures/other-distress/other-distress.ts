@@ -183,7 +183,7 @@ function acknowledgementOf(dialogue: Dialogue<'heard-distress'>, own: string | n
     const to = { kind: 'all-ships' } as const;
     return { kind: 'distress-acknowledgement', to, ...about, subsequent: 'telephony-simplex' };
   }
-  // To the station that sent the relay, or to all ships when the relay was for many: M.493 table 4.4, from memory.
+  // To the station that sent the relay, or to all ships when the relay was for many: M.493 table 4.4.
   const { from, to, subsequent } = dialogue.call;
   return {
     kind: 'distress-relay-acknowledgement',

@@ -214,7 +214,7 @@ function alertOf(state: StationState, nature: NatureOfDistress): Call {
   };
 }
 
-/** A self-cancellation repeats what the last alert said: M.493-16, from memory. */
+/** A self-cancellation repeats what the last alert said: M.493-16. */
 function cancellationOf(state: StationState, alert: Call | null, nature: NatureOfDistress): Call {
   const said = alert?.kind === 'distress-alert' ? alert : null;
   return {

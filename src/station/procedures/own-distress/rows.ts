@@ -150,7 +150,7 @@ export const alertRows: readonly Row[] = [
     on: 'alert-busy-limit over',
     to: 'sending',
     do: ['compose-alert', 'send'],
-    clause: 'ETSI EN 300 338, from memory',
+    clause: 'ETSI EN 300 338, unverified',
   },
   {
     from: 'waiting-channel',
