@@ -1,6 +1,7 @@
 import { LONGEST_CALL } from './call-shape.ts';
 import { LONGEST_EXPANSION } from './expansion.ts';
 import { type CharacterKind, fieldPriors } from './field-prior.ts';
+import { logSum } from './log-sum.ts';
 import { LEFT_OUT, RUINED } from './loss.ts';
 import {
   characterPositions,
@@ -14,6 +15,10 @@ import {
 const SYMBOLS = 128;
 /** Rows of a table: the longest call and the longest expansion after it, each with its end and error check. */
 const ROWS: number = /* @__PURE__ */ (() => LONGEST_CALL + LONGEST_EXPANSION + 8)();
+/** DX slots of a call before its second character. */
+const SLOTS_BEFORE: number = DX_PHASING_SLOTS + 1;
+/** Natural log of the share of places after a call where another begins. */
+const BEGUN = /* @__PURE__ */ Math.log(1e-3);
 /** Stream positions that matter. */
 export const LONGEST_STREAM: number = /* @__PURE__ */ streamLength(ROWS);
 
@@ -34,13 +39,20 @@ export interface CharacterTables {
   phasingAt(position: number): number;
   /** Each word separately, at `128 * position + symbol`. */
   readonly heard: Float64Array;
+  /** The same as a likelihood and not its logarithm. */
+  readonly likelihood: Float64Array;
   /**
    * What was heard of a character that is one of a kind, all symbols summed by what is expected of the kind; as
    * the end of sequence when `last`. Of an error check (`null`) every symbol is as likely.
    */
   mean(kind: CharacterKind | null, index: number, last: boolean): number;
-  /** The most that was heard of characters of any kind, one after another from an index on. */
+  /** The most that was heard of characters of any kind, and of calls among them, one after another from an index on. */
   row(first: number): number;
+  /**
+   * A next call, anywhere from a stream position on, whose words fall on those of this one; words that fall between
+   * carry no characters anyhow.
+   */
+  nextCall(first: number): number;
 }
 
 /**
@@ -83,18 +95,63 @@ export function combineCopies(heard: Float64Array): CharacterTables {
     if (Number.isNaN(known[at])) known[at] = meanOf(last ? end : character, index, kind);
     return known[at] as number;
   };
-  const row = (first: number): number => {
-    let most = 0;
-    let sum = 0;
-    for (let index = first; index < ROWS; index++) {
-      sum += mean('free', index, false);
-      most = Math.max(most, sum);
-    }
-    return most;
-  };
   const phasingAt = (position: number): number =>
     phasingPlaces.reduce((sum, at) => sum + (heard[SYMBOLS * position + at] ?? 0), 0);
-  return { character, end, phasing: phasingAt(0), rows: ROWS, phasingAt, heard, mean, row };
+  const row = rowsFrom((index) => mean('free', index, false), phasingAt);
+  const nextCall = nextCalls(phasingAt, row);
+  return {
+    character,
+    end,
+    phasing: phasingAt(0),
+    rows: ROWS,
+    phasingAt,
+    heard,
+    likelihood: heard.map(Math.exp),
+    mean,
+    row,
+    nextCall,
+  };
+}
+
+/** The most that was heard from each index on: characters, and calls that begin among them. */
+function rowsFrom(
+  free: (index: number) => number,
+  phasingAt: (position: number) => number,
+): (first: number) => number {
+  let most: Float64Array | undefined;
+  return (first) => {
+    if (most === undefined) {
+      most = new Float64Array(ROWS + SLOTS_BEFORE + 2);
+      for (let index = ROWS - 1; index >= 0; index--) {
+        // Phasing begins in the DX slot of this character; what the next call says begins after its format specifier.
+        const next =
+          BEGUN + phasingAt(2 * (SLOTS_BEFORE + index)) + (most[index + SLOTS_BEFORE + 1] as number);
+        most[index] = Math.max(0, free(index) + (most[index + 1] as number), next);
+      }
+    }
+    return most[first] ?? 0;
+  };
+}
+
+/** What was heard of a next call that begins at a stream position or after it, each place as likely. */
+function nextCalls(
+  phasingAt: (position: number) => number,
+  row: (first: number) => number,
+): (first: number) => number {
+  let sums: Float64Array | undefined;
+  return (first: number): number => {
+    const place = Math.ceil(first / 2);
+    if (place >= ROWS) return Number.NEGATIVE_INFINITY;
+    if (sums === undefined) {
+      sums = new Float64Array(ROWS + 1).fill(Number.NEGATIVE_INFINITY);
+      for (let each = ROWS - 1; each >= 0; each--) {
+        const phasing = phasingAt(2 * each);
+        const heard = phasing > 0 ? phasing + row(each + 1) : Number.NEGATIVE_INFINITY;
+        sums[each] = logSum(sums[each + 1] as number, heard);
+      }
+    }
+    return (sums[place] as number) - Math.log(ROWS - place);
+  };
 }
 
 /** One row, with what is expected of its kind added. */

@@ -18,8 +18,15 @@ const SYMBOLS = 128;
 const SHARE = /* @__PURE__ */ Math.log(0.3 / LONGEST_EXPANSION);
 /** Natural log of the share of calls followed by something that is not a whole expansion. */
 const REMAINS = /* @__PURE__ */ Math.log(0.01);
-/** An expansion is read when it is at least this sure. */
-const SURE = 0.999;
+/** Share of expansions after which another call begins while the decoder still looks. */
+const FOLLOWED = 0.1;
+/**
+ * How often what follows is the rest of another call heard in step, against an expansion: that one begins with
+ * any character and its error check is about more than what is left.
+ */
+const REST_OF_OTHER = 0.03;
+/** An expansion is read when it is at least this sure: a clean call is used with it. */
+const SURE = 0.9999;
 /** Something unreadable is called a broken expansion when it is this sure to be one. */
 const BROKEN = 0.99;
 /** Share of expansions in whose front the closing pair of the call is not copied in RX. */
@@ -86,6 +93,7 @@ function weigh(
   let best: Solved | null = null;
   const attempts = attemptsBehind(tables, end).sort((one, other) => other.expected - one.expected);
   for (const [rank, attempt] of attempts.entries()) {
+    total = logSum(total, attempt.rest);
     if (rank >= MOST_SOLVED || attempt.expected < Math.max(total - WORTHLESS, -UNLIKELY)) {
       total = logSum(total, attempt.expected);
       continue;
@@ -107,6 +115,8 @@ interface Attempt {
   readonly seam: number;
   /** What was heard of all expansions of this length and layout, the error check left aside. */
   readonly expected: number;
+  /** What was heard there of the rest of another call, of the same length. */
+  readonly rest: number;
 }
 
 interface Solved {
@@ -120,13 +130,17 @@ interface Solved {
 function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
   return plausibleLayouts.flatMap((layout) => {
     const first = end + 1 + layout.first;
-    const seam = SHARE + seamOf(tables, end, layout);
-    let sum = seam;
+    const before = SHARE + seamOf(tables, end, layout);
+    const other =
+      Math.log(REST_OF_OTHER) + tables.mean(null, first, false) - tables.mean(kindOf(0), first, false);
+    let sum = 0;
     return Array.from({ length: LONGEST_EXPANSION }, (_, index) => {
       sum += tables.mean(kindOf(index), first + index, false);
       const last = first + index + 1;
       const closing = tables.mean('anyEnd', last, true) + tables.mean(null, last + 1, false);
-      return { layout, first, length: index + 1, seam, expected: sum + closing };
+      const seam = before + logSum(0, Math.log(FOLLOWED) + tables.nextCall(streamLength(last)));
+      const expected = seam + sum + closing;
+      return { layout, first, length: index + 1, seam, expected, rest: expected + other };
     });
   });
 }

@@ -5,8 +5,8 @@ import { streamLength } from './sequence.ts';
 
 /** Natural log of the share of calls with nothing after them. */
 const NOTHING = /* @__PURE__ */ Math.log(0.6);
-/** Share of calls after which another begins while the decoder still looks. */
-const FOLLOWED = 0.1;
+/** Natural log of the share of calls after which another begins while the decoder still looks. */
+const FOLLOWED = /* @__PURE__ */ Math.log(0.1);
 
 /**
  * Log-likelihood of what follows a call, against random bits: nothing, an expansion, or another call.
@@ -21,18 +21,5 @@ export function trailingLikelihood(tables: CharacterTables, end: number): number
 
 /** The same, no expansion being there. */
 export function heardWithoutExpansion(tables: CharacterTables, end: number): number {
-  return logSum(NOTHING, heardOfNextCall(tables, end));
-}
-
-/** A next call whose words fall on those of this one; words that fall between carry no characters anyhow. */
-function heardOfNextCall(tables: CharacterTables, end: number): number {
-  const first = streamLength(end);
-  const last = 2 * tables.rows;
-  const share = Math.log((2 * FOLLOWED) / (last - first));
-  let sum = Number.NEGATIVE_INFINITY;
-  for (let start = first; start < last; start += 2) {
-    const phasing = tables.phasingAt(start);
-    if (phasing > 0) sum = logSum(sum, share + phasing + tables.row(start / 2 + 1));
-  }
-  return sum;
+  return logSum(NOTHING, FOLLOWED + tables.nextCall(streamLength(end)));
 }

@@ -2,6 +2,7 @@ import { type CallShape, callShapes } from './call-shape.ts';
 import { type CharacterTables, rowOf } from './character-table.ts';
 import { fieldPriors } from './field-prior.ts';
 import { logSum } from './log-sum.ts';
+import { heardOfChange } from './sender-change.ts';
 import { trailingLikelihood } from './trailing.ts';
 import { solveTrellis } from './trellis.ts';
 
@@ -56,6 +57,7 @@ export function weighWholeCall(
   let total = Number.NEGATIVE_INFINITY;
   let best = Number.NEGATIVE_INFINITY;
   let shares: readonly number[] = [];
+  let changed = Number.NEGATIVE_INFINITY;
   let solved = 0;
   for (const { shape, expected, trailing } of promising) {
     // What is not worth a trellis still counts, as what it weighs on average.
@@ -70,6 +72,7 @@ export function weighWholeCall(
       // Of all calls, whatever their check, those whose check is right are one in 128 and weighed already.
       const wrong = -Math.expm1(Math.min(answer.total + extra - Math.log(SYMBOLS) - expected, 0));
       if (wrong > 0) total = logSum(total, expected + Math.log(wrong) + WRONG_CHECK);
+      changed = logSum(changed, expected + heardOfChange(tables, shape.kinds));
       for (const { characters } of answer.paths) found.set(characters.join(), characters);
       const plain = plainReading(weights);
       found.set(plain.join(), plain);
@@ -85,7 +88,8 @@ export function weighWholeCall(
   }));
   readings.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
   const [first, ...others] = readings.slice(0, LIST_LENGTH);
-  return first === undefined ? null : { readings: [first, ...others], total: tables.phasing + total, shares };
+  total = tables.phasing + logSum(total, changed);
+  return first === undefined ? null : { readings: [first, ...others], total, shares };
 }
 
 /** A shape and what was heard of all calls that have it. */

@@ -3,6 +3,7 @@ import { combineCopies, soften } from '../../src/burst/character-table.ts';
 import { plausibleLayouts } from '../../src/burst/expansion.ts';
 import { heardOfExpansions, readExpansion } from '../../src/burst/expansion-reading.ts';
 import { heardWithoutExpansion } from '../../src/burst/trailing.ts';
+import { weighWholeCall } from '../../src/burst/whole-call.ts';
 import { copiesOf, metricsOf, tablesOf, type Word, withWords } from './heard.ts';
 
 // A position reply between invented ships; what stands behind it is by calculation (layouts: deviation D-burst-5).
@@ -74,10 +75,25 @@ describe('an expansion behind a call', () => {
   it('is read with one copy of each character', () => {
     const words = streamWith(continued);
     const gone = words.length - 5;
-    expect(read(words.map((word, at) => (at >= gone - 5 && at < gone ? null : word)))).toMatchObject({
-      kind: 'read',
-      sets,
-    });
+    const left = words.map((word, at) => (at >= gone - 5 && at < gone ? null : word));
+    expect(read(left, 0.999)).toMatchObject({ kind: 'read', sets });
+  });
+
+  it('is broken where the rest of another call, heard in step, has a right error check by chance', () => {
+    // The last characters of a relay acknowledgement (M.493); M.821 begins a data set with 100 to 106.
+    for (const rest of [
+      [18, 40, 100],
+      [122, 122, ...data],
+    ])
+      expect(read(streamWith([122, 122, ...rest, 122, parity([...rest, 122]), 122, 122]))).toEqual({
+        kind: 'broken',
+      });
+  });
+
+  it('is read where another call follows it in step, and the call ends before it', () => {
+    const words = [...streamWith(continued), ...streamWith([122, 122])];
+    expect(read(words)).toMatchObject({ kind: 'read', sets });
+    expect(weighWholeCall(tablesOf(words), 0)?.readings[0].characters).toEqual([...reply, parity(reply)]);
   });
 
   it('is broken where its error check does not hold', () => {

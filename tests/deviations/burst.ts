@@ -42,4 +42,13 @@ export const deviations: Record<string, () => void> = {
     expect(quality.errorCheck.kind).toBe('as-sent');
     expect(quality.verdict).toBe('repaired');
   },
+  'D-burst-10': () => {
+    // Two alerts are cancelled in the same instant; a choice among the copies at word 42 satisfies the error check.
+    const ship = [23, 29, 99, 87, 10];
+    const second = [23, 29, 99, 14, 20];
+    const one = streamOf([116, 112, ...ship, 110, ...ship, 107, 15, 62, 0, 6, 30, 9, 15, 100, 127]);
+    const other = streamOf([116, 112, ...second, 110, ...second, 103, 99, 99, 99, 99, 99, 14, 0, 100, 127]);
+    const mixed = [...one.slice(0, 42), ...other.slice(42)];
+    expect(valueOf(decodeStream(mixed)).quality.verdict).toBe('doubtful');
+  },
 };

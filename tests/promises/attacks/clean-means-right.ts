@@ -7,9 +7,14 @@ import type { SentCall } from '../support/calls.ts';
 import { waysInBits } from '../support/spoil-bits.ts';
 
 /**
- * Whether what was read is what one of them sent, the expansion included when it was read. Nothing on the air ties an
- * expansion to its call (ITU-R M.821, from memory): what a second station sends in step behind a call that ended cannot
- * be told from the first one's own, so any expansion that was sent counts as sent.
+ * Whether what was read is what one of them sent, the expansion included when it was read: symbol for symbol, but an
+ * expansion may be another one's than its call.
+ *
+ * That is as much as a receiver can know. An expansion is a row of words that follows the end of a call in the same
+ * rhythm, with a check over itself alone (ITU-R M.821, from memory): no identity, no count and no check over both. What
+ * a second station sends in step where the first one's call ends is the same bits as an expansion of the first, so
+ * no decoder of bits can tell them apart. A row of words that nobody sent as an expansion, such as the rest of a
+ * longer call, still counts as wrong.
  */
 export function isOneOf(reception: Reception, sent: readonly SentCall[]): boolean {
   const read = reception.information.join(' ');
