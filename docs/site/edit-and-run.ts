@@ -14,11 +14,17 @@ const here = (document.currentScript as HTMLScriptElement).src;
 
 document.addEventListener('DOMContentLoaded', () => {
   document.querySelectorAll<HTMLScriptElement>('script.example').forEach((data, index) => {
-    data.after(panel(JSON.parse(data.textContent ?? '""') as string, index + 1));
+    const block = data.previousElementSibling;
+    const edited = panel(JSON.parse(data.textContent ?? '""') as string, index + 1);
+    data.after(edited);
+    // What is edited takes the place of what was read.
+    edited.addEventListener('toggle', () => {
+      if (block instanceof HTMLElement) block.hidden = edited.open;
+    });
   });
 });
 
-function panel(source: string, number: number): HTMLElement {
+function panel(source: string, number: number): HTMLDetailsElement {
   const id = `example-${number}`;
   const code = h('textarea', {
     id,

@@ -1,5 +1,5 @@
-// The contents beside a page: the current entry in sight, and on a narrow screen opened and closed by a button. The
-// index of the search, when somebody searches.
+// The contents beside a page: the current entry in sight, and on a narrow screen opened and closed by a button. Long
+// tables with a filter. The index of the search, when somebody searches.
 
 const root = document.documentElement;
 
@@ -9,6 +9,8 @@ document.addEventListener('DOMContentLoaded', () => {
 
   // Setting the address of a script that has none starts it.
   document.querySelector('#tsd-search-input')?.addEventListener('focus', fetchIndex, { once: true });
+
+  for (const wide of document.querySelectorAll<HTMLElement>('.broad .wide')) filter(wide);
 
   const button = document.querySelector<HTMLElement>('#tsd-toolbar-menu-trigger');
   const menu = document.querySelector<HTMLElement>('.col-sidebar');
@@ -34,6 +36,35 @@ document.addEventListener('DOMContentLoaded', () => {
     if (!menu.contains(target) || target.closest('a[href*="#"]') !== null) show(false);
   });
 });
+
+/** Rows that a table needs before looking through it is easier with a word. */
+const MANY_ROWS = 20;
+
+/** A field above a long table that leaves the rows that hold every word typed. */
+function filter(wide: HTMLElement): void {
+  const rows = [...wide.querySelectorAll<HTMLElement>('tbody tr')];
+  if (rows.length < MANY_ROWS) return;
+  const label = document.createElement('label');
+  const field = document.createElement('input');
+  const count = document.createElement('span');
+  const line = document.createElement('p');
+  field.type = 'search';
+  count.setAttribute('role', 'status');
+  line.className = 'filter';
+  label.append('Rows with ', field);
+  line.append(label, ' ', count);
+  wide.before(line);
+  field.addEventListener('input', () => {
+    const words = field.value.toLowerCase().split(/\s+/).filter(Boolean);
+    let left = 0;
+    for (const row of rows) {
+      const text = (row.textContent ?? '').toLowerCase();
+      row.hidden = !words.every((word) => text.includes(word));
+      if (!row.hidden) left++;
+    }
+    count.textContent = words.length === 0 ? '' : `${left} of ${rows.length} rows`;
+  });
+}
 
 function fetchIndex(): void {
   const index = document.querySelector<HTMLScriptElement>('#tsd-search-script');

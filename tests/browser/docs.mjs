@@ -303,6 +303,39 @@ export const docsChecks = [
     },
   },
   {
+    name: 'docs: a long table can be filtered, and its head stays in sight',
+    options: { viewport: { width: 1400, height: 800 } },
+    async run({ page, open }) {
+      await open('documents/Administrations.html');
+      const rows = page.locator('.wide').first().locator('tbody tr');
+      const all = await rows.count();
+      await page.getByLabel('Rows with').first().fill('germ');
+      // MIDs 211 and 218 are Germany: ITU table of maritime identification digits.
+      await assertText(page.locator('.filter [role=status]').first(), new RegExp(`of ${all} rows$`));
+      const left = await rows.evaluateAll((each) =>
+        each.filter((row) => !row.hidden).map((row) => row.textContent),
+      );
+      assert(left.length > 0 && left.length < 6 && left.every((text) => /german/i.test(text)));
+      await page.getByLabel('Rows with').first().fill('');
+      await page.mouse.wheel(0, 2500);
+      await page.waitForTimeout(200);
+      const { y } = await page.locator('.wide thead th').first().boundingBox();
+      assert(y >= 0 && y < 120, `the head is at ${y}`);
+    },
+  },
+  {
+    name: 'docs: an example that is edited takes the place of the one that was read',
+    async run({ page, open }) {
+      await open('documents/First_steps.html');
+      const block = page.locator('pre:has(+ script.example)').first();
+      await page.locator('summary', { hasText: 'Edit and run' }).first().click();
+      await page.waitForFunction(() => document.querySelector('pre:has(+ script.example)').hidden);
+      assert(await block.isHidden());
+      await page.locator('summary', { hasText: 'Edit and run' }).first().click();
+      await block.waitFor();
+    },
+  },
+  {
     name: 'docs: on a phone code keeps its lines and scrolls, its button beside the code and not over it',
     options: { hasTouch: true, viewport: { width: 390, height: 844 } },
     async run({ page, at }) {
