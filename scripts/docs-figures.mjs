@@ -68,7 +68,10 @@ const stations = [
   { name: 'Tern of Ardle', bounds: boundsFrom(merrow, tern, { at: now - 14 * 60_000, now, speed: 6 }) },
   { name: 'Pellinore', bounds: boundsFrom(merrow, pellinore, { at: now - 2 * 60_000, now, speed: 5 }) },
 ];
-write('plot', plotBearings(merrow, stations, { title: 'Seen from Merrow', ownName: 'Merrow' }));
+const plot = plotBearings(merrow, stations, { title: 'Seen from Merrow', ownName: 'Merrow' });
+write('plot', plot);
+// The picture of the README: in the package too, so that its page can show it.
+writeFileSync(fileURLToPath(new URL('../docs/plot.svg', import.meta.url)), plot);
 
 const procedures = {
   outgoing: 'A call this station sends',

@@ -16,7 +16,7 @@ const rows = measured.map(({ name, size }) => {
   const { limit } = limits.find((entry) => entry.name === name);
   return `| ${name} | ${(size / 1000).toFixed(1)} kB | ${limit} |`;
 });
-const table = ['| import | minified and gzipped | held below |', '|---|---|---|', ...rows].join('\n');
+const table = ['| import | minified and gzipped | budget |', '|---|---|---|', ...rows].join('\n');
 const text = readFileSync(readme, 'utf8');
 const renewed = text.replace(/(<!-- sizes -->\n)[\s\S]*?(<!-- \/sizes -->)/, `$1${table}\n$2`);
 if (process.argv.includes('--check')) {

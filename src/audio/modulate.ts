@@ -65,7 +65,7 @@ export interface BitsOfBurst {
 export function modulate(burst: BitsOfBurst | string, options: ModulateOptions): Float32Array {
   const bits = typeof burst === 'string' ? burst : burst?.bits;
   if (typeof bits !== 'string' || /[^01]/.test(bits)) {
-    throw new TypeError("modulate: bits must be a string of '0' and '1'");
+    throw new TypeError("modulate: bits: expected a string of '0' and '1'");
   }
   requireOptions('modulate', options, 'sampleRate');
   const { sampleRate, amplitude = 0.5, leadIn = 0, tail = 0, startPhase = 0, preEmphasis = false } = options;

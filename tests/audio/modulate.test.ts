@@ -90,7 +90,7 @@ describe('modulate', () => {
     expect(() => modulate('10a', { sampleRate: 8000 })).toThrow(TypeError);
     for (const given of [undefined, null, 10, {}, { bits: 10 }])
       expect(() => modulate(given as unknown as string, { sampleRate: 8000 })).toThrow(
-        new TypeError("modulate: bits must be a string of '0' and '1'"),
+        new TypeError("modulate: bits: expected a string of '0' and '1'"),
       );
     for (const [options, name] of [
       [undefined, 'undefined'],
@@ -98,7 +98,7 @@ describe('modulate', () => {
       [8000, 'number'],
     ])
       expect(() => modulate('10', options as unknown as { sampleRate: number })).toThrow(
-        new TypeError(`modulate: options with sampleRate are needed, given ${name}`),
+        new TypeError(`modulate: expected options with sampleRate, got ${name}`),
       );
     for (const sampleRate of [0, 7999, 192_001, Number.NaN, Number.POSITIVE_INFINITY]) {
       expect(() => modulate('10', { sampleRate })).toThrow(RangeError);

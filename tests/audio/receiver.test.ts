@@ -394,17 +394,17 @@ describe('createReceiver', () => {
       [8000, 'number'],
     ])
       expect(made(options)).toThrow(
-        new TypeError(`createReceiver: options with sampleRate and onReception are needed, given ${name}`),
+        new TypeError(`createReceiver: expected options with sampleRate and onReception, got ${name}`),
       );
     const onReception = () => {};
     expect(made({ sampleRate: 8000 })).toThrow(
-      new TypeError('createReceiver: onReception must be a function, given undefined'),
+      new TypeError('createReceiver: onReception: expected a function, got undefined'),
     );
     expect(made({ sampleRate: 8000, onReception: null })).toThrow(
-      new TypeError('createReceiver: onReception must be a function, given null'),
+      new TypeError('createReceiver: onReception: expected a function, got null'),
     );
     expect(made({ sampleRate: 8000, onReception, onIssue: 'log' })).toThrow(
-      new TypeError('createReceiver: onIssue must be a function, given string'),
+      new TypeError('createReceiver: onIssue: expected a function, got string'),
     );
     expect(made({ onReception })).toThrow(RangeError);
     const receiver = createReceiver({ sampleRate: 8000, onReception, onIssue: undefined });

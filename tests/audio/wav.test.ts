@@ -83,7 +83,7 @@ describe('writeWav and readWav', () => {
       [8000, 'number'],
     ])
       expect(() => writeWav([], options as unknown as { sampleRate: number })).toThrow(
-        new TypeError(`writeWav: options with sampleRate are needed, given ${name}`),
+        new TypeError(`writeWav: expected options with sampleRate, got ${name}`),
       );
     const file = writeWav([0.5], { sampleRate: 8000, format: undefined });
     expect(file).toEqual(writeWav([0.5], { sampleRate: 8000 }));
@@ -199,7 +199,7 @@ describe('readWav', () => {
       ).toMatchObject({
         ok: true,
         value: { samples: { length: 0 } },
-        notices: [{ code: 'audio-wav-empty', message: "chunk 'data' holds no sample", at: ['data'] }],
+        notices: [{ code: 'audio-wav-empty', message: "chunk 'data' has no samples", at: ['data'] }],
       });
     // As written into a pipe, where the size is never known.
     const piped = wavBytes([...head.slice(0, -1), [0xffff_ffff, 4]]);
