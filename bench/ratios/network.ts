@@ -1,4 +1,4 @@
-import { createNetworkReader, frameLine, type NetworkFrame, readNetworkLog } from 'seahail/network';
+import { createNetworkReader, formatFrameLine, type NetworkFrame, readNetworkLog } from 'seahail/network';
 import { busyBus, FAST_GROUPS } from '../network/bus.ts';
 import { type Figure, ratioOf } from './ratio.ts';
 
@@ -6,7 +6,7 @@ const FRAMES = 20_000;
 
 export function networkFigures(): Figure[] {
   const frames = busyBus(FRAMES);
-  const text = frames.map((frame) => frameLine(frame)).join('\n');
+  const text = frames.map((frame) => formatFrameLine(frame)).join('\n');
   const added = 'a loop that adds up their bytes and keeps nothing';
   const joined = 'a loop that splits identifiers, joins fast packets and copies payloads, without a check';
   return [

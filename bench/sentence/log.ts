@@ -1,4 +1,4 @@
-import { checksumOf } from '../../src/sentence/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
 
 /** A repeatable sequence of numbers from 0 up to but not including 1 (xorshift, 32 bits). */
 export function randomFrom(seed: number): () => number {

@@ -16,33 +16,26 @@ export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
 // Writing calls, waypoints and targets.
 
 export { writeTarget } from './point/target.ts';
-export { type TalkerOption, writeWaypoint } from './point/waypoint.ts';
-export { type WriteOptions, type WrittenSentences, writeSentences } from './write-sentences.ts';
+export { writeWaypoint } from './point/waypoint.ts';
+export { writeSentences } from './write-sentences.ts';
 
 // Passing on what arrived over another cable.
 
-export { type WriteAisOptions, writeAisSentences } from './ais/write-ais.ts';
+export { writeAisSentences } from './ais/write-ais.ts';
 export { writeOwnPosition } from './own/write-own-position.ts';
 
 // Why a display shows nothing, and mending it on the way.
 
-export type { FaultReport, Finding, Sighting } from './fault/fault.ts';
-export { FAULTS, type FaultId, type FaultStep } from './fault/fault-list.ts';
-export { type FaultOptions, findFaults } from './fault/find-faults.ts';
+export type { FaultReport } from './fault/fault.ts';
+export { FAULTS } from './fault/fault-list.ts';
+export { findFaults } from './fault/find-faults.ts';
 export type { MendableFault } from './mend/mend-line.ts';
-export {
-  type Change,
-  createMender,
-  type MendedPiece,
-  type Mender,
-  type MenderOptions,
-} from './mend/mender.ts';
+export { createMender, type MendedPiece, type Mender } from './mend/mender.ts';
 
 // One line at a time.
 
-export { checksumOf } from './frame/checksum.ts';
-export { formatSentence, type SentenceParts } from './frame/format.ts';
-export { type ParseSentenceOptions, parseSentence } from './frame/parse.ts';
+export { formatSentence } from './frame/format.ts';
+export { parseSentence } from './frame/parse.ts';
 
 // Every finding of this room.
 

@@ -7,30 +7,6 @@ import { DIRECTIONS } from './dsc/station-field.ts';
 import { uncarriedNotice, uncarriedNotices } from './dsc/uncarried.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
-import type { TalkerOption } from './point/waypoint.ts';
-
-/** How a call is written. */
-export interface WriteOptions extends TalkerOption {
-  /**
-   * `'received'`: as the radio reports it to a display, field 2 is the caller. `'commanded'`: as a display
-   * orders it from a radio, field 2 is the called station.
-   */
-  readonly direction: 'received' | 'commanded';
-  /**
-   * Must be `true` to command a distress call of any kind. By setting it you confirm that the sentence goes to a test
-   * bench, a recording or a closed training circuit, or that the person in command has decided to send this very
-   * call. A false distress alert starts a search.
-   */
-  readonly allowDistress?: boolean | undefined;
-}
-
-/** A call as sentences. */
-export interface WrittenSentences {
-  /** In order, each without its line end; put CR LF after each on the wire. */
-  readonly sentences: readonly string[];
-  /** What the sentences do not carry. */
-  readonly notices: readonly Notice[];
-}
 
 /**
  * Writes a call as its `DSC` sentence and, when it carries more than fits, its `DSE` sentences.
@@ -65,7 +41,29 @@ export interface WrittenSentences {
  * console.log(writeSentences(call, { direction: 'commanded' }).sentences[0]); // $CDDSC,20,2329991420,08,21,26,,,,,R,*2D
  * ```
  */
-export function writeSentences(call: Call, options: WriteOptions): WrittenSentences {
+export function writeSentences(
+  call: Call,
+  options: {
+    /** Two capitals or digits; `'CD'` (DSC equipment) unless given. */
+    readonly talker?: string | undefined;
+    /**
+     * `'received'`: as the radio reports it to a display, field 2 is the caller. `'commanded'`: as a display
+     * orders it from a radio, field 2 is the called station.
+     */
+    readonly direction: 'received' | 'commanded';
+    /**
+     * Must be `true` to command a distress call of any kind. By setting it you confirm that the sentence goes to a test
+     * bench, a recording or a closed training circuit, or that the person in command has decided to send this very
+     * call. A false distress alert starts a search.
+     */
+    readonly allowDistress?: boolean | undefined;
+  },
+): {
+  /** In order, each without its line end; put CR LF after each on the wire. */
+  readonly sentences: readonly string[];
+  /** What the sentences do not carry. */
+  readonly notices: readonly Notice[];
+} {
   const { direction, talker = 'CD', allowDistress = false } = options;
   requireOneOf('direction', direction, DIRECTIONS);
   const fields = encodeFields(call);

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import type { Call } from '../../src/call/index.ts';
 import type { ReportedPosition } from '../../src/position/index.ts';
-import { checksumOf } from '../../src/sentence/index.ts';
+
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
 
 /** A sentence with its checksum and line end. */
 export const line = (body: string, start = '$'): string => `${start}${body}*${checksumOf(body)}\r\n`;

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  checksumOf,
-  createMender,
-  findFaults,
-  parseSentence,
-  readSentences,
-} from '../../src/sentence/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
+import { createMender, findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
 
 // A sentence is bytes (IEC 61162-1: printable ASCII; ISO 8859-1 is let pass here). Text can hold more, and two
 // equal code units cancel in the exclusive OR, so that a checksum could seem to hold.

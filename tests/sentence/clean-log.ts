@@ -1,4 +1,4 @@
-import type { FaultOptions } from '../../src/sentence/index.ts';
+import type { findFaults } from '../../src/sentence/index.ts';
 import { bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 
@@ -27,7 +27,10 @@ function randomFrom(seed: number): () => number {
 const padded = (value: number, width: number): string => String(value).padStart(width, '0');
 
 /** An invented log without a fault: own position, AIS and every kind of call around a place anywhere. */
-export function cleanLog(seed: number): { text: string; options: FaultOptions } {
+export function cleanLog(seed: number): {
+  text: string;
+  options: NonNullable<Parameters<typeof findFaults>[1]>;
+} {
   const random = randomFrom(seed);
   const between = (least: number, most: number): number => Math.floor(least + random() * (most - least + 1));
   const pick = <T>(list: readonly T[]): T => list[between(0, list.length - 1)] as T;
@@ -158,6 +161,6 @@ export function cleanLog(seed: number): { text: string; options: FaultOptions } 
         reported.add(ship.mmsi);
     }
   }
-  const options: FaultOptions = random() < 0.5 ? {} : { own: OWN };
+  const options: NonNullable<Parameters<typeof findFaults>[1]> = random() < 0.5 ? {} : { own: OWN };
   return { text: lines.join(''), options };
 }

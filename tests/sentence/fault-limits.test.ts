@@ -1,16 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { rangeAndBearing } from '../../src/position/index.ts';
-import { FAULTS, type FaultOptions, type FaultReport, findFaults } from '../../src/sentence/index.ts';
+import { FAULTS, type FaultReport, findFaults } from '../../src/sentence/index.ts';
 import { bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 import { cleanLog } from './clean-log.ts';
 
 // Signs of faults: common practice, no source. Stations and places are invented.
-const look = (bodies: readonly string[], options?: FaultOptions): FaultReport =>
-  findFaults(bodies.map((body) => line(body)).join(''), options);
+const look = (
+  bodies: readonly string[],
+  options?: NonNullable<Parameters<typeof findFaults>[1]>,
+): FaultReport => findFaults(bodies.map((body) => line(body)).join(''), options);
 const idsOf = ({ findings }: FaultReport): string[] => findings.map(({ id }) => id);
-const ids = (bodies: readonly string[], options?: FaultOptions): string[] => idsOf(look(bodies, options));
-const seen = (bodies: readonly string[], id: string, options?: FaultOptions): string[] =>
+const ids = (bodies: readonly string[], options?: NonNullable<Parameters<typeof findFaults>[1]>): string[] =>
+  idsOf(look(bodies, options));
+const seen = (
+  bodies: readonly string[],
+  id: string,
+  options?: NonNullable<Parameters<typeof findFaults>[1]>,
+): string[] =>
   look(bodies, options).findings.flatMap((finding) =>
     finding.id === id ? finding.sightings.map((sighting) => sighting.seen) : [],
   );
@@ -202,7 +209,7 @@ describe('minutes that are rounded', () => {
 });
 
 describe('a time that is hours off', () => {
-  const log = (time: string, options?: FaultOptions): string[] =>
+  const log = (time: string, options?: NonNullable<Parameters<typeof findFaults>[1]>): string[] =>
     seen([own, ...reply('1562000630', '33001200', time)], 'wrong-time', options);
 
   it.each([
@@ -225,8 +232,10 @@ describe('a time that is hours off', () => {
 
   it('is certain enough only when the stream itself tells the receipt', () => {
     const now = Date.UTC(2026, 5, 1, 14, 5);
-    const certainty = (bodies: readonly string[], options?: FaultOptions): unknown =>
-      look(bodies, options).findings.find(({ id }) => id === 'wrong-time')?.certainty;
+    const certainty = (
+      bodies: readonly string[],
+      options?: NonNullable<Parameters<typeof findFaults>[1]>,
+    ): unknown => look(bodies, options).findings.find(({ id }) => id === 'wrong-time')?.certainty;
     expect(certainty([own, ...reply('1562000630', '33001200', '1305')])).toBe('likely');
     expect(certainty(reply('1562000630', '33001200', '1305'), { now })).toBe('possible');
     expect(certainty(reply('1562000630', '33001200', '1305'))).toBeUndefined();

@@ -2,13 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  FAULTS,
-  type FaultId,
-  type FaultOptions,
-  type Finding,
-  findFaults,
-} from '../../src/sentence/index.ts';
+import type { Finding } from '../../src/sentence/fault/fault.ts';
+import type { FaultId } from '../../src/sentence/fault/fault-list.ts';
+import { FAULTS, findFaults } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 import { cleanLog } from './clean-log.ts';
 
@@ -17,7 +13,7 @@ interface Log {
   title: string;
   lines?: string[];
   hex?: string;
-  options?: FaultOptions;
+  options?: NonNullable<Parameters<typeof findFaults>[1]>;
   expected: FaultId[];
   findings: Pick<Finding, 'id' | 'certainty' | 'count' | 'sightings'>[];
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checksumOf, formatSentence, parseSentence, readSentences } from '../../src/sentence/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
+import { formatSentence, parseSentence, readSentences } from '../../src/sentence/index.ts';
 import { checksumByBits } from '../oracle/sentence.ts';
 import { line } from './arbitrary.ts';
 

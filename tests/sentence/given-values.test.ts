@@ -8,7 +8,6 @@ import {
   createMender,
   createSentenceReader,
   findFaults,
-  type MenderOptions,
   parseSentence,
   type ReaderOptions,
   readSentences,
@@ -217,7 +216,11 @@ describe('an option that is said to be undefined', () => {
       findFaults(text, { own: undefined, position: undefined, now: undefined, expect: undefined }),
     ).toEqual(findFaults(text));
     expect(findFaults(text, { expect: { station: undefined } })).toEqual(findFaults(text, { expect: {} }));
-    const mender: MenderOptions = { mend: undefined, reportAs: undefined, mostHeld: undefined };
+    const mender: NonNullable<Parameters<typeof createMender>[0]> = {
+      mend: undefined,
+      reportAs: undefined,
+      mostHeld: undefined,
+    };
     expect(createMender(mender).push(text)).toEqual(createMender().push(text));
     const call = composePositionRequest({ from: '232999871', to: '232999142' });
     expect(writeSentences(call, { direction: 'received', talker: undefined })).toEqual(

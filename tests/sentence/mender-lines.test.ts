@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type Change,
-  createMender,
-  type MendableFault,
-  type MenderOptions,
-} from '../../src/sentence/index.ts';
+import { createMender, type MendableFault } from '../../src/sentence/index.ts';
+import type { Change } from '../../src/sentence/mend/mender.ts';
 import { checksumByBits } from '../oracle/sentence.ts';
 import { line } from './arbitrary.ts';
 
 // Stations and places are invented; rules of the sentences: IEC 61162-1, as publicly restated.
-function mend(text: string, options: MenderOptions): { output: string; changes: Change[] } {
+function mend(
+  text: string,
+  options: NonNullable<Parameters<typeof createMender>[0]>,
+): { output: string; changes: Change[] } {
   const mender = createMender(options);
   const [piece, rest] = [mender.push(text), mender.flush()];
   return { output: piece.output + rest.output, changes: [...piece.changes, ...rest.changes] };
@@ -157,7 +156,7 @@ describe('a line', () => {
 });
 
 describe('an expansion that is late', () => {
-  const late: MenderOptions = { mend: ['expansion-late'] };
+  const late: NonNullable<Parameters<typeof createMender>[0]> = { mend: ['expansion-late'] };
 
   it('goes before what came between', () => {
     const text = [line(call), other, '\r\n', 'noise\r\n', line(expansion), other];
@@ -205,7 +204,7 @@ describe('an expansion that is late', () => {
   });
 
   it('is awaited for eight lines unless told otherwise', () => {
-    const isMoved = (lines: number, options: MenderOptions): boolean =>
+    const isMoved = (lines: number, options: NonNullable<Parameters<typeof createMender>[0]>): boolean =>
       mend(line(call) + other.repeat(lines) + line(expansion), options).changes.length === 1;
     expect([8, 9].map((lines) => isMoved(lines, late))).toEqual([true, false]);
     expect([2, 3].map((lines) => isMoved(lines, { ...late, mostHeld: 2 }))).toEqual([true, false]);
@@ -230,8 +229,10 @@ describe('an expansion that is late', () => {
 });
 
 describe('a report written as what a display knows', () => {
-  const inserted = (text: string, options: MenderOptions = { reportAs: ['waypoint', 'target'] }): Change[] =>
-    mend(text, options).changes;
+  const inserted = (
+    text: string,
+    options: NonNullable<Parameters<typeof createMender>[0]> = { reportAs: ['waypoint', 'target'] },
+  ): Change[] => mend(text, options).changes;
 
   it('is told whole', () => {
     const waypoint = line('CDWPL,5620.3300,N,00630.1200,W,232999142').trim();

@@ -2,14 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Change,
-  createMender,
-  findFaults,
-  type MendableFault,
-  type MenderOptions,
-  readSentences,
-} from '../../src/sentence/index.ts';
+import { createMender, findFaults, type MendableFault, readSentences } from '../../src/sentence/index.ts';
+import type { Change } from '../../src/sentence/mend/mender.ts';
 import { line } from './arbitrary.ts';
 import { cleanLog } from './clean-log.ts';
 
@@ -23,7 +17,7 @@ const mendable: MendableFault[] = [
   'identity-nine-digits',
   'expansion-late',
 ];
-const everything: MenderOptions = { mend: mendable };
+const everything: NonNullable<Parameters<typeof createMender>[0]> = { mend: mendable };
 const folder = join(import.meta.dirname, '../../shared/sentence/faults');
 const corpus = readdirSync(folder).flatMap((file) => {
   const { fault, logs } = JSON.parse(readFileSync(join(folder, file), 'utf8')) as {
@@ -37,7 +31,7 @@ const corpus = readdirSync(folder).flatMap((file) => {
 
 function mend(
   pieces: readonly (string | Uint8Array)[],
-  options?: MenderOptions,
+  options?: NonNullable<Parameters<typeof createMender>[0]>,
 ): { output: string; changes: Change[] } {
   const mender = createMender(options);
   const parts = [...pieces.map((piece) => mender.push(piece)), mender.flush()];
@@ -91,7 +85,9 @@ describe('a mender', () => {
   });
 
   it('changes only the lines it says, and those as it says', () => {
-    const options: MenderOptions = { mend: mendable.filter((fault) => fault !== 'expansion-late') };
+    const options: NonNullable<Parameters<typeof createMender>[0]> = {
+      mend: mendable.filter((fault) => fault !== 'expansion-late'),
+    };
     fc.assert(
       fc.property(stream, (text) => {
         const { output, changes } = mend([text], options);
@@ -115,7 +111,10 @@ describe('a mender', () => {
         stream,
         fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 20 }),
         (text, places) => {
-          const options: MenderOptions = { ...everything, reportAs: ['waypoint', 'target'] };
+          const options: NonNullable<Parameters<typeof createMender>[0]> = {
+            ...everything,
+            reportAs: ['waypoint', 'target'],
+          };
           expect(mend(cut(text, places), options)).toEqual(mend([text], options));
         },
       ),

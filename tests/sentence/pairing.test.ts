@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../../src/report/index.ts';
-import { checksumOf, createSentenceReader, readSentences } from '../../src/sentence/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
+import { createSentenceReader, readSentences } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Stations and places are invented. Pairing rules: IEC 61162-1, note 1 to the DSC sentence; the rest common practice, no source.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../../src/report/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
 import {
-  checksumOf,
   createSentenceReader,
   type ReaderOptions,
   readSentences,

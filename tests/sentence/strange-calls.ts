@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { emptyFields } from '../../src/call/fields.ts';
 import { type Call, type CallFields, decodeFields } from '../../src/call/index.ts';
-import { readSentences, type WrittenSentences, writeSentences } from '../../src/sentence/index.ts';
+import { readSentences, writeSentences } from '../../src/sentence/index.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });
 const five = (arbitrary: fc.Arbitrary<number>): fc.Arbitrary<number[]> =>
@@ -72,7 +72,7 @@ export function assertStrangeCalls(
 ): Record<'written' | 'refused' | 'changed', number> {
   const seen = { written: 0, refused: 0, changed: 0 };
   const property = fc.property(strangeCall, fc.constantFrom('received', 'commanded'), (call, direction) => {
-    let written: WrittenSentences;
+    let written: ReturnType<typeof writeSentences>;
     try {
       written = writeSentences(call, { direction });
     } catch (error) {

@@ -1,16 +1,6 @@
 import type { AisReport } from '../../report/index.ts';
 import { formatSentence } from '../frame/format.ts';
 
-/** How an AIS report is written. */
-export interface WriteAisOptions {
-  /** Whether it is what the own transponder sent (`VDO`) and not what it received (`VDM`). */
-  readonly own?: boolean | undefined;
-  /** Channel it was received on; none unless given. */
-  readonly channel?: 'A' | 'B' | null | undefined;
-  /** Number that joins the sentences of one message, 0 to 9; 0 unless given. */
-  readonly sequence?: number | undefined;
-}
-
 type Field = readonly [value: number, bits: number];
 
 /** Not available, by ITU-R M.1371. */
@@ -56,7 +46,17 @@ const STATUSES: Readonly<Record<NonNullable<AisReport['status']>, number>> = {
  * if (reading?.kind === 'ais') console.log(reading.report.mmsi, reading.report.speed); // 232999142 5
  * ```
  */
-export function writeAisSentences(report: AisReport, options: WriteAisOptions = {}): string[] {
+export function writeAisSentences(
+  report: AisReport,
+  options: {
+    /** Whether it is what the own transponder sent (`VDO`) and not what it received (`VDM`). */
+    readonly own?: boolean | undefined;
+    /** Channel it was received on; none unless given. */
+    readonly channel?: 'A' | 'B' | null | undefined;
+    /** Number that joins the sentences of one message, 0 to 9; 0 unless given. */
+    readonly sequence?: number | undefined;
+  } = {},
+): string[] {
   const { own = false, channel = null, sequence = 0 } = options;
   if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
   if (!(Number.isInteger(sequence) && sequence >= 0 && sequence <= 9))

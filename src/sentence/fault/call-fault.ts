@@ -3,7 +3,7 @@ import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { inEleven } from '../dsc/layout.ts';
 import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
-import { type WrittenSentences, writeSentences } from '../write-sentences.ts';
+import { writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';
 import { certaintyOf, fieldOf } from './line-fault.ts';
@@ -142,7 +142,7 @@ function correctedFor(id: FaultId, reading: Reading<'call'>): readonly string[] 
 }
 
 /** Sentences that carry all of a call; others would not be those that should have come. */
-function wholly({ sentences, notices }: WrittenSentences): readonly string[] | null {
+function wholly({ sentences, notices }: ReturnType<typeof writeSentences>): readonly string[] | null {
   return notices.length === 0 ? sentences : null;
 }
 

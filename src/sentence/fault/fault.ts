@@ -1,36 +1,36 @@
-import type { FaultId, FaultStep } from './fault-list.ts';
+import type { FAULTS } from './fault-list.ts';
 
 /** One place where a fault was seen. */
-export interface Sighting {
-  /** Line, counted from 1; `null` when it concerns the whole. */
-  readonly line: number | null;
-  /** Field of the sentence, counted from 1 after the address; `null` when it concerns the whole line. */
-  readonly field: number | null;
-  /** The characters that show it, or what is missing, for people. */
-  readonly seen: string;
-  /** The sentence, or the sentences in their right order, as they should have been; absent where nobody can know. */
-  readonly corrected?: readonly string[];
-}
+export type Sighting = Finding['sightings'][number];
 
 /** One fault, with every place where it was seen. */
-export interface Finding {
-  readonly id: FaultId;
-  readonly step: FaultStep;
-  /** `'certain'`: it is so. `'likely'`: nothing else is. `'possible'`: it may be sound all the same. */
-  readonly certainty: 'certain' | 'likely' | 'possible';
-  readonly why: string;
-  readonly remedy: string;
-  /** How often it was seen. */
-  readonly count: number;
-  /** The first places, twenty at most. */
-  readonly sightings: readonly Sighting[];
-}
+export type Finding = FaultReport['findings'][number];
 
 /** What a look at a stream found, and how much there was to look at. */
 export interface FaultReport {
   readonly kind: 'fault-report';
   /** In the order in which a technician would look. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly {
+    readonly id: (typeof FAULTS)[number]['id'];
+    readonly step: (typeof FAULTS)[number]['step'];
+    /** `'certain'`: it is so. `'likely'`: nothing else is. `'possible'`: it may be sound all the same. */
+    readonly certainty: 'certain' | 'likely' | 'possible';
+    readonly why: string;
+    readonly remedy: string;
+    /** How often it was seen. */
+    readonly count: number;
+    /** The first places, twenty at most. */
+    readonly sightings: readonly {
+      /** Line, counted from 1; `null` when it concerns the whole. */
+      readonly line: number | null;
+      /** Field of the sentence, counted from 1 after the address; `null` when it concerns the whole line. */
+      readonly field: number | null;
+      /** The characters that show it, or what is missing, for people. */
+      readonly seen: string;
+      /** The sentence, or the sentences in their right order, as they should have been; absent where nobody can know. */
+      readonly corrected?: readonly string[];
+    }[];
+  }[];
   /** Whether nothing was found. */
   readonly clean: boolean;
   /** One sentence for people. */

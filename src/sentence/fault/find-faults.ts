@@ -11,23 +11,6 @@ import { counted } from './counted.ts';
 import type { FaultReport, Finding } from './fault.ts';
 import { createSight, type Tally } from './sight.ts';
 
-/** What is known beside the stream. Everything helps, nothing is needed. */
-export interface FaultOptions {
-  /** Own identity, nine digits. */
-  readonly own?: string | undefined;
-  /** Own position, used until the stream gives one. */
-  readonly position?: Coordinates | undefined;
-  /** When the stream was received, epoch milliseconds, if its own lines do not say. */
-  readonly now?: number | undefined;
-  /** That a position was asked for and should be in the stream: `{}`, or the station it was asked of. */
-  readonly expect?:
-    | {
-        /** Nine digits. */
-        readonly station?: string | undefined;
-      }
-    | undefined;
-}
-
 const CHUNK = 4096;
 
 const OUTSIDE: readonly string[] = [
@@ -64,7 +47,24 @@ const OUTSIDE: readonly string[] = [
  * // no-expansion certain
  * ```
  */
-export function findFaults(input: string | Uint8Array, options: FaultOptions = {}): FaultReport {
+export function findFaults(
+  input: string | Uint8Array,
+  options: {
+    /** Own identity, nine digits. */
+    readonly own?: string | undefined;
+    /** Own position, used until the stream gives one. */
+    readonly position?: Coordinates | undefined;
+    /** When the stream was received, epoch milliseconds, if its own lines do not say. */
+    readonly now?: number | undefined;
+    /** That a position was asked for and should be in the stream: `{}`, or the station it was asked of. */
+    readonly expect?:
+      | {
+          /** Nine digits. */
+          readonly station?: string | undefined;
+        }
+      | undefined;
+  } = {},
+): FaultReport {
   const { own, position, now, expect } = options ?? {};
   checkOptions({ own, position, now, expect });
   const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0, lines: 0, last: null };
@@ -106,7 +106,7 @@ export function findFaults(input: string | Uint8Array, options: FaultOptions = {
   };
 }
 
-function checkOptions({ own, position, now, expect }: FaultOptions): void {
+function checkOptions({ own, position, now, expect }: NonNullable<Parameters<typeof findFaults>[1]>): void {
   for (const [name, identity] of [
     ['own', own],
     ['station', expect?.station],

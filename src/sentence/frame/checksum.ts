@@ -22,13 +22,6 @@ export function checksumBetween(text: string, from: number, to: number): number 
  * @param body - the characters to be counted
  * @returns two of the characters 0–9 and A–F
  * @throws RangeError when a character lies above FF hex, which no sentence can carry
- *
- * @example
- * ```ts
- * import { checksumOf } from 'seahail/sentence';
- *
- * console.log(checksumOf('GPZDA,140412.00,02,01,2026,00,00')); // 61
- * ```
  */
 export function checksumOf(body: string): string {
   const sum = checksumBetween(body, 0, body.length);

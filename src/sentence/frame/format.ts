@@ -4,18 +4,6 @@ import { checksumOf } from './checksum.ts';
 /** Longest sentence, its start character and line end counted (IEC 61162-1). */
 export const MOST_CHARACTERS = 82;
 
-/** What a sentence is made of, for writing. */
-export interface SentenceParts {
-  /** `'$'` unless the data is encapsulated. */
-  readonly start?: '$' | '!' | undefined;
-  /** Two capitals or digits, e.g. `'CD'`. */
-  readonly talker: string;
-  /** Three capitals, e.g. `'WPL'`. */
-  readonly formatter: string;
-  /** Fields in order, already escaped where they hold text. */
-  readonly fields: readonly string[];
-}
-
 /**
  * Writes one sentence the strict way: capitals, no blanks, checksum, at most 82 characters with its line end.
  *
@@ -35,7 +23,16 @@ export interface SentenceParts {
  * console.log(formatSentence({ talker: 'GP', formatter: 'ZDA', fields })); // $GPZDA,140412.00,02,01,2026,00,00*61
  * ```
  */
-export function formatSentence(parts: SentenceParts): string {
+export function formatSentence(parts: {
+  /** `'$'` unless the data is encapsulated. */
+  readonly start?: '$' | '!' | undefined;
+  /** Two capitals or digits, e.g. `'CD'`. */
+  readonly talker: string;
+  /** Three capitals, e.g. `'WPL'`. */
+  readonly formatter: string;
+  /** Fields in order, already escaped where they hold text. */
+  readonly fields: readonly string[];
+}): string {
   const { start = '$', talker, formatter, fields } = parts;
   if (!/^[A-Z][A-Z0-9]$/.test(talker))
     throw new RangeError(`talker: expected two capitals or digits, got ${quote(talker)}`);

@@ -19,12 +19,6 @@ import {
 import { notText } from './piece.ts';
 import { readTagBlock } from './tag-block.ts';
 
-/** How forgiving {@link parseSentence} is. */
-export interface ParseSentenceOptions {
-  /** Whether a sentence without a checksum is taken, marked `'unchecked'`. Default `false`. */
-  readonly unchecked?: boolean | undefined;
-}
-
 /** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
 export interface Taken {
   readonly result: Result<Sentence>;
@@ -66,7 +60,13 @@ const MOST_TAG_BLOCKS = 4;
  * console.log(result.ok && result.value.fields[3]); // 2026
  * ```
  */
-export function parseSentence(line: string, options: ParseSentenceOptions = {}): Result<Sentence> {
+export function parseSentence(
+  line: string,
+  options: {
+    /** Whether a sentence without a checksum is taken, marked `'unchecked'`. Default `false`. */
+    readonly unchecked?: boolean | undefined;
+  } = {},
+): Result<Sentence> {
   if (typeof line !== 'string') return failure(notText(line, 'text'));
   const { result, next } = takeSentence(line, 0, options?.unchecked ?? false);
   if (!result.ok || next >= line.length) return result;

@@ -12,40 +12,24 @@ import { createSentenceReader } from '../reader/reader.ts';
 import { MENDABLE_FAULTS, type MendableFault, mendLine } from './mend-line.ts';
 import { createTargetNumbers } from './target-numbers.ts';
 
-/** What a mender does to a stream. Nothing unless asked for. */
-export interface MenderOptions {
-  /** Faults to be mended. */
-  readonly mend?: readonly MendableFault[] | undefined;
-  /**
-   * What else to write, once, for every position that a station answers or reports, for displays that know no
-   * `DSC`. A waypoint claims less than a target, which a display draws as if it were tracked.
-   */
-  readonly reportAs?: readonly ('waypoint' | 'target')[] | undefined;
-  /**
-   * Lines that may be held back while a late expansion is awaited (`'expansion-late'` only); 8 unless given.
-   * A call is never held back.
-   */
-  readonly mostHeld?: number | undefined;
-}
-
 /** One thing that a mender changed. */
-export interface Change {
-  readonly kind: 'replaced' | 'moved' | 'inserted';
-  /** Line of the input, counted from 1. */
-  readonly line: number;
-  /** Faults that were mended; empty when a line was inserted. */
-  readonly faults: readonly MendableFault[];
-  /** The line as it came, `null` when it is inserted. */
-  readonly before: string | null;
-  /** The line as it goes on. */
-  readonly after: string;
-}
+export type Change = MendedPiece['changes'][number];
 
 /** What goes on after a piece of the stream came in. */
 export interface MendedPiece {
   /** To be sent on, one character a byte (ISO 8859-1). */
   readonly output: string;
-  readonly changes: readonly Change[];
+  readonly changes: readonly {
+    readonly kind: 'replaced' | 'moved' | 'inserted';
+    /** Line of the input, counted from 1. */
+    readonly line: number;
+    /** Faults that were mended; empty when a line was inserted. */
+    readonly faults: readonly MendableFault[];
+    /** The line as it came, `null` when it is inserted. */
+    readonly before: string | null;
+    /** The line as it goes on. */
+    readonly after: string;
+  }[];
 }
 
 /** Passes a stream on. */
@@ -98,7 +82,22 @@ const REPORTS = ['waypoint', 'target'] as const;
  * console.log(output.split('\r\n')[1]); // $CDWPL,5620.5000,N,00630.5000,W,232999142*70
  * ```
  */
-export function createMender(options: MenderOptions = {}): Mender {
+export function createMender(
+  options: {
+    /** Faults to be mended. */
+    readonly mend?: readonly MendableFault[] | undefined;
+    /**
+     * What else to write, once, for every position that a station answers or reports, for displays that know no
+     * `DSC`. A waypoint claims less than a target, which a display draws as if it were tracked.
+     */
+    readonly reportAs?: readonly ('waypoint' | 'target')[] | undefined;
+    /**
+     * Lines that may be held back while a late expansion is awaited (`'expansion-late'` only); 8 unless given.
+     * A call is never held back.
+     */
+    readonly mostHeld?: number | undefined;
+  } = {},
+): Mender {
   const { mend = [], reportAs = [], mostHeld = 8 } = options ?? {};
   for (const fault of mend) requireOneOf('mend', fault, MENDABLE_FAULTS);
   for (const kind of reportAs) requireOneOf('reportAs', kind, REPORTS);

@@ -2,7 +2,6 @@ import type { ReceiverFix } from '../../report/index.ts';
 import { coordinateFields } from '../field/coordinate-fields.ts';
 import { utcField } from '../field/utc-field.ts';
 import { formatSentence } from '../frame/format.ts';
-import type { TalkerOption } from '../point/waypoint.ts';
 
 /** Mode indicator of IEC 61162-1 for each quality. */
 const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
@@ -43,7 +42,10 @@ const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
  * console.log(writeOwnPosition(fix)); // $GNRMC,141030.00,A,5620.3280,N,00630.1200,W,5.2,123.4,010626,,,A*5B
  * ```
  */
-export function writeOwnPosition(fix: ReceiverFix, { talker = 'GN' }: TalkerOption = {}): string {
+export function writeOwnPosition(
+  fix: ReceiverFix,
+  { talker = 'GN' }: { readonly talker?: string | undefined } = {},
+): string {
   const { position, quality, time, instant, speed, course } = fix;
   const usable = position !== null && quality !== 'none' && quality !== 'simulated';
   const status = usable ? 'A' : 'V';

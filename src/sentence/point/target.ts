@@ -4,7 +4,6 @@ import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts
 import { readUtc, utcField } from '../field/utc-field.ts';
 import { escapeText, unescapeText } from '../frame/escape.ts';
 import { formatSentence } from '../frame/format.ts';
-import type { TalkerOption } from './waypoint.ts';
 
 const STATUS = { L: 'lost', Q: 'acquiring', T: 'tracking' } as const;
 const STATUSES = ['lost', 'acquiring', 'tracking'] as const;
@@ -39,7 +38,7 @@ export function writeTarget(
   target: Pick<Reading<'target'>['target'], 'number' | 'position' | 'name'> & {
     readonly [Field in 'time' | 'status' | 'reference']?: Reading<'target'>['target'][Field] | undefined;
   },
-  { talker = 'CD' }: TalkerOption = {},
+  { talker = 'CD' }: { readonly talker?: string | undefined } = {},
 ): string {
   const { number, position, name, time = null, status = 'tracking', reference = false } = target;
   if (!Number.isInteger(number) || number < 0 || number > 99) {

@@ -3,12 +3,6 @@ import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts
 import { escapeText, unescapeText } from '../frame/escape.ts';
 import { formatSentence } from '../frame/format.ts';
 
-/** Who speaks in the sentences that are written. */
-export interface TalkerOption {
-  /** Two capitals or digits; `'CD'` (DSC equipment) unless given. */
-  readonly talker?: string | undefined;
-}
-
 /**
  * Writes a waypoint as a `WPL` sentence, for a display that knows no `DSC`.
  *
@@ -34,7 +28,7 @@ export interface TalkerOption {
  */
 export function writeWaypoint(
   { position, name }: Reading<'waypoint'>['waypoint'],
-  { talker = 'CD' }: TalkerOption = {},
+  { talker = 'CD' }: { readonly talker?: string | undefined } = {},
 ): string {
   return formatSentence({
     talker,
