@@ -4,14 +4,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createBridge } from 'seahail/bridge';
-import { frameLine, writeNodeFrames } from 'seahail/network';
-import { checksumOf, readSentences } from 'seahail/sentence';
+import { formatFrameLine, writeNodeFrames } from 'seahail/network';
+import { formatSentence, readSentences } from 'seahail/sentence';
 
 const file = (name) => fileURLToPath(new URL(`../examples/evening-watch/${name}`, import.meta.url));
-const whole = 'CDDSC,20,2329991420,08,21,26,1562100622,1809,,,B,';
+const fields = '20,2329991420,08,21,26,1562100622,1809,,,B,'.split(',');
 const serial = readFileSync(file('serial.log'), 'latin1').replace(
   /^\$CDDSC,20,2329991420,0.*#.*$/m,
-  `$${whole}*${checksumOf(whole)}`,
+  formatSentence({ talker: 'CD', formatter: 'DSC', fields }),
 );
 const [RADIO, RECEIVER] = [3, 35];
 const cables = { [RADIO]: createBridge({ source: RADIO }), [RECEIVER]: createBridge({ source: RECEIVER }) };
@@ -22,7 +22,7 @@ const lines = [];
 let at = Date.UTC(2026, 7, 14, 17, 59, 58);
 const send = (frames) => {
   for (const { id, data } of frames) {
-    lines.push(frameLine({ id, data, at }));
+    lines.push(formatFrameLine({ id, data, at }));
     at += 0.4;
   }
 };

@@ -10,7 +10,7 @@
 
 // Reading frames and logs.
 
-export { type FrameLine, frameLine, readFrameLine } from './log/candump.ts';
+export { formatFrameLine, readFrameLine } from './log/candump.ts';
 export { isNetworkLog } from './log/is-network-log.ts';
 export { readNetworkLog } from './log/read-log.ts';
 export {
@@ -23,36 +23,25 @@ export {
 // Writing calls and waypoints, and what a node of its own needs.
 
 export type { MessageOptions } from './write/message-frames.ts';
-export { type WriteAisFramesOptions, writeAisFrames } from './write/write-ais.ts';
-export { type WriteCallOptions, writeCallFrames } from './write/write-call.ts';
-export { type NodeIdentity, writeNodeFrames } from './write/write-node.ts';
+export { writeAisFrames } from './write/write-ais.ts';
+export { writeCallFrames } from './write/write-call.ts';
+export { writeNodeFrames } from './write/write-node.ts';
 export { writeOwnPositionFrames } from './write/write-own-position.ts';
-export { type WriteWaypointOptions, writeWaypointFrames } from './write/write-waypoint.ts';
+export { writeWaypointFrames } from './write/write-waypoint.ts';
 
 // Why a display shows nothing.
 
-export { type FaultCertainty, NETWORK_FAULTS, type NetworkFaultId } from './fault/fault-list.ts';
-export {
-  findNetworkFaults,
-  type NetworkFaultOptions,
-  type NetworkFaultReport,
-  type NetworkFinding,
-  type NetworkSighting,
-} from './fault/find-faults.ts';
+export { NETWORK_FAULTS } from './fault/fault-list.ts';
+export { findNetworkFaults, type NetworkFaultReport } from './fault/find-faults.ts';
 
 // One frame at a time.
 
-export {
-  decodeIdentifier,
-  encodeIdentifier,
-  type FrameAddress,
-  type NetworkFrame,
-} from './transport/frame.ts';
+export type { NetworkFrame } from './transport/frame.ts';
 
 // The layout of each parameter group, for pages and for messages that readings have no kind for.
 
-export type { ParameterField, ParameterValue, ParameterValues, Quantity } from './field/field.ts';
-export { type DecodedMessage, decodeMessage } from './message/decode-message.ts';
+export type { ParameterField, ParameterValue } from './field/field.ts';
+export { decodeMessage } from './message/decode-message.ts';
 export { PARAMETER_GROUPS } from './message/layout.ts';
 export type { ParameterGroup } from './message/payload.ts';
 

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import type { Reading } from '../../src/report/index.ts';
-import { checksumOf, findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
+import { findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
 
 const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;
 const calls = (...bodies: string[]): Reading<'call'>[] =>

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { NetworkFaultId } from '../../src/network/fault/fault-list.ts';
 import {
   findNetworkFaults,
-  frameLine,
+  formatFrameLine,
   NETWORK_FAULTS,
-  type NetworkFaultId,
   type NetworkFrame,
   writeNodeFrames,
   writeWaypointFrames,
@@ -14,7 +14,7 @@ import { payloadOf } from './vectors.ts';
 // Signs of trouble: common practice, no source. Stations and places are invented.
 const START = Date.UTC(2026, 5, 1, 14, 0);
 const logOf = (frames: readonly NetworkFrame[], step = 10): string =>
-  frames.map((frame, index) => frameLine({ ...frame, at: START + index * step })).join('\n');
+  frames.map((frame, index) => formatFrameLine({ ...frame, at: START + index * step })).join('\n');
 const call = (id: string, sequence = 0): NetworkFrame[] => framesOf({ pgn: 129808 }, payloadOf(id), sequence);
 const changed = (id: string, ...changes: [place: number, byte: number][]): NetworkFrame[] => {
   const payload = payloadOf(id);
@@ -39,7 +39,7 @@ const goTo = writeWaypointFrames(
   { source: 3, from: { distance: 9, bearing: 1 } },
 ).filter(({ id }) => ((id >>> 8) & 0x3ffff) === 129284);
 const torn = [...call('distress-alert').slice(0, 4), ...Array.from({ length: 20 }, () => position(5))];
-const late = torn.map((frame, index) => frameLine({ ...frame, at: START + index * 200 })).join('\n');
+const late = torn.map((frame, index) => formatFrameLine({ ...frame, at: START + index * 200 })).join('\n');
 
 describe('a log of the network', () => {
   it.each<[NetworkFaultId, string, string?]>([

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   createNetworkReader,
-  frameLine,
+  formatFrameLine,
   isNetworkLog,
   type NetworkFrame,
   type NetworkReading,
@@ -223,7 +223,7 @@ describe('a log', () => {
 
   it('writes a frame as it is read', () => {
     const frame = { id: 0x09f80123, data: bytesOf('004b942188f71ffc'), at: 1780322400250 };
-    expect(frameLine(frame)).toBe(line);
+    expect(formatFrameLine(frame)).toBe(line);
   });
 
   const capture = (linkType: number, cut = 0) => {

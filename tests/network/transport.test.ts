@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeIdentifier, encodeIdentifier, type NetworkFrame } from '../../src/network/index.ts';
+import type { NetworkFrame } from '../../src/network/index.ts';
 import {
   createFastPacketAssembler,
   fastPacketFrames,
   type TornPacket,
 } from '../../src/network/transport/fast-packet.ts';
+import { decodeIdentifier, encodeIdentifier } from '../../src/network/transport/frame.ts';
 import { framesOf, hexOf } from './support.ts';
 
 // Source: SAE J1939-21 as restated in the Linux kernel's documentation; first row read in a recording.

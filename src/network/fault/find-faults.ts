@@ -1,45 +1,39 @@
 import type { NetworkMessage } from '../../report/index.ts';
 import { readNetworkLog } from '../log/read-log.ts';
 import type { NetworkReading } from '../reader/reader.ts';
-import { type FaultCertainty, NETWORK_FAULTS, type NetworkFaultId } from './fault-list.ts';
+import { NETWORK_FAULTS, type NetworkFaultId } from './fault-list.ts';
 
 /** One place where a fault was seen. */
-export interface NetworkSighting {
-  /** Line or frame of the log, counted from 1; `null` when it concerns the whole. */
-  readonly line: number | null;
-  /** What shows it, for people. */
-  readonly seen: string;
-}
+export type NetworkSighting = NetworkFinding['sightings'][number];
 
 /** One fault, with every place where it was seen. */
-export interface NetworkFinding {
-  readonly id: NetworkFaultId;
-  readonly certainty: FaultCertainty;
-  readonly why: string;
-  readonly remedy: string;
-  /** How often it was seen. */
-  readonly count: number;
-  /** The first places, twenty at most. */
-  readonly sightings: readonly NetworkSighting[];
-}
+export type NetworkFinding = NetworkFaultReport['findings'][number];
 
 /** What a look at a log found, and how much there was to look at. */
 export interface NetworkFaultReport {
   readonly kind: 'network-fault-report';
   /** In the order in which to look. */
-  readonly findings: readonly NetworkFinding[];
+  readonly findings: readonly {
+    readonly id: (typeof NETWORK_FAULTS)[number]['id'];
+    readonly certainty: 'certain' | 'likely' | 'possible';
+    readonly why: string;
+    readonly remedy: string;
+    /** How often it was seen. */
+    readonly count: number;
+    /** The first places, twenty at most. */
+    readonly sightings: readonly {
+      /** Line or frame of the log, counted from 1; `null` when it concerns the whole. */
+      readonly line: number | null;
+      /** What shows it, for people. */
+      readonly seen: string;
+    }[];
+  }[];
   /** Whether nothing was found. */
   readonly clean: boolean;
   readonly messages: number;
   readonly calls: number;
   /** What cannot be seen from a log and is left to look at when the findings do not explain it. */
   readonly outside: readonly string[];
-}
-
-/** What is known beside the log. */
-export interface NetworkFaultOptions {
-  /** Own identity, nine digits. */
-  readonly own?: string | undefined;
 }
 
 const MOST_SIGHTINGS = 20;
@@ -88,7 +82,10 @@ const BY_NOTICE: ReadonlyMap<string, NetworkFaultId> = /* @__PURE__ */ new Map<s
  */
 export function findNetworkFaults(
   log: string | Uint8Array,
-  options: NetworkFaultOptions = {},
+  options: {
+    /** Own identity, nine digits. */
+    readonly own?: string | undefined;
+  } = {},
 ): NetworkFaultReport {
   const readings = readNetworkLog(log, options);
   const sightings = new Map<NetworkFaultId, { count: number; places: NetworkSighting[] }>();

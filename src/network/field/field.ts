@@ -24,9 +24,15 @@ export interface ParameterValues {
   'variable text': string;
 }
 
-/** What a field holds once it is read. */
+/**
+ * What a field holds once it is read: a number, `'out-of-range'`, `'reserved'` or `null` where it has none; text; numbers
+ * of two digits each, or the halves of a number of 64 bits; or the fields that repeat.
+ */
 export type ParameterValue =
-  | ParameterValues[keyof ParameterValues]
+  | number
+  | string
+  | null
+  | readonly number[]
   | readonly { readonly [name: string]: ParameterValue }[];
 
 /**
@@ -35,7 +41,13 @@ export type ParameterValue =
  */
 export type ParameterField =
   | readonly [name: '', kind: 'reserved' | 'spare', bits: number]
-  | readonly [name: string, kind: keyof ParameterValues, bits: number, per?: number, unit?: string]
+  | readonly [
+      name: string,
+      kind: 'unsigned' | 'signed' | 'wide' | 'code' | 'pairs' | 'text' | 'variable text',
+      bits: number,
+      per?: number,
+      unit?: string,
+    ]
   | readonly [name: string, kind: 'repeated', fields: readonly ParameterField[]];
 
 /** The values of a list of fields by name. */

@@ -1,9 +1,6 @@
 import { hexOf } from '../field/text.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 
-/** What one line of a text log holds: a frame of the network, or why there is none. */
-export type FrameLine = NetworkFrame | 'empty' | 'other-frame' | 'unreadable';
-
 const MOST_LINE = 300;
 /** `(1502984866.421964) can0 09F112CC#FF725AFF7FFF7FFD`, with or without its instant, anything after it. */
 const COMPACT =
@@ -22,7 +19,7 @@ const ANGLED = /^<0x([0-9A-Fa-f]{3,8})>\s+\[(\d)\]\s*((?:[0-9A-Fa-f]{2}\s*)*)$/;
  *
  * Source: manual pages of can-utils (candump, canplayer), Debian 2020.11.
  */
-export function readFrameLine(line: string): FrameLine {
+export function readFrameLine(line: string): NetworkFrame | 'empty' | 'other-frame' | 'unreadable' {
   if (typeof line !== 'string' || line.length > MOST_LINE) return 'unreadable';
   const text = line.trim();
   if (text === '') return 'empty';
@@ -44,12 +41,17 @@ export function readFrameLine(line: string): FrameLine {
   return /^[#;/]/.test(text) ? 'empty' : 'unreadable';
 }
 
-function counted(id: string, count: string, data: string, seconds: string | undefined): FrameLine {
+function counted(
+  id: string,
+  count: string,
+  data: string,
+  seconds: string | undefined,
+): ReturnType<typeof readFrameLine> {
   const hex = data.replace(/\s+/g, '');
   return hex.length === Number(count) * 2 ? frameOf(id, hex, seconds) : 'unreadable';
 }
 
-function frameOf(id: string, hex: string, seconds: string | undefined): FrameLine {
+function frameOf(id: string, hex: string, seconds: string | undefined): ReturnType<typeof readFrameLine> {
   // Three digits are an 11-bit identifier, eight a 29-bit one; bits above are flags for errors.
   if (id.length === 3) return 'other-frame';
   const identifier = Number.parseInt(id, 16);
@@ -82,12 +84,12 @@ function instantOf(text: string): number {
  *
  * @example
  * ```ts
- * import { frameLine } from 'seahail/network';
+ * import { formatFrameLine } from 'seahail/network';
  *
- * console.log(frameLine({ id: 0x09f80123, data: Uint8Array.of(1, 2), at: 1500 })); // (0000000001.500000) can0 09F80123#0102
+ * console.log(formatFrameLine({ id: 0x09f80123, data: Uint8Array.of(1, 2), at: 1500 })); // (0000000001.500000) can0 09F80123#0102
  * ```
  */
-export function frameLine({ id, data, at = 0 }: NetworkFrame, port: string = 'can0'): string {
+export function formatFrameLine({ id, data, at = 0 }: NetworkFrame, port: string = 'can0'): string {
   const identifier = id.toString(16).padStart(8, '0');
   return `(${(at / 1000).toFixed(6).padStart(17, '0')}) ${port} ${`${identifier}#${hexOf(data)}`.toUpperCase()}`;
 }

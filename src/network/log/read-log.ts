@@ -1,7 +1,7 @@
 import type { Issue } from '../../result/index.ts';
 import { safely } from '../../result/internal.ts';
 import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
-import { type FrameLine, readFrameLine } from './candump.ts';
+import { readFrameLine } from './candump.ts';
 import { latinText, linesOf } from './lines.ts';
 import { readCapture } from './pcap.ts';
 
@@ -55,7 +55,7 @@ export function readNetworkLog(
   if (capture === null) {
     for (const text of linesOf(typeof log === 'string' ? log : latinText(log))) {
       line++;
-      const frame: FrameLine = readFrameLine(text);
+      const frame: ReturnType<typeof readFrameLine> = readFrameLine(text);
       if (frame === 'unreadable') {
         spoilt(
           line,

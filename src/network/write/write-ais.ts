@@ -15,14 +15,6 @@ import { NAVIGATIONAL_STATUSES } from '../message/navigational-status.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-/** How an AIS report is written. */
-export interface WriteAisFramesOptions extends MessageOptions {
-  /** Whether it is what the own transponder sent. */
-  readonly own?: boolean | undefined;
-  /** Channel it was received on; A unless given. */
-  readonly channel?: 'A' | 'B' | null | undefined;
-}
-
 const DAY = 86_400_000;
 const NO_SIZE = { length: null, beam: null, fromStarboard: null, fromBow: null } as const;
 
@@ -48,7 +40,15 @@ const NO_SIZE = { length: null, beam: null, fromStarboard: null, fromBow: null }
  * console.log(writeAisFrames(report, { source: 40 }).length); // 4
  * ```
  */
-export function writeAisFrames(report: AisReport, options: WriteAisFramesOptions): NetworkFrame[] {
+export function writeAisFrames(
+  report: AisReport,
+  options: MessageOptions & {
+    /** Whether it is what the own transponder sent. */
+    readonly own?: boolean | undefined;
+    /** Channel it was received on; A unless given. */
+    readonly channel?: 'A' | 'B' | null | undefined;
+  },
+): NetworkFrame[] {
   if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
   const { own = false, channel = 'A' } = options;
   const transceiver = (own ? 2 : 0) + (channel === 'B' ? 1 : 0);

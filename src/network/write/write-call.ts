@@ -5,12 +5,6 @@ import { DSC_CALL } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-/** How a call is written. */
-export interface WriteCallOptions extends MessageOptions {
-  /** When the radio received it, epoch milliseconds. */
-  readonly receivedAt?: number | undefined;
-}
-
 /**
  * Writes a received call as the frames of PGN 129808, for a display on the network.
  *
@@ -37,7 +31,13 @@ export interface WriteCallOptions extends MessageOptions {
  * console.log(valueOf(writeCallFrames(call, { source: 40 })).length); // 9
  * ```
  */
-export function writeCallFrames(call: Call, options: WriteCallOptions): Result<readonly NetworkFrame[]> {
+export function writeCallFrames(
+  call: Call,
+  options: MessageOptions & {
+    /** When the radio received it, epoch milliseconds. */
+    readonly receivedAt?: number | undefined;
+  },
+): Result<readonly NetworkFrame[]> {
   const { values, notices } = writeDscCall(encodeFields(call), options.receivedAt ?? null);
   return success<readonly NetworkFrame[]>(
     messageFrames(DSC_CALL, values, options),

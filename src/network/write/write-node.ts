@@ -2,24 +2,6 @@ import { ADDRESS_CLAIM, PRODUCT } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-/** Who a node says it is. */
-export interface NodeIdentity {
-  /** Number that no other node of the same manufacturer has, 0 to 2097151. */
-  readonly unique: number;
-  /** Manufacturer, from the public list, 0 to 2047. */
-  readonly manufacturer: number;
-  /** Function within its class, 0 to 255. */
-  readonly function: number;
-  /** Class, 0 to 127; 70 is communication. */
-  readonly deviceClass: number;
-  /** Model, at most 32 characters. */
-  readonly model: string;
-  /** Version of its software, at most 32 characters. */
-  readonly software: string;
-  /** Serial number, at most 32 characters. */
-  readonly serial: string;
-}
-
 /**
  * The frames with which a node claims an address (PGN 60928) and says what it is (PGN 126996).
  *
@@ -43,7 +25,25 @@ export interface NodeIdentity {
  * console.log(claim?.id.toString(16)); // 18eeff28
  * ```
  */
-export function writeNodeFrames(node: NodeIdentity, options: MessageOptions): NetworkFrame[] {
+export function writeNodeFrames(
+  node: {
+    /** Number that no other node of the same manufacturer has, 0 to 2097151. */
+    readonly unique: number;
+    /** Manufacturer, from the public list, 0 to 2047. */
+    readonly manufacturer: number;
+    /** Function within its class, 0 to 255. */
+    readonly function: number;
+    /** Class, 0 to 127; 70 is communication. */
+    readonly deviceClass: number;
+    /** Model, at most 32 characters. */
+    readonly model: string;
+    /** Version of its software, at most 32 characters. */
+    readonly software: string;
+    /** Serial number, at most 32 characters. */
+    readonly serial: string;
+  },
+  options: MessageOptions,
+): NetworkFrame[] {
   for (const [name, most] of [
     ['unique', 2 ** 21 - 1],
     ['manufacturer', 2047],

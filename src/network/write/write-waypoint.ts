@@ -4,14 +4,6 @@ import { NAVIGATION, ROUTE, WAYPOINTS } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-/** How a waypoint is written. */
-export interface WriteWaypointOptions extends MessageOptions {
-  /** Number of the waypoint, 0 to 65532; 1 unless given. */
-  readonly number?: number | undefined;
-  /** Distance to it in metres and bearing to it in degrees true, as computed from the own position, where known. */
-  readonly from?: { readonly distance: number; readonly bearing: number } | undefined;
-}
-
 /**
  * Writes a waypoint for a display on the network: as the only entry of a route (PGN 129285) and of a waypoint list
  * (PGN 130074), and as the place to go to (PGN 129284) when distance and bearing are given.
@@ -39,7 +31,12 @@ export interface WriteWaypointOptions extends MessageOptions {
  */
 export function writeWaypointFrames(
   { position, name }: Reading<'waypoint'>['waypoint'],
-  options: WriteWaypointOptions,
+  options: MessageOptions & {
+    /** Number of the waypoint, 0 to 65532; 1 unless given. */
+    readonly number?: number | undefined;
+    /** Distance to it in metres and bearing to it in degrees true, as computed from the own position, where known. */
+    readonly from?: { readonly distance: number; readonly bearing: number } | undefined;
+  },
 ): NetworkFrame[] {
   const { number: id = 1, from } = options;
   requireBetween('number', id, 0, 65_532);
