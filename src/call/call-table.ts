@@ -1,11 +1,12 @@
+import type { ReportedPosition } from '../position/index.ts';
 import type { Notice } from '../result/index.ts';
 import type { Call, CallAddress } from './call.ts';
 import { ADDRESS_KINDS, addressFields, addressOf, readAddress } from './element/address-symbols.ts';
 import { expansionSets, readExpansion } from './element/expansion.ts';
 import { identityOf, identitySymbols } from './element/identity-symbols.ts';
 import { isMooredVesselAlarm, mooredVesselNotice } from './element/moored-vessel.ts';
-import { fractionOf } from './element/place-symbols.ts';
-import { type CallFields, type DraftFields, wholeFields } from './fields.ts';
+import { fractionOf, refined } from './element/place-symbols.ts';
+import { allFields, type CallFields, type DraftFields, type ExpansionSet, wholeFields } from './fields.ts';
 import { type KindRow, kinds } from './kinds.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
 import { FIXED_TELECOMMAND, type Properties } from './part.ts';
@@ -21,7 +22,9 @@ export interface InterpretedCall {
 /** Calls and their fields, each from the other, by a table of kinds. */
 export interface CallTable {
   /** What fields mean. */
-  readonly read: (received: CallFields) => InterpretedCall;
+  readonly read: (received: CallFields) => ReadFields;
+  /** The same fields with the sets of an expansion that came later. */
+  readonly expand: (before: ReadFields, sets: readonly ExpansionSet[]) => ReadFields;
   /** What {@link CallTable.read} says of fields beside the call. */
   readonly noticesOf: (received: CallFields) => readonly Notice[];
   /** The fields that the table gives a call, whatever was received. */
@@ -38,6 +41,11 @@ export interface CallTable {
 interface Reading extends InterpretedCall {
   /** Whether composing the call gives these very fields. */
   readonly exact: boolean;
+}
+
+/** A call with the fields it was read from. */
+export interface ReadFields extends Reading {
+  readonly fields: CallFields;
 }
 
 /** A table of kinds at work. */
@@ -70,24 +78,40 @@ export function callTable(rows: readonly KindRow[]): CallTable {
       return { call: unrecognised(fields), notices: unrecognisedNotices(fields), exact: false };
     const call = readAs(row, fields);
     const composed = composeAs(row, call);
-    const exact = same(composed, fields);
-    const notices = isMooredVesselAlarm(exact ? call : { ...call, asReceived: fields })
-      ? [mooredVesselNotice]
-      : compositionNotices(row, fields, exact ? null : composed);
+    const exact = sameFields(composed, fields);
+    const notices =
+      !exact && isMooredVesselAlarm({ ...call, asReceived: fields })
+        ? [mooredVesselNotice]
+        : compositionNotices(row, fields, exact ? null : composed);
     return { call, notices, exact };
   }
 
-  function read(received: CallFields): InterpretedCall {
+  function read(received: CallFields): ReadFields {
     const fields = wholeFields(received);
     const { call, notices, exact } = interpret(fields);
-    if (exact) return { call, notices };
+    if (exact) return { call, notices, exact, fields };
     readings.set(fields, { fields: copyOf(fields), call: copyOf(call), notices, exact });
-    return { call: { ...call, asReceived: fields } as Call, notices };
+    return { call: { ...call, asReceived: fields } as Call, notices, exact, fields };
+  }
+
+  function expand({ call, notices, exact, fields }: ReadFields, sets: readonly ExpansionSet[]): ReadFields {
+    const finer = { ...fields, expansion: sets };
+    // Of a call that is as composed, only the position and the data of its expansion are read again.
+    const expansion = exact && fields.expansion.length === 0 ? readExpansion(sets) : null;
+    if (expansion === null) return read(finer);
+    const whole = positionIn(call);
+    const more = {
+      ...call,
+      ...(expansion.data !== null && { expansion: expansion.data }),
+      ...(whole !== null && { position: refined(whole, expansion.fraction) }),
+    } as Call;
+    if (!same(expansionSets(more.expansion, fractionOf(positionIn(more))), sets)) return read(finer);
+    return { call: more, notices, exact, fields: finer };
   }
 
   function kept(fields: CallFields): Reading | undefined {
     const known = readings.get(fields);
-    return known !== undefined && same(known.fields, fields) ? known : undefined;
+    return known !== undefined && sameFields(known.fields, fields) ? known : undefined;
   }
 
   function readingOf(fields: CallFields): Reading {
@@ -109,7 +133,7 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     return !exact && same(meant, said) && wholeFields(asReceived) === asReceived ? asReceived : compose(call);
   }
 
-  return { read, noticesOf, compose, fieldsOf, rowFor, rowOf };
+  return { read, expand, noticesOf, compose, fieldsOf, rowFor, rowOf };
 }
 
 /** The table of ITU-R M.493. */
@@ -169,9 +193,18 @@ function readAs(row: KindRow, fields: CallFields): Call {
 
 function composeAs(row: KindRow, call: Call): CallFields {
   const fields: DraftFields = { ...row.unsaid, ...addressFields(call.to as CallAddress, row.format) };
-  const position = 'position' in call && row.order.includes('position') ? call.position : null;
   fields.self = identitySymbols(call.from);
-  fields.expansion = expansionSets(call.expansion, fractionOf(position));
   for (const part of row.message) part.write(call as unknown as Properties, fields);
+  const position = row.order.includes('position') ? positionIn(call) : null;
+  fields.expansion = expansionSets(call.expansion, fractionOf(position));
   return fields;
+}
+
+function positionIn(call: Call): ReportedPosition | null {
+  return 'position' in call ? call.position : null;
+}
+
+function sameFields(one: CallFields, other: CallFields): boolean {
+  for (const name of allFields) if (one[name] !== other[name] && !same(one[name], other[name])) return false;
+  return true;
 }

@@ -1,8 +1,8 @@
 import type { Notice } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
 import type { Call } from './call.ts';
-import { calls } from './call-table.ts';
-import { type CallFields, emptyFields } from './fields.ts';
+import { calls, type ReadFields } from './call-table.ts';
+import { type CallFields, type ExpansionSet, emptyFields } from './fields.ts';
 
 /**
  * What the fields of a call mean. Never fails: fields that fit no kind give an `'unrecognised-call'`,
@@ -29,11 +29,20 @@ export function decodeFields(received: CallFields): {
   readonly call: Call;
   readonly notices: readonly Notice[];
 } {
+  const { call, notices } = readFields(received);
+  return { call, notices };
+}
+
+/** The same with what {@link expandFields} needs. */
+export function readFields(received: CallFields): ReadFields {
   return safely(
     () => calls.read(received),
     () => calls.read(emptyFields),
   );
 }
+
+/** What {@link readFields} gives for the same fields with an expansion that came later, for less work. */
+export const expandFields: (before: ReadFields, sets: readonly ExpansionSet[]) => ReadFields = calls.expand;
 
 /**
  * The fields of a call: as received while they still mean this call, else as the tables of ITU-R M.493

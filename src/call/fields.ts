@@ -145,10 +145,15 @@ export const POSITION_HEADER = 55;
 /** The fields with all their names: what is missing, or of another type, is not carried. */
 export function wholeFields(fields: unknown): CallFields {
   const given = typeof fields === 'object' && fields !== null ? (fields as Partial<CallFields>) : {};
-  if (allFields.every((name) => fits(name, given[name]))) return given as CallFields;
+  if (isWhole(given)) return given;
   return Object.fromEntries(
     allFields.map((name) => [name, fits(name, given[name]) ? given[name] : emptyFields[name]]),
   ) as unknown as CallFields;
+}
+
+function isWhole(given: Partial<CallFields>): given is CallFields {
+  for (const name of allFields) if (!fits(name, given[name])) return false;
+  return true;
 }
 
 function fits(name: FieldName, value: unknown): boolean {
@@ -177,6 +182,10 @@ function twoDigits(symbol: number | null | ExpansionSet): string {
   return String(typeof symbol === 'object' ? symbol.specifier : symbol).padStart(2, '0');
 }
 
+const PAIRS: readonly string[] = /* @__PURE__ */ Array.from({ length: 100 }, (_, symbol) =>
+  String(symbol).padStart(2, '0'),
+);
+
 /**
  * The decimal digits that symbols carry, two each.
  *
@@ -186,12 +195,17 @@ function twoDigits(symbol: number | null | ExpansionSet): string {
 export function digitsOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
   let digits = '';
-  for (const symbol of symbols) {
-    if (symbol === null || !(Number.isInteger(symbol) && symbol >= 0 && symbol <= 99)) return null;
-    digits += String(symbol).padStart(2, '0');
+  for (let index = 0; index < symbols.length; index += 1) {
+    const symbol = symbols[index];
+    const pair = typeof symbol === 'number' ? PAIRS[symbol] : undefined;
+    if (pair === undefined) return null;
+    digits += pair;
   }
   return digits;
 }
+
+/** Character code of the digit 0. */
+const ZERO = 48;
 
 /**
  * The symbols that carry an even count of decimal digits, two each.
@@ -201,8 +215,12 @@ export function digitsOf(symbols: Symbols | null): string | null {
  * @throws RangeError when the text is not an even count of the digits 0–9
  */
 export function symbolsOf(digits: string): number[] {
-  if (!/^(?:\d\d)*$/.test(digits)) throw new RangeError(`digits: expected an even count, got '${digits}'`);
   const symbols: number[] = [];
-  for (let index = 0; index < digits.length; index += 2) symbols.push(Number(digits.slice(index, index + 2)));
+  for (let index = 0; index < digits.length; index += 2) {
+    const [tens, ones] = [digits.charCodeAt(index) - ZERO, digits.charCodeAt(index + 1) - ZERO];
+    if (!(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9))
+      throw new RangeError(`digits: expected an even count, got '${digits}'`);
+    symbols.push(10 * tens + ones);
+  }
   return symbols;
 }

@@ -1,6 +1,6 @@
 import { calls } from './call-table.ts';
 import { vhfChannelOf } from './element/channel-symbols.ts';
-import type { DraftFields } from './fields.ts';
+import type { DraftFields, FieldName } from './fields.ts';
 import { kinds } from './kinds.ts';
 
 /** What a cable leaves empty although the air carries it. */
@@ -18,9 +18,11 @@ export function fillWhatIsUnsaid(fields: DraftFields): void {
   if (row.unsaid.header) fields.header = true;
   // One VHF channel applies to both directions.
   const repeats = row.format === 'individual' && vhfChannelOf(fields.receive) !== null;
+  if (repeats && row.order.includes('transmit')) fields.transmit ??= fields.receive;
   for (const name of FILLED)
-    if (row.order.includes(name))
-      Object.assign(fields, {
-        [name]: fields[name] ?? (repeats && name === 'transmit' ? fields.receive : row.unsaid[name]),
-      });
+    if (fields[name] === null && row.order.includes(name)) fill(fields, name, row.unsaid);
+}
+
+function fill<Name extends FieldName>(fields: DraftFields, name: Name, from: Pick<DraftFields, Name>): void {
+  fields[name] = from[name];
 }

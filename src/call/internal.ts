@@ -1,5 +1,7 @@
 /** What other modules of this library use of this one and the package does not publish. */
+export type { ReadFields } from './call-table.ts';
 export { want } from './compose/arguments.ts';
+export { expandFields, readFields } from './convert.ts';
 export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
 export { isMooredVesselAlarm } from './element/moored-vessel.ts';
 export { isAshore } from './element/station-identity.ts';

@@ -247,6 +247,12 @@ export function nameOfSymbol<Name extends string>(
   return `symbol-${symbol}`;
 }
 
+/** Whether a table names a symbol. */
+export function isNamed(table: SymbolTable<string>, symbol: number): boolean {
+  for (const row of table.rows) if (row[0] === symbol) return true;
+  return false;
+}
+
 /**
  * The symbol of a name, `'symbol-n'` included.
  *

@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
+import { expandFields, readFields } from '../../src/call/internal.ts';
+import { anyFields } from './arbitrary.ts';
+import { sampleCalls } from './sample-calls.ts';
 import { workedSequences } from './worked-sequences.ts';
 
 interface Received {
@@ -37,4 +41,17 @@ describe('a call as it may be received', () => {
       }
     }
   });
+});
+
+// Two ways to the same reading: fields as they are, and an expansion added to fields that were read without it.
+it('an expansion that comes later is read as one that came with the call', () => {
+  const samples = fc.constantFrom(...Object.values(sampleCalls).map((call) => encodeFields(call)));
+  fc.assert(
+    fc.property(fc.oneof(samples, anyFields), anyFields, (fields, { expansion }) => {
+      const later = expandFields(readFields({ ...fields, expansion: [] }), expansion);
+      expect(later).toEqual(readFields({ ...fields, expansion }));
+      expect(encodeFields(later.call)).toEqual(encodeFields(readFields({ ...fields, expansion }).call));
+    }),
+    { numRuns: 500 },
+  );
 });

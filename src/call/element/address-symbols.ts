@@ -44,10 +44,12 @@ export function addressFields(
   to: CallAddress,
   usual: FormatSpecifier,
 ): Pick<CallFields, 'format' | 'address'> {
-  const names = Object.keys(ADDRESS_KINDS) as FormatSpecifier[];
-  const format =
-    ADDRESS_KINDS[usual] === to.kind ? usual : names.find((name) => ADDRESS_KINDS[name] === to.kind);
+  const format = ADDRESS_KINDS[usual] === to.kind ? usual : formatFor(to.kind);
   return { format: symbolOfName(formatSpecifiers, format ?? usual), address: addressSymbols(to) };
+}
+
+function formatFor(kind: CallAddress['kind']): FormatSpecifier | undefined {
+  return (Object.keys(ADDRESS_KINDS) as FormatSpecifier[]).find((name) => ADDRESS_KINDS[name] === kind);
 }
 
 function addressSymbols(to: CallAddress): Symbols | null {

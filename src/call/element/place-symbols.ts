@@ -15,15 +15,16 @@ export const UNKNOWN_POSITION: Symbols = /* @__PURE__ */ Object.freeze([99, 99, 
 /** Time unknown: 8888 (ITU-R M.541-11 Annex 1 §2). */
 export const UNKNOWN_TIME: Symbols = /* @__PURE__ */ Object.freeze([88, 88]);
 
-/**
- * The position in five symbols, finer when eight more digits came with it that lead nowhere impossible;
- * `null` when unknown or unreadable.
- */
+/** The position in five symbols, finer when eight more digits came with it; `null` when unknown or unreadable. */
 export function positionOf(symbols: Symbols | null, fraction: string | null): ReportedPosition | null {
   const whole = decodePosition(digitsOf(symbols));
-  if (!whole.ok || whole.value.kind === 'no-position') return null;
-  const finer = fraction === null ? null : refinePosition(whole.value, fraction);
-  return finer?.ok ? finer.value : whole.value;
+  return whole.ok && whole.value.kind !== 'no-position' ? refined(whole.value, fraction) : null;
+}
+
+/** A position of whole minutes with eight more digits, unless they lead to an impossible one. */
+export function refined(position: ReportedPosition, fraction: string | null): ReportedPosition {
+  const finer = fraction === null ? null : refinePosition(position, fraction);
+  return finer?.ok ? finer.value : position;
 }
 
 /** A position as five symbols, ten 9s when it is not known. */
@@ -31,9 +32,14 @@ export function positionSymbols(position: ReportedPosition | null): Symbols {
   return position === null ? UNKNOWN_POSITION : symbolsOf(encodePosition(position).digits);
 }
 
-/** The eight digits that make a position finer, `null` when it has none. */
+/** The eight digits that make a possible position finer, `null` when it has none. */
 export function fractionOf(position: ReportedPosition | null): string | null {
-  return position === null ? null : (encodePosition(position).fraction ?? null);
+  const fraction = position?.fraction;
+  return fraction === undefined ? null : fourDigits(fraction.latitude) + fourDigits(fraction.longitude);
+}
+
+function fourDigits(value: number): string {
+  return String(value).padStart(4, '0');
 }
 
 /** Hours and minutes UTC of two symbols; `null` when unknown or unreadable. */

@@ -2,7 +2,7 @@ import type { Notice } from '../../result/index.ts';
 import { saysNothing } from '../element/channel-symbols.ts';
 import { allFields, type CallFields, fieldForms, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
-import { categories, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
+import { categories, isNamed, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
 import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 
@@ -30,45 +30,50 @@ export function compositionNotices(
   fields: CallFields,
   canonical: CallFields | null,
 ): Notice[] {
-  return [
+  const notices = [
     ...missingCharacters(fields),
     ...unknownSymbols(fields, row),
     ...categoryNotices(fields, row),
     ...echoedChannel(fields, row),
     ...elementNotices(fields, canonical, row),
-    ...(canonical === null
-      ? []
-      : allFields.flatMap((field) => differenceNotice(field, fields, canonical, row))),
   ];
+  if (canonical !== null)
+    for (const field of allFields) notices.push(...differenceNotice(field, fields, canonical, row));
+  return notices;
 }
 
+// Plain loops: every call read from a sentence or a burst comes through here.
 function missingCharacters(fields: CallFields): Notice[] {
-  return allFields
-    .filter((field) => hasGap(field, fields[field]))
-    .map((field) => ({
-      code: 'call-character-missing',
-      message: `${fieldForms[field].label}: a character could not be read`,
-      at: [field],
-      received: shown(fields[field]),
-      clause: RECOMMENDATION,
-    }));
+  const notices: Notice[] = [];
+  for (const field of allFields)
+    if (hasGap(field, fields[field]))
+      notices.push({
+        code: 'call-character-missing',
+        message: `${fieldForms[field].label}: a character could not be read`,
+        at: [field],
+        received: shown(fields[field]),
+        clause: RECOMMENDATION,
+      });
+  return notices;
 }
 
 function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
-  return allFields.flatMap((field) => {
+  const notices: Notice[] = [];
+  for (const field of row.order) {
     const symbol = fields[field];
     const { table, label } = fieldForms[field];
-    if (table === undefined || typeof symbol !== 'number' || !row.order.includes(field)) return [];
-    if (symbol === NO_INFORMATION && field !== 'category' && field !== 'nature') return [];
-    if (!nameOfSymbol(table, symbol).startsWith('symbol-')) return [];
-    return {
+    if (table === undefined || typeof symbol !== 'number') continue;
+    if (symbol === NO_INFORMATION && field !== 'category' && field !== 'nature') continue;
+    if (isNamed(table, symbol)) continue;
+    notices.push({
       code: 'call-symbol-unknown',
       message: `${label}: symbol ${symbol} has no name in the tables`,
       at: [field],
       received: String(symbol),
       clause: `${RECOMMENDATION} table of symbols`,
-    };
-  });
+    });
+  }
+  return notices;
 }
 
 // deviation: D-call-11 (position calls, tests and announcements of older sets with other categories).

@@ -1,4 +1,4 @@
-import { decodeFields } from '../../call/index.ts';
+import { expandFields, readFields } from '../../call/internal.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import { resolveTime } from '../../position/internal.ts';
 import type { Reading } from '../../report/index.ts';
@@ -12,7 +12,8 @@ export function callReading(
 ): Reading<'call'> {
   const { dsc, receipt } = open;
   const at = receipt.at ?? settings.now;
-  const read = decodeFields(sets.length === 0 ? dsc.fields : { ...dsc.fields, expansion: sets });
+  open.read ??= readFields(dsc.fields);
+  const read = sets.length === 0 ? open.read : expandFields(open.read, sets);
   return {
     kind: 'call',
     line: open.line,

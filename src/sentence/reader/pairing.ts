@@ -1,4 +1,4 @@
-import type { ExpansionSet } from '../../call/internal.ts';
+import type { ExpansionSet, ReadFields } from '../../call/internal.ts';
 import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { DseReading } from '../dsc/dse.ts';
@@ -15,6 +15,8 @@ export interface OpenCall {
   readonly offset: number;
   readonly receipt: Receipt;
   readonly dsc: DscReading;
+  /** What its fields mean without the expansion, once they were read. */
+  read: ReadFields | null;
   readonly notices: readonly Notice[];
   readonly sentences: Sentence[];
   /** What was said of its `DSE` sentences. */
@@ -43,7 +45,7 @@ export interface PairingSettings {
 export interface Pairing {
   /** Takes a call; returns its reading before anything else arrived. */
   addCall(
-    call: Omit<OpenCall, 'event' | 'repeat' | 'parts' | 'sentences' | 'said'>,
+    call: Omit<OpenCall, 'event' | 'repeat' | 'read' | 'parts' | 'sentences' | 'said'>,
     sentence: Sentence,
   ): CallState;
   /** Takes an expansion; returns the call it completes, `'waiting'` for more of it, or notices why it belongs to none. */
@@ -108,6 +110,7 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
         offset,
         receipt,
         dsc,
+        read: null,
         notices,
         parts: new Map(),
         sentences: [sentence],
@@ -196,6 +199,7 @@ function giveUp({ open }: Entry): CallState[] {
   ];
 }
 
-function setsOf(open: OpenCall): ExpansionSet[] {
+function setsOf(open: OpenCall): readonly ExpansionSet[] {
+  if (open.parts.size === 1) for (const sets of open.parts.values()) return sets;
   return [...open.parts].sort(([one], [other]) => one - other).flatMap(([, sets]) => sets);
 }

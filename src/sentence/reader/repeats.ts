@@ -28,10 +28,8 @@ export function createRepeats(): Repeats {
     remembered.delete(key);
     remembered.set(key, known);
     if (remembered.size <= MOST_REMEMBERED) return;
-    for (const oldest of remembered.keys()) {
-      remembered.delete(oldest);
-      return;
-    }
+    const [oldest] = remembered.keys();
+    remembered.delete(oldest as string);
   }
 
   return {
@@ -76,16 +74,6 @@ function repeatKey(texts: readonly string[]): string | null {
   const distress = format === '12' || category === '12';
   const dated = place.length === 10 && time !== '' && time !== '8888' && place !== '9999999999';
   if (!distress && !dated) return null;
-  return [
-    format,
-    callStation(texts),
-    distress ? '' : category,
-    first,
-    second,
-    place,
-    time,
-    ship,
-    nature,
-    end,
-  ].join();
+  const says = `${first},${second},${place},${time},${ship},${nature},${end}`;
+  return `${format},${callStation(texts)},${distress ? '' : category},${says}`;
 }
