@@ -1,4 +1,5 @@
 import type { Reception } from '../burst/index.ts';
+import type { Received } from '../burst/internal.ts';
 import type { Notice } from '../result/index.ts';
 import type { Fit } from './estimate/fit-space.ts';
 import { PER_BIT } from './front-end/bit-filter.ts';
@@ -8,6 +9,11 @@ import { BAUD } from './tone.ts';
 /** A burst that was heard: the call in it, how sure that is, and how it sounded. Plain data. */
 export interface HeardBurst {
   readonly kind: 'heard-burst';
+  /**
+   * Number of the call in this stream, from 1. A later burst with the same number is the same call, sent again in the same
+   * attempt: all that was heard of it is joined, and its reception is surer, never less sure. Keep the latest.
+   */
+  readonly event: number;
   /** The call and how sure it is. Act automatically only on verdict `clean`. */
   readonly reception: Reception;
   /** What the decoder had to say besides. */
@@ -42,14 +48,15 @@ export function startSampleOf(fit: Fit, sampleRate: number): number {
 /** What is told of a burst. */
 export function heardBurst(
   fit: Fit,
-  reception: Reception,
-  notices: readonly Notice[],
+  event: number,
+  { reception, notices }: Pick<Received, 'reception' | 'notices'>,
   sampleRate: number,
 ): HeardBurst {
   const power = (fit.one * fit.one + fit.zero * fit.zero) / 2;
   const ebN0Db = decibels(power / fit.noise);
   return {
     kind: 'heard-burst',
+    event,
     reception,
     notices,
     startSample: startSampleOf(fit, sampleRate),

@@ -1,10 +1,13 @@
+import { MOST_CALLS, type Received, report } from '../burst/internal.ts';
 import type { Issue } from '../result/index.ts';
 import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './acquire/candidate.ts';
-import { PHASING } from './acquire/phasing.ts';
+import { ALERT_BITS, PHASING } from './acquire/phasing.ts';
 import { createSearcher } from './acquire/search.ts';
+import { createAttempts } from './attempt.ts';
 import { createBurstReader } from './burst-reader.ts';
 import type { FirstFit } from './estimate/fit-space.ts';
 import { createBaseband } from './front-end/baseband.ts';
+import { PER_BIT } from './front-end/bit-filter.ts';
 import { createFrontEnd } from './front-end/front-end.ts';
 import { createSampleGuard, type SoundLevel } from './front-end/sample-guard.ts';
 import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
@@ -127,6 +130,22 @@ export function createReceiver(options: ReceiverOptions): Receiver {
   };
 }
 
+/** A place where the last call of an attempt may begin, and the baseband instant from which on all of it was heard. */
+interface AttemptDue {
+  readonly start: number;
+  readonly mirror: boolean;
+  readonly due: number;
+}
+
+/** Baseband samples after which the last burst of an attempt was read alone, if it was found alone. */
+const READ_ATTEMPT_AFTER: number = READ_AFTER + 20 * PER_BIT;
+
+/** Attempts that wait to be read, at most. */
+const MOST_DUE = 16;
+
+const ALERT_WORDS = 52;
+const ALERT_SAMPLES: number = ALERT_BITS * PER_BIT;
+
 interface Stream {
   push(samples: ArrayLike<number>): void;
   end(): void;
@@ -140,10 +159,18 @@ function createStream(
 ): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);
+  const attempts = createAttempts();
   let candidates: readonly Candidate[] = [];
-  const searcher = createSearcher(baseband, (start, mirror, strength) => {
-    candidates = joinedBy(candidates, { start, mirror, fit: null, strength, due: start + LOOK_AFTER });
-  });
+  let attemptsDue: readonly AttemptDue[] = [];
+  const searcher = createSearcher(
+    baseband,
+    (start, mirror, strength) => {
+      candidates = joinedBy(candidates, { start, mirror, fit: null, strength, due: start + LOOK_AFTER });
+    },
+    (start, mirror) => {
+      attemptsDue = [...attemptsDue, { start, mirror, due: start + READ_ATTEMPT_AFTER }].slice(-MOST_DUE);
+    },
+  );
 
   function look({ start, mirror, strength }: Candidate): void {
     const { fit, evidence } = reader.check(start, mirror, strength);
@@ -159,9 +186,20 @@ function createStream(
       onIssue(unreadable(sample, 'the next burst begins before three characters were received'));
       return;
     }
-    const { fit, reception } = reader.read(first, words);
-    if (reception.ok) onReception(heardBurst(fit, reception.value, reception.notices, sampleRate));
-    else onIssue(unreadable(Math.round(startSampleOf(fit, sampleRate)), reception.issues[0].message));
+    const burst = reader.read(first, words);
+    const { received, event } = attempts.take(burst);
+    if (received !== null) onReception(heardBurst(burst.fit, event, received, sampleRate));
+    else onIssue(unreadable(Math.round(startSampleOf(burst.fit, sampleRate)), whyNot(burst.heard.alone)));
+  }
+
+  /** Looks at the five places of an attempt at once, where not one clean call was read. */
+  function readAttempt({ start, mirror }: AttemptDue): void {
+    const starts = Array.from({ length: MOST_CALLS }, (_, n) => start - (MOST_CALLS - 1 - n) * ALERT_SAMPLES);
+    if (attempts.isSettled((starts[0] as number) - ALERT_SAMPLES / 2, start + ALERT_SAMPLES / 2)) return;
+    const fits = reader.locateAttempt(starts as [number, ...number[]], mirror);
+    const bursts = fits.map((fit) => attempts.at(fit.start, mirror) ?? reader.read(fit, ALERT_WORDS));
+    const joined = attempts.takeAll(bursts);
+    if (joined !== null) onReception(heardBurst(joined.burst.fit, joined.event, joined.received, sampleRate));
   }
 
   const frontEnd = createFrontEnd(sampleRate, (re, im) => {
@@ -172,6 +210,11 @@ function createStream(
       candidates = candidates.filter((candidate) => candidate !== now);
       if (now.fit === null) look(now);
       else read(now.fit);
+    }
+    const [attempt] = attemptsDue;
+    if (attempt !== undefined && attempt.due <= baseband.count()) {
+      attemptsDue = attemptsDue.slice(1);
+      readAttempt(attempt);
     }
   });
   const guard = createSampleGuard(sampleRate, onIssue, onLevel);
@@ -185,6 +228,11 @@ function createStream(
       frontEnd.push(silence, 0, silence.length);
     },
   };
+}
+
+function whyNot(received: Received | null): string {
+  const result = report(received);
+  return result.ok ? '' : result.issues[0].message;
 }
 
 function unreadable(sample: number, why: string): Issue {

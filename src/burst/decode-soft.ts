@@ -57,7 +57,7 @@ const STRETCH = 8192;
  */
 export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
   return safely(
-    () => decodeWhere(givenSoft(llrs), options, (stretch, where) => decodeFirst(stretch, related, where)),
+    () => decodeWhere(givenSoft(llrs), options, decodeRelated),
     () => failure(wrongInput('soft values', 'an array of numbers', llrs)),
   );
 }
@@ -76,15 +76,29 @@ export interface Stretch {
   readonly offset: number;
 }
 
-/** Decode bits, or say why they or the options cannot be read. Only as much is looked at as the first call needs. */
+/** Decodes the first call of a stretch of bits. */
+export type Decode = (stretch: Stretch, options: DecodeOptions) => Received | null;
+
+/** Decode soft bits whose errors hang together. */
+export const decodeRelated: Decode = (stretch, options) => decodeFirst(stretch, related, options);
+
+/** Decode bits, or say why they or the options cannot be read. */
 export function decodeWhere(
   given: GivenBits | Issue,
   options: DecodeOptions | null,
-  decode: (stretch: Stretch, options: DecodeOptions) => Received | null,
+  decode: Decode,
 ): Result<Reception> {
-  if ('code' in given) return failure(given);
   const wrong = wrongNumber('start', options?.start) ?? wrongNumber('from', options?.from);
-  if (wrong !== null) return failure(wrong);
+  const found = 'code' in given ? given : (wrong ?? receiveWhere(given, options, decode));
+  return found !== null && 'code' in found ? failure(found) : report(found);
+}
+
+/** The first call in some bits, or the issue with one of them. Only as much is looked at as the first call needs. */
+export function receiveWhere(
+  given: GivenBits,
+  options: DecodeOptions | null,
+  decode: Decode,
+): Received | null | Issue {
   const { length } = given;
   const start = options?.start === undefined ? undefined : Math.trunc(options.start);
   let from = Math.max(0, Math.trunc(start ?? options?.from ?? 0));
@@ -92,15 +106,15 @@ export function decodeWhere(
   for (let low = Math.max(0, Math.min(from, length) - BEFORE); ; ) {
     const high = Math.min(low + STRETCH, length);
     const bits = given.read(low, high);
-    if (!(bits instanceof Float64Array)) return failure(bits);
+    if (!(bits instanceof Float64Array)) return bits;
     const found = decode({ bits, offset: low }, start === undefined ? { from } : { start });
     const last = high === length || start !== undefined;
     // What begins near the end of the stretch is looked at again with all that follows.
     const next = high - LONGEST_BITS - BEFORE;
     const isWhole = last || (found !== null && found.reception.quality.start < next);
-    if (isWhole && isLikely(found)) return report(found);
+    if (isWhole && isLikely(found)) return found;
     if (best === null || (found !== null && found.evidence > best.evidence)) best = found;
-    if (last) return report(best);
+    if (last) return best;
     from = Math.max(from, next);
     low = from - BEFORE;
   }
@@ -163,7 +177,7 @@ function decodeAt(
 }
 
 /** Soft values as they were given, or the issue with what is none. */
-function givenSoft(llrs: unknown): GivenBits | Issue {
+export function givenSoft(llrs: unknown): GivenBits | Issue {
   const list = listOf(llrs);
   if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
   return { length: list.length, read: (from, to) => boundedValues(list, from, to) };
@@ -176,7 +190,8 @@ export function softBits(llrs: unknown): Float64Array | Issue {
   return boundedValues(list, 0, list.length);
 }
 
-function boundedValues(list: ArrayLike<unknown>, from: number, to: number): Float64Array {
+/** Values from one index up to another, made fit to calculate with. */
+export function boundedValues(list: ArrayLike<unknown>, from: number, to: number): Float64Array {
   const values = new Float64Array(to - from);
   for (let at = from; at < to; at++) {
     const given = list[at];

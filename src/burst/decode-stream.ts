@@ -1,7 +1,7 @@
-import { failure, type Result, success } from '../result/index.ts';
+import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
 import { decodeHard } from './decode-bits.ts';
-import { decodeWhere } from './decode-soft.ts';
+import { decodeWhere, type GivenBits } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol, isSymbol } from './symbol-code.ts';
@@ -38,22 +38,7 @@ export function decodeStream(symbols: ArrayLike<number | null>): Result<Receptio
 }
 
 function decoded(symbols: ArrayLike<number | null>): Result<Reception> {
-  const list = listOf(symbols);
-  if (list === null) return failure(wrongInput('symbols', SYMBOLS, symbols));
-  const bits = new Float64Array(10 * list.length);
-  for (let position = 0; position < list.length; position++) {
-    const symbol = list[position];
-    if (symbol === null) continue;
-    if (!isSymbol(symbol)) return failure(wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]));
-    [...encodeSymbol(symbol)].forEach((bit, index) => {
-      bits[10 * position + index] = bit === '1' ? 1 : -1;
-    });
-  }
-  const result = decodeWhere(
-    { length: bits.length, read: (from, to) => bits.subarray(from, to) },
-    {},
-    decodeHard,
-  );
+  const result = decodeWhere(givenSymbols(symbols), {}, decodeHard);
   if (!result.ok) return result;
   const { quality } = result.value;
   const counted = { ...quality, start: Math.floor(quality.start / 10), end: Math.ceil(quality.end / 10) };
@@ -61,4 +46,20 @@ function decoded(symbols: ArrayLike<number | null>): Result<Reception> {
     notice.code === 'burst-cut-short' ? { ...notice, at: [counted.end] } : notice,
   );
   return success({ ...result.value, quality: counted }, notices);
+}
+
+/** The bits of some symbols, or the issue with what is none. */
+export function givenSymbols(symbols: unknown): GivenBits | Issue {
+  const list = listOf(symbols);
+  if (list === null) return wrongInput('symbols', SYMBOLS, symbols);
+  const bits = new Float64Array(10 * list.length);
+  for (let position = 0; position < list.length; position++) {
+    const symbol = list[position];
+    if (symbol === null) continue;
+    if (!isSymbol(symbol)) return wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]);
+    [...encodeSymbol(symbol)].forEach((bit, index) => {
+      bits[10 * position + index] = bit === '1' ? 1 : -1;
+    });
+  }
+  return { length: bits.length, read: (from, to) => bits.subarray(from, to) };
 }

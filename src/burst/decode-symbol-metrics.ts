@@ -1,9 +1,10 @@
 import { failure, type Result } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
-import { report, softBits } from './decode-soft.ts';
+import type { CallHeard } from './attempt.ts';
+import { boundedValues, report, softBits } from './decode-soft.ts';
 import { wrongInput, wrongNumber } from './input.ts';
 import { compared, type Rescore, related } from './judgement.ts';
-import { receive } from './receive.ts';
+import { receive, type Words } from './receive.ts';
 import type { Reception } from './reception.ts';
 
 /** What else a receiver knows. */
@@ -60,7 +61,18 @@ export function decodeSymbolMetrics(
       ? null
       : wrongInput('rescore', 'a function', rescore, ['rescore']));
   if (wrong !== null) return failure(wrong);
+  return report(hearCall(values, rescore, lead).alone);
+}
+
+/**
+ * What a receiver heard of a call, and how it reads alone.
+ *
+ * @param given - metrics as for {@link decodeSymbolMetrics}, which are copied
+ */
+export function hearCall(given: ArrayLike<number>, rescore: Rescore | undefined, lead = 0): CallHeard {
+  const metrics = boundedValues(given, 0, given.length);
   const trust = rescore === undefined ? related : compared;
-  const given = 10 * Math.floor(values.length / 128);
-  return report(receive({ metrics: values, lead, trust, polarity: 'normal', start: 0, given }, rescore));
+  const end = 10 * Math.floor(metrics.length / 128);
+  const words: Words = { metrics, lead, trust, polarity: 'normal', start: 0, given: end };
+  return { words, rescore, alone: receive(words, rescore) };
 }

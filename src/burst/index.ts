@@ -11,6 +11,7 @@
  * @packageDocumentation
  */
 export { decodeAtis, encodeAtis } from './atis.ts';
+export { decodeAttempt } from './decode-attempt.ts';
 export { decodeBits } from './decode-bits.ts';
 export { type DecodeOptions, decodeSoft } from './decode-soft.ts';
 export { decodeStream } from './decode-stream.ts';

@@ -63,15 +63,22 @@ export interface Received {
   readonly stream: readonly number[];
   /** For each symbol of it, how likely it is that it was received. */
   readonly received: Float64Array;
+  /** What it was read from. */
+  readonly words: Words;
 }
 
 /**
  * Read the most likely call from the words of a burst whose phasing begins at the first of them.
  *
+ * @param heard - the words softened by the chance that they were lost
  * @returns `null` when there is none
  */
-export function receive(words: Words, rescore?: Rescore): Received | null {
-  const tables = combineCopies(soften(words.metrics, lostShares(words.metrics)));
+export function receive(
+  words: Words,
+  rescore?: Rescore,
+  heard: Float64Array = softenLost(words.metrics),
+): Received | null {
+  const tables = combineCopies(heard);
   const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead, words.most);
   if (whole === null) return null;
   const ofWords: Rescore = (streams) => streams.map((stream) => heardOfStream(words.metrics, stream));
@@ -114,6 +121,7 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
       differing: stream.filter((symbol, position) => alone[position] !== symbol).length,
     },
     polarity: words.polarity,
+    calls: 1,
     expansion: expansion.kind,
     start: words.start,
     end: Math.min(words.start + 10 * used, words.given),
@@ -130,7 +138,13 @@ export function receive(words: Words, rescore?: Rescore): Received | null {
     evidence: judgement.evidence,
     stream,
     received: receivedShares(words.metrics, stream),
+    words,
   };
+}
+
+/** What each word says, softened by the chance that reception was lost there. */
+export function softenLost(metrics: Float64Array): Float64Array {
+  return soften(metrics, lostShares(metrics));
 }
 
 function verdictOf({ reading, probability }: Judgement, report: CopyReport): Verdict {

@@ -65,6 +65,8 @@ export interface ReceptionQuality {
   readonly words: { readonly sent: number; readonly differing: number };
   /** `inverted` when the two tones came the wrong way round. */
   readonly polarity: 'normal' | 'inverted';
+  /** How many calls of one attempt, the same to the bit, it rests on: 1 unless several were joined. */
+  readonly calls: number;
   /** What became of an expansion: none heard, read with its own error check right, or heard and not readable. */
   readonly expansion: 'none' | 'read' | 'broken';
   /** Index of the first phasing bit in what was given; negative when the front was cut off. */

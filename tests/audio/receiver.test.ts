@@ -131,6 +131,9 @@ describe('createReceiver', () => {
     const { bits, information } = worked('distress-alert-full');
     const { heard } = receive(sound(bits.repeat(5)));
     expect(heard.map(({ reception }) => reception.information)).toEqual(new Array(5).fill(information));
+    expect(heard.map(({ event, reception }) => [event, reception.quality.calls])).toEqual(
+      [1, 2, 3, 4, 5].map((calls) => [1, calls]),
+    );
     for (const [n, burst] of heard.entries()) {
       expect(burst.reception.quality.verdict).toBe('clean');
       expect(burst.startSample).toBeCloseTo(800 + n * 3600, -1);

@@ -14,6 +14,7 @@ const quality: ReceptionQuality = {
   characters: [{ symbol: 112, source: 'both-copies', probability: 1 }],
   words: { sent: 50, differing: 0 },
   polarity: 'normal',
+  calls: 1,
   expansion: 'none',
   start: 20,
   end: 540,

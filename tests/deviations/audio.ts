@@ -2,8 +2,9 @@ import { expect } from 'vitest';
 import { throughPath } from '../../bench/receiver/channel.ts';
 import { randomFrom } from '../../bench/receiver/random.ts';
 import { createReceiver, modulate } from '../../src/audio/index.ts';
-import { encodeCall } from '../../src/burst/index.ts';
-import { composeTestCall } from '../../src/call/index.ts';
+import { decodeAttempt, encodeCall } from '../../src/burst/index.ts';
+import { composeDistressAlert, composeTestCall } from '../../src/call/index.ts';
+import { valueOf } from '../../src/result/index.ts';
 
 // Invented stations of the demo scenario.
 const { bits, information } = encodeCall(composeTestCall({ from: '232999871', to: '002329990' }));
@@ -35,5 +36,13 @@ export const deviations: Record<string, () => void> = {
     expect(clean(cut)).toEqual([{ polarity: 'normal' }]);
     const weak = throughPath(bits, { ...path, ebN0Db: 4 }, randomFrom(6));
     expect(clean(weak)).toEqual([{ polarity: 'normal' }]);
+  },
+  'D-audio-4': () => {
+    const alert = encodeCall(composeDistressAlert({ from: '232999218', nature: 'sinking' }));
+    const other = encodeCall(composeDistressAlert({ from: '232999142', nature: 'sinking' }));
+    const half = `${alert.bits.slice(0, 320)}${'?'.repeat(220)}`;
+    const rest = `${'?'.repeat(140)}${alert.bits.slice(140)}`;
+    const joined = valueOf(decodeAttempt([half, rest, other.bits]));
+    expect(joined).toMatchObject({ information: alert.information, quality: { verdict: 'clean', calls: 2 } });
   },
 };

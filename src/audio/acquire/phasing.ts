@@ -18,3 +18,6 @@ export const UNBROKEN = 12;
 /** The bits of {@link PHASING}, blanks in place of a format specifier. */
 export const PHASING_BITS: string = /* @__PURE__ */ (() =>
   PHASING.map((symbol) => (symbol === undefined ? ' '.repeat(10) : encodeSymbol(symbol))).join(''))();
+
+/** Bits of a distress alert with its dot pattern: 52 words (M.493-16). The five of an attempt follow one another without a break. */
+export const ALERT_BITS = 540;

@@ -14,36 +14,45 @@ const STEP = 0.5;
 /**
  * Start, tone offset, level and noise of a burst from its unbroken phasing, found by correlating all of it.
  *
- * Words are correlated each on its own, so that a tone offset hardly matters, then drawn together by the turn from
+ * Words are correlated each on its own, so that a tone offset hardly matters, then combined coherently by the turn from
  * word to word, which is the offset.
  *
- * @param near - baseband instant of the first word that is looked at
+ * @param near - baseband instants of the first word that is looked at, of one burst or of several by the same transmitter
  * @param skipped - words of phasing before that one
+ * @returns the fit of the first of them; the others are as far from it as they were
  */
 export function locate(
   baseband: Baseband,
-  near: number,
+  near: readonly [number, ...number[]],
   mirror: boolean,
   space: FitSpace,
   skipped: number,
 ): Fit {
   const known = PHASING_BITS.slice(skipped * WORD, UNBROKEN * WORD);
-  const words = new Float64Array((2 * known.length) / WORD);
-  let best: Place = { start: near, perBit: PER_BIT, offset: 0, mirror, phase: 0 };
+  const bursts = near.map(() => new Float64Array((2 * known.length) / WORD));
+  const inAll = { energy: 0 };
+  const correlateAll = (place: Place): void => {
+    inAll.energy = 0;
+    near.forEach((start, n) => {
+      baseband.correlate({ ...place, start: place.start + start - near[0] }, known.length, space.z);
+      correlateWords(space.z, bursts[n] as Float64Array, known);
+      for (let k = 0; k < known.length; k++) inAll.energy += energyOf(space.z, 4 * k);
+    });
+  };
+  let best: Place = { start: near[0], perBit: PER_BIT, offset: 0, mirror, phase: 0 };
   let bestScore = -1;
   for (let shift = -REACH; shift <= REACH; shift += STEP) {
-    const place = { ...best, start: near + shift, offset: 0 };
-    baseband.correlate(place, known.length, space.z);
-    correlateWords(space.z, words, known);
-    const { score, offset } = drawTogether(words);
+    const place = { ...best, start: near[0] + shift, offset: 0 };
+    correlateAll(place);
+    const { score, offset } = combineCoherently(bursts);
     if (score > bestScore) {
       bestScore = score;
       best = { ...place, offset };
     }
   }
-  baseband.correlate(best, known.length, space.z);
-  correlateWords(space.z, words, known);
-  return { ...best, offset: best.offset + fineOffset(words), ...levels(space.z, words) };
+  correlateAll(best);
+  const offset = best.offset + fineOffset(bursts);
+  return { ...best, offset, ...levels(inAll.energy, bursts) };
 }
 
 /** Correlation of each word of phasing with its sound, re and im, all against one common phase. */
@@ -70,19 +79,21 @@ export const THIRD_COS: readonly number[] = [1, -0.5, -0.5];
 export const THIRD_SIN: readonly number[] = [0, 0.8660254037844386, -0.8660254037844386];
 
 /** Energy of the words taken together whatever the offset, and the offset in hertz (unambiguous to 60 Hz). */
-function drawTogether(words: Float64Array): { score: number; offset: number } {
+function combineCoherently(bursts: readonly Float64Array[]): { score: number; offset: number } {
   let energy = 0;
   let re = 0;
   let im = 0;
-  for (let word = 0; word < words.length / 2; word++) {
-    const a = words[2 * word] as number;
-    const b = words[2 * word + 1] as number;
-    energy += a * a + b * b;
-    if (word === 0) continue;
-    const c = words[2 * word - 2] as number;
-    const d = words[2 * word - 1] as number;
-    re += a * c + b * d;
-    im += b * c - a * d;
+  for (const words of bursts) {
+    for (let word = 0; word < words.length / 2; word++) {
+      const a = words[2 * word] as number;
+      const b = words[2 * word + 1] as number;
+      energy += a * a + b * b;
+      if (word === 0) continue;
+      const c = words[2 * word - 2] as number;
+      const d = words[2 * word - 1] as number;
+      re += a * c + b * d;
+      im += b * c - a * d;
+    }
   }
   return {
     score: energy + 2 * Math.hypot(re, im),
@@ -90,38 +101,43 @@ function drawTogether(words: Float64Array): { score: number; offset: number } {
   };
 }
 
-/** Hertz still to be added, within 12 Hz: the top of the spectrum of the words, all added in phase. */
-function fineOffset(words: Float64Array): number {
+/** Hertz still to be added, within 12 Hz: the top of the spectrum of the words, those of each burst added in phase. */
+function fineOffset(bursts: readonly Float64Array[]): number {
   const step = 0.5;
   const power = (hertz: number): number => {
-    let re = 0;
-    let im = 0;
-    for (let word = 0; word < words.length / 2; word++) {
-      const angle = (-2 * Math.PI * hertz * word * WORD) / BAUD;
-      const a = words[2 * word] as number;
-      const b = words[2 * word + 1] as number;
-      re += a * Math.cos(angle) - b * Math.sin(angle);
-      im += a * Math.sin(angle) + b * Math.cos(angle);
+    let sum = 0;
+    for (const words of bursts) {
+      let re = 0;
+      let im = 0;
+      for (let word = 0; word < words.length / 2; word++) {
+        const angle = (-2 * Math.PI * hertz * word * WORD) / BAUD;
+        const a = words[2 * word] as number;
+        const b = words[2 * word + 1] as number;
+        re += a * Math.cos(angle) - b * Math.sin(angle);
+        im += a * Math.sin(angle) + b * Math.cos(angle);
+      }
+      sum += re * re + im * im;
     }
-    return re * re + im * im;
+    return sum;
   };
   let best = 0;
-  for (let hertz = -12; hertz <= 12; hertz += step) if (power(hertz) > power(best)) best = hertz;
+  let most = power(0);
+  for (let hertz = -12; hertz <= 12; hertz += step) {
+    const here = power(hertz);
+    if (here > most) [best, most] = [hertz, here];
+  }
   const before = power(best - step);
-  const here = power(best);
   const after = power(best + step);
-  const bend = 2 * here - before - after;
+  const bend = 2 * most - before - after;
   return bend > 0 ? best + (step * (after - before)) / (2 * bend) : best;
 }
 
 /** Amplitude and noise from what the words hold in all and what they hold in step. */
-function levels(z: Float64Array, words: Float64Array): Levels {
-  const count = words.length / 2;
-  const bits = count * WORD;
+function levels(energy: number, bursts: readonly Float64Array[]): Levels {
+  const count = bursts.reduce((sum, words) => sum + words.length / 2, 0);
   let inStep = 0;
-  for (let i = 0; i < 2 * count; i++) inStep += (words[i] as number) ** 2 / count;
-  let inAll = 0;
-  for (let k = 0; k < bits; k++) inAll += energyOf(z, 4 * k) / bits;
+  for (const words of bursts) for (const value of words) inStep += value ** 2 / count;
+  const inAll = energy / (count * WORD);
   // inStep = A² + N / 10, inAll = A² + 2 N, less what the front end took.
   const noise = Math.max((inAll - inStep) / (2 * KEPT - 1 / WORD), inAll * 1e-6, 1e-12);
   const amplitude = Math.sqrt(Math.max(inStep - noise / WORD, noise / WORD));

@@ -2,8 +2,8 @@ import type { Correlations } from '../trellis/phase-trellis.ts';
 import { BEFORE, bitFilter, PER_BIT, STEPS, TAPS } from './bit-filter.ts';
 import { BASEBAND_RATE } from './front-end.ts';
 
-/** Baseband samples held: 1.7 seconds, a power of two; a burst is read 1.1 s after its start. */
-const HELD = 8192;
+/** Baseband samples held: 3.4 seconds, a power of two; an attempt of five alerts is read 2.9 s after its start. */
+const HELD = 16_384;
 const MASK: number = HELD - 1;
 
 /** Where and how a run of bits lies in the baseband. */

@@ -1,0 +1,159 @@
+import { joinCalls, MOST_CALLS, type Received, report, withCalls } from '../burst/internal.ts';
+import { ALERT_BITS } from './acquire/phasing.ts';
+import type { ReadBurst } from './burst-reader.ts';
+import { PER_BIT } from './front-end/bit-filter.ts';
+
+/** Bits by which the distance of two calls of one attempt may differ from what it should be. */
+const OFF_BY = 2;
+/** Bits of the shortest and of the longest call that is sent several times in one go, its dot pattern included. */
+const SHORTEST = 500;
+const LONGEST = 1080;
+/** Bits of the dot pattern. */
+const DOTS = 20;
+/** Bursts kept at a time. */
+const MOST = 8;
+
+/** A burst that was read, and the call it belongs to. */
+interface Kept extends ReadBurst {
+  readonly received: Received | null;
+  readonly event: number;
+}
+
+/** What is to be reported of a burst. */
+export interface Judged {
+  readonly received: Received | null;
+  readonly event: number;
+}
+
+/** Joins the calls of an attempt: bursts that follow one another at the distance of their length and are the same call. */
+export interface Attempts {
+  /** Takes in a burst, and says how it reads with all that was heard of its call before. */
+  take(burst: ReadBurst): Judged;
+  /** The burst that was read where one of an attempt begins. */
+  at(start: number, mirror: boolean): ReadBurst | undefined;
+  /** Whether a clean call was read between two baseband instants. */
+  isSettled(from: number, to: number): boolean;
+  /** Takes in all bursts of an attempt at once, of which most could not be found alone; `null` when they are none. */
+  takeAll(
+    bursts: readonly ReadBurst[],
+  ): { readonly received: Received; readonly event: number; readonly burst: ReadBurst } | null;
+}
+
+export function createAttempts(): Attempts {
+  let kept: readonly Kept[] = [];
+  let events = 0;
+
+  /** Keeps a burst in the place of what was known there. */
+  function keep(burst: ReadBurst, received: Received | null, event: number): void {
+    const known = placeOf(kept, burst.fit.start, burst.fit.mirror);
+    kept = [...kept.filter((each) => each !== known), { ...burst, received, event }].slice(-MOST);
+  }
+
+  return {
+    take(burst) {
+      const alone = reportable(burst.heard.alone);
+      for (const bits of spacings(burst, kept)) {
+        const earlier = kept.filter((each) => isCallBefore(each, burst, bits));
+        const joined = join([...earlier, { ...burst, received: alone, event: 0 }], bits, earlier.length);
+        if (joined === null || rank(joined.received) < rank(alone)) continue;
+        const event = joined.event || ++events;
+        keep(burst, joined.received, event);
+        return { received: joined.received, event };
+      }
+      const event = alone === null ? 0 : ++events;
+      keep(burst, alone, event);
+      return { received: alone, event };
+    },
+    at: (start, mirror) => placeOf(kept, start, mirror),
+    isSettled: (from, to) =>
+      kept.some(({ fit, received }) => rank(received) === 2 && fit.start > from && fit.start < to),
+    takeAll(bursts) {
+      const calls = bursts.map(
+        (burst) => kept.find(({ heard }) => heard === burst.heard) ?? { ...burst, received: null, event: 0 },
+      );
+      const joined = join(calls, ALERT_BITS);
+      if (joined === null || rank(joined.received) < 1) return null;
+      const known = calls.filter(({ event }) => event !== 0 && event === joined.event);
+      if (known.some(({ received }) => rank(received) >= rank(joined.received))) return null;
+      const event = joined.event || ++events;
+      for (const n of joined.members) keep(calls[n] as Kept, joined.received, event);
+      return {
+        received: joined.received,
+        event,
+        burst: calls[joined.members.at(-1) as number] as Kept,
+      };
+    },
+  };
+}
+
+/** What several bursts say as one call, in time's order; `null` when they are not, or when its length is not their distance. */
+function join(
+  calls: readonly Kept[],
+  bits: number,
+  anchor?: number,
+): { received: Received; event: number; members: readonly number[] } | null {
+  const joined =
+    sameAsClean(calls, anchor) ??
+    joinCalls(
+      calls.map(({ heard }) => heard),
+      anchor,
+    );
+  if (joined === null || reportable(joined.received) === null) return null;
+  const { quality } = joined.received.reception;
+  if (Math.abs(quality.end - quality.start + DOTS - bits) > OFF_BY) return null;
+  const event = joined.members.map((n) => (calls[n] as Kept).event).find((each) => each !== 0) ?? 0;
+  return { ...joined, event };
+}
+
+/** Where every burst is clean already there is nothing to add: those are one call that read the same. */
+function sameAsClean(
+  calls: readonly Kept[],
+  anchor: number | undefined,
+): { received: Received; members: readonly number[] } | null {
+  const own = anchor === undefined ? undefined : calls[anchor]?.received;
+  if (own === undefined || own === null || calls.some(({ received }) => rank(received) < 2)) return null;
+  const members = [...calls.keys()].filter((n) => textOf(calls[n]?.received) === textOf(own));
+  return { received: withCalls(own, members.length), members };
+}
+
+function textOf(received: Received | null | undefined): string {
+  return received?.reception.information.join() ?? '';
+}
+
+/** Distances in bits at which a burst follows others, as a call follows the one before it in an attempt: whole words and the dots. */
+function spacings(burst: ReadBurst, kept: readonly Kept[]): ReadonlySet<number> {
+  const found = new Set<number>();
+  for (const earlier of kept) {
+    for (let calls = 1; calls < MOST_CALLS; calls++) {
+      const bits = 10 * Math.round((burst.fit.start - earlier.fit.start) / PER_BIT / calls / 10);
+      if (bits >= SHORTEST && bits <= LONGEST && isCallBefore(earlier, burst, bits)) found.add(bits);
+    }
+  }
+  return found;
+}
+
+/** Whether a burst is where one of the four calls before another would be. */
+function isCallBefore(earlier: ReadBurst, burst: ReadBurst, bits: number): boolean {
+  const between = (burst.fit.start - earlier.fit.start) / PER_BIT;
+  const calls = Math.round(between / bits);
+  return (
+    earlier.fit.mirror === burst.fit.mirror &&
+    calls >= 1 &&
+    calls < MOST_CALLS &&
+    Math.abs(between - calls * bits) <= OFF_BY
+  );
+}
+
+function placeOf(kept: readonly Kept[], start: number, mirror: boolean): Kept | undefined {
+  return kept.find(({ fit }) => fit.mirror === mirror && Math.abs(fit.start - start) <= OFF_BY * PER_BIT);
+}
+
+/** The reception when there is probably a call at all. */
+function reportable(received: Received | null): Received | null {
+  return report(received).ok ? received : null;
+}
+
+function rank(received: Received | null): number {
+  if (received === null) return -1;
+  return ['doubtful', 'repaired', 'clean'].indexOf(received.reception.quality.verdict);
+}
