@@ -149,7 +149,7 @@ function channelsPage(name, plan) {
       ]
         .filter((text) => text !== null)
         .join('; '),
-      channel.mayBeNamed ? 'yes' : `no (${bars.of(channel.notNamedBecause)})`,
+      channel.assignable ? 'yes' : `no (${bars.of(channel.notAssignableReason)})`,
       known.of([...facts].map(([from, which]) => `${which.join(', ')} from ${from}`).join('; ')),
     ];
   });

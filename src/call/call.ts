@@ -133,14 +133,14 @@ export interface Calls {
   };
   /** Where are you? The category is `'safety'` by the book; older sets send `'routine'`. */
   readonly 'position-request': Pick<TrafficDetails, 'category'> & { readonly to: CallAddress<'station'> };
-  /** Here I am: the answer to a request, or a report that nobody asked for (`unasked`). */
+  /** Here I am: the answer to a request, or a report that nobody asked for (`unsolicited`). */
   readonly 'position-reply': Pick<TrafficDetails, 'category'> & {
     readonly to: CallAddress<'station'>;
     /** `null` when the station has no fix. */
     readonly position: ReportedPosition | null;
     readonly time: TimeOfDay | null;
     /** True when the end of sequence is not that of an answer. */
-    readonly unasked: boolean;
+    readonly unsolicited: boolean;
   };
   /** Does my set work? */
   readonly 'test-call': Pick<TrafficDetails, 'category'> & { readonly to: CallAddress<'station'> };

@@ -232,14 +232,14 @@ export const TELEPHONE: Part<'telephone'> = /* @__PURE__ */ property(
   telephoneSymbols,
 );
 /** A position that nobody asked for ends like a call that asks for no answer. */
-export const UNASKED: Part<'unasked'> = {
+export const UNSOLICITED: Part<'unsolicited'> = {
   fields: [],
   properties: {},
   read: ({ end }, into) => {
-    into.unasked = nameOfEnd(end) !== 'acknowledgement';
+    into.unsolicited = nameOfEnd(end) !== 'acknowledgement';
   },
   write: (call, into) => {
-    if (call.unasked) into.end = symbolOfName(endsOfSequence, 'end-of-sequence');
+    if (call.unsolicited) into.end = symbolOfName(endsOfSequence, 'end-of-sequence');
   },
 };
 export const END: Part<'end'> = {

@@ -98,14 +98,14 @@ export interface Channel {
   readonly dataMessages: 'permitted' | 'prohibited' | null;
   /** Fitness for ordinary talk between two ships. */
   readonly intership: Readonly<
-    Record<'nonCommercial' | 'commercial', 'preferred' | 'allowed' | 'restricted' | 'no'>
+    Record<'nonCommercial' | 'commercial', 'preferred' | 'allowed' | 'restricted' | 'prohibited'>
   >;
   /** What to mind before using it, in plain words. */
   readonly caution: string | null;
   /** Whether a call may name it as the working channel for speech at all. */
-  readonly mayBeNamed: boolean;
-  /** Why not, when `mayBeNamed` is false. */
-  readonly notNamedBecause: string | null;
+  readonly assignable: boolean;
+  /** Why not, when `assignable` is false. */
+  readonly notAssignableReason: string | null;
   /** What restricts selective calls of every kind in these waters, in plain words; `null` where nothing does. */
   readonly selectiveCallRule: string | null;
   /** How the frequency, the uses and the power were obtained. */

@@ -106,7 +106,7 @@ function isName(value: unknown): boolean {
   return isText(value) && plainText(value as string) !== undefined;
 }
 
-const FITNESS: readonly Fitness[] = ['preferred', 'allowed', 'restricted', 'no'];
+const FITNESS: readonly Fitness[] = ['preferred', 'allowed', 'restricted', 'prohibited'];
 const USES: { readonly [use in ChannelUse]: true } = {
   ais: true,
   'aircraft-support': true,
@@ -189,13 +189,13 @@ const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
   coastPowerLimitW: WATTS,
   dataMessages: ['permitted, prohibited or null', orNull(isOneOf(['permitted', 'prohibited']))],
   intership: [
-    'nonCommercial and commercial, each preferred, allowed, restricted or no',
+    'nonCommercial and commercial, each preferred, allowed, restricted or prohibited',
     (value) =>
       isRecord(value) && isOneOf(FITNESS)(value['nonCommercial']) && isOneOf(FITNESS)(value['commercial']),
   ],
   caution: TEXT_OR_NULL,
-  mayBeNamed: TRUTH,
-  notNamedBecause: TEXT_OR_NULL,
+  assignable: TRUTH,
+  notAssignableReason: TEXT_OR_NULL,
   selectiveCallRule: TEXT_OR_NULL,
   evidence: [
     'frequency, use and power, each with basis and source',
@@ -230,9 +230,9 @@ const CONSISTENT: readonly (readonly [
       transmitters === (shipKHz === null ? 'coast' : coastKHz === null ? 'ships' : 'ships-and-coast'),
   ],
   [
-    'notNamedBecause',
+    'notAssignableReason',
     'a reason where the channel may not be named, and null elsewhere',
-    ({ mayBeNamed, notNamedBecause }) => mayBeNamed === (notNamedBecause === null),
+    ({ assignable, notAssignableReason }) => assignable === (notAssignableReason === null),
   ],
 ];
 

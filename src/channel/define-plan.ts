@@ -22,10 +22,10 @@ export interface OwnChannelOptions {
   readonly users?: Channel['users'] | undefined;
   readonly region?: string | undefined;
   readonly caution?: string | undefined;
-  /** Fitness for talk between ships; `'allowed'` on one frequency, `'no'` on two, unless stated. */
+  /** Fitness for talk between ships; `'allowed'` on one frequency, `'prohibited'` on two, unless stated. */
   readonly intership?: Channel['intership'] | undefined;
   /** Why a call must not name it; it may be named unless stated. */
-  readonly notNamedBecause?: string | undefined;
+  readonly notAssignableReason?: string | undefined;
   /** Lowest ship power limit in normal use, watts; 25 unless stated. */
   readonly powerLimitW?: number | undefined;
   /** Where its frequency and use are written; `'common practice'` unless stated. */
@@ -206,10 +206,10 @@ function ownChannel(
   coastKHz: number | null,
   options: OwnChannelOptions,
 ): PlanlessChannel {
-  const { source = 'common practice', notNamedBecause = null } = options;
+  const { source = 'common practice', notAssignableReason = null } = options;
   const evidence: Evidence = { basis: 'source', source };
   const isDuplex = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
-  const fitness = isDuplex ? 'no' : 'allowed';
+  const fitness = isDuplex ? 'prohibited' : 'allowed';
   return {
     kind: 'channel',
     designator,
@@ -233,8 +233,8 @@ function ownChannel(
     dataMessages: null,
     intership: options.intership ?? { nonCommercial: fitness, commercial: fitness },
     caution: options.caution ?? null,
-    mayBeNamed: notNamedBecause === null,
-    notNamedBecause,
+    assignable: notAssignableReason === null,
+    notAssignableReason,
     selectiveCallRule: null,
     evidence: { frequency: evidence, use: evidence, power: evidence },
   };

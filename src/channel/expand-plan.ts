@@ -102,9 +102,9 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
   const pair = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
   const duplex = pair || upper !== undefined;
   const service = row.service ?? 'voice';
-  const notNamedBecause =
+  const notAssignableReason =
     row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? 'ships do not transmit on it' : null);
-  const fitness = row.intership ?? 'no';
+  const fitness = row.intership ?? 'prohibited';
   return {
     kind: 'channel',
     plan: table.name,
@@ -132,8 +132,8 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
         ? { nonCommercial: fitness, commercial: fitness }
         : { nonCommercial: fitness[0], commercial: fitness[1] },
     caution: row.caution ?? null,
-    mayBeNamed: notNamedBecause === null,
-    notNamedBecause,
+    assignable: notAssignableReason === null,
+    notAssignableReason,
     selectiveCallRule: table.selectiveCallRule ?? null,
     evidence: { ...table.evidence, ...row.evidence },
   };

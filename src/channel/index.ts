@@ -1,7 +1,7 @@
 /**
  * Marine VHF channels: names, frequencies, what each is for, and which one two stations can talk on.
  *
- * The plans are entries of their own, so that nobody loads a table unasked: `seahail/channel/international`,
+ * The plans are entries of their own, so that no table is loaded unless it is used: `seahail/channel/international`,
  * `seahail/channel/united-states`, `seahail/channel/canada`, `seahail/channel/united-kingdom`,
  * `seahail/channel/netherlands`, `seahail/channel/sweden`. Use the plan
  * of the waters you are in. Tables describe; national rules and the licence decide.
@@ -34,7 +34,7 @@ export { formatMegahertz } from './frequency.ts';
 
 /* Which channel to name in a call. */
 
-export { barredEverywhere } from './barred-everywhere.ts';
+export { neverAssignable } from './never-assignable.ts';
 export type { WorkingPurpose } from './purpose.ts';
 export { checkWorkingChannel } from './working-channel.ts';
 export type { WorkingChannels } from './working-channels.ts';

@@ -1,4 +1,4 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { channelNamedBy, digitsNaming } from './call-digits.ts';
 export { frequencyOf } from './frequency-of.ts';
-export { mayPropose } from './working-channel.ts';
+export { isWorkingChannelAllowed } from './working-channel.ts';

@@ -38,7 +38,7 @@ const FISHING: Omit<PlanRow, 'channels' | 'region'> = {
   note: 'talk between fishing vessels, which may be encrypted (note 29)',
   users: 'commercial',
   by: 'ships',
-  intership: ['no', 'restricted'],
+  intership: ['prohibited', 'restricted'],
   never: 'it is for fishing vessels only, and it has no digits for a call',
 };
 

@@ -38,7 +38,7 @@ export function fitnessFor(channel: Channel, purpose: WorkingPurpose): Fitness {
   wantPurpose(purpose);
   const { first, also, unless, keptFor } = USES[purpose];
   const serves = (uses: readonly ChannelUse[]) => channel.uses.some((use) => uses.includes(use));
-  if (serves(unless) || !(serves(first) || serves(also))) return 'no';
+  if (serves(unless) || !(serves(first) || serves(also))) return 'prohibited';
   const { caution, region, users, m1084 } = channel;
   // The purpose does not say where, or on what kind of vessel.
   const steppedBack = caution !== null || region !== null || users === 'commercial';

@@ -55,7 +55,7 @@ export const swedenPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'talk between leisure craft; fitted only together with L2',
       region: 'Swedish waters, and ships with a Swedish licence',
       users: 'non-commercial',
-      intership: ['restricted', 'no'],
+      intership: ['restricted', 'prohibited'],
       never: NO_DIGITS,
     },
     {
@@ -65,7 +65,7 @@ export const swedenPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'talk between leisure craft; fitted only together with L1',
       region: 'Swedish waters, and ships with a Swedish licence',
       users: 'non-commercial',
-      intership: ['restricted', 'no'],
+      intership: ['restricted', 'prohibited'],
       never: NO_DIGITS,
     },
     {
@@ -75,7 +75,7 @@ export const swedenPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'talk between fishing vessels',
       region: 'Swedish waters, and ships with a Swedish licence',
       users: 'commercial',
-      intership: ['no', 'restricted'],
+      intership: ['prohibited', 'restricted'],
       never: 'it is for fishing vessels, and it has no digits for a call',
     },
   ],

@@ -123,7 +123,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['commercial', 'intership'],
       note: 'commercial working',
       users: 'commercial',
-      intership: ['no', 'preferred'],
+      intership: ['prohibited', 'preferred'],
     },
     {
       channels: '08',
@@ -131,7 +131,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'commercial working, between ships only',
       users: 'commercial',
       by: 'ships',
-      intership: ['no', 'preferred'],
+      intership: ['prohibited', 'preferred'],
     },
     {
       channels: '09',
@@ -145,7 +145,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['commercial', 'vessel-traffic'],
       note: 'commercial working; vessel traffic in some ports',
       users: 'commercial',
-      intership: ['no', 'restricted'],
+      intership: ['prohibited', 'restricted'],
       caution: 'vessel traffic services come first',
     },
     {
@@ -192,7 +192,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['port-operations', 'intership'],
       note: 'port operations between ships',
       by: 'ships',
-      intership: ['no', 'restricted'],
+      intership: ['prohibited', 'restricted'],
       caution: 'for port operations only',
     },
     {
@@ -255,7 +255,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['non-commercial', 'intership', 'ship-to-coast'],
       note: 'non-commercial working',
       users: 'non-commercial',
-      intership: ['preferred', 'no'],
+      intership: ['preferred', 'prohibited'],
     },
     { channels: '70', uses: ['dsc'], note: 'digital selective calling', service: 'dsc' },
     {
@@ -268,7 +268,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
         { watts: 1, measure: 'output', when: 'normally, in the Seattle vessel traffic area' },
         { watts: 10, measure: 'output', when: 'at most, in the Seattle vessel traffic area' },
       ],
-      intership: ['preferred', 'no'],
+      intership: ['preferred', 'prohibited'],
       caution: 'not for casual talk in the Puget Sound vessel traffic area',
     },
     {
@@ -298,7 +298,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       by: 'ships',
       powerW: 1,
       powerRule: 'normal output not above 1 W',
-      intership: ['no', 'restricted'],
+      intership: ['prohibited', 'restricted'],
       caution: 'with pilots only',
       evidence: { power: CFR_373 },
     },
@@ -329,7 +329,7 @@ export const unitedStatesPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['commercial', 'intership', 'public-correspondence'],
       note: 'commercial talk between ships, fishing vessels and their aircraft',
       users: 'commercial',
-      intership: ['no', 'allowed'],
+      intership: ['prohibited', 'allowed'],
       caution: 'public correspondence near the Canadian border',
     },
     {

@@ -41,25 +41,25 @@ export function checkWorkingChannel(channel: Channel, purpose: WorkingPurpose): 
  * @param channel - a plan's channel
  * @param purpose - what it is to be used for
  */
-export function mayPropose(channel: Channel, purpose: WorkingPurpose): boolean {
+export function isWorkingChannelAllowed(channel: Channel, purpose: WorkingPurpose): boolean {
   return barTo(channel, purpose) === undefined;
 }
 
 /** What rules a channel out, or undefined when nothing does. */
 export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefined {
-  const { service, plan, notNamedBecause } = channel;
+  const { service, plan, notAssignableReason } = channel;
   if (service === 'dsc') {
     const text = 'carries digital selective calls only, never speech';
     return notice(channel, 'channel-calls-only', text, 'RR Appendix 18 note j)');
   }
   if (channel.receiveOnly)
-    return notice(channel, 'channel-receive-only', `is receive only: ${notNamedBecause}`);
+    return notice(channel, 'channel-receive-only', `is receive only: ${notAssignableReason}`);
   if (service !== 'voice' && service !== 'distress') {
-    return notice(channel, 'channel-data-only', `is not for speech: ${notNamedBecause}`);
+    return notice(channel, 'channel-data-only', `is not for speech: ${notAssignableReason}`);
   }
-  if (!channel.mayBeNamed) {
+  if (!channel.assignable) {
     const code = channel.users === 'authority' ? 'channel-reserved' : 'channel-not-to-be-named';
-    return notice(channel, code, `cannot be proposed in a call: ${notNamedBecause}`);
+    return notice(channel, code, `cannot be proposed in a call: ${notAssignableReason}`);
   }
   if (service === 'distress') {
     if (purpose === 'safety') return undefined;
@@ -74,7 +74,7 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
     const text = `is between ships only: no coast station works on it in the ${plan} plan`;
     return notice(channel, 'channel-ships-only', text);
   }
-  return fitnessFor(channel, purpose) === 'no' ? otherUse(channel, purpose) : undefined;
+  return fitnessFor(channel, purpose) === 'prohibited' ? otherUse(channel, purpose) : undefined;
 }
 
 const NO_CALLS = 'channel-selective-calls-restricted';

@@ -108,7 +108,7 @@ export function workingChannels(
         kind: 'working-channel',
         designator,
         channels,
-        fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'no'>,
+        fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'prohibited'>,
         onSets: tuned.flatMap((channel) => channel?.designator ?? []),
         reason: channels.map((channel) => inPlan(channel)).join('; '),
         notices: channels.flatMap((channel) => checkWorkingChannel(channel, purpose)),

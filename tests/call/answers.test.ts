@@ -117,7 +117,7 @@ describe('enquiries', () => {
     expect(answers[0]).toMatchObject({
       meaning: 'position',
       label: 'Position: 56°20′ N 006°30′ W',
-      call: { kind: 'position-reply', position: place, unasked: false },
+      call: { kind: 'position-reply', position: place, unsolicited: false },
     });
     expect(answers[1]?.call).toMatchObject({
       kind: 'unable-to-comply',

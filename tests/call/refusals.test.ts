@@ -485,7 +485,7 @@ describe('what is left out is filled in by the book', () => {
       category: 'safety',
       position: null,
       time: null,
-      unasked: true,
+      unsolicited: true,
     });
   });
 });

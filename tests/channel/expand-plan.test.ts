@@ -53,10 +53,10 @@ describe('a row of a plan', () => {
       conditionalPowerLimits: [],
       coastPowerLimitW: null,
       dataMessages: null,
-      intership: { nonCommercial: 'no', commercial: 'no' },
+      intership: { nonCommercial: 'prohibited', commercial: 'prohibited' },
       caution: null,
-      mayBeNamed: true,
-      notNamedBecause: null,
+      assignable: true,
+      notAssignableReason: null,
       selectiveCallRule: null,
       evidence,
     });
@@ -88,8 +88,8 @@ describe('a row of a plan', () => {
       powerRule: '1 W at the quay',
       intership: { nonCommercial: 'preferred', commercial: 'restricted' },
       caution: 'not during the regatta',
-      mayBeNamed: false,
-      notNamedBecause: 'the club keeps it to itself',
+      assignable: false,
+      notAssignableReason: 'the club keeps it to itself',
       evidence: { frequency: INVENTED, use: INVENTED, power },
     });
     expect(only('72', { intership: 'allowed' }).intership).toEqual({
@@ -109,8 +109,8 @@ describe('a row of a plan', () => {
       transmitters: 'coast',
       receiveOnly: true,
       powerLimitW: null,
-      mayBeNamed: false,
-      notNamedBecause: 'ships do not transmit on it',
+      assignable: false,
+      notAssignableReason: 'ships do not transmit on it',
     });
   });
 
@@ -121,11 +121,11 @@ describe('a row of a plan', () => {
     ['vdes', 'it carries data exchange only'],
     ['data', 'it carries data of autonomous devices only'],
     ['distress', null],
-  ] as const)('of the service %s is not named for speech: %s', (service, notNamedBecause) =>
+  ] as const)('of the service %s is not named for speech: %s', (service, notAssignableReason) =>
     expect(only('70', { service })).toMatchObject({
       service,
-      mayBeNamed: notNamedBecause === null,
-      notNamedBecause,
+      assignable: notAssignableReason === null,
+      notAssignableReason,
     }),
   );
 });

@@ -99,7 +99,10 @@ describe('a plan written by hand', () => {
     [withChannel({ mode: 'simplex' }), ['channels', internationalPlan.channels.length, 'mode']],
     [withChannel({ receiveOnly: true }), ['channels', internationalPlan.channels.length, 'receiveOnly']],
     [withChannel({ transmitters: 'coast' }), ['channels', internationalPlan.channels.length, 'transmitters']],
-    [withChannel({ mayBeNamed: false }), ['channels', internationalPlan.channels.length, 'notNamedBecause']],
+    [
+      withChannel({ assignable: false }),
+      ['channels', internationalPlan.channels.length, 'notAssignableReason'],
+    ],
     [withChannel({ evidence: {} }), ['channels', internationalPlan.channels.length, 'evidence']],
   ])('is refused with the place of its fault: %#', (input, at) => {
     const result = parsePlan(input);

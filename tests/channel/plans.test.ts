@@ -14,7 +14,7 @@ import {
   findChannel,
   parseDesignator,
 } from '../../src/channel/index.ts';
-import { mayPropose } from '../../src/channel/working-channel.ts';
+import { isWorkingChannelAllowed } from '../../src/channel/working-channel.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { oracleFrequencies } from '../oracle/channel-frequency.ts';
 import {
@@ -167,15 +167,15 @@ describe.each(plans)('$name', (plan) => {
       );
       expect(mode === 'duplex').toBe(shipKHz !== null && coastKHz !== null && coastKHz - shipKHz === 4600);
       if (mode === 'simplex' && shipKHz !== null && coastKHz !== null) expect(coastKHz).toBe(shipKHz);
-      expect(channel.mayBeNamed).toBe(channel.notNamedBecause === null);
-      if (channel.receiveOnly || channel.service === 'dsc') expect(channel.mayBeNamed).toBe(false);
+      expect(channel.assignable).toBe(channel.notAssignableReason === null);
+      if (channel.receiveOnly || channel.service === 'dsc') expect(channel.assignable).toBe(false);
       expect(channel.uses.length).toBeGreaterThan(0);
       for (const text of [
         channel.note,
         channel.caution,
         channel.powerRule,
         channel.region,
-        channel.notNamedBecause,
+        channel.notAssignableReason,
       ]) {
         if (text !== null) expect(text).toMatch(/^\S.*[^.\s]$/);
       }
@@ -192,10 +192,10 @@ describe.each(plans)('$name', (plan) => {
   it('keeps 75 and 76 at 1 W or for AIS (RR Appendix 18 note n, 47 CFR 80.393), 70 for calls, 16 for distress', () => {
     for (const designator of ['75', '76']) {
       const kept = plan === unitedStatesPlan ? { service: 'ais' } : { powerLimitW: 1 };
-      expect(find(plan, designator)).toMatchObject({ ...kept, mayBeNamed: false });
+      expect(find(plan, designator)).toMatchObject({ ...kept, assignable: false });
     }
-    expect(find(plan, '70')).toMatchObject({ service: 'dsc', mayBeNamed: false });
-    expect(find(plan, '16')).toMatchObject({ service: 'distress', mayBeNamed: true });
+    expect(find(plan, '70')).toMatchObject({ service: 'dsc', assignable: false });
+    expect(find(plan, '16')).toMatchObject({ service: 'distress', assignable: true });
   });
 });
 
@@ -269,7 +269,7 @@ describe('Netherlands, Regeling 2015, annex 2 section 2: every row', () => {
   it('inland no call may name a channel for talk, and one for safety only with the waters named (note 9)', () => {
     for (const channel of netherlandsInlandPlan.channels) {
       for (const purpose of ['intership-non-commercial', 'intership-commercial', 'ship-to-coast'] as const)
-        expect(mayPropose(channel, purpose), channel.designator).toBe(false);
+        expect(isWorkingChannelAllowed(channel, purpose), channel.designator).toBe(false);
     }
     const talk = checkWorkingChannel(find(netherlandsInlandPlan, '77'), 'intership-non-commercial');
     expect(talk).toMatchObject([{ code: 'channel-selective-calls-restricted' }]);
@@ -278,7 +278,7 @@ describe('Netherlands, Regeling 2015, annex 2 section 2: every row', () => {
     expect(caution?.message).toContain(
       'Waddenzee, IJsselmeer, Oosterschelde, Westerschelde and Eems-Dollard',
     );
-    expect(mayPropose(find(netherlandsSeaPlan, '77'), 'intership-non-commercial')).toBe(true);
+    expect(isWorkingChannelAllowed(find(netherlandsSeaPlan, '77'), 'intership-non-commercial')).toBe(true);
   });
 
   it('calls on 10, with 13 as fallback (notes 7 and 8), and at sea on 16', () => {
@@ -298,7 +298,7 @@ describe('Netherlands, Regeling 2015, annex 2 section 2: every row', () => {
 describe('PTS licence terms: the five channels of Sweden', () => {
   it.each(swedish.rows)('$channel: $frequency, $users', ({ channel, frequency, users }) => {
     const found = find(swedenPlan, channel);
-    expect(found).toMatchObject({ shipKHz: kHzOf(frequency), transmitters: 'ships', mayBeNamed: false });
+    expect(found).toMatchObject({ shipKHz: kHzOf(frequency), transmitters: 'ships', assignable: false });
     expect(found.note).toContain(users);
     expect(found.region).toContain('Swedish waters');
     expect(found.evidence.frequency.source).toContain('PTS');
@@ -325,7 +325,7 @@ describe('the United States as of November 2024', () => {
       ['76', 'AIS 4'],
     ] as const) {
       const channel = find(unitedStatesPlan, number);
-      expect(channel).toMatchObject({ designator: name, service: 'ais', uses: ['ais'], mayBeNamed: false });
+      expect(channel).toMatchObject({ designator: name, service: 'ais', uses: ['ais'], assignable: false });
       expect(channel.evidence.use.source).toContain('80.393');
     }
   });

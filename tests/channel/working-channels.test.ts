@@ -7,7 +7,7 @@ import {
   type WorkingPurpose,
   workingChannels,
 } from '../../src/channel/index.ts';
-import { mayPropose } from '../../src/channel/working-channel.ts';
+import { isWorkingChannelAllowed } from '../../src/channel/working-channel.ts';
 import { valueOf } from '../../src/result/index.ts';
 import {
   canadaPlan,
@@ -283,7 +283,9 @@ describe('the order of channels that serve (D-channel-10; the plans here are inv
     channels: internationalPlan.channels.flatMap((channel) => {
       const nonCommercial = fitness[channel.designator];
       if (nonCommercial === undefined) return [];
-      return [{ ...channel, intership: { nonCommercial, commercial: 'no' }, ...more[channel.designator] }];
+      return [
+        { ...channel, intership: { nonCommercial, commercial: 'prohibited' }, ...more[channel.designator] },
+      ];
     }),
   });
   const order = (...given: ChannelPlan[]) => ranking(given, 'intership-non-commercial').join(' ');
@@ -335,14 +337,14 @@ describe.each(purposes)('workingChannels for %s', (purpose) => {
     }
   });
 
-  it('agrees with checkWorkingChannel and mayPropose under one plan', () => {
+  it('agrees with checkWorkingChannel and isWorkingChannelAllowed under one plan', () => {
     for (const plan of plans) {
       const { ranked, ruledOut } = workingChannels(plan, purpose);
       for (const { channels } of ranked)
-        expect(channels.every((channel) => mayPropose(channel, purpose))).toBe(true);
+        expect(channels.every((channel) => isWorkingChannelAllowed(channel, purpose))).toBe(true);
       for (const { channels, notices } of ruledOut) {
         for (const channel of channels) {
-          expect(mayPropose(channel, purpose)).toBe(false);
+          expect(isWorkingChannelAllowed(channel, purpose)).toBe(false);
           expect(checkWorkingChannel(channel, purpose)).toEqual(notices);
         }
       }
@@ -353,7 +355,7 @@ describe.each(purposes)('workingChannels for %s', (purpose) => {
     for (const choice of choices) {
       for (const { channels } of workingChannels(choice, purpose).ranked) {
         for (const channel of channels)
-          expect(channel).toMatchObject({ mayBeNamed: true, receiveOnly: false });
+          expect(channel).toMatchObject({ assignable: true, receiveOnly: false });
       }
     }
   });

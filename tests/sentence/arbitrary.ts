@@ -174,7 +174,7 @@ export function anyCall(direction: 'received' | 'commanded'): fc.Arbitrary<Call>
           )
           .map(([call, elements]) => ({ ...call, ...elements })),
         one('position-request'),
-        one('position-reply', { position, time, unasked: fc.boolean() }),
+        one('position-reply', { position, time, unsolicited: fc.boolean() }),
         one('test-call'),
         one('test-acknowledgement'),
         one('polling-call'),

@@ -67,7 +67,7 @@ describe('a sentence with empty fields', () => {
       category: 'safety',
       position: null,
       time: null,
-      unasked: false,
+      unsolicited: false,
     });
     expect(callOf('CDDSC,20,2329991420,08,21,26,,,,,R,')).toEqual({
       kind: 'position-request',
@@ -375,7 +375,7 @@ describe('writing a call', () => {
       fraction: { latitude: 3300, longitude: 1200 },
     },
     time: { hour: 14, minute: 4 },
-    unasked: false,
+    unsolicited: false,
   };
 
   it('as received names the caller, as commanded the called', () => {

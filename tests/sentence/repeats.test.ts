@@ -269,7 +269,7 @@ describe('a reading', () => {
           longitude: { hemisphere: 'W', degrees: 6, minutes: 30 },
         },
         time: { hour: 14, minute: 4 },
-        unasked: false,
+        unsolicited: false,
       },
       direction: 'received',
       talker: 'CD',

@@ -58,7 +58,7 @@ describe('strange calls through sentences', () => {
   });
 });
 
-// 47 CFR 80.335 and Radio Regulations No. 32.10A on false alerts, from memory: nothing sends one unasked.
+// 47 CFR 80.335 and Radio Regulations No. 32.10A on false alerts, from memory: nothing sends one unsolicited.
 describe('a commanded distress call', () => {
   const alert = composeDistressAlert({ from: '232999218', nature: 'sinking' });
   const relay = composeDistressRelay({

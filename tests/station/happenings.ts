@@ -69,7 +69,7 @@ function traffic(
         case 7:
           return { kind: 'polling-call', from, to, category: 'routine' };
         case 8:
-          return { kind: 'position-reply', from, to, category: 'safety', position, time, unasked: true };
+          return { kind: 'position-reply', from, to, category: 'safety', position, time, unsolicited: true };
         default:
           return { kind: 'automatic-service-call', ...announcement, to, telephone: '0123', end: 'request' };
       }
@@ -131,7 +131,7 @@ const answer: fc.Arbitrary<Call> = fc
       case 1:
         return { kind: 'unable-to-comply', from, to, category, reason: 'busy', channel: null };
       case 2:
-        return { kind: 'position-reply', from, to, category, position, time, unasked: false };
+        return { kind: 'position-reply', from, to, category, position, time, unsolicited: false };
       case 3:
         return { kind: 'test-acknowledgement', from, to, category };
       default:

@@ -348,7 +348,7 @@ describe('a position request', () => {
     const merrow = new Radio({ mmsi: own });
     merrow.give({ kind: 'call', call });
     merrow.finish();
-    const reply = { ...composePositionReply({ from: friend, to: own }), unasked: true };
+    const reply = { ...composePositionReply({ from: friend, to: own }), unsolicited: true };
     merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });
     expect(merrow.phases).toEqual([]);
     merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });

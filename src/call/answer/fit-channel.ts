@@ -1,5 +1,5 @@
-import { barredEverywhere, type ChannelPlan, findChannel } from '../../channel/index.ts';
-import { mayPropose } from '../../channel/internal.ts';
+import { type ChannelPlan, findChannel, neverAssignable } from '../../channel/index.ts';
+import { isWorkingChannelAllowed } from '../../channel/internal.ts';
 import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore } from '../element/station-identity.ts';
@@ -16,10 +16,10 @@ export function isFitChannel(
   const ashore = isAshore(own) || isAshore(call.from);
   const ordinary = call.category === 'routine' && !ashore;
   if (!isNumbered(channel)) return false;
-  if (barredEverywhere(channel, ordinary ? 'intership-non-commercial' : 'safety') !== null) return false;
+  if (neverAssignable(channel, ordinary ? 'intership-non-commercial' : 'safety') !== null) return false;
   if (plan === undefined || ashore) return true;
   const found = findChannel(plan, channel);
   if (!found.ok) return false;
-  const safety = call.category !== 'routine' && mayPropose(found.value, 'safety');
-  return safety || mayPropose(found.value, 'intership-non-commercial');
+  const safety = call.category !== 'routine' && isWorkingChannelAllowed(found.value, 'safety');
+  return safety || isWorkingChannelAllowed(found.value, 'intership-non-commercial');
 }

@@ -1,8 +1,8 @@
 import {
-  barredEverywhere,
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
+  neverAssignable,
   parseDesignator,
   type WorkingPurpose,
 } from '../../channel/index.ts';
@@ -100,7 +100,7 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
       },
     ];
   }
-  const bar = barredEverywhere(channel, purpose);
+  const bar = neverAssignable(channel, purpose);
   if (bar !== null) return [{ ...bar, at: ['channel', ...bar.at] }];
   const designator = parseDesignator(channel);
   const sides = designator.ok ? frequencyOf(designator.value) : null;

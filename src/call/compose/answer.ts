@@ -99,7 +99,7 @@ export function composeUnableToComply(
  * Own position: in answer to a request, or sent unsolicited with `from` and `to`.
  *
  * @param options - `call`: the request answered, or `from` and `to`; `position` and `time`
- * @returns the report; in the category of the request, safety when unasked
+ * @returns the report; in the category of the request, safety when unsolicited
  * @throws TypeError, RangeError when a station is missing or a value has no symbols
  *
  * Source: ITU-R M.493-16 table A1-4.7.
@@ -114,7 +114,7 @@ export function composeUnableToComply(
  * const call = composePositionRequest({ from: '232999871', to: '232999142' });
  * const position = toReportedPosition({ latitude: 56.338833, longitude: -6.502 });
  * const reply = composePositionReply({ call, position, time: { hour: 9, minute: 15 } });
- * console.log(reply.to.mmsi, reply.unasked); // 232999871 false
+ * console.log(reply.to.mmsi, reply.unsolicited); // 232999871 false
  * ```
  */
 export function composePositionReply(
@@ -138,7 +138,7 @@ export function composePositionReply(
       category: (asked ? options.call.category : null) ?? 'safety',
       position: options.position ?? null,
       time: options.time ?? null,
-      unasked: !asked,
+      unsolicited: !asked,
     },
     options,
   );

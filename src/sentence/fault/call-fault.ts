@@ -102,7 +102,7 @@ function addKindFaults(call: Call, { expected }: CallContext, texts: readonly st
   }
   if (call.kind === 'position-reply') {
     if (place === '') add('refused', 'likely', 6, 'a position answer with an empty position');
-    else if (call.unasked) add('acknowledgement', 'possible', 10, texts[9] ?? '');
+    else if (call.unsolicited) add('acknowledgement', 'possible', 10, texts[9] ?? '');
   }
   if ((call.kind === 'position-reply' || call.kind === 'position-request') && call.category !== 'safety') {
     add('category', 'possible', 3, texts[2] ?? '');

@@ -131,7 +131,7 @@ function isAnswer(call: Call): boolean {
     case 'polling-acknowledgement':
       return true;
     case 'position-reply':
-      return !call.unasked;
+      return !call.unsolicited;
     default:
       return false;
   }

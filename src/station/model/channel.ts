@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import { barredEverywhere, parseDesignator } from '../../channel/index.ts';
+import { neverAssignable, parseDesignator } from '../../channel/index.ts';
 import type { Notice } from '../../result/index.ts';
 
 /** The channel on which ships keep watch by voice: distress, safety and calling (Radio Regulations Appendix 18). */
@@ -14,7 +14,7 @@ export function workingChannel(name: unknown): string | null {
 /** What speaks against talking on a channel in any waters, after a call of this urgency. */
 export function barOf(call: Call, channel: string): Notice | null {
   const urgent = 'category' in call && call.category !== null && URGENT.includes(call.category);
-  return barredEverywhere(channel, urgent ? 'safety' : 'intership-non-commercial');
+  return neverAssignable(channel, urgent ? 'safety' : 'intership-non-commercial');
 }
 
 const URGENT: readonly string[] = ['safety', 'urgency', 'distress'];

@@ -1,5 +1,5 @@
 import { type Call, type EquipmentClass, type Reason, reasons } from '../../call/index.ts';
-import { barredEverywhere } from '../../channel/index.ts';
+import { neverAssignable } from '../../channel/index.ts';
 import { workingChannel } from './channel.ts';
 import { canBeOwn } from './own-identity.ts';
 import { isRecord } from './plain.ts';
@@ -199,7 +199,7 @@ function isText(value: unknown): boolean {
 /** Where people can talk in some waters, after some call: 16 for safety traffic among them. */
 function isTalkChannel(value: unknown): boolean {
   return (
-    typeof value === 'string' && workingChannel(value) === value && barredEverywhere(value, 'safety') === null
+    typeof value === 'string' && workingChannel(value) === value && neverAssignable(value, 'safety') === null
   );
 }
 

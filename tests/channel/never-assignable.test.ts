@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  barredEverywhere,
   checkWorkingChannel,
   findChannel,
+  neverAssignable,
   type WorkingPurpose,
 } from '../../src/channel/index.ts';
-import { mayPropose } from '../../src/channel/working-channel.ts';
+import { isWorkingChannelAllowed } from '../../src/channel/working-channel.ts';
 import { plans } from './plans.ts';
 
 const purposes: readonly WorkingPurpose[] = [
@@ -17,7 +17,7 @@ const purposes: readonly WorkingPurpose[] = [
   'safety',
 ];
 const ordinary = purposes.filter((purpose) => purpose !== 'safety');
-const codeOf = (digits: string, purpose: WorkingPurpose) => barredEverywhere(digits, purpose)?.code;
+const codeOf = (digits: string, purpose: WorkingPurpose) => neverAssignable(digits, purpose)?.code;
 const everyNumber = [...Array(100).keys()].flatMap((number) =>
   ['', '10', '20'].map((prefix) => `${prefix}${String(number).padStart(2, '0')}`),
 );
@@ -39,8 +39,8 @@ describe('channels that no call may name, in any waters', () => {
 
   it('16 for anything but distress, urgency and safety (RR Appendix 18)', () => {
     for (const purpose of ordinary) expect(codeOf('16', purpose)).toBe('channel-distress-and-calling');
-    expect(barredEverywhere('16', 'safety')).toBeNull();
-    expect(barredEverywhere('0016', 'intership-non-commercial')).toEqual({
+    expect(neverAssignable('16', 'safety')).toBeNull();
+    expect(neverAssignable('0016', 'intership-non-commercial')).toEqual({
       code: 'channel-distress-and-calling',
       message: 'Channel 16 is for distress, safety and calling: working talk goes to another channel',
       at: [],
@@ -51,18 +51,18 @@ describe('channels that no call may name, in any waters', () => {
 
   it('says nothing against channels that are a matter of the plan', () => {
     for (const name of ['06', '13', '24', '86', '27', '1027', '87', '1088', '22', '1022', '2078', '37', 'M2'])
-      expect(barredEverywhere(name, 'intership-non-commercial'), name).toBeNull();
+      expect(neverAssignable(name, 'intership-non-commercial'), name).toBeNull();
   });
 
   it('no plan leaves open what is barred everywhere, and the plan that has it bars it by the same code', () => {
     for (const name of everyNumber) {
       for (const purpose of purposes) {
-        const bar = barredEverywhere(name, purpose);
+        const bar = neverAssignable(name, purpose);
         if (bar === null) continue;
         for (const plan of plans) {
           const found = findChannel(plan, name);
           if (!found.ok) continue;
-          expect(mayPropose(found.value, purpose), `${plan.name} ${name}`).toBe(false);
+          expect(isWorkingChannelAllowed(found.value, purpose), `${plan.name} ${name}`).toBe(false);
           // Canada listens to weather on 25B, which is 2025: barred there as receive only.
           // In the United States 75 and 76 carry AIS alone.
           if (!found.value.receiveOnly && found.value.service !== 'ais')
@@ -77,7 +77,7 @@ describe('channels that no call may name, in any waters', () => {
     expect(codeOf('99', 'safety')).toBe('channel-number-range');
     expect(codeOf('260', 'safety')).toBe('channel-interleaved');
     for (const given of ['chat', 'toString'])
-      expect(() => barredEverywhere('72', given as WorkingPurpose)).toThrow(RangeError);
-    fc.assert(fc.property(fc.anything(), (input) => void barredEverywhere(input as string, 'safety')));
+      expect(() => neverAssignable('72', given as WorkingPurpose)).toThrow(RangeError);
+    fc.assert(fc.property(fc.anything(), (input) => void neverAssignable(input as string, 'safety')));
   });
 });

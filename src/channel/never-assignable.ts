@@ -18,13 +18,13 @@ import { type WorkingPurpose, wantPurpose } from './purpose.ts';
  *
  * @example
  * ```ts
- * import { barredEverywhere } from 'seahail/channel';
+ * import { neverAssignable } from 'seahail/channel';
  *
- * console.log(barredEverywhere('2087', 'intership-non-commercial')?.code); // channel-data-only
- * console.log(barredEverywhere('16', 'ship-to-coast')?.code, barredEverywhere('16', 'safety')); // channel-distress-and-calling null
+ * console.log(neverAssignable('2087', 'intership-non-commercial')?.code); // channel-data-only
+ * console.log(neverAssignable('16', 'ship-to-coast')?.code, neverAssignable('16', 'safety')); // channel-distress-and-calling null
  * ```
  */
-export function barredEverywhere(designator: string, purpose: WorkingPurpose): Notice | null {
+export function neverAssignable(designator: string, purpose: WorkingPurpose): Notice | null {
   wantPurpose(purpose);
   const read = parseDesignator(designator);
   if (!read.ok) return read.issues[0];
