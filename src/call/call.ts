@@ -81,9 +81,9 @@ export interface DistressDetails {
 export interface TrafficDetails {
   readonly category: Category | UnknownSymbol | null;
   /** How the traffic that follows will be sent. */
-  readonly communication: FirstTelecommand | UnknownSymbol | null;
+  readonly firstTelecommand: FirstTelecommand | UnknownSymbol | null;
   /** `'medical-transport'`, `'neutral-craft'` or another second telecommand; `null` when none. */
-  readonly remark: SecondTelecommand | UnknownSymbol | null;
+  readonly secondTelecommand: SecondTelecommand | UnknownSymbol | null;
   /** Working VHF channel in ITU-R M.1084 digits, e.g. `'72'` or `'1022'`; `null` when none is named. */
   readonly channel: string | null;
   /** MF/HF elements, as the digits sent, when the call names no VHF channel but something else. */

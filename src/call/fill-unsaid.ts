@@ -8,7 +8,7 @@ const FILLED = ['position', 'time', 'subsequent', 'receive', 'transmit'] as cons
 
 /**
  * Puts in the symbols that the air carries where a cable has an empty field: those of a call that gives no position,
- * time, communication or channel. deviation: D-sentence-9
+ * time, firstTelecommand or channel. deviation: D-sentence-9
  */
 export function fillWhatIsUnsaid(fields: DraftFields): void {
   const namesShip = fields.distressed !== null || fields.nature !== null;

@@ -35,13 +35,19 @@ export const CALL_ISSUE_CODES = [
     code: 'call-class-guarded',
     meaning: "the sender's class sends this kind of call only from under a protective cover",
   },
-  { code: 'call-communication-unusual', meaning: 'the first telecommand is unusual in this kind of call' },
+  {
+    code: 'call-first-telecommand-unusual',
+    meaning: 'the first telecommand is unusual in this kind of call',
+  },
   {
     code: 'call-reason-misplaced',
     meaning: 'a reason for being unable is in a call that says something else',
   },
   { code: 'call-reason-missing', meaning: 'an answer that cannot comply gives none of the ten reasons' },
-  { code: 'call-remark-misplaced', meaning: 'medical transport or neutral craft without telephony' },
+  {
+    code: 'call-second-telecommand-misplaced',
+    meaning: 'medical transport or neutral craft without telephony',
+  },
   { code: 'call-channel-none', meaning: 'a call that needs a working channel proposes none' },
   { code: 'call-channel-70', meaning: 'channel 70 is named as working channel' },
   { code: 'call-channel-16-routine', meaning: 'channel 16 is named as working channel of routine traffic' },

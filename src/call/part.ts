@@ -151,14 +151,14 @@ export const FIXED_TELECOMMAND: Part<never> = /* @__PURE__ */ fixed(
   }),
 );
 export const CATEGORY: Part<'category'> = /* @__PURE__ */ named('category', 'category', categories, null);
-export const COMMUNICATION: Part<'communication'> = /* @__PURE__ */ named(
-  'communication',
+export const FIRST_TELECOMMAND: Part<'firstTelecommand'> = /* @__PURE__ */ named(
+  'firstTelecommand',
   'telecommand1',
   firstTelecommands,
   NO_INFORMATION,
 );
-export const REMARK: Part<'remark'> = /* @__PURE__ */ named(
-  'remark',
+export const SECOND_TELECOMMAND: Part<'secondTelecommand'> = /* @__PURE__ */ named(
+  'secondTelecommand',
   'telecommand2',
   secondTelecommands,
   NO_INFORMATION,

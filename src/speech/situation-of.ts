@@ -82,7 +82,7 @@ function announced(
   mine: boolean,
   stationOf: StationOf,
 ): Situation | NothingToSay {
-  if (call.communication !== null && !call.communication.startsWith('telephony')) {
+  if (call.firstTelecommand !== null && !call.firstTelecommand.startsWith('telephony')) {
     return nothing('The traffic that follows is not speech', 'ITU-R M.493-16 table A1-3, first telecommand');
   }
   const answer = call.kind === 'individual-acknowledgement';
@@ -95,7 +95,7 @@ function announced(
   }
   const to = call.to.kind === 'station' ? partner : null;
   if (speaksFirst && call.category === 'urgency') {
-    return { kind: 'pan-pan', to, channel, medicalTransport: call.remark === 'medical-transport' };
+    return { kind: 'pan-pan', to, channel, medicalTransport: call.secondTelecommand === 'medical-transport' };
   }
   if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
   // Who is called first listens, whatever the call asks: deviation: D-call-15

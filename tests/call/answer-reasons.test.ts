@@ -251,11 +251,15 @@ describe('an answer of the telephone service', () => {
       telephone: '5550123',
       end: 'answer',
     };
-    expect(answers[0]?.call).toEqual({ ...back, communication: 'telephony-duplex', remark: null });
+    expect(answers[0]?.call).toEqual({
+      ...back,
+      firstTelecommand: 'telephony-duplex',
+      secondTelecommand: null,
+    });
     expect(answers[3]).toEqual({
       meaning: 'unable',
       label: 'Unable: busy',
-      call: { ...back, communication: 'unable-to-comply', remark: 'busy' },
+      call: { ...back, firstTelecommand: 'unable-to-comply', secondTelecommand: 'busy' },
       clause: 'ITU-R M.493-16 Annex 1 table A1-4.9, unverified',
     });
   });

@@ -34,8 +34,8 @@ describe('an answer', () => {
       to: { kind: 'station', mmsi: from },
       from: to,
       category: 'routine',
-      communication: 'telephony-simplex',
-      remark: null,
+      firstTelecommand: 'telephony-simplex',
+      secondTelecommand: null,
       channel: null,
       frequencies,
     });

@@ -146,13 +146,13 @@ describe('each finding in full', () => {
       ],
     ],
     'a reason without "unable to comply"': [
-      { ...hail, remark: 'busy' },
+      { ...hail, secondTelecommand: 'busy' },
       {},
       [
         {
           code: 'call-reason-misplaced',
           message: 'Second telecommand: busy is a reason, which goes with "unable to comply" only',
-          at: ['remark'],
+          at: ['secondTelecommand'],
           received: 'busy',
           clause: `${notes}, notes 2 and 3`,
         },
@@ -185,27 +185,27 @@ describe('each finding in full', () => {
       ],
     ],
     'a medical transport by data': [
-      { ...hail, communication: 'data', remark: 'medical-transport' },
+      { ...hail, firstTelecommand: 'data', secondTelecommand: 'medical-transport' },
       {},
       [
         {
-          code: 'call-remark-misplaced',
+          code: 'call-second-telecommand-misplaced',
           message:
             'Second telecommand: medical-transport goes with telephony, on MF and HF also with teleprinter or Morse telegraphy',
-          at: ['remark'],
+          at: ['secondTelecommand'],
           received: 'medical-transport',
           clause: `${notes}, note 7, order of the notes unverified`,
         },
       ],
     ],
     'a first telecommand of other calls': [
-      composeAllShipsCall({ from: merrow, category: 'safety', communication: 'data' }),
+      composeAllShipsCall({ from: merrow, category: 'safety', firstTelecommand: 'data' }),
       {},
       [
         {
-          code: 'call-communication-unusual',
+          code: 'call-first-telecommand-unusual',
           message: 'First telecommand data is unusual in this call',
-          at: ['communication'],
+          at: ['firstTelecommand'],
           expected: 'telephony-simplex or telephony-duplex or telephony-j3e',
           received: 'data',
           clause: 'ITU-R M.493-16 Annex 1 table A1-4.5',
@@ -386,8 +386,8 @@ describe('working channels', () => {
   it('frequencies of MF and HF stand for one, and data needs none', () => {
     const frequencies = { receive: '021820', transmit: '021820' };
     expect(codes({ ...hail, channel: null, frequencies })).toEqual([]);
-    expect(codes({ ...hail, channel: null, communication: 'data' })).toEqual([]);
-    expect(codes({ ...hail, channel: null, communication: 'telephony-duplex' })).toEqual([
+    expect(codes({ ...hail, channel: null, firstTelecommand: 'data' })).toEqual([]);
+    expect(codes({ ...hail, channel: null, firstTelecommand: 'telephony-duplex' })).toEqual([
       'call-channel-none',
     ]);
   });
@@ -404,28 +404,38 @@ describe('working channels', () => {
 
 describe('telecommands', () => {
   // Japan, MPT Notification 567 of 1990, note 7; order of the notes from memory.
-  it.each(['medical-transport', 'neutral-craft'] as const)('%s goes with what carries speech', (remark) => {
-    const urgent = composeAllShipsCall({ from: merrow, category: 'urgency', remark });
-    for (const communication of ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'] as const)
-      expect(codes({ ...urgent, communication })).toEqual([]);
-    for (const communication of ['teleprinter-arq', 'morse'] as const)
-      expect(codes({ ...hail, communication, remark })).not.toContain('call-remark-misplaced');
-    expect(codes({ ...urgent, communication: null })).toEqual(['call-remark-misplaced']);
-  });
+  it.each(['medical-transport', 'neutral-craft'] as const)(
+    '%s goes with what carries speech',
+    (secondTelecommand) => {
+      const urgent = composeAllShipsCall({ from: merrow, category: 'urgency', secondTelecommand });
+      for (const firstTelecommand of ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'] as const)
+        expect(codes({ ...urgent, firstTelecommand })).toEqual([]);
+      for (const firstTelecommand of ['teleprinter-arq', 'morse'] as const)
+        expect(codes({ ...hail, firstTelecommand, secondTelecommand })).not.toContain(
+          'call-second-telecommand-misplaced',
+        );
+      expect(codes({ ...urgent, firstTelecommand: null })).toEqual(['call-second-telecommand-misplaced']);
+    },
+  );
 
   it('a reason stands in an answer of the telephone service that cannot comply', () => {
     const dialled = composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' });
-    const refused = { ...dialled, communication: 'unable-to-comply', remark: 'busy', end: 'answer' } as const;
+    const refused = {
+      ...dialled,
+      firstTelecommand: 'unable-to-comply',
+      secondTelecommand: 'busy',
+      end: 'answer',
+    } as const;
     expect(codes(refused)).not.toContain('call-reason-misplaced');
-    expect(codes({ ...refused, communication: 'data' })).toContain('call-reason-misplaced');
+    expect(codes({ ...refused, firstTelecommand: 'data' })).toContain('call-reason-misplaced');
   });
 
   it('other second telecommands stand with any', () => {
-    expect(codes({ ...hail, communication: 'data', remark: 'facsimile' })).toEqual([]);
+    expect(codes({ ...hail, firstTelecommand: 'data', secondTelecommand: 'facsimile' })).toEqual([]);
   });
 
   it('a symbol without a name is told once, as such', () => {
-    expect(codes({ ...hail, communication: 'symbol-102' })).toEqual(['call-symbol-unknown']);
+    expect(codes({ ...hail, firstTelecommand: 'symbol-102' })).toEqual(['call-symbol-unknown']);
   });
 });
 

@@ -114,7 +114,7 @@ describe('stations (ITU-R M.585-10)', () => {
 
 describe('telecommands (Japan, MPT Notification 567 of 1990, notes)', () => {
   it('a reason stands only with "unable to comply"', () => {
-    expect(codes({ ...hail, remark: 'busy' })).toEqual(['call-reason-misplaced']);
+    expect(codes({ ...hail, secondTelecommand: 'busy' })).toEqual(['call-reason-misplaced']);
     expect(codes({ ...composeUnableToComply({ call: hail }), reason: null })).toEqual([
       'call-reason-missing',
     ]);
@@ -124,11 +124,11 @@ describe('telecommands (Japan, MPT Notification 567 of 1990, notes)', () => {
   });
 
   it('medical transport goes with telephony', () => {
-    expect(codes(composeAllShipsCall({ from, category: 'urgency', remark: 'medical-transport' }))).toEqual(
-      [],
-    );
-    expect(codes({ ...hail, communication: 'data', remark: 'medical-transport' })).toEqual([
-      'call-remark-misplaced',
+    expect(
+      codes(composeAllShipsCall({ from, category: 'urgency', secondTelecommand: 'medical-transport' })),
+    ).toEqual([]);
+    expect(codes({ ...hail, firstTelecommand: 'data', secondTelecommand: 'medical-transport' })).toEqual([
+      'call-second-telecommand-misplaced',
     ]);
   });
 
@@ -142,7 +142,7 @@ describe('telecommands (Japan, MPT Notification 567 of 1990, notes)', () => {
   });
 
   it('a telecommand the table does not have', () => {
-    expect(codes({ ...hail, communication: 'morse' })).toEqual(['call-communication-unusual']);
+    expect(codes({ ...hail, firstTelecommand: 'morse' })).toEqual(['call-first-telecommand-unusual']);
   });
 });
 

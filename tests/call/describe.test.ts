@@ -88,7 +88,7 @@ const said: Record<CallKind, readonly [Call, string]> = {
     'Distress relay acknowledged by Tern of Ardle (232999142) to Skerra Coastguard (002329990), for Bounty of Lorn (232999218): flooding, 56°20′ N 006°30′ W, 14:32 UTC',
   ],
   'all-ships-call': [
-    composeAllShipsCall({ from: tern, category: 'urgency', remark: 'medical-transport' }),
+    composeAllShipsCall({ from: tern, category: 'urgency', secondTelecommand: 'medical-transport' }),
     'Urgency call from Tern of Ardle (232999142) to all ships: channel 16, medical transport',
   ],
   'area-call': [

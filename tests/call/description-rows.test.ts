@@ -75,7 +75,7 @@ describe('one sentence', () => {
   });
 
   it('says how traffic is sent when it is not speech, and on which frequencies', () => {
-    expect(sentence({ ...hail, communication: 'data' })).toBe(
+    expect(sentence({ ...hail, firstTelecommand: 'data' })).toBe(
       'Routine call from this station to 232999142: channel 72, data',
     );
     const frequencies = { receive: '021820', transmit: null };
@@ -85,7 +85,7 @@ describe('one sentence', () => {
     expect(sentence({ ...hail, channel: null, frequencies: { receive: null, transmit: '021820' } })).toBe(
       'Routine call from this station to 232999142: frequency digits none and 021820',
     );
-    expect(sentence({ ...hail, communication: null, remark: 'symbol-120' })).toBe(
+    expect(sentence({ ...hail, firstTelecommand: null, secondTelecommand: 'symbol-120' })).toBe(
       'Routine call from this station to 232999142: channel 72, symbol 120',
     );
   });

@@ -165,12 +165,12 @@ describe('what ITU-R M.493-16 changed', () => {
   it('second telecommands 120 to 125 count the transmissions that remain: table A1-3', () => {
     for (const remaining of [0, 1, 2, 3, 4, 5]) {
       const { call, notices } = decodeFields({ ...routine, telecommand2: 120 + remaining });
-      expect(call).toMatchObject({ remark: `acs-remaining-${remaining}` });
+      expect(call).toMatchObject({ secondTelecommand: `acs-remaining-${remaining}` });
       expect(notices.map(({ code }) => code)).not.toContain('call-symbol-unknown');
     }
     for (const compose of [
-      () => composeIndividualCall({ from: bounty, to: merrow, remark: 'acs-remaining-0' }),
-      () => composeAllShipsCall({ from: bounty, category: 'safety', remark: 'acs-remaining-5' }),
+      () => composeIndividualCall({ from: bounty, to: merrow, secondTelecommand: 'acs-remaining-0' }),
+      () => composeAllShipsCall({ from: bounty, category: 'safety', secondTelecommand: 'acs-remaining-5' }),
     ])
       expect(compose).toThrow(RangeError);
   });

@@ -57,9 +57,9 @@ describe('checking a call whose values are of another type', () => {
       ['channel'],
     ],
     'no communication': [
-      { ...hail, communication: undefined },
-      'communication: expected text or null, got undefined',
-      ['communication'],
+      { ...hail, firstTelecommand: undefined },
+      'firstTelecommand: expected text or null, got undefined',
+      ['firstTelecommand'],
     ],
     'frequencies as a list': [
       { ...hail, channel: null, frequencies: ['021820'] },
@@ -87,9 +87,9 @@ describe('checking a call whose values are of another type', () => {
       ['asReceived'],
     ],
     'a channel left out': [
-      { ...hail, channel: undefined, remark: undefined },
-      'remark: expected text or null, got undefined',
-      ['remark'],
+      { ...hail, channel: undefined, secondTelecommand: undefined },
+      'secondTelecommand: expected text or null, got undefined',
+      ['secondTelecommand'],
     ],
     'nothing but a kind and an address': [
       { kind: 'individual-call', to: hail.to },

@@ -52,8 +52,8 @@ export const deviations: Record<string, () => void> = {
           : { kind, to: { kind: 'station', mmsi: '232999142' } }),
         from: '232999871',
         category: 'safety',
-        communication: 'telephony-simplex',
-        remark: null,
+        firstTelecommand: 'telephony-simplex',
+        secondTelecommand: null,
         channel: '13',
       });
     expect(sent('individual-call').transmit).toEqual([90, 0, 13]);

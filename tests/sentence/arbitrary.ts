@@ -40,8 +40,14 @@ const category = fc.oneof(fc.constantFrom('routine', 'safety', 'urgency', 'acs')
 const nature = fc.option(
   fc.oneof(fc.constantFrom('sinking', 'piracy', 'man-overboard', 'epirb-emission'), unknown),
 );
-const communication = fc.constantFrom('telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'data', null);
-const remark = fc.constantFrom('neutral-craft', 'medical-transport', 'pay-phone', 'busy', null);
+const firstTelecommand = fc.constantFrom(
+  'telephony-simplex',
+  'telephony-duplex',
+  'telephony-j3e',
+  'data',
+  null,
+);
+const secondTelecommand = fc.constantFrom('neutral-craft', 'medical-transport', 'pay-phone', 'busy', null);
 const frequency = fc.integer({ min: 16_060, max: 279_999 }).map((tenths) => String(tenths).padStart(6, '0'));
 const channel = fc.oneof(
   fc.constant({ channel: null }),
@@ -109,8 +115,8 @@ export function anyCall(direction: 'received' | 'commanded'): fc.Arbitrary<Call>
   const { from, station, group } = shapes[direction];
   const everyone = fc.constant({ kind: 'all-ships' as const });
   const noOne = fc.constant(null);
-  const details = { nature, position, time, subsequent: communication };
-  const announced = { category, communication, remark };
+  const details = { nature, position, time, subsequent: firstTelecommand };
+  const announced = { category, firstTelecommand, secondTelecommand };
   const one = (
     kind: string,
     more: Record<string, fc.Arbitrary<unknown>> = {},

@@ -43,7 +43,7 @@ describe('the examples of the standard', () => {
         kind: 'all-ships-call',
         from: '011234567',
         category: 'safety',
-        communication: 'telephony-j3e',
+        firstTelecommand: 'telephony-j3e',
         frequencies: { receive: '041250', transmit: null },
       },
     ],

@@ -79,14 +79,14 @@ describe('a sentence with empty fields', () => {
     expect(callOf('CDDSC,20,2329991420,08,21,26,1562000630,,,,B,')).not.toHaveProperty('asReceived');
   });
 
-  it('of a call has no channel and no remark', () => {
+  it('of a call has no channel and no second telecommand', () => {
     expect(callOf('CDDSC,20,2329991420,00,00,,,,,,R,')).toEqual({
       kind: 'individual-call',
       to: { kind: 'station', mmsi: own },
       from: '232999142',
       category: 'routine',
-      communication: 'telephony-simplex',
-      remark: null,
+      firstTelecommand: 'telephony-simplex',
+      secondTelecommand: null,
       channel: null,
     });
   });
@@ -278,8 +278,8 @@ describe('the older layout', () => {
       kind: 'individual-call',
       from: '232999142',
       category: 'routine',
-      communication: 'telephony-simplex',
-      remark: null,
+      firstTelecommand: 'telephony-simplex',
+      secondTelecommand: null,
     });
     expect(callOf('CDDSC,0023299900,16,12,05,10,00,S')).toMatchObject({
       kind: 'distress-acknowledgement',

@@ -263,7 +263,7 @@ describe('a call with nothing to say after it says what to do', () => {
       annex,
     ],
     'a call for data': [
-      { ...hail, communication: 'data' },
+      { ...hail, firstTelecommand: 'data' },
       'The traffic that follows is not speech',
       'ITU-R M.493-16 table A1-3, first telecommand',
     ],
@@ -310,7 +310,7 @@ describe('who speaks, to whom, and where', () => {
     expect(says({ ...urgent, category: 'safety' })[1]).toBe(
       'Skerra Coastguard, Skerra Coastguard, Skerra Coastguard',
     );
-    expect(says({ ...urgent, remark: 'medical-transport' })[1]).toBe('MEDICAL');
+    expect(says({ ...urgent, secondTelecommand: 'medical-transport' })[1]).toBe('MEDICAL');
   });
 
   it('to many it is spoken to all stations, on 16 when no channel is named', () => {
@@ -367,8 +367,8 @@ describe('who speaks, to whom, and where', () => {
   });
 
   it('telephony by another name, or by none, is speech too', () => {
-    for (const communication of ['telephony-j3e', null] as const)
-      expect(made({ ...hail, communication }).title).toBe('First words: the caller begins');
+    for (const firstTelecommand of ['telephony-j3e', null] as const)
+      expect(made({ ...hail, firstTelecommand }).title).toBe('First words: the caller begins');
   });
 
   it('a relay of the own station is spoken, one of another is acknowledged', () => {

@@ -208,7 +208,11 @@ describe('distress', () => {
 describe('urgency and safety', () => {
   // Radio Regulations No. 33.12 (medical transports 33.20), from memory.
   it('PAN PAN', () => {
-    const call = composeAllShipsCall({ from: merrow.mmsi, category: 'urgency', remark: 'medical-transport' });
+    const call = composeAllShipsCall({
+      from: merrow.mmsi,
+      category: 'urgency',
+      secondTelecommand: 'medical-transport',
+    });
     expect(says(call)).toEqual([
       'PAN PAN, PAN PAN, PAN PAN',
       'MEDICAL',
@@ -337,7 +341,7 @@ describe('routine contact', () => {
       composeUnableToComply({ call: hail }),
       composeTestCall({ from: merrow.mmsi, to: skerra.mmsi }),
       composePositionRequest({ from: merrow.mmsi, to: tern.mmsi }),
-      { ...hail, communication: 'data' } as Call,
+      { ...hail, firstTelecommand: 'data' } as Call,
     ]) {
       expect(spokenScript(call, merrow).lines).toEqual([]);
     }

@@ -34,8 +34,8 @@ function traffic(
       const announcement = {
         from,
         category,
-        communication: 'telephony-simplex',
-        remark: null,
+        firstTelecommand: 'telephony-simplex',
+        secondTelecommand: null,
         channel,
       } as const;
       const to = { kind: 'station', mmsi: address } as const;
@@ -85,8 +85,8 @@ export const callToStart: fc.Arbitrary<Call> = fc.oneof(
       to: toStation(mmsi),
       from: null,
       category: 'routine',
-      communication: 'telephony-simplex',
-      remark: null,
+      firstTelecommand: 'telephony-simplex',
+      secondTelecommand: null,
       channel: null,
     }),
   ),
@@ -124,8 +124,8 @@ const answer: fc.Arbitrary<Call> = fc
           from,
           to,
           category,
-          communication: 'telephony-simplex',
-          remark: null,
+          firstTelecommand: 'telephony-simplex',
+          secondTelecommand: null,
           channel,
         };
       case 1:

@@ -178,8 +178,8 @@ describe('an alert is received', () => {
         to: { kind: 'station', mmsi: friend },
         from: null,
         category: 'routine',
-        communication: 'telephony-simplex',
-        remark: null,
+        firstTelecommand: 'telephony-simplex',
+        secondTelecommand: null,
         channel: '72',
       },
     });

@@ -149,8 +149,8 @@ function telephone(call: Call<'automatic-service-call'>, station: AnsweringStati
     ...reasons.rows.map(([, reason]) =>
       answer('unable', `Unable: ${reasonWords[reason]}`, {
         ...back,
-        communication: 'unable-to-comply',
-        remark: reason,
+        firstTelecommand: 'unable-to-comply',
+        secondTelecommand: reason,
       }),
     ),
   ];

@@ -41,7 +41,7 @@ function announces(
 ): call is Call<
   'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
 > {
-  return 'remark' in call && call.kind !== 'automatic-service-call';
+  return 'secondTelecommand' in call && call.kind !== 'automatic-service-call';
 }
 
 function purposeOf(
@@ -62,7 +62,8 @@ function noneNamed(
   >,
   purpose: WorkingPurpose,
 ): Notice[] {
-  const spoken = call.communication === 'telephony-simplex' || call.communication === 'telephony-duplex';
+  const spoken =
+    call.firstTelecommand === 'telephony-simplex' || call.firstTelecommand === 'telephony-duplex';
   if (!spoken || call.frequencies !== undefined) return [];
   if (purpose === 'ship-to-coast' && call.kind === 'individual-call') return [];
   return [

@@ -10,42 +10,42 @@ const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'
 /** Whether the two telecommands go together and with this kind of call. */
 export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>>): Notice[] {
   if (call.kind === 'unable-to-comply') return isReason(call.reason) ? [] : [noReason(call.reason)];
-  if (!('remark' in call)) return [];
-  const { communication, remark } = call;
+  if (!('secondTelecommand' in call)) return [];
+  const { firstTelecommand, secondTelecommand } = call;
   const notices: Notice[] = [];
   const usual = compositionOf(call.kind)?.telecommands ?? [];
   if (
-    communication !== null &&
-    !usual.some((name) => name === communication) &&
-    !communication.startsWith('symbol-')
+    firstTelecommand !== null &&
+    !usual.some((name) => name === firstTelecommand) &&
+    !firstTelecommand.startsWith('symbol-')
   ) {
     notices.push({
-      code: 'call-communication-unusual',
-      message: `First telecommand ${communication} is unusual in this call`,
-      at: ['communication'],
+      code: 'call-first-telecommand-unusual',
+      message: `First telecommand ${firstTelecommand} is unusual in this call`,
+      at: ['firstTelecommand'],
       expected: usual.join(' or '),
-      received: communication,
+      received: firstTelecommand,
       clause: compositionOf(call.kind)?.clause ?? NOTES,
     });
   }
-  if (communication !== 'unable-to-comply' && isReason(remark)) {
+  if (firstTelecommand !== 'unable-to-comply' && isReason(secondTelecommand)) {
     notices.push({
       code: 'call-reason-misplaced',
-      message: `Second telecommand: ${remark} is a reason, which goes with "unable to comply" only`,
-      at: ['remark'],
-      received: String(remark),
+      message: `Second telecommand: ${secondTelecommand} is a reason, which goes with "unable to comply" only`,
+      at: ['secondTelecommand'],
+      received: String(secondTelecommand),
       clause: `${NOTES}, notes 2 and 3`,
     });
   }
   if (
-    (remark === 'medical-transport' || remark === 'neutral-craft') &&
-    !WITH_TRANSPORT.includes(String(communication))
+    (secondTelecommand === 'medical-transport' || secondTelecommand === 'neutral-craft') &&
+    !WITH_TRANSPORT.includes(String(firstTelecommand))
   ) {
     notices.push({
-      code: 'call-remark-misplaced',
-      message: `Second telecommand: ${remark} goes with telephony, on MF and HF also with teleprinter or Morse telegraphy`,
-      at: ['remark'],
-      received: remark,
+      code: 'call-second-telecommand-misplaced',
+      message: `Second telecommand: ${secondTelecommand} goes with telephony, on MF and HF also with teleprinter or Morse telegraphy`,
+      at: ['secondTelecommand'],
+      received: secondTelecommand,
       clause: `${NOTES}, note 7, order of the notes unverified`,
     });
   }

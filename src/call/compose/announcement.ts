@@ -7,9 +7,9 @@ import { type ComposeOptions, composed } from './composed.ts';
 /** How the traffic that a call announces will be sent. */
 export interface TrafficOptions extends ComposeOptions {
   /** `'telephony-simplex'` unless stated. */
-  readonly communication?: FirstTelecommand | undefined;
+  readonly firstTelecommand?: FirstTelecommand | undefined;
   /** `'medical-transport'` or `'neutral-craft'`, where it applies. */
-  readonly remark?: SecondTelecommand | null | undefined;
+  readonly secondTelecommand?: SecondTelecommand | null | undefined;
 }
 
 /**
@@ -190,14 +190,14 @@ function traffic(
   if (digits === '70') throw new RangeError('channel: 70 carries selective calls only, never speech');
   if (digits === '16' && (options.category ?? 'routine') === 'routine')
     throw new RangeError('channel: a routine call expected a working channel, got 16');
-  if (options.remark?.startsWith('acs-remaining-')) {
+  if (options.secondTelecommand?.startsWith('acs-remaining-')) {
     throw new RangeError(
-      `Second telecommand: expected one for VHF, got ${options.remark} of the automatic connection system (MF/HF)`,
+      `Second telecommand: expected one for VHF, got ${options.secondTelecommand} of the automatic connection system (MF/HF)`,
     );
   }
   return {
-    communication: options.communication ?? 'telephony-simplex',
-    remark: options.remark ?? null,
+    firstTelecommand: options.firstTelecommand ?? 'telephony-simplex',
+    secondTelecommand: options.secondTelecommand ?? null,
     channel: digits,
   } as const;
 }

@@ -30,12 +30,12 @@ import type { Caution } from './cautions.ts';
 import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
 import {
   categoryWords,
-  communicationWords,
   endWords,
+  firstTelecommandWords,
   formatWords,
   inWords,
   natureWords,
-  remarkWords,
+  secondTelecommandWords,
 } from './words.ts';
 
 /** A call for people. */
@@ -106,9 +106,9 @@ function valueWords(
     case 'self':
       return nameOf(identityOf(fields.self));
     case 'telecommand1':
-      return named(firstTelecommands, communicationWords, fields.telecommand1);
+      return named(firstTelecommands, firstTelecommandWords, fields.telecommand1);
     case 'telecommand2':
-      return named(secondTelecommands, remarkWords, fields.telecommand2);
+      return named(secondTelecommands, secondTelecommandWords, fields.telecommand2);
     case 'distressed':
       return same(fields.distressed, UNKNOWN_SHIP) ? 'not known' : nameOf(identityOf(fields.distressed));
     case 'nature':
@@ -120,7 +120,7 @@ function valueWords(
     case 'time':
       return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
     case 'subsequent':
-      return named(firstTelecommands, communicationWords, fields.subsequent);
+      return named(firstTelecommands, firstTelecommandWords, fields.subsequent);
     case 'receive':
     case 'transmit':
       return elementWords(fields[field], channelOf);

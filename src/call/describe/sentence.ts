@@ -4,7 +4,13 @@ import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
-import { categoryWords, communicationWords, inWords, natureWords, remarkWords } from './words.ts';
+import {
+  categoryWords,
+  firstTelecommandWords,
+  inWords,
+  natureWords,
+  secondTelecommandWords,
+} from './words.ts';
 
 /** How a station is named. */
 export type NameOf = (mmsi: string | null) => string;
@@ -38,7 +44,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'individual-acknowledgement':
       return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;
     case 'unable-to-comply':
-      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(remarkWords, call.reason)}`;
+      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(secondTelecommandWords, call.reason)}`;
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
@@ -128,9 +134,10 @@ function invitation(
   channelOf: ChannelOf,
 ): string {
   const parts = [where(call, channelOf)];
-  const spoken = call.communication?.startsWith('telephony') === true;
-  if (call.communication !== null && !spoken) parts.push(inWords(communicationWords, call.communication));
-  if (call.remark !== null) parts.push(inWords(remarkWords, call.remark));
+  const spoken = call.firstTelecommand?.startsWith('telephony') === true;
+  if (call.firstTelecommand !== null && !spoken)
+    parts.push(inWords(firstTelecommandWords, call.firstTelecommand));
+  if (call.secondTelecommand !== null) parts.push(inWords(secondTelecommandWords, call.secondTelecommand));
   return parts.join(', ');
 }
 

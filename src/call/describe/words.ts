@@ -34,7 +34,7 @@ export const natureWords: Readonly<Record<NatureOfDistress, string>> = {
 };
 
 /** First telecommands and types of subsequent communication for people. */
-export const communicationWords: Readonly<Record<FirstTelecommand, string>> = {
+export const firstTelecommandWords: Readonly<Record<FirstTelecommand, string>> = {
   'telephony-simplex': 'telephony, simplex',
   'telephony-duplex': 'telephony, duplex',
   polling: 'polling',
@@ -68,7 +68,7 @@ export const reasonWords: Readonly<Record<Reason, string>> = {
 };
 
 /** Second telecommands for people. */
-export const remarkWords: Readonly<Record<SecondTelecommand, string>> = {
+export const secondTelecommandWords: Readonly<Record<SecondTelecommand, string>> = {
   ...reasonWords,
   'neutral-craft': 'craft of a State not party to an armed conflict',
   'medical-transport': 'medical transport',

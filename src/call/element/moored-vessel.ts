@@ -10,8 +10,8 @@ export function isMooredVesselAlarm(call: Call): boolean {
   return (
     call.kind === 'individual-call' &&
     call.category === 'routine' &&
-    call.communication === null &&
-    call.remark === null &&
+    call.firstTelecommand === null &&
+    call.secondTelecommand === null &&
     call.channel === null &&
     call.frequencies === undefined &&
     call.asReceived?.end === symbolOfName(endsOfSequence, 'end-of-sequence')

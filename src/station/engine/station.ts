@@ -27,8 +27,8 @@ import { positionDeadline } from './clock.ts';
  *     to: { kind: 'station', mmsi: '232999142' },
  *     from: null,
  *     category: 'routine',
- *     communication: 'telephony-simplex',
- *     remark: null,
+ *     firstTelecommand: 'telephony-simplex',
+ *     secondTelecommand: null,
  *     channel: '72',
  *   },
  * });
