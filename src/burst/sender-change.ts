@@ -26,15 +26,25 @@ const MEMORIES: number = 1 << LAG;
  */
 export function heardOfChange(tables: CharacterTables, kinds: readonly CharacterKind[]): number {
   const [format] = kinds;
-  const slots = [format, ...kinds, null].map((kind, slot) =>
+  const pairs = [format, ...kinds, null].map((kind, slot) =>
     pairOf(tables, 2 * (DX_PHASING_SLOTS + slot), kind ?? null),
   );
+  // Where no copies differ, nothing shows a change: it may as well be the same call from another sender.
+  return Math.log(Math.max(sumOver(pairs.map(({ any }) => any)) - sumOver(pairs.map(({ same }) => same)), 0));
+}
+
+/**
+ * Sum over every way in which the sender may change, each as likely as it is and as the characters on the way say.
+ *
+ * @param ratios - per character in order of transmission, see {@link Pair}
+ */
+function sumOver(ratios: readonly Ratios[]): number {
   const first = 2 * DX_PHASING_SLOTS;
   let changed = new Float64Array(MEMORIES);
   let never = 1;
-  for (let position = first; position < first + 2 * slots.length + LAG - 1; position++) {
-    // A character is weighed where its copy in RX stands.
-    const pair = position % 2 === 1 ? slots[(position - LAG - first) / 2] : undefined;
+  for (let position = first; position < first + 2 * ratios.length + LAG - 1; position++) {
+    // A character is weighed where its copy in RX is.
+    const pair = position % 2 === 1 ? ratios[(position - LAG - first) / 2] : undefined;
     const next = new Float64Array(MEMORIES);
     const go = (memory: number, weight: number): void => {
       const last = memory & (MEMORIES - 1);
@@ -50,16 +60,26 @@ export function heardOfChange(tables: CharacterTables, kinds: readonly Character
     never *= 1 - CHANGE;
     changed = next;
   }
-  return Math.log(changed.reduce((sum, weight) => sum + weight));
+  return changed.reduce((sum, weight) => sum + weight);
 }
 
 /**
- * For a character in DX and in RX, how much more likely it is that only the copy in RX is the other sender's, or only
- * the one in DX, than that both are of the same; in order of who sent the one in DX and who the one in RX.
+ * How much more likely what was heard of a character in DX and RX is than with one sender of both: with one sender, the
+ * other's copy in RX, the other's copy in DX, both the other's.
  */
-function pairOf(tables: CharacterTables, dx: number, kind: CharacterKind | null): readonly number[] {
+type Ratios = readonly [number, number, number, number];
+
+interface Pair {
+  readonly any: Ratios;
+  /** The part of it that shows no difference between the copies. */
+  readonly same: Ratios;
+}
+
+function pairOf(tables: CharacterTables, dx: number, kind: CharacterKind | null): Pair {
   const usual = kind === null ? null : fieldPriors()[kind];
   let ofBoth = 0;
+  let ofTwoAlike = 0;
+  let alike = 0;
   let firstInDx = 0;
   let firstInRx = 0;
   let otherInDx = 0;
@@ -70,10 +90,16 @@ function pairOf(tables: CharacterTables, dx: number, kind: CharacterKind | null)
     const inDx = tables.likelihood[SYMBOLS * dx + symbol] as number;
     const inRx = tables.likelihood[SYMBOLS * (dx + LAG) + symbol] as number;
     ofBoth += first * inDx * inRx;
+    ofTwoAlike += first * other * inDx * inRx;
+    alike += first * other;
     firstInDx += first * inDx;
     firstInRx += first * inRx;
     otherInDx += other * inDx;
     otherInRx += other * inRx;
   }
-  return [1, (firstInDx * otherInRx) / ofBoth, (otherInDx * firstInRx) / ofBoth, 1];
+  const onlyRx = (firstInDx * otherInRx) / ofBoth;
+  const onlyDx = (otherInDx * firstInRx) / ofBoth;
+  // Of copies of which nothing was heard all of it, of copies that say the same all of it, of those that differ little.
+  const same = ofTwoAlike / alike / ofBoth;
+  return { any: [1, onlyRx, onlyDx, 1], same: [1, Math.min(onlyRx, same), Math.min(onlyDx, same), 1] };
 }

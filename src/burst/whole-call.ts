@@ -37,6 +37,8 @@ export interface WholeCall {
   readonly total: number;
   /** For each character of the first reading, the share of the calls of its shape that have it; error check last. */
   readonly shares: readonly number[];
+  /** Share of the sum, 0 to 1, of calls in which the sender changes on the way. */
+  readonly changed: number;
 }
 
 /**
@@ -88,8 +90,14 @@ export function weighWholeCall(
   }));
   readings.sort((one, other) => other.heard + other.prior - one.heard - one.prior);
   const [first, ...others] = readings.slice(0, LIST_LENGTH);
-  total = tables.phasing + logSum(total, changed);
-  return first === undefined ? null : { readings: [first, ...others], total, shares };
+  if (first === undefined) return null;
+  const all = logSum(total, changed);
+  return {
+    readings: [first, ...others],
+    total: tables.phasing + all,
+    shares,
+    changed: Math.exp(changed - all),
+  };
 }
 
 /** A shape and what was heard of all calls that have it. */

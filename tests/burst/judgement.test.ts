@@ -18,7 +18,7 @@ const full: Trust = { listed: 1, unlisted: 1 };
 function whole(readings: readonly [Reading, ...Reading[]], unlisted: number | null = null): WholeCall {
   const weights = readings.map(({ heard, prior }) => Math.exp(heard + prior));
   const sum = weights.reduce((one, two) => one + two, unlisted === null ? 0 : Math.exp(unlisted));
-  return { readings, total: Math.log(sum), shares: [0.9, 0.5, 0.8, 0.25] };
+  return { readings, total: Math.log(sum), shares: [0.9, 0.5, 0.8, 0.25], changed: 0 };
 }
 /** That there is a call at all: begun at one bit in e^16, as sure as all that was heard. */
 const certainty = (evidence: number) => 1 / (1 + Math.exp(-evidence));

@@ -2,16 +2,16 @@ import { decodeBits } from '../../../src/burst/index.ts';
 import { randomFrom } from '../random.ts';
 import { anyCall } from './any-call.ts';
 import { emptyTally, isWrong, type Tally } from './tally.ts';
-import { besides, WAYS } from './ways.ts';
+import { besides, type Spoil, WAYS } from './ways.ts';
 
-/** Lets hard bits be decoded that were spoilt in every way, `trials` bursts each. */
+/** Lets hard bits be decoded that were spoilt in some ways, `trials` bursts each. */
 export function spoiltBits(
   trials: number,
   seed: number,
-  tell?: (line: string) => void,
+  ways: Readonly<Record<string, Spoil>> = WAYS,
 ): Record<string, Tally> {
   return Object.fromEntries(
-    Object.entries(WAYS).map(([way, spoil], number) => {
+    Object.entries(ways).map(([way, spoil], number) => {
       const random = randomFrom(seed + 1000 * number);
       const tally = emptyTally();
       for (let trial = 0; trial < trials; trial++) {
@@ -24,13 +24,8 @@ export function spoiltBits(
           continue;
         }
         const { information, quality } = result.value;
-        const wrong = isWrong(information, [sent, other]);
         tally[quality.verdict][0]++;
-        if (wrong) tally[quality.verdict][1]++;
-        if (wrong && quality.verdict !== 'doubtful')
-          tell?.(
-            `${way} ${quality.verdict} ${quality.probability} ${sent.kind}\n  sent ${sent.information.join(' ')}\n  read ${information.join(' ')}`,
-          );
+        if (isWrong(information, [sent, other])) tally[quality.verdict][1]++;
       }
       return [way, tally];
     }),

@@ -96,6 +96,21 @@ export const WAYS: Readonly<Record<string, Spoil>> = {
   },
 };
 
+/**
+ * Two sets that send in the same instant, to the bit, the other one heard from some word on and perhaps not to its end.
+ * Where both send the same at the change, what is received is a call of neither with nothing to show it, and one in 128
+ * has a right error check: this way is counted separately, since no decoder of bits can do better.
+ */
+export const IN_STEP: Spoil = (bits, other, random) => {
+  const from = 20 + 10 * (12 + random.below((bits.length - FRONT) / 10));
+  const until = random.even() < 0.7 ? Number.POSITIVE_INFINITY : from + 10 * random.below(30);
+  return Array.from({ length: Math.max(bits.length, other.length) }, (_, index) =>
+    index < from || index >= until ? bits[index] : other[index],
+  )
+    .map((bit) => bit ?? noise(random, 1))
+    .join('');
+};
+
 /** A few bits wrong besides, in three of ten cases. */
 export function besides(bits: string, random: Random): string {
   if (random.even() < 0.7) return bits;
