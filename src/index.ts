@@ -21,7 +21,7 @@ export { valueOf } from './result/index.ts';
 
 // Who is it?
 
-export type { Identity, IdentityField, IdentityKind, IdentityStyle, Mmsi } from './identity/index.ts';
+export type { Identity, IdentityField, IdentityKind, Mmsi } from './identity/index.ts';
 export {
   checkCallSign,
   checkIdentity,

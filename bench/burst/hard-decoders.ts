@@ -1,5 +1,5 @@
-import { decodeSymbol } from '../../src/burst/index.ts';
 import { characterPositions, endPositions } from '../../src/burst/sequence.ts';
+import { decodeSymbol } from '../../src/burst/symbol-code.ts';
 
 /** What a plain decoder makes of the bits of a call whose length it knows: characters with error check, or nothing. */
 export type PlainDecoder = (bits: Uint8Array, end: number) => readonly number[] | null;

@@ -1,4 +1,4 @@
-import { decodeSymbol } from '../../src/burst/index.ts';
+import { decodeSymbol } from '../../src/burst/symbol-code.ts';
 
 /**
  * The ordinary way, for comparison: two tone filters (Goertzel) over each bit, the stronger one wins; words whose count of

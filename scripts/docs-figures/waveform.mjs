@@ -1,16 +1,19 @@
+import { readFileSync } from 'node:fs';
 import { modulate } from 'seahail/audio';
-import { encodeSymbol } from 'seahail/burst';
 import { accent, box, heading, label, line, n, picture } from './svg.mjs';
 
 const LEFT = 64;
 const BIT = 44;
 const BAUD = 1200;
 const SAMPLE_RATE = 96_000;
+const CODE = JSON.parse(
+  readFileSync(new URL('../../shared/burst/ten-bit-code.json', import.meta.url), 'utf8'),
+);
 
 /** The last bits of the dot pattern and one word: its bits, the tone of each, and the sound. */
 export function waveform({ id, symbol, title }) {
   const dots = '1010';
-  const code = encodeSymbol(symbol);
+  const code = CODE.rows[symbol].bits;
   const bits = dots + code;
   const end = LEFT + bits.length * BIT;
   const lines = [heading(title), label(0, 92, 'bits'), label(0, 150, 'tone'), label(0, 238, 'sound')];

@@ -12,16 +12,17 @@
  *
  * @packageDocumentation
  */
+
 export type { SoundLevel } from './front-end/sample-guard.ts';
 export type { HeardBurst } from './heard-burst.ts';
 export { AUDIO_ISSUE_CODES } from './issue-code.ts';
-export type { BitsOfBurst, ModulateOptions } from './modulate.ts';
+
 export { modulate } from './modulate.ts';
-export type { WavBurst, WavReception } from './receive-wav.ts';
+export type { WavReception } from './receive-wav.ts';
 export { receiveWav } from './receive-wav.ts';
-export type { Receiver, ReceiverOptions } from './receiver.ts';
+export type { Receiver } from './receiver.ts';
 export { createReceiver } from './receiver.ts';
-export type { ReadWavOptions, WavFormat, WavSound } from './wav/read.ts';
+export type { WavSound } from './wav/read.ts';
 export { readWav } from './wav/read.ts';
-export type { WriteWavOptions } from './wav/write.ts';
+
 export { writeWav } from './wav/write.ts';

@@ -2,35 +2,6 @@ import { assertStaysOffAir } from './off-air.ts';
 import { requireOptions } from './require.ts';
 import { BAUD, CENTRE_HZ, SHIFT_HZ, TWELFTHS_OF_ONE, TWELFTHS_OF_ZERO } from './tone.ts';
 
-/** How a burst is turned into sound. */
-export interface ModulateOptions {
-  /** Samples per second, 8000 to 192000; need not be a whole multiple of anything. */
-  readonly sampleRate: number;
-  /** Peak value of a sample, above 0 to 1; 0.5 when left out. */
-  readonly amplitude?: number | undefined;
-  /**
-   * `true` makes the tones rise by 6 dB an octave, as a frequency modulator without a pre-emphasis network of its
-   * own needs it to send the standard's phase modulation: 2100 Hz at the full amplitude, 1300 Hz 4.2 dB lower.
-   */
-  readonly preEmphasis?: boolean | undefined;
-  /** Silence before the first bit in seconds, not rounded to whole samples; 0 when left out. */
-  readonly leadIn?: number | undefined;
-  /** Silence after the last bit in seconds; 0 when left out. */
-  readonly tail?: number | undefined;
-  /** Phase of the sub-carrier at the first bit in cycles, 0 when left out. */
-  readonly startPhase?: number | undefined;
-  /**
-   * Must be `true` for bursts of the distress format or category. By setting it you confirm that the sound goes to
-   * a test bench, a recording or a closed training circuit, and never to a transmitter.
-   */
-  readonly allowDistress?: boolean | undefined;
-}
-
-/** A burst as far as sound is concerned: its bits, `'1'` for Y and `'0'` for B, the first-sent first. */
-export interface BitsOfBurst {
-  readonly bits: string;
-}
-
 /**
  * The sound of a burst: continuous-phase shift between 1300 Hz (Y, 1) and 2100 Hz (B, 0) at 1200 baud.
  *
@@ -62,7 +33,35 @@ export interface BitsOfBurst {
  * console.log(samples.length); // 800
  * ```
  */
-export function modulate(burst: BitsOfBurst | string, options: ModulateOptions): Float32Array {
+export function modulate(
+  burst:
+    | {
+        readonly bits: string;
+      }
+    | string,
+  options: {
+    /** Samples per second, 8000 to 192000; need not be a whole multiple of anything. */
+    readonly sampleRate: number;
+    /** Peak value of a sample, above 0 to 1; 0.5 when left out. */
+    readonly amplitude?: number | undefined;
+    /**
+     * `true` makes the tones rise by 6 dB an octave, as a frequency modulator without a pre-emphasis network of its
+     * own needs it to send the standard's phase modulation: 2100 Hz at the full amplitude, 1300 Hz 4.2 dB lower.
+     */
+    readonly preEmphasis?: boolean | undefined;
+    /** Silence before the first bit in seconds, not rounded to whole samples; 0 when left out. */
+    readonly leadIn?: number | undefined;
+    /** Silence after the last bit in seconds; 0 when left out. */
+    readonly tail?: number | undefined;
+    /** Phase of the sub-carrier at the first bit in cycles, 0 when left out. */
+    readonly startPhase?: number | undefined;
+    /**
+     * Must be `true` for bursts of the distress format or category. By setting it you confirm that the sound goes to
+     * a test bench, a recording or a closed training circuit, and never to a transmitter.
+     */
+    readonly allowDistress?: boolean | undefined;
+  },
+): Float32Array {
   const bits = typeof burst === 'string' ? burst : burst?.bits;
   if (typeof bits !== 'string' || /[^01]/.test(bits)) {
     throw new TypeError("modulate: bits: expected a string of '0' and '1'");

@@ -1,4 +1,5 @@
-import { decodeBits, decodeSymbol, encodeSymbol, type Reception } from '../burst/index.ts';
+import { decodeBits, type Reception } from '../burst/index.ts';
+import { decodeSymbol, encodeSymbol } from '../burst/internal.ts';
 
 /** Ten-bit words of M.493-16 Table A1-1 as they are looked for in a run of bits. */
 const DISTRESS = /* @__PURE__ */ encodeSymbol(112);

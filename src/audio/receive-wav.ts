@@ -1,15 +1,7 @@
 import { failure, type Issue, type Notice, type Result, success } from '../result/index.ts';
 import type { HeardBurst } from './heard-burst.ts';
 import { createReceiver } from './receiver.ts';
-import { type ReadWavOptions, readWav } from './wav/read.ts';
-
-/** A burst that was heard in a file, and where. */
-export interface WavBurst {
-  /** Channels in which the same call was heard at the same instant, counted from 0, the one with least noise first. */
-  readonly channels: readonly number[];
-  /** The burst as it was heard in the first of them. */
-  readonly burst: HeardBurst;
-}
+import { readWav } from './wav/read.ts';
 
 /** Every call in a WAV file. Plain data. */
 export interface WavReception {
@@ -21,7 +13,12 @@ export interface WavReception {
   /** Channels that were searched, counted from 0. */
   readonly searched: readonly number[];
   /** In order of their start. */
-  readonly bursts: readonly WavBurst[];
+  readonly bursts: readonly {
+    /** Channels in which the same call was heard at the same instant, counted from 0, the one with least noise first. */
+    readonly channels: readonly number[];
+    /** The burst as it was heard in the first of them. */
+    readonly burst: HeardBurst;
+  }[];
 }
 
 /** Seconds by which the starts of one burst may differ between channels. */
@@ -53,7 +50,10 @@ const SAME_INSTANT_S = 0.01;
  * console.log(first?.channels, first?.burst.reception.call.kind); // [ 0 ] test-call
  * ```
  */
-export function receiveWav(bytes: Uint8Array, options: ReadWavOptions = {}): Result<WavReception> {
+export function receiveWav(
+  bytes: Uint8Array,
+  options: NonNullable<Parameters<typeof readWav>[1]> = {},
+): Result<WavReception> {
   const first = readWav(bytes, options);
   if (!first.ok) return first;
   const { sampleRate, channelCount } = first.value;
@@ -62,7 +62,7 @@ export function receiveWav(bytes: Uint8Array, options: ReadWavOptions = {}): Res
   const searched =
     only === undefined ? Array.from({ length: channelCount }, (_, channel) => channel) : [only];
   const notices: Notice[] = [...first.notices];
-  const bursts: WavBurst[] = [];
+  const bursts: WavReception['bursts'][number][] = [];
   for (const channel of searched) {
     const sound = channel === first.value.channel ? first : readWav(bytes, { channel });
     if (!sound.ok) continue;
@@ -79,7 +79,11 @@ export function receiveWav(bytes: Uint8Array, options: ReadWavOptions = {}): Res
 }
 
 /** Adds a burst, or its channel to the same burst heard in another. */
-function addTo(bursts: WavBurst[], one: WavBurst, reach: number): void {
+function addTo(
+  bursts: WavReception['bursts'][number][],
+  one: WavReception['bursts'][number],
+  reach: number,
+): void {
   const at = bursts.findIndex(
     ({ burst }) =>
       Math.abs(burst.startSample - one.burst.startSample) < reach &&

@@ -14,24 +14,6 @@ import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
 import { createPost } from './post.ts';
 import { named, requireOptions, requireSamples } from './require.ts';
 
-/**
- * Settings and callbacks of a receiver.
- *
- * Callbacks are called one after another in the order of what was heard, each once, when all samples of the `push` or
- * `flush` they belong to are taken in. One that throws takes nothing from the others and harms no sound: when all were
- * called, `push` or `flush` throws the first error again.
- */
-export interface ReceiverOptions {
-  /** Samples per second of what is pushed, 8000 to 192000. */
-  readonly sampleRate: number;
-  /** Is called for every burst, in order of their phasing, about half a second after the burst's end. */
-  readonly onReception: (heard: HeardBurst) => void;
-  /** Is called for what is wrong with the sound: unusable samples, clipping, a burst that cannot be read. */
-  readonly onIssue?: ((issue: Issue) => void) | undefined;
-  /** Is called once for every second of the stream with what came in, so that a person sees whether anything does. */
-  readonly onLevel?: ((level: SoundLevel) => void) | undefined;
-}
-
 /** A stream of samples that is listened to. */
 export interface Receiver {
   /**
@@ -63,7 +45,7 @@ const RUN_OUT_S = 1.4;
  *
  * It looks for the phasing of a burst at every half bit, learns from it when the burst began, how its tones lie and
  * how strong they are, then weighs every possible word against the sound with the phase carried through from bit to
- * bit, and leaves the call to `decodeSymbolMetrics` of `seahail/burst`. Memory is bounded, nothing is allocated per
+ * bit, and leaves the call to the decoder of `seahail/burst`. Memory is bounded, nothing is allocated per
  * sample, and needs no platform features, so it runs unchanged in a worker.
  *
  * **Caution.** Software is no watch-keeping receiver. Keep the watch that rules and licence ask for with approved equipment.
@@ -94,7 +76,16 @@ const RUN_OUT_S = 1.4;
  * receiver.flush();
  * ```
  */
-export function createReceiver(options: ReceiverOptions): Receiver {
+export function createReceiver(options: {
+  /** Samples per second of what is pushed, 8000 to 192000. */
+  readonly sampleRate: number;
+  /** Is called for every burst, in order of their phasing, about half a second after the burst's end. */
+  readonly onReception: (heard: HeardBurst) => void;
+  /** Is called for what is wrong with the sound: unusable samples, clipping, a burst that cannot be read. */
+  readonly onIssue?: ((issue: Issue) => void) | undefined;
+  /** Is called once for every second of the stream with what came in, so that a person sees whether anything does. */
+  readonly onLevel?: ((level: SoundLevel) => void) | undefined;
+}): Receiver {
   requireOptions('createReceiver', options, 'sampleRate and onReception');
   const { sampleRate, onReception, onIssue = () => {}, onLevel = () => {} } = options;
   if (typeof sampleRate !== 'number' || !(sampleRate >= 8000 && sampleRate <= 192_000)) {
@@ -155,7 +146,7 @@ function createStream(
   sampleRate: number,
   onReception: (heard: HeardBurst) => void,
   onIssue: (issue: Issue) => void,
-  onLevel: (level: SoundLevel) => void,
+  onLevel: (level: Parameters<NonNullable<Parameters<typeof createReceiver>[0]['onLevel']>>[0]) => void,
 ): Stream {
   const baseband = createBaseband();
   const reader = createBurstReader(baseband);

@@ -10,32 +10,20 @@ import type { Reading } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { writeAisSentences, writeOwnPosition, writeSentences, writeWaypoint } from '../sentence/index.ts';
 
-/** Who speaks on the other side. */
-export interface BridgeOptions {
-  /** Own address on the network, 0 to 251, as claimed; needed to write frames. */
-  readonly source?: number | undefined;
-}
-
-/** What goes out on the network for one reading. */
-export interface BridgedFrames {
-  /** In order; none when nothing is carried. */
-  readonly frames: readonly NetworkFrame[];
-  readonly notices: readonly Notice[];
-}
-
-/** What goes out on the serial port for one reading. */
-export interface BridgedSentences {
-  /** Without line ends, in order; none when nothing is carried. */
-  readonly sentences: readonly string[];
-  readonly notices: readonly Notice[];
-}
-
 /** Carries readings from cable to cable. */
 export interface Bridge {
   /** Writes what a serial reader gave as frames. */
-  sentencesToNetwork(reading: Reading): BridgedFrames;
+  sentencesToNetwork(reading: Reading): {
+    /** In order; none when nothing is carried. */
+    readonly frames: readonly NetworkFrame[];
+    readonly notices: readonly Notice[];
+  };
   /** Writes what a network reader gave as sentences. */
-  networkToSentences(reading: NetworkReading): BridgedSentences;
+  networkToSentences(reading: NetworkReading): {
+    /** Without line ends, in order; none when nothing is carried. */
+    readonly sentences: readonly string[];
+    readonly notices: readonly Notice[];
+  };
 }
 
 /**
@@ -58,7 +46,12 @@ export interface Bridge {
  * if (reading) console.log(bridge.sentencesToNetwork(reading).frames.length); // 9
  * ```
  */
-export function createBridge({ source }: BridgeOptions = {}): Bridge {
+export function createBridge({
+  source,
+}: {
+  /** Own address on the network, 0 to 251, as claimed; needed to write frames. */
+  readonly source?: number | undefined;
+} = {}): Bridge {
   let sequence = -1;
   const next = (): { source: number; sequence: number } => {
     if (source === undefined) throw new RangeError('source: expected an address on the network, got none');

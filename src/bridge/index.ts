@@ -6,11 +6,5 @@
  *
  * @packageDocumentation
  */
-export {
-  type Bridge,
-  type BridgedFrames,
-  type BridgedSentences,
-  type BridgeOptions,
-  createBridge,
-} from './bridge.ts';
+export { type Bridge, createBridge } from './bridge.ts';
 export { BRIDGE_ISSUE_CODES } from './issue-code.ts';

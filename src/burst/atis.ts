@@ -15,7 +15,7 @@ const STREAM_LENGTH = 34;
  * The layout is second-hand: two restatements of ETSI EN 300 698 Annex B and ITU-R Report M.1159 agree with each
  * other, and with the published duration to 2 ms; neither text was seen. Only a type-approved set may transmit it.
  *
- * @param code - ten digits, the first a 9, as `toAtis` of `seahail/identity` makes them
+ * @param code - ten digits, the first a 9, as `encodeAtisCode` of `seahail/identity` makes them
  * @returns 360 characters `0` and `1`: 20 dots, then 34 symbols of ten bits, at 1200 bits a second
  * @throws RangeError when the code is not ten digits that begin with 9
  *
@@ -48,7 +48,7 @@ export function encodeAtis(code: string): string {
  * must agree, and the error check must be right. Nothing is repaired.
  *
  * @param bits - characters `0` and `1`, 1 being 1300 Hz; the burst may start anywhere in them
- * @returns ten digits, or why none were found; see `readAtis` of `seahail/identity` for what they may stand for
+ * @returns ten digits, or why none were found; see `decodeAtisCode` of `seahail/identity` for what they may stand for
  *
  * Source: as for {@link encodeAtis}, second-hand.
  *

@@ -1,6 +1,7 @@
 import { failure, type Issue, type Result } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
-import { type DecodeOptions, decodeFirst, decodeWhere, type GivenBits, type Stretch } from './decode-soft.ts';
+import type { decodeSoft } from './decode-soft.ts';
+import { decodeFirst, decodeWhere, type GivenBits, type Stretch } from './decode-soft.ts';
 import { listOf, wrongInput } from './input.ts';
 import { separate } from './judgement.ts';
 import type { Received } from './receive.ts';
@@ -37,7 +38,7 @@ const BIT = "0, 1 or missing ('?' in a text, null in an array)";
  */
 export function decodeBits(
   bits: string | ArrayLike<number | null>,
-  options: DecodeOptions = {},
+  options: NonNullable<Parameters<typeof decodeSoft>[1]> = {},
 ): Result<Reception> {
   return safely(
     () => decodeWhere(givenHard(bits), options, decodeHard),
@@ -46,7 +47,10 @@ export function decodeBits(
 }
 
 /** Decode bits of 1, -1 and 0 (not heard), with the share of wrong bits that the call itself shows. */
-export function decodeHard({ bits, offset }: Stretch, options: DecodeOptions): Received | null {
+export function decodeHard(
+  { bits, offset }: Stretch,
+  options: NonNullable<Parameters<typeof decodeSoft>[1]>,
+): Received | null {
   const first = decodeFirst(weighted(bits, offset, FIRST_GUESS), separate, options, FIRST_SHAPES);
   if (first === null) return null;
   const { start } = first.reception.quality;

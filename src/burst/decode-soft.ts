@@ -9,14 +9,6 @@ import { type Received, receive } from './receive.ts';
 import type { Reception } from './reception.ts';
 import { wordMetric } from './word-metric.ts';
 
-/** Where to look. */
-export interface DecodeOptions {
-  /** Index of the first phasing bit, when it is known; otherwise it is searched for. */
-  readonly start?: number | undefined;
-  /** Index from which on to search, 0 by default: the `end` of the reception before. */
-  readonly from?: number | undefined;
-}
-
 /** No bit is surer than this (natural log): receivers are less certain than they think. */
 const SUREST = 12;
 /** A burst that is less likely than this to be one is not reported. */
@@ -41,7 +33,6 @@ const STRETCH = 8192;
  * @returns the call and how sure it is; a doubtful call is a success too, with unreadable characters left open
  *
  * @see {@link decodeBits}
- * @see {@link decodeSymbolMetrics}
  *
  * @example
  * ```ts
@@ -55,12 +46,23 @@ const STRETCH = 8192;
  * console.log(call.kind, quality.verdict); // test-call clean
  * ```
  */
-export function decodeSoft(llrs: ArrayLike<number>, options: DecodeOptions = {}): Result<Reception> {
+export function decodeSoft(
+  llrs: ArrayLike<number>,
+  options: {
+    /** Index of the first phasing bit, when it is known; otherwise it is searched for. */
+    readonly start?: number | undefined;
+    /** Index from which on to search, 0 by default: the `end` of the reception before. */
+    readonly from?: number | undefined;
+  } = {},
+): Result<Reception> {
   return safely(
     () => decodeWhere(givenSoft(llrs), options, decodeRelated),
     () => failure(wrongInput('soft values', 'an array of numbers', llrs)),
   );
 }
+
+/** Where to look. */
+export type DecodeOptions = NonNullable<Parameters<typeof decodeSoft>[1]>;
 
 /** Bits as they were given; a stretch of them is made fit to calculate with when it is needed. */
 export interface GivenBits {
@@ -139,7 +141,7 @@ export function report(received: Received | null): Result<Reception> {
 export function decodeFirst(
   stretch: Stretch,
   trust: Trust,
-  options: DecodeOptions,
+  options: NonNullable<Parameters<typeof decodeSoft>[1]>,
   most?: number,
 ): Received | null {
   const { bits, offset } = stretch;

@@ -29,20 +29,6 @@ export interface SymbolMetricOptions {
  *   symbol; a word that was not heard has 128 zeros
  * @param options - a second, better look at the likeliest readings
  * @returns as {@link decodeSoft}; `start` is 0 and `end` ten times the count of symbols used
- *
- * @example
- * ```ts
- * import { decodeSymbolMetrics, encodeCall } from 'seahail/burst';
- * import { composeTestCall } from 'seahail/call';
- * import { valueOf } from 'seahail/result';
- *
- * const { stream } = encodeCall(composeTestCall({ from: '232999871', to: '002329990' }));
- * const metrics = new Float32Array(128 * stream.length).fill(-10);
- * stream.forEach((symbol, position) => {
- *   metrics[128 * position + symbol] = 6.9;
- * });
- * console.log(valueOf(decodeSymbolMetrics(metrics)).quality.verdict); // clean
- * ```
  */
 export function decodeSymbolMetrics(
   metrics: ArrayLike<number>,

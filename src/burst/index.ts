@@ -1,10 +1,9 @@
 /**
  * The burst: a call as symbols and bits on the air, and back again from whatever was heard of them.
  *
- * {@link encodeCall} makes the bits; {@link decodeSoft}, {@link decodeBits}, {@link decodeStream} and
- * {@link decodeSymbolMetrics} read them, each with its {@link Verdict}. Its parts are public too: the ten-bit
- * code, the error check, and the fields of a call as symbols. ITU-R M.493 and M.821-1 are cited from memory, unless
- * a national restatement is named.
+ * {@link encodeCall} makes the bits; {@link decodeSoft}, {@link decodeBits} and {@link decodeStream} read
+ * them, each with its {@link Verdict}. ITU-R M.493 and M.821-1 are cited from memory, unless a national restatement is
+ * named.
  *
  * Guide: [Burst: how does it travel?](../../docs/guide/burst.md).
  *
@@ -13,20 +12,12 @@
 export { decodeAtis, encodeAtis } from './atis.ts';
 export { decodeAttempt } from './decode-attempt.ts';
 export { decodeBits } from './decode-bits.ts';
-export { type DecodeOptions, decodeSoft } from './decode-soft.ts';
+export { decodeSoft } from './decode-soft.ts';
 export { decodeStream } from './decode-stream.ts';
-export { decodeSymbolMetrics, type SymbolMetricOptions } from './decode-symbol-metrics.ts';
+
 export { type Burst, encodeCall } from './encode.ts';
 export { errorCheckOf } from './error-check.ts';
-export { decodeCharacters, encodeCharacters } from './information.ts';
+
 export { BURST_ISSUE_CODES } from './issue-code.ts';
-export type { Rescore } from './judgement.ts';
-export type {
-  CharacterQuality,
-  CharacterSource,
-  ErrorCheck,
-  Reception,
-  ReceptionQuality,
-  Verdict,
-} from './reception.ts';
-export { decodeSymbol, encodeSymbol } from './symbol-code.ts';
+
+export type { Reception, Verdict } from './reception.ts';

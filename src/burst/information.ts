@@ -53,14 +53,6 @@ type Cut = readonly [name: FieldName, length: number];
  * figures 1 and 7 of Art. 36-2; position reply, eight-digit elements and telephone number from memory.
  *
  * @param received - symbols 0–127, `null` for unreadable, format specifier once
- *
- * @example
- * ```ts
- * import { decodeCharacters } from 'seahail/burst';
- *
- * const fields = decodeCharacters([112, 25, 20, 0, 10, 10, 107, 99, 99, 99, 99, 99, 88, 88, 100, 127]);
- * console.log(fields.nature, fields.time); // 107 [ 88, 88 ]
- * ```
  */
 export function decodeCharacters(received: Symbols): CallFields {
   const characters = safely(
@@ -82,16 +74,6 @@ export function decodeCharacters(received: Symbols): CallFields {
  *
  * A single-symbol field that could not be read gives `null` where a later field shows that it was sent.
  * The expansion is no part of the call's own characters.
- *
- * @see {@link decodeCharacters}
- *
- * @example
- * ```ts
- * import { encodeCharacters, decodeCharacters } from 'seahail/burst';
- *
- * const characters = [116, 108, 25, 20, 0, 10, 10, 100, 126, 90, 0, 6, 126, 126, 126, 127];
- * console.log(encodeCharacters(decodeCharacters(characters)).join() === characters.join()); // true
- * ```
  */
 export function encodeCharacters(fields: CallFields): (number | null)[] {
   const message: (number | null)[] = [];

@@ -1,4 +1,5 @@
-import { type Issue, quote } from '../result/index.ts';
+import type { Issue } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 
 /** An array, typed or not; `null` for anything else. */
 export function listOf(given: unknown): ArrayLike<unknown> | null {

@@ -3,3 +3,4 @@ export { type CallHeard, type JoinedCalls, joinCalls, MOST_CALLS, withCalls } fr
 export { report } from './decode-soft.ts';
 export { hearCall } from './decode-symbol-metrics.ts';
 export type { Received } from './receive.ts';
+export { decodeSymbol, encodeSymbol } from './symbol-code.ts';

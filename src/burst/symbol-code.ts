@@ -9,15 +9,6 @@
  * @param symbol - 0 to 127
  * @returns ten characters, each `0` or `1`
  * @throws RangeError when the symbol is not an integer from 0 to 127
- *
- * @see {@link decodeSymbol}
- *
- * @example
- * ```ts
- * import { encodeSymbol } from 'seahail/burst';
- *
- * console.log(encodeSymbol(15)); // 1111000011
- * ```
  */
 export function encodeSymbol(symbol: number): string {
   requireSymbol(symbol);
@@ -32,16 +23,6 @@ export function encodeSymbol(symbol: number): string {
  * The count finds every single wrong bit, but a 0 read as 1 together with a 1 read as 0 passes.
  *
  * @param bits - ten characters, each `0` or `1`, bit 1 first
- *
- * @see {@link encodeSymbol}
- *
- * @example
- * ```ts
- * import { decodeSymbol } from 'seahail/burst';
- *
- * console.log(decodeSymbol('1111000011')); // 15
- * console.log(decodeSymbol('1111000010')); // null
- * ```
  */
 export function decodeSymbol(bits: string): number | null {
   if (typeof bits !== 'string' || !/^[01]{7}/.test(bits)) return null;

@@ -1,4 +1,4 @@
-import { quote } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { kinds } from './kinds.ts';
 import { isRecord, type Properties, RECORD_IF_ANY, TEXT, type ValueType } from './part.ts';
 

@@ -1,4 +1,5 @@
-import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { failure, type Notice, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, parseDesignator } from './designator.ts';
 import { channelsNumbered, findChannel, isPlan, noPlan } from './find-channel.ts';

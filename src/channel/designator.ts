@@ -1,4 +1,5 @@
-import { failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
 import { plainText } from './plain-text.ts';
 

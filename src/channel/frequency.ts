@@ -1,4 +1,5 @@
-import { failure, quote, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type { Channel } from './channel.ts';
 import { plainText } from './plain-text.ts';
 

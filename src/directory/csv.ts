@@ -1,5 +1,6 @@
-import { formatIdentity, type IdentityStyle, parseIdentity } from '../identity/index.ts';
-import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { formatIdentity, parseIdentity } from '../identity/index.ts';
+import { failure, type Notice, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
@@ -26,7 +27,7 @@ import { createNoticeList, type NoticeList } from './notice-list.ts';
  * console.log(writeDirectoryCsv(directory).split('\r\n')[1]); // 002329990,Skerra Coastguard,,,,,
  * ```
  */
-export function writeDirectoryCsv(directory: Directory, style: IdentityStyle = 'machine'): string {
+export function writeDirectoryCsv(directory: Directory, style: 'people' | 'machine' = 'machine'): string {
   const labels = [
     ...new Set(directory.stations.flatMap(({ extra = [] }) => extra.map(({ label }) => label))),
   ].sort();

@@ -116,53 +116,31 @@ export function membersOf(directory: Directory, group: string): readonly KnownSt
 }
 
 /**
- * Stations heard, latest first.
+ * Stations heard or called lately, latest first.
  *
  * @param directory - where to look
+ * @param by - `'heardAt'`: heard on a call or by AIS; `'calledAt'`: called from here
  * @param most - length of the list at most
- * @returns stations with their `heardAt`
- *
- * @see {@link recentlyCalled}
+ * @returns stations that have that instant
  *
  * @example
  * ```ts
- * import { createDirectory, recentlyHeard } from 'seahail/directory';
+ * import { createDirectory, recentStations } from 'seahail/directory';
  *
  * const directory = createDirectory([
  *   { mmsi: '232999142', origin: 'heard', heardAt: 1000 },
  *   { mmsi: '232999563', origin: 'heard', heardAt: 2000 },
  * ]);
- * console.log(recentlyHeard(directory).map((station) => station.mmsi)); // [ '232999563', '232999142' ]
+ * console.log(recentStations(directory, 'heardAt').map((station) => station.mmsi)); // [ '232999563', '232999142' ]
  * ```
  */
-export function recentlyHeard(directory: Directory, most = 20): readonly KnownStation[] {
-  return recent(directory, 'heardAt', most);
-}
-
-/**
- * Stations called from here, latest first.
- *
- * @param directory - where to look
- * @param most - length of the list at most
- * @returns stations with their `calledAt`
- *
- * @see {@link recentlyHeard}
- *
- * @example
- * ```ts
- * import { createDirectory, recentlyCalled } from 'seahail/directory';
- *
- * const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name: 'Tern', calledAt: 1000 });
- * console.log(recentlyCalled(directory, 5).map((station) => station.name)); // [ 'Tern' ]
- * ```
- */
-export function recentlyCalled(directory: Directory, most = 20): readonly KnownStation[] {
-  return recent(directory, 'calledAt', most);
-}
-
-function recent(directory: Directory, field: 'heardAt' | 'calledAt', most: number): readonly KnownStation[] {
+export function recentStations(
+  directory: Directory,
+  by: 'heardAt' | 'calledAt',
+  most = 20,
+): readonly KnownStation[] {
   return directory.stations
-    .filter((station) => station[field] !== undefined)
-    .sort((a, b) => (b[field] ?? 0) - (a[field] ?? 0) || order(a.mmsi, b.mmsi))
+    .filter((station) => station[by] !== undefined)
+    .sort((a, b) => (b[by] ?? 0) - (a[by] ?? 0) || order(a.mmsi, b.mmsi))
     .slice(0, most);
 }

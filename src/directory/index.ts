@@ -10,18 +10,15 @@ export {
   findStations,
   membersOf,
   nameOf,
-  recentlyCalled,
-  recentlyHeard,
+  recentStations,
   stationOf,
 } from './find.ts';
 export { DIRECTORY_ISSUE_CODES } from './issue-code.ts';
 export { readDirectoryJson, writeDirectoryJson } from './json.ts';
 export type {
   Directory,
-  ExtraField,
   KnownStation,
   StationOrigin,
-  StationOrigins,
   StationUpdate,
 } from './known-station.ts';
 export { createDirectory, remember } from './remember.ts';

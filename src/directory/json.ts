@@ -1,6 +1,7 @@
 import { usesOf } from '../identity/index.ts';
 import { classify } from '../identity/internal.ts';
-import { failure, quote, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
 import { createNoticeList, type NoticeList } from './notice-list.ts';
 import { createDirectory, isInstant } from './remember.ts';

@@ -7,10 +7,7 @@ import type { IdentityKind, Mmsi } from '../identity/index.ts';
 export type StationOrigin = 'typed' | 'imported' | 'ais' | 'heard';
 
 /** A text that has no place of its own in {@link KnownStation}: another column of a list, another property of a card. */
-export interface ExtraField {
-  readonly label: string;
-  readonly text: string;
-}
+export type ExtraField = NonNullable<KnownStation['extra']>[number];
 
 /** One station of a {@link Directory}. Plain data. */
 export interface KnownStation {
@@ -26,22 +23,22 @@ export interface KnownStation {
   /** Group identities the station belongs to, in order of their digits, none twice. */
   readonly groups: readonly Mmsi[];
   /** Where the entry (the most trusted origin so far) and each text came from. */
-  readonly origins: StationOrigins;
+  readonly origins: {
+    readonly entry: StationOrigin;
+    readonly name?: StationOrigin;
+    readonly callSign?: StationOrigin;
+    readonly notes?: StationOrigin;
+  };
   /** When last heard on a call or by AIS, epoch milliseconds. */
   readonly heardAt?: number;
   /** When last called from here, epoch milliseconds. */
   readonly calledAt?: number;
   /** What was imported beside the known fields, in order of its labels. */
-  readonly extra?: readonly ExtraField[];
+  readonly extra?: readonly { readonly label: string; readonly text: string }[];
 }
 
 /** Origin of a {@link KnownStation} and of its texts. */
-export interface StationOrigins {
-  readonly entry: StationOrigin;
-  readonly name?: StationOrigin;
-  readonly callSign?: StationOrigin;
-  readonly notes?: StationOrigin;
-}
+export type StationOrigins = KnownStation['origins'];
 
 /** Something learnt about a station, to be remembered. */
 export interface StationUpdate {

@@ -1,6 +1,6 @@
 import { type Mmsi, usesOf } from '../identity/index.ts';
 import { classify } from '../identity/internal.ts';
-import { quote } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type {
   Directory,
   KnownStation,

@@ -1,5 +1,6 @@
 import { formatIdentity, parseIdentity } from '../identity/index.ts';
-import { failure, quote, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import {
   type ContentLine,
   escapeText,

@@ -3,7 +3,8 @@
  *
  * @packageDocumentation
  */
-import { type Notice, quote } from '../result/index.ts';
+import type { Notice } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { administrationRows } from './administration-table.ts';
 import type { Identity } from './identity.ts';
 

@@ -1,16 +1,7 @@
-import { failure, quote, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Mmsi } from './identity.ts';
-
-/** A country of the regional arrangement on the inland waterway radiotelephone service. */
-export interface AtisMember {
-  /** ISO 3166-1 alpha-2 code. */
-  readonly iso3166: string;
-  /** Maritime identification digits of the country. */
-  readonly mids: readonly string[];
-  /** Whether both lists seen name the country, or one of them alone. */
-  readonly listed: 'both' | 'one';
-}
 
 /**
  * Countries of the regional arrangement on the inland waterway service: ISO 3166-1 code, then each MID after the
@@ -34,8 +25,19 @@ const ATIS_MEMBERS =
  * console.log(atisMembers.asOf, atisMembers.countries.length); // 2022 18
  * ```
  */
-export const atisMembers: { readonly asOf: string; readonly countries: readonly AtisMember[] } =
-  /* @__PURE__ */ listMembers();
+export const atisMembers: {
+  readonly asOf: string;
+  readonly countries: readonly {
+    /** ISO 3166-1 alpha-2 code. */
+    readonly iso3166: string;
+    /** Maritime identification digits of the country. */
+    readonly mids: readonly string[];
+    /** Whether both lists seen name the country, or one of them alone. */
+    readonly listed: 'both' | 'one';
+  }[];
+} = /* @__PURE__ */ listMembers();
+
+type AtisMember = (typeof atisMembers)['countries'][number];
 
 function listMembers(): { asOf: string; countries: AtisMember[] } {
   const countries = ATIS_MEMBERS.split(' ').map((entry): AtisMember => {
@@ -46,25 +48,26 @@ function listMembers(): { asOf: string; countries: AtisMember[] } {
   return { asOf: '2022', countries };
 }
 
-/** The code read as one made of a call sign of two letters and four digits. */
-export interface AtisCallSign {
-  readonly kind: 'atis-call-sign';
-  readonly mid: string;
-  /** The call sign; `null` where the first letter of the country's call signs is not known here. */
-  readonly callSign: string | null;
-  /** Second letter and four digits: all that the code carries of the call sign. */
-  readonly afterFirstLetter: string;
-}
+/**
+ * One reading of an ATIS code: as made of a call sign of two letters and four digits, or as 9 and the identity of a
+ * ship.
+ */
+export type AtisReading =
+  | {
+      readonly kind: 'atis-call-sign';
+      readonly mid: string;
+      /** The call sign; `null` where the first letter of the country's call signs is not known here. */
+      readonly callSign: string | null;
+      /** Second letter and four digits: all that the code carries of the call sign. */
+      readonly afterFirstLetter: string;
+    }
+  | {
+      readonly kind: 'atis-mmsi';
+      readonly mid: string;
+      readonly mmsi: Mmsi;
+    };
 
-/** The code read as 9 and the identity of a ship. */
-export interface AtisMmsi {
-  readonly kind: 'atis-mmsi';
-  readonly mid: string;
-  readonly mmsi: Mmsi;
-}
-
-/** One reading of an ATIS code. */
-export type AtisReading = AtisCallSign | AtisMmsi;
+type AtisMmsi = Extract<AtisReading, { readonly kind: 'atis-mmsi' }>;
 
 /**
  * The ten digits of an ATIS code (automatic transmitter identification, inland VHF): of a call sign of two letters
@@ -81,37 +84,37 @@ export type AtisReading = AtisCallSign | AtisMmsi;
  * Source: Dutch and German licensing guidance on the regional arrangement (Annex 1), restated; PTS (Sweden) and
  * Ofcom (United Kingdom) for the form made of an identity.
  *
- * @see {@link readAtis}
+ * @see {@link decodeAtisCode}
  *
  * @example
  * ```ts
- * import { toAtis } from 'seahail/identity';
+ * import { encodeAtisCode } from 'seahail/identity';
  *
- * console.log(toAtis({ mid: '211', callSign: 'DA2345' })); // 9211012345
- * console.log(toAtis({ mmsi: '265123456' })); // 9265123456
+ * console.log(encodeAtisCode({ mid: '211', callSign: 'DA2345' })); // 9211012345
+ * console.log(encodeAtisCode({ mmsi: '265123456' })); // 9265123456
  * ```
  */
-export function toAtis(
+export function encodeAtisCode(
   from: { readonly mid: string; readonly callSign: string } | { readonly mmsi: string },
 ): string {
   if ('mmsi' in from) {
     if (classify(from.mmsi)?.kind === 'ship') return `9${from.mmsi}`;
-    throw new RangeError(`toAtis: expected the identity of a ship, got ${quote(String(from.mmsi))}`);
+    throw new RangeError(`encodeAtisCode: expected the identity of a ship, got ${quote(String(from.mmsi))}`);
   }
   const { mid, callSign } = from;
   if (typeof mid !== 'string' || !/^[2-7]\d\d$/.test(mid))
-    throw new RangeError(`toAtis: expected a MID of three digits, got ${quote(String(mid))}`);
+    throw new RangeError(`encodeAtisCode: expected a MID of three digits, got ${quote(String(mid))}`);
   const [, first, second = '', digits] =
     (typeof callSign === 'string' && /^([A-Z])([A-Z])(\d{4})$/.exec(callSign)) || [];
   if (first === undefined) {
     throw new RangeError(
-      `toAtis: expected a call sign of two letters and four digits, got ${quote(String(callSign))}`,
+      `encodeAtisCode: expected a call sign of two letters and four digits, got ${quote(String(callSign))}`,
     );
   }
   const letter = firstLetterOf(mid) ?? first;
   if (letter !== first)
     throw new RangeError(
-      `toAtis: expected a call sign that starts with ${letter} for MID ${mid}, got ${first}`,
+      `encodeAtisCode: expected a call sign that starts with ${letter} for MID ${mid}, got ${first}`,
     );
   return `9${mid}${String(second.charCodeAt(0) - 64).padStart(2, '0')}${digits}`;
 }
@@ -126,21 +129,21 @@ export function toAtis(
  * @param code - ten digits, the first a 9; spaces are ignored
  * @returns one reading or two, the likelier first; an issue for anything else
  *
- * Source: as for {@link toAtis}; that both readings are possible follows from the two forms.
+ * Source: as for {@link encodeAtisCode}; that both readings are possible follows from the two forms.
  *
  * @see {@link atisMembers}
  *
  * @example
  * ```ts
- * import { readAtis } from 'seahail/identity';
+ * import { decodeAtisCode } from 'seahail/identity';
  *
- * const code = readAtis('9211012345');
+ * const code = decodeAtisCode('9211012345');
  * if (code.ok) for (const reading of code.value) console.log(reading.kind === 'atis-mmsi' ? reading.mmsi : reading.callSign);
  * // DA2345
  * // 211012345
  * ```
  */
-export function readAtis(code: unknown): Result<readonly [AtisReading, ...AtisReading[]]> {
+export function decodeAtisCode(code: unknown): Result<readonly [AtisReading, ...AtisReading[]]> {
   const digits = typeof code === 'string' && code.length <= 40 ? code.replace(/\s/g, '') : '';
   const [likelier, ...others] = atisReadings(digits);
   if (likelier !== undefined) return success([likelier, ...others]);
@@ -164,7 +167,12 @@ function atisReadings(digits: string): readonly AtisReading[] {
   const first = firstLetterOf(mid);
   const afterFirstLetter = `${letter}${four}`;
   const callSign = first ? `${first}${afterFirstLetter}` : null;
-  const sign: AtisCallSign = { kind: 'atis-call-sign', mid, callSign, afterFirstLetter };
+  const sign: Extract<AtisReading, { readonly kind: 'atis-call-sign' }> = {
+    kind: 'atis-call-sign',
+    mid,
+    callSign,
+    afterFirstLetter,
+  };
   return ATIS_MEMBERS.includes(mid) ? [sign, identity] : [identity, sign];
 }
 

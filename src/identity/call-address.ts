@@ -1,16 +1,7 @@
-import { failure, type Notice, quote, type Result, success } from '../result/index.ts';
+import { failure, type Notice, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
-
-/** The ten digits in which a call carries an identity, taken apart. */
-export interface AddressDigits {
-  /** The first nine digits, as received. */
-  readonly digits: string;
-  /** The tenth digit: `'0'`, unless several sets share one identity or the call was damaged. */
-  readonly tenthDigit: string;
-  /** The identity, where the nine digits have an assigned form. */
-  readonly identity?: Identity;
-}
 
 /**
  * The ten digits in which a call carries an identity: the nine and a tenth digit, ITU-R M.493-16 (from memory).
@@ -59,7 +50,14 @@ export function encodeCallAddress(mmsi: string, tenthDigit = '0'): string {
  * if (address.ok) console.log(address.value.digits, address.value.identity?.kind); // 002329990 coast
  * ```
  */
-export function decodeCallAddress(tenDigits: unknown): Result<AddressDigits> {
+export function decodeCallAddress(tenDigits: unknown): Result<{
+  /** The first nine digits, as received. */
+  readonly digits: string;
+  /** The tenth digit: `'0'`, unless several sets share one identity or the call was damaged. */
+  readonly tenthDigit: string;
+  /** The identity, where the nine digits have an assigned form. */
+  readonly identity?: Identity;
+}> {
   const text = typeof tenDigits === 'string' ? tenDigits : '';
   const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
   const about = { at: [], received, clause: 'ITU-R M.493-16' };

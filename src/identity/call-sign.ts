@@ -1,5 +1,5 @@
-import { type FormSchema, failure, type Notice, quote, type Result, success } from '../result/index.ts';
-import { formSchema } from '../result/internal.ts';
+import { type FormSchema, failure, type Notice, type Result, success } from '../result/index.ts';
+import { formSchema, quote } from '../result/internal.ts';
 import { shipCallSign } from './call-sign-shape.ts';
 
 /**

@@ -1,9 +1,6 @@
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 
-/** `'people'`: parts apart, as in `00 211 1240`; `'machine'`: nine digits. */
-export type IdentityStyle = 'people' | 'machine';
-
 /**
  * Write an identity, for people by its parts: prefix, MID, then the rest (a ship's six digits in two threes).
  * {@link parseIdentity} reads both styles back.
@@ -22,7 +19,7 @@ export type IdentityStyle = 'people' | 'machine';
  * console.log(formatIdentity('023299905')); // 0 232 99905
  * ```
  */
-export function formatIdentity(identity: Identity | string, style: IdentityStyle = 'people'): string {
+export function formatIdentity(identity: Identity | string, style: 'people' | 'machine' = 'people'): string {
   const digits = typeof identity === 'string' ? identity : identity.mmsi;
   if (typeof digits !== 'string' || !/^\d{9}$/.test(digits))
     throw new RangeError('formatIdentity: expected nine digits');

@@ -6,7 +6,7 @@
  * - `seahail/identity/administrations`: assigned? The table of MIDs, apart because of its size.
  * - {@link formatIdentity}: for people and for machines.
  * - {@link encodeCallAddress}, {@link decodeCallAddress}: the ten digits used on the air.
- * - {@link toAtis}, {@link readAtis}: the ten digits used on inland waters.
+ * - {@link encodeAtisCode}, {@link decodeAtisCode}: the ten digits used on inland waters.
  * - {@link checkCallSign}: is a call sign plausible?
  * - {@link identitySchema}, {@link callSignSchema}: Standard Schemas for forms.
  * - {@link identityForms}: the table of forms, for help pages.
@@ -16,14 +16,14 @@
  *
  * @packageDocumentation
  */
-export type { AtisCallSign, AtisMember, AtisMmsi, AtisReading } from './atis.ts';
-export { atisMembers, readAtis, toAtis } from './atis.ts';
-export type { AddressDigits } from './call-address.ts';
+export type { AtisReading } from './atis.ts';
+export { atisMembers, decodeAtisCode, encodeAtisCode } from './atis.ts';
+
 export { decodeCallAddress, encodeCallAddress } from './call-address.ts';
 export { callSignSchema, checkCallSign } from './call-sign.ts';
 export type { IdentityField } from './check.ts';
 export { checkIdentity } from './check.ts';
-export type { IdentityStyle } from './format.ts';
+
 export { formatIdentity } from './format.ts';
 export type { IdentityForm } from './forms.ts';
 export { identityForms } from './forms.ts';
@@ -34,9 +34,9 @@ export type {
   Mmsi,
 } from './identity.ts';
 export { IDENTITY_ISSUE_CODES } from './issue-code.ts';
-export { isMmsi, mmsi } from './mmsi.ts';
+export { mmsi } from './mmsi.ts';
 export { parseIdentity } from './parse.ts';
-export type { IdentitySchemaOptions } from './schema.ts';
+
 export { identitySchema } from './schema.ts';
-export type { IdentityUses } from './uses.ts';
+
 export { usesOf } from './uses.ts';

@@ -6,15 +6,6 @@ import type { Mmsi } from './identity.ts';
  *
  * @param value - anything
  * @returns `true` exactly when {@link parseIdentity} accepts the value without having to tidy it
- *
- * @see {@link mmsi}
- *
- * @example
- * ```ts
- * import { isMmsi } from 'seahail/identity';
- *
- * console.log(isMmsi('002329990'), isMmsi('232 999 871'), isMmsi(232999871)); // true false false
- * ```
  */
 export function isMmsi(value: unknown): value is Mmsi {
   return classify(value as string) !== undefined;

@@ -1,4 +1,5 @@
-import { failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import { shipCallSign } from './call-sign-shape.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';

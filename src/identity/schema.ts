@@ -1,16 +1,8 @@
-import { type FormSchema, failures, type Issue, quote, type Result, success } from '../result/index.ts';
-import { formSchema, requireOptions } from '../result/internal.ts';
+import { type FormSchema, type Issue, type Result, success } from '../result/index.ts';
+import { failures, formSchema, quote, requireOptions } from '../result/internal.ts';
 import { checkIdentity, type IdentityField, wantField } from './check.ts';
 import type { Identity, IdentityKind, Mmsi } from './identity.ts';
 import { parseIdentity } from './parse.ts';
-
-/** What an {@link identitySchema} lets through. */
-export interface IdentitySchemaOptions {
-  /** The accepted kinds; all kinds when left out. */
-  readonly accept?: readonly IdentityKind[] | undefined;
-  /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
-  readonly field?: IdentityField | undefined;
-}
 
 /**
  * A schema for one identity, for libraries that take Standard Schema v1: forms, routers, procedures, environment.
@@ -37,7 +29,14 @@ export interface IdentitySchemaOptions {
  * console.log(shipField['~standard'].validate('232-999-871')); // { value: '232999871' }
  * ```
  */
-export function identitySchema(options: IdentitySchemaOptions = {}): FormSchema<Mmsi> {
+export function identitySchema(
+  options: {
+    /** The accepted kinds; all kinds when left out. */
+    readonly accept?: readonly IdentityKind[] | undefined;
+    /** The field the identity is for; refuses what {@link checkIdentity} refuses there. */
+    readonly field?: IdentityField | undefined;
+  } = {},
+): FormSchema<Mmsi> {
   const { accept, field } = requireOptions('identitySchema', options, ['accept', 'field']);
   // Text has an includes of its own: 'ship-group' would let ships through.
   if (accept !== undefined && !Array.isArray(accept))
@@ -56,7 +55,10 @@ export function identitySchema(options: IdentitySchemaOptions = {}): FormSchema<
 }
 
 /** What speaks against an identity in this field. */
-function issuesHere(identity: Identity, { accept, field }: IdentitySchemaOptions): readonly Issue[] {
+function issuesHere(
+  identity: Identity,
+  { accept, field }: NonNullable<Parameters<typeof identitySchema>[0]>,
+): readonly Issue[] {
   if (accept !== undefined && !accept.includes(identity.kind)) {
     return [unwanted(identity.mmsi, identity.kind, accept)];
   }
@@ -65,7 +67,10 @@ function issuesHere(identity: Identity, { accept, field }: IdentitySchemaOptions
 }
 
 /** Where the field takes no ships, eight digits lack no digit of one: what has a suggestion comes first. */
-function likelierFirst(issues: readonly Issue[], options: IdentitySchemaOptions): readonly Issue[] {
+function likelierFirst(
+  issues: readonly Issue[],
+  options: NonNullable<Parameters<typeof identitySchema>[0]>,
+): readonly Issue[] {
   const ship: Identity = { kind: 'ship', mmsi: '200000000' as Mmsi, mid: '200' };
   if (issuesHere(ship, options).length === 0) return issues;
   const offers = ({ suggestion }: Issue): boolean => {

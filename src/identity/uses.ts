@@ -1,15 +1,5 @@
 import type { IdentityKind } from './identity.ts';
 
-/** What an identity may do in a call. */
-export interface IdentityUses {
-  /** It may stand as the calling station's own identity. */
-  readonly own: boolean;
-  /** It may be the address of a call to one station; every 00 form is addressed this way. */
-  readonly individual: boolean;
-  /** It may be the address of a group call. */
-  readonly group: boolean;
-}
-
 /**
  * What an identity may do in a call.
  *
@@ -28,7 +18,14 @@ export interface IdentityUses {
  * console.log(usesOf({ kind: 'ship-group' }).group, usesOf({ kind: 'ship-group' }).own); // true false
  * ```
  */
-export function usesOf(identity: { readonly kind: IdentityKind }): IdentityUses {
+export function usesOf(identity: { readonly kind: IdentityKind }): {
+  /** It may stand as the calling station's own identity. */
+  readonly own: boolean;
+  /** It may be the address of a call to one station; every 00 form is addressed this way. */
+  readonly individual: boolean;
+  /** It may be the address of a group call. */
+  readonly group: boolean;
+} {
   switch (identity.kind) {
     case 'ship':
     case 'coast':

@@ -1,4 +1,5 @@
-import { type Issue, quote } from '../result/index.ts';
+import type { Issue } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 
 /** An issue about the digits of a call: subject, place, expected value and clause. */
 export function digitIssue(

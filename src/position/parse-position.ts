@@ -1,4 +1,5 @@
-import { failure, quote, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, plainText, refused, type Token, textIssue, tokensOf } from './position-text.ts';
 import { type Magnitude, notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';

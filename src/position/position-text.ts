@@ -1,4 +1,6 @@
-import { type Failure, failure, type Issue, quote, type Result, success } from '../result/index.ts';
+import { failure, type Issue, type Result, success } from '../result/index.ts';
+import type { Failure } from '../result/internal.ts';
+import { quote } from '../result/internal.ts';
 
 /** What a written position is made of; `offset` points back into the input. */
 export type Token =

@@ -1,4 +1,5 @@
-import { quote, type Result, success } from '../result/index.ts';
+import { type Result, success } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, refused, type Token } from './position-text.ts';
 

@@ -1,4 +1,5 @@
-import { type Failure, failure, type Issue, type Result, success } from '../result/index.ts';
+import { failure, type Issue, type Result, success } from '../result/index.ts';
+import type { Failure } from '../result/internal.ts';
 import { digitIssue } from './digit-issue.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
 

@@ -7,7 +7,7 @@
  */
 export type { FormSchema } from './form-schema.ts';
 export type { Issue, Notice } from './issue.ts';
-export { quote } from './quote.ts';
-export type { Failure, Result, Success } from './result.ts';
-export { failure, failures, success } from './result.ts';
+
+export type { Result } from './result.ts';
+export { failure, success } from './result.ts';
 export { valueOf } from './value-of.ts';

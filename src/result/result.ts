@@ -1,33 +1,55 @@
 import type { Issue, Notice } from './issue.ts';
 
-/** The good outcome: a value, and whatever a person should be told about it. */
-export interface Success<T> {
-  readonly ok: true;
-  readonly value: T;
-  readonly notices: readonly Notice[];
-}
-
-/** The bad outcome: at least one issue, first the one to mend first. */
-export interface Failure {
-  readonly ok: false;
-  readonly issues: readonly [Issue, ...Issue[]];
-}
-
 /** What every `parse…`, `find…` and `decode…` function returns. Plain data: it survives JSON and structured clone. */
-export type Result<T> = Success<T> | Failure;
+export type Result<T> =
+  | {
+      readonly ok: true;
+      readonly value: T;
+      /** What a person should be told about it. */
+      readonly notices: readonly Notice[];
+    }
+  | {
+      readonly ok: false;
+      /** At least one, first the one to correct first. */
+      readonly issues: readonly [Issue, ...Issue[]];
+    };
 
-/** A {@link Success} with the given value and notices. */
-export function success<T>(value: T, notices: readonly Notice[] = []): Success<T> {
+/** The good outcome. */
+export type Success<T> = Extract<Result<T>, { readonly ok: true }>;
+
+/** The bad outcome. */
+export type Failure = Extract<Result<never>, { readonly ok: false }>;
+
+/**
+ * A result that is good.
+ *
+ * @param value - what was found
+ * @param notices - what a person should be told about it
+ * @returns the result
+ */
+export function success<T>(
+  value: T,
+  notices: readonly Notice[] = [],
+): { readonly ok: true; readonly value: T; readonly notices: readonly Notice[] } {
   return { ok: true, value, notices };
 }
 
-/** A {@link Failure} with one issue or more. */
-export function failure(first: Issue, ...others: Issue[]): Failure {
+/**
+ * A result that is bad.
+ *
+ * @param first - the issue to correct first
+ * @param others - any further ones
+ * @returns the result
+ */
+export function failure(
+  first: Issue,
+  ...others: Issue[]
+): { readonly ok: false; readonly issues: readonly [Issue, ...Issue[]] } {
   return { ok: false, issues: [first, ...others] };
 }
 
 /**
- * A {@link Failure} from a list that a caller has checked not to be empty.
+ * A bad result from a list that a caller has checked not to be empty.
  *
  * @throws TypeError when it is no list
  * @throws RangeError when it is empty

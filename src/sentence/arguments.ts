@@ -1,4 +1,4 @@
-import { quote } from '../result/index.ts';
+import { quote } from '../result/internal.ts';
 
 /** Greatest distance from 1970, milliseconds, that a date can be told at (ECMA-262, time values). */
 const MOST_INSTANT = 8.64e15;

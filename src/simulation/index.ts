@@ -10,14 +10,7 @@
  *
  * @packageDocumentation
  */
-export type { SimulatedPerson } from './person.ts';
+
 export { simulate } from './simulate.ts';
-export type {
-  ChannelLoad,
-  ScriptLine,
-  SimulatedMoment,
-  SimulatedStation,
-  SimulationOptions,
-  SimulationResult,
-} from './simulation.ts';
-export { type TimeLineOptions, writeTimeLine } from './time-line.ts';
+export type { ScriptLine, SimulatedStation, SimulationResult } from './simulation.ts';
+export { writeTimeLine } from './time-line.ts';

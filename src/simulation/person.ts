@@ -1,15 +1,5 @@
-import type { Reason } from '../call/index.ts';
 import type { Effect, EventWithoutTime, StationState } from '../station/index.ts';
-
-/** The person aboard or ashore, as far as a simulation needs one. */
-export interface SimulatedPerson {
-  /** How calls are answered: `'able'`, with a reason not to, or not at all. */
-  readonly answers: 'able' | Reason | 'never';
-  /** Seconds until the person acts, least and most. */
-  readonly delay: readonly [least: number, most: number];
-  /** Seconds of talk on a working channel, least and most. */
-  readonly talk: readonly [least: number, most: number];
-}
+import type { SimulatedStation } from './simulation.ts';
 
 /** What a person will do, and after how many seconds. */
 export interface Reaction {
@@ -18,7 +8,11 @@ export interface Reaction {
 }
 
 /** What the person does about an effect; `null` when nothing. */
-export function reactionTo(person: SimulatedPerson, state: StationState, effect: Effect): Reaction | null {
+export function reactionTo(
+  person: NonNullable<SimulatedStation['person']>,
+  state: StationState,
+  effect: Effect,
+): Reaction | null {
   if (effect.dialogue === null) return null;
   switch (effect.kind) {
     case 'ask':
@@ -44,7 +38,7 @@ const UNTIL_SPOKEN = [120, 240] as const;
 
 /** A coast station acknowledges by hand; aboard, the person who answers calls offers help once the coast has answered. */
 function adviceTaken(
-  { answers, delay }: SimulatedPerson,
+  { answers, delay }: NonNullable<SimulatedStation['person']>,
   { settings }: StationState,
   { advice }: Effect<'advise'>,
   dialogue: number,
@@ -69,7 +63,7 @@ function isOwnDistress({ dialogues }: StationState, dialogue: number): boolean {
 }
 
 function answerTo(
-  { answers, delay }: SimulatedPerson,
+  { answers, delay }: NonNullable<SimulatedStation['person']>,
   { question }: Effect<'ask'>,
   dialogue: number,
 ): Reaction | null {
@@ -86,7 +80,11 @@ function answerTo(
   return { after: delay, event: { kind: 'confirm', dialogue } };
 }
 
-function speakFor({ talk }: SimulatedPerson, { situation }: Effect<'speak'>, dialogue: number): Reaction {
+function speakFor(
+  { talk }: NonNullable<SimulatedStation['person']>,
+  { situation }: Effect<'speak'>,
+  dialogue: number,
+): Reaction {
   const ends =
     situation === 'routine-call' ||
     situation === 'routine-answer' ||

@@ -5,13 +5,7 @@ import { createAir } from './air.ts';
 import { reactionTo } from './person.ts';
 import { aimed, createPlace, fixOf, type Place } from './place.ts';
 import { whoHearsWhom } from './reach.ts';
-import type {
-  ScriptLine,
-  SimulatedMoment,
-  SimulatedStation,
-  SimulationOptions,
-  SimulationResult,
-} from './simulation.ts';
+import type { ScriptLine, SimulatedMoment, SimulatedStation, SimulationResult } from './simulation.ts';
 import { type Heard, type Jams, receiversOf, type Transmission, transmissionsOf } from './transmission.ts';
 
 type Thing =
@@ -73,7 +67,18 @@ export function simulate(
     duration = 3600,
     bitErrorRate = 0.001,
     carrierDelay = 10,
-  }: SimulationOptions,
+  }: {
+    /** Any integer: the same seed gives the same simulation. */
+    readonly seed: number;
+    /** Start, epoch milliseconds; 2026-06-01 18:00 UTC when absent. */
+    readonly start?: number;
+    /** Seconds to simulate; one hour when absent. */
+    readonly duration?: number;
+    /** Share of bits that come wrong even without another transmission on top; 0.001 when absent. */
+    readonly bitErrorRate?: number;
+    /** Milliseconds until a station notices that another transmits; 10 when absent. */
+    readonly carrierDelay?: number;
+  },
 ): SimulationResult {
   const places = stations.map((station, index) => createPlace(station, index, seed + index));
   const byName = new Map(places.map((place) => [place.station.name, place]));

@@ -1,6 +1,6 @@
+import type { Reason } from '../call/index.ts';
 import type { Coordinates } from '../position/index.ts';
 import type { Effect, EventWithoutTime, SettingsInput, StationState } from '../station/index.ts';
-import type { SimulatedPerson } from './person.ts';
 
 /** One station of a simulation. */
 export interface SimulatedStation {
@@ -16,7 +16,14 @@ export interface SimulatedStation {
   /** By how many milliseconds its clock is ahead; 0 when absent. */
   readonly clockError?: number;
   /** Who minds it; nobody when absent. */
-  readonly person?: SimulatedPerson;
+  readonly person?: {
+    /** How calls are answered: `'able'`, with a reason not to, or not at all. */
+    readonly answers: 'able' | Reason | 'never';
+    /** Seconds until the person acts, least and most. */
+    readonly delay: readonly [least: number, most: number];
+    /** Seconds of talk on a working channel, least and most. */
+    readonly talk: readonly [least: number, most: number];
+  };
 }
 
 /** One thing that a person does at a set time. */
@@ -29,50 +36,36 @@ export interface ScriptLine {
   readonly event: EventWithoutTime;
 }
 
-/** How a simulation is run. */
-export interface SimulationOptions {
-  /** Any integer: the same seed gives the same simulation. */
-  readonly seed: number;
-  /** Start, epoch milliseconds; 2026-06-01 18:00 UTC when absent. */
-  readonly start?: number;
-  /** Seconds to simulate; one hour when absent. */
-  readonly duration?: number;
-  /** Share of bits that come wrong even without another transmission on top; 0.001 when absent. */
-  readonly bitErrorRate?: number;
-  /** Milliseconds until a station notices that another transmits; 10 when absent. */
-  readonly carrierDelay?: number;
-}
-
 /** Something a station did or was told, in the order of time. */
-export interface SimulatedMoment {
-  /** Simulated time, epoch milliseconds. */
-  readonly at: number;
-  /** Name of the station. */
-  readonly station: string;
-  readonly effect: Effect;
-}
+export type SimulatedMoment = SimulationResult['moments'][number];
 
 /** What channel 70 carried. */
-export interface ChannelLoad {
-  /** Bursts sent: a distress attempt counts five. */
-  readonly bursts: number;
-  /** Seconds in which at least one station transmitted. */
-  readonly busySeconds: number;
-  /** Share of the time in which the channel was in use: erlang. */
-  readonly erlang: number;
-  /** Receptions by stations that a burst was meant for: heard at all, clean, and lost. */
-  readonly meant: { readonly heard: number; readonly clean: number; readonly lost: number };
-  /** Distress attempts that a station in range should have heard, and those of which not one alert came through. */
-  readonly alerts: { readonly attempts: number; readonly spoilt: number };
-  /** Events given to stations. */
-  readonly events: number;
-}
+export type ChannelLoad = SimulationResult['channel70'];
 
 /** The outcome of a simulation. */
 export interface SimulationResult {
   /** Everything but `wake` effects. */
-  readonly moments: readonly SimulatedMoment[];
+  readonly moments: readonly {
+    /** Simulated time, epoch milliseconds. */
+    readonly at: number;
+    /** Name of the station. */
+    readonly station: string;
+    readonly effect: Effect;
+  }[];
   /** The stations at the end, by name. */
   readonly states: Readonly<Record<string, StationState>>;
-  readonly channel70: ChannelLoad;
+  readonly channel70: {
+    /** Bursts sent: a distress attempt counts five. */
+    readonly bursts: number;
+    /** Seconds in which at least one station transmitted. */
+    readonly busySeconds: number;
+    /** Share of the time in which the channel was in use: erlang. */
+    readonly erlang: number;
+    /** Receptions by stations that a burst was meant for: heard at all, clean, and lost. */
+    readonly meant: { readonly heard: number; readonly clean: number; readonly lost: number };
+    /** Distress attempts that a station in range should have heard, and those of which not one alert came through. */
+    readonly alerts: { readonly attempts: number; readonly spoilt: number };
+    /** Events given to stations. */
+    readonly events: number;
+  };
 }

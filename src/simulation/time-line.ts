@@ -2,12 +2,6 @@ import { describeCall } from '../call/index.ts';
 import { LAST_INSTANT } from '../station/internal.ts';
 import type { SimulatedMoment, SimulationResult } from './simulation.ts';
 
-/** How a time line is written. */
-export interface TimeLineOptions {
-  /** Names by identity, nine digits, beyond those of the stations themselves: groups for instance. */
-  readonly names?: Readonly<Record<string, string>>;
-}
-
 /**
  * A simulation as a log book reads: time in UTC, station, what happened. Identities are written as names.
  *
@@ -32,7 +26,12 @@ export interface TimeLineOptions {
  */
 export function writeTimeLine(
   result: SimulationResult,
-  { names = {} }: TimeLineOptions = {},
+  {
+    names = {},
+  }: {
+    /** Names by identity, nine digits, beyond those of the stations themselves: groups for instance. */
+    readonly names?: Readonly<Record<string, string>>;
+  } = {},
 ): readonly string[] {
   const known = new Map(Object.entries(names));
   for (const [name, { settings }] of Object.entries(result.states)) {

@@ -4,6 +4,6 @@
  *
  * @packageDocumentation
  */
-export type { Situation, Situations, SpokenDistress, SpokenLine, SpokenScript } from './script.ts';
-export { type FigureWords, spell } from './spell.ts';
-export { type SpokenScriptOptions, spokenScript } from './spoken-script.ts';
+export type { Situation, Situations, SpokenScript } from './script.ts';
+export { spell } from './spell.ts';
+export { spokenScript } from './spoken-script.ts';

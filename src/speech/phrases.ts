@@ -1,6 +1,6 @@
 import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
-import { type FigureWords, spell } from './spell.ts';
+import { spell } from './spell.ts';
 
 /** Says numbers, stations, places and times one figure at a time (IMO A.918(22), general rules, from memory). */
 export interface Phrases {
@@ -22,7 +22,7 @@ export function blank(what: string): string {
 }
 
 /** Phrases with the chosen form of figures. */
-export function phrasesWith(figures: FigureWords): Phrases {
+export function phrasesWith(figures: 'plain' | 'figure-code'): Phrases {
   const digits = (text: string) => spell(text, figures);
   const name = (station: SpokenStation) =>
     given(station.name) ?? spelledIdentity(station, digits) ?? blank('name of the station');

@@ -1,25 +1,22 @@
 import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
 
-/** What is known of a distress. */
-export interface SpokenDistress {
-  readonly nature?: NatureOfDistress | null | undefined;
-  readonly position?: ReportedPosition | null | undefined;
-  /** UTC of the position. */
-  readonly time?: TimeOfDay | null | undefined;
-  /** Kind of assistance required, e.g. `'I require a pump'`. */
-  readonly assistance?: string | null | undefined;
-  readonly personsOnBoard?: number | null | undefined;
-  /** Anything else that helps the rescue. */
-  readonly information?: string | null | undefined;
-}
-
 /** What is known in each situation, by its kind. */
 export interface Situations {
   /** Own vessel is in grave and imminent danger. */
-  readonly mayday: SpokenDistress;
+  readonly mayday: {
+    readonly nature?: NatureOfDistress | null | undefined;
+    readonly position?: ReportedPosition | null | undefined;
+    /** UTC of the position. */
+    readonly time?: TimeOfDay | null | undefined;
+    /** Kind of assistance required, e.g. `'I require a pump'`. */
+    readonly assistance?: string | null | undefined;
+    readonly personsOnBoard?: number | null | undefined;
+    /** Anything else that helps the rescue. */
+    readonly information?: string | null | undefined;
+  };
   /** Another vessel is in distress and cannot say so herself. */
-  readonly 'mayday-relay': SpokenDistress & {
+  readonly 'mayday-relay': Situations['mayday'] & {
     /** `null` when the vessel is not known. */
     readonly distressed: SpokenStation | null;
     /** All stations unless stated. */
@@ -91,14 +88,7 @@ export type Situation<Kind extends keyof Situations = keyof Situations> = {
 }[Kind];
 
 /** One thing to say. */
-export interface SpokenLine {
-  /** The words; a missing fact is put in brackets, e.g. `[call sign]`. */
-  readonly say: string;
-  /** Who says it, when it is not the own station. */
-  readonly who?: 'other';
-  /** What to do or mind at this line. */
-  readonly note?: string;
-}
+export type SpokenLine = SpokenScript['lines'][number];
 
 /** The words of a voice message. */
 export interface SpokenScript {
@@ -106,7 +96,14 @@ export interface SpokenScript {
   /** VHF channel, `null` when none was named. */
   readonly channel: string | null;
   /** Empty when there is nothing to say; `caution` then says what to do. */
-  readonly lines: readonly SpokenLine[];
+  readonly lines: readonly {
+    /** The words; a missing fact is put in brackets, e.g. `[call sign]`. */
+    readonly say: string;
+    /** Who says it, when it is not the own station. */
+    readonly who?: 'other';
+    /** What to do or mind at this line. */
+    readonly note?: string;
+  }[];
   /** The missing facts, which are put in brackets, each once. */
   readonly blanks: readonly string[];
   readonly caution: string;
@@ -120,3 +117,6 @@ export function script(parts: Omit<SpokenScript, 'blanks'>): SpokenScript {
   );
   return { ...parts, blanks: [...new Set(blanks)] };
 }
+
+/** What is known of a distress. */
+export type SpokenDistress = Situations['mayday'];

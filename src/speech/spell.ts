@@ -1,6 +1,3 @@
-/** How figures are spoken: as words, digit by digit, or by the figure code of the Radio Regulations. */
-export type FigureWords = 'plain' | 'figure-code';
-
 /**
  * Letters: Radio Regulations Appendix 14 (the same in the IMO standard marine communication phrases, A.918(22)),
  * from memory.
@@ -72,7 +69,7 @@ const FIGURE_CODE = [
  * console.log(spell('72', 'figure-code')); // Setteseven Bissotwo
  * ```
  */
-export function spell(text: string, figures: FigureWords = 'plain'): string {
+export function spell(text: string, figures: 'plain' | 'figure-code' = 'plain'): string {
   const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toUpperCase();
   return [...plain]
     .filter((character) => character.trim() !== '')
@@ -80,7 +77,7 @@ export function spell(text: string, figures: FigureWords = 'plain'): string {
     .join(' ');
 }
 
-function word(character: string, figures: FigureWords): string {
+function word(character: string, figures: 'plain' | 'figure-code'): string {
   if (Object.hasOwn(LETTERS, character)) return LETTERS[character] as string;
   if (/\d/.test(character)) return (figures === 'plain' ? PLAIN : FIGURE_CODE)[Number(character)] as string;
   if (character === '.') return 'decimal';

@@ -6,20 +6,8 @@ import { type Phrases, phrasesWith } from './phrases.ts';
 import { radioCheck, routineAnswer, routineCall } from './routine.ts';
 import { type Situation, type SpokenScript, script } from './script.ts';
 import { type NothingToSay, situationOf } from './situation-of.ts';
-import type { FigureWords } from './spell.ts';
-import { panPan, securite } from './urgency.ts';
 
-/** How a script is made. */
-export interface SpokenScriptOptions {
-  /** Names and call signs of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
-  readonly directory?: StationNames | undefined;
-  /** `'plain'` unless stated. */
-  readonly figures?: FigureWords | undefined;
-  /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
-  readonly alertTime?: TimeOfDay | null | undefined;
-  /** Own coast station is designated to acknowledge distress by DSC; not unless stated. */
-  readonly designated?: boolean | undefined;
-}
+import { panPan, securite } from './urgency.ts';
 
 /**
  * The words to say on the voice channel: in a situation, or after a call was sent or received. Call signs and
@@ -53,7 +41,16 @@ export interface SpokenScriptOptions {
 export function spokenScript(
   subject: Call | Situation,
   vessel: SpokenStation,
-  options: SpokenScriptOptions = {},
+  options: {
+    /** Names and call signs of stations: a directory, or a function such as `(mmsi) => stationOf(directory, mmsi)`. */
+    readonly directory?: StationNames | undefined;
+    /** `'plain'` unless stated. */
+    readonly figures?: 'plain' | 'figure-code' | undefined;
+    /** UTC at which the own alert was sent, for its cancellation: the cancelling call does not carry it. */
+    readonly alertTime?: TimeOfDay | null | undefined;
+    /** Own coast station is designated to acknowledge distress by DSC; not unless stated. */
+    readonly designated?: boolean | undefined;
+  } = {},
 ): SpokenScript {
   want('spokenScript', 'a call or a situation', subject);
   want('spokenScript', 'the own vessel', vessel);

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, throughPath } from '../../bench/receiver/channel.ts';
 import { randomFrom } from '../../bench/receiver/random.ts';
-import { createReceiver, type HeardBurst, modulate, type SoundLevel } from '../../src/audio/index.ts';
+import { createReceiver, type HeardBurst, modulate } from '../../src/audio/index.ts';
 import { encodeCall } from '../../src/burst/index.ts';
 import { composeTestCall } from '../../src/call/index.ts';
 import type { Issue } from '../../src/result/index.ts';
@@ -494,7 +494,7 @@ describe('spoilt phasing', () => {
 describe('the level of what comes in', () => {
   it('is told once a second, in order, whether a call is there or not', () => {
     const sampleRate = 8000;
-    const levels: SoundLevel[] = [];
+    const levels: Parameters<NonNullable<Parameters<typeof createReceiver>[0]['onLevel']>>[0][] = [];
     const receiver = createReceiver({
       sampleRate,
       onReception: () => {},

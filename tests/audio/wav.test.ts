@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readWav, type WavFormat, writeWav } from '../../src/audio/index.ts';
+import { readWav, writeWav } from '../../src/audio/index.ts';
+import type { WavFormat } from '../../src/audio/wav/read.ts';
 
 const formats: readonly WavFormat[] = ['int8', 'int16', 'int24', 'int32', 'float32', 'float64'];
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeAtis, decodeBits, encodeAtis, encodeSymbol } from '../../src/burst/index.ts';
+import { decodeAtis, decodeBits, encodeAtis } from '../../src/burst/index.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // Layout second-hand: restatements of ETSI EN 300 698 Annex B and ITU-R Report M.1159. The stream below was worked

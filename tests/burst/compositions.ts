@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { decodeCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters } from '../../src/burst/information.ts';
 import { type Call, type Composition, compositions, decodeFields } from '../../src/call/index.ts';
 import {
   categories,

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  decodeBits,
-  decodeSoft,
-  decodeStream,
-  decodeSymbolMetrics,
-  encodeCall,
-} from '../../src/burst/index.ts';
+import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
+import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { composeDistressAlert, composeTestCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { anyCall } from './compositions.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { charactersFromSets, setsFromCharacters } from '../../src/burst/expansion.ts';
-import { decodeBits, decodeStream, encodeCall, encodeSymbol } from '../../src/burst/index.ts';
+import { decodeBits, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import type { ExpansionSet } from '../../src/call/fields.ts';
 import { type Call, composePositionReply, composePositionRequest } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';

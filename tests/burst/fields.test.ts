@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decodeCharacters, encodeCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../src/burst/information.ts';
 import { emptyFields } from '../../src/call/fields.ts';
 import type { CallFields, Symbols } from '../../src/call/index.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeCharacters, encodeCharacters } from '../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../src/burst/information.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });
 const format = fc.oneof(fc.constantFrom(102, 112, 114, 116, 120, 123), symbol);

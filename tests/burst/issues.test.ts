@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { charactersFromSets } from '../../src/burst/expansion.ts';
-import {
-  decodeBits,
-  decodeSoft,
-  decodeStream,
-  decodeSymbolMetrics,
-  encodeCall,
-  encodeSymbol,
-} from '../../src/burst/index.ts';
+import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { emptyFields } from '../../src/call/fields.ts';
 import {
   composeAllShipsCall,

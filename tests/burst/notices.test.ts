@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { plausibleLayouts, sentLayout } from '../../src/burst/expansion.ts';
-import type { ReceptionQuality } from '../../src/burst/index.ts';
+
 import { notFound, receptionNotices } from '../../src/burst/notices.ts';
+import type { ReceptionQuality } from '../../src/burst/reception.ts';
 
 type Circumstances = Parameters<typeof receptionNotices>[1];
 

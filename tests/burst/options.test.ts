@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  decodeBits,
-  decodeSoft,
-  decodeStream,
-  decodeSymbolMetrics,
-  encodeCall,
-} from '../../src/burst/index.ts';
+import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
+import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { metricsOf } from './heard.ts';

@@ -1,19 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { decodeHard } from '../../src/burst/decode-bits.ts';
 import { decodeFirst } from '../../src/burst/decode-soft.ts';
-import {
-  decodeBits,
-  decodeSoft,
-  decodeStream,
-  decodeSymbolMetrics,
-  encodeCall,
-  encodeSymbol,
-  type Reception,
-} from '../../src/burst/index.ts';
+import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
+import { decodeBits, decodeSoft, decodeStream, encodeCall, type Reception } from '../../src/burst/index.ts';
 import { separate } from '../../src/burst/judgement.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
-import { type Success, valueOf } from '../../src/result/index.ts';
+import { valueOf } from '../../src/result/index.ts';
+import type { Success } from '../../src/result/result.ts';
 import { copiesOf, metricsOf, type Word, withWords } from './heard.ts';
 
 // Invented stations of the demo scenario.

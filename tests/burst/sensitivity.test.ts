@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { receivedBits } from '../../bench/burst/phase-continuous.ts';
 import { randomFrom } from '../../bench/burst/random.ts';
 import { randomCall } from '../../bench/burst/random-call.ts';
-import { decodeBits, decodeSoft, encodeSymbol, type Reception } from '../../src/burst/index.ts';
+import { decodeBits, decodeSoft, type Reception } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import type { Result } from '../../src/result/index.ts';
 
 // A small part of bench/burst with fixed seeds; the shares wanted were measured there and leave room for chance.

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeCharacters, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { decodeCharacters } from '../../src/burst/information.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';

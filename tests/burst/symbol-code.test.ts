@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { decodeSymbol, encodeSymbol, errorCheckOf } from '../../src/burst/index.ts';
+import { errorCheckOf } from '../../src/burst/index.ts';
+import { decodeSymbol, encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { tenBits } from '../oracle/burst-code.ts';
 
 const { rows } = JSON.parse(

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  decodeSoft,
-  decodeStream,
-  decodeSymbolMetrics,
-  encodeCall,
-  encodeSymbol,
-} from '../../src/burst/index.ts';
+import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
+import { decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 

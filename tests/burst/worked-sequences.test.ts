@@ -1,12 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import {
-  decodeBits,
-  decodeCharacters,
-  decodeStream,
-  encodeCall,
-  encodeCharacters,
-} from '../../src/burst/index.ts';
+import { decodeBits, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../src/burst/information.ts';
 import { emptyFields } from '../../src/call/fields.ts';
 import { type CallFields, decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';

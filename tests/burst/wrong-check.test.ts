@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeBits, decodeCharacters, decodeStream, encodeSymbol } from '../../src/burst/index.ts';
+import { decodeBits, decodeStream } from '../../src/burst/index.ts';
+import { decodeCharacters } from '../../src/burst/information.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { decodeFields } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { anyCharacters } from './compositions.ts';

@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
 import { plausibleLayouts, setsFromCharacters } from '../../src/burst/expansion.ts';
-import { decodeStream, encodeAtis, encodeCall, encodeSymbol } from '../../src/burst/index.ts';
+import { decodeStream, encodeAtis, encodeCall } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 

@@ -9,8 +9,7 @@ import {
   membersOf,
   mergeDirectories,
   nameOf,
-  recentlyCalled,
-  recentlyHeard,
+  recentStations,
   remember,
   type StationOrigin,
   type StationUpdate,
@@ -209,10 +208,10 @@ describe('finding', () => {
   it('lists members, and stations lately heard and called', () => {
     const sound = inTheSound();
     expect(names(membersOf(sound, '023299905'))).toEqual(['Tern of Ardle', 'Pellinore']);
-    expect(names(recentlyHeard(sound))).toEqual(['BOUNTY OF LORN', '823299904', 'Pellinore']);
+    expect(names(recentStations(sound, 'heardAt'))).toEqual(['BOUNTY OF LORN', '823299904', 'Pellinore']);
     expect(membersOf(sound, '023299906')).toEqual([]);
-    expect(names(recentlyHeard(sound, 1))).toEqual(['BOUNTY OF LORN']);
-    expect(names(recentlyCalled(sound))).toEqual(['Skerra Coastguard']);
+    expect(names(recentStations(sound, 'heardAt', 1))).toEqual(['BOUNTY OF LORN']);
+    expect(names(recentStations(sound, 'calledAt'))).toEqual(['Skerra Coastguard']);
   });
 });
 

@@ -2,36 +2,37 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import table from '../../shared/identity/administrations.json' with { type: 'json' };
 import vectors from '../../shared/identity/atis.json' with { type: 'json' };
-import { atisMembers, parseIdentity, readAtis, toAtis } from '../../src/identity/index.ts';
+import { atisMembers } from '../../src/identity/atis.ts';
+import { decodeAtisCode, encodeAtisCode, parseIdentity } from '../../src/identity/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { hostile } from './arbitrary.ts';
 
 // Sources stand beside each vector of the file.
 describe('ATIS codes', () => {
   it.each(vectors.encoded)('$code is made of $from ($source)', ({ from, code }) => {
-    expect(toAtis(from as Parameters<typeof toAtis>[0])).toBe(code);
+    expect(encodeAtisCode(from as Parameters<typeof encodeAtisCode>[0])).toBe(code);
   });
 
   it.each(vectors.read)('$code: $reason', ({ code, readings }) => {
-    expect(readAtis(code)).toEqual({ ok: true, value: readings, notices: [] });
-    expect(readAtis(`${code.slice(0, 4)} ${code.slice(4)}`)).toMatchObject({ ok: true });
+    expect(decodeAtisCode(code)).toEqual({ ok: true, value: readings, notices: [] });
+    expect(decodeAtisCode(`${code.slice(0, 4)} ${code.slice(4)}`)).toMatchObject({ ok: true });
   });
 
   it.each(vectors.refused)('$code is refused: $reason', ({ code }) => {
-    expect(readAtis(code)).toMatchObject({ ok: false, issues: [{ code: 'identity-atis-shape' }] });
+    expect(decodeAtisCode(code)).toMatchObject({ ok: false, issues: [{ code: 'identity-atis-shape' }] });
   });
 
   it('of another call sign or identity is refused: no rule for it was seen', () => {
     for (const callSign of ['DAB234', 'DA234', 'da2345', '2ZZM8', ''])
-      expect(() => toAtis({ mid: '211', callSign }), callSign).toThrow(RangeError);
+      expect(() => encodeAtisCode({ mid: '211', callSign }), callSign).toThrow(RangeError);
     for (const mmsi of ['002329990', '023299905', '823299904', '97200123', ''])
-      expect(() => toAtis({ mmsi }), mmsi).toThrow(RangeError);
+      expect(() => encodeAtisCode({ mmsi }), mmsi).toThrow(RangeError);
     for (const mid of ['111', '21', ''])
-      expect(() => toAtis({ mid, callSign: 'DA2345' })).toThrow(RangeError);
+      expect(() => encodeAtisCode({ mid, callSign: 'DA2345' })).toThrow(RangeError);
   });
 
   it('of a call sign of another country is refused, because the code would read as another', () => {
-    expect(() => toAtis({ mid: '211', callSign: 'PA2345' })).toThrow('starts with D for MID 211');
+    expect(() => encodeAtisCode({ mid: '211', callSign: 'PA2345' })).toThrow('starts with D for MID 211');
   });
 
   it('comes back among its readings, whatever it was made of', () => {
@@ -40,18 +41,18 @@ describe('ATIS codes', () => {
     const mid = fc.constantFrom(...table.entries.map((entry) => entry.mid));
     fc.assert(
       fc.property(mid, letter, digits(4), ($mid, second, four) => {
-        const read = valueOf(readAtis(toAtis({ mid: '269', callSign: `H${second}${four}` })));
+        const read = valueOf(decodeAtisCode(encodeAtisCode({ mid: '269', callSign: `H${second}${four}` })));
         expect(read).toContainEqual(expect.objectContaining({ callSign: `H${second}${four}` }));
         const ship = `${$mid}${four}${four.slice(2)}`;
-        const mmsi = valueOf(readAtis(toAtis({ mmsi: ship })));
+        const mmsi = valueOf(decodeAtisCode(encodeAtisCode({ mmsi: ship })));
         expect(mmsi).toContainEqual({ kind: 'atis-mmsi', mid: $mid, mmsi: ship });
       }),
     );
   });
 
   it('nothing makes it throw', () => {
-    for (const input of hostile) expect(readAtis(input)).toMatchObject({ ok: false });
-    fc.assert(fc.property(fc.anything(), (input) => void readAtis(input)));
+    for (const input of hostile) expect(decodeAtisCode(input)).toMatchObject({ ok: false });
+    fc.assert(fc.property(fc.anything(), (input) => void decodeAtisCode(input)));
   });
 
   it('members are countries of the table of administrations, with their MIDs', () => {

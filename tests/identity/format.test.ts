@@ -8,10 +8,10 @@ import {
   encodeCallAddress,
   formatIdentity,
   type Identity,
-  isMmsi,
   mmsi,
   parseIdentity,
 } from '../../src/identity/index.ts';
+import { isMmsi } from '../../src/identity/mmsi.ts';
 import { assigned, hostile, nineDigits } from './arbitrary.ts';
 
 describe('formatIdentity', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { quote } from '../../src/result/index.ts';
+
+import { quote } from '../../src/result/quote.ts';
 
 describe('quote', () => {
   it.each([

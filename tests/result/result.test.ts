@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { failure, failures, type Issue, type Result, success, valueOf } from '../../src/result/index.ts';
+import { failure, type Issue, type Result, success, valueOf } from '../../src/result/index.ts';
+import { failures } from '../../src/result/result.ts';
 
 const first: Issue = { code: 'call-first', message: 'first thing', at: [] };
 const second: Issue = { code: 'call-second', message: 'second thing', at: ['field', 0] };

@@ -1,6 +1,6 @@
 import { encodeCall, type Verdict } from 'seahail/burst';
 import { type Call, describeCall } from 'seahail/call';
-import { type SpokenLine, type SpokenScript, spokenScript } from 'seahail/speech';
+import { type SpokenScript, spokenScript } from 'seahail/speech';
 import {
   createStation,
   type Effect,
@@ -26,7 +26,7 @@ export interface Line {
   /** What is advised, one thing each. */
   readonly advised: readonly { readonly text: string; readonly clause: string | null }[];
   /** Words to be spoken, one line each. */
-  readonly spoken: readonly SpokenLine[];
+  readonly spoken: SpokenScript['lines'];
 }
 
 /** What one push of the button brought. */

@@ -1,9 +1,12 @@
 import type { HeardBurst } from 'seahail/audio';
-import type { CharacterQuality, CharacterSource, ErrorCheck, Reception, Verdict } from 'seahail/burst';
+import type { Reception, Verdict } from 'seahail/burst';
 import { describeCall } from 'seahail/call';
 import { type Child, h } from '../frame/dom.ts';
 import { cautionBox, findings, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
+
+type Quality = Reception['quality'];
+type CharacterQuality = Quality['characters'][number];
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
   clean: 'Received clean',
@@ -11,7 +14,7 @@ const VERDICTS: Readonly<Record<Verdict, string>> = {
   doubtful: 'Doubtful: received in error, act on nothing',
 };
 
-const SOURCES: Readonly<Record<CharacterSource, string>> = {
+const SOURCES: Readonly<Record<CharacterQuality['source'], string>> = {
   'both-copies': 'both copies agree',
   'one-copy': 'one copy says so',
   soft: 'both copies added up',
@@ -64,7 +67,7 @@ export function heardCard(
   );
 }
 
-function errorCheckAnswer(check: ErrorCheck): string {
+function errorCheckAnswer(check: Quality['errorCheck']): string {
   switch (check.kind) {
     case 'as-sent':
       return 'right as sent';

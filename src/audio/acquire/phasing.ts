@@ -1,4 +1,4 @@
-import { encodeSymbol } from '../../burst/index.ts';
+import { encodeSymbol } from '../../burst/internal.ts';
 
 /**
  * Symbols of the stream that are the same in every call, M.493-16 Annex 1 section 3: DX 125 in slots 0 to 5, RX 111 to 104

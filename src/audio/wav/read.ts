@@ -11,7 +11,7 @@ export interface WavSound {
   readonly channelCount: number;
   /** The channel that was read, counted from 0. */
   readonly channel: number;
-  readonly format: WavFormat;
+  readonly format: 'int8' | 'int16' | 'int24' | 'int32' | 'float32' | 'float64';
   /**
    * Samples of that channel, full scale 1. A typed array for its size: structured clone takes it, JSON makes an object
    * with a name for each sample of it.
@@ -20,13 +20,7 @@ export interface WavSound {
 }
 
 /** How samples are stored: integers of 8 bits (unsigned) to 32 bits, or floating point. */
-export type WavFormat = 'int8' | 'int16' | 'int24' | 'int32' | 'float32' | 'float64';
-
-/** Which part of a file to read. */
-export interface ReadWavOptions {
-  /** Channel to read, counted from 0; the first when left out. */
-  readonly channel?: number | undefined;
-}
+export type WavFormat = WavSound['format'];
 
 const PCM = 1;
 const IEEE_FLOAT = 3;
@@ -69,7 +63,13 @@ const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly 
  * if (sound.ok) console.log(sound.value.sampleRate, sound.value.format, sound.value.samples.length); // 48000 int16 3
  * ```
  */
-export function readWav(bytes: Uint8Array, options: ReadWavOptions = {}): Result<WavSound> {
+export function readWav(
+  bytes: Uint8Array,
+  options: {
+    /** Channel to read, counted from 0; the first when left out. */
+    readonly channel?: number | undefined;
+  } = {},
+): Result<WavSound> {
   const view = viewOf(bytes);
   if (view === null) return failure(notWav('the input is not a Uint8Array'));
   if (bytes.length < 12 || textAt(view, 0) !== 'RIFF' || textAt(view, 8) !== 'WAVE') {

@@ -1,13 +1,5 @@
 import { requireOptions, requireSamples } from '../require.ts';
-import type { WavFormat } from './read.ts';
-
-/** How a WAV file is written. */
-export interface WriteWavOptions {
-  /** Samples per second, a whole number from 1 to 4294967295. */
-  readonly sampleRate: number;
-  /** How samples are stored; 16-bit integers when left out. */
-  readonly format?: WavFormat | undefined;
-}
+import type { WavFormat, WavSound } from './read.ts';
 
 const WIDTH: Readonly<Record<WavFormat, number>> = {
   int8: 1,
@@ -40,7 +32,15 @@ const WIDTH: Readonly<Record<WavFormat, number>> = {
  * console.log(file.length); // 166
  * ```
  */
-export function writeWav(samples: ArrayLike<number>, options: WriteWavOptions): Uint8Array {
+export function writeWav(
+  samples: ArrayLike<number>,
+  options: {
+    /** Samples per second, a whole number from 1 to 4294967295. */
+    readonly sampleRate: number;
+    /** How samples are stored; 16-bit integers when left out. */
+    readonly format?: WavSound['format'] | undefined;
+  },
+): Uint8Array {
   requireSamples('writeWav', samples);
   requireOptions('writeWav', options, 'sampleRate');
   const { sampleRate, format = 'int16' } = options;

@@ -8,7 +8,8 @@ import {
   NO_INFORMATION,
   symbolsOf,
 } from '../../call/internal.ts';
-import { type Notice, quote } from '../../result/index.ts';
+import type { Notice } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import type { Quantity, ValuesOf } from '../field/field.ts';
 import { plainText, readVariableText, writeVariableText } from '../field/text.ts';
 import { DSC_CALL } from './layout.ts';

@@ -1,6 +1,7 @@
 import { symbolsOf } from '../../call/internal.ts';
 import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
-import { type Issue, quote } from '../../result/index.ts';
+import type { Issue } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { hexOf } from '../field/text.ts';
 import { CLAUSE } from '../message/notice.ts';
 import { isFast } from '../transport/fast-groups.ts';

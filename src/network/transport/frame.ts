@@ -34,13 +34,6 @@ const FIRST_BROADCAST_FORMAT = 240;
  * @param id - identifier; bits above the 29th are ignored
  * @returns priority, parameter group number, source and destination
  * @throws RangeError when it is not a whole number from 0 to 4294967295
- *
- * @example
- * ```ts
- * import { decodeIdentifier } from 'seahail/network';
- *
- * console.log(decodeIdentifier(0x11fb1004).pgn); // 129808
- * ```
  */
 export function decodeIdentifier(id: number): FrameAddress {
   requireWhole('id', id, 0xffffffff);
@@ -67,14 +60,6 @@ export function addressOf(id: number): FrameAddress {
  * @returns the identifier
  * @throws RangeError when a number is out of range, or a destination other than 255 is given for a parameter
  *   group that everyone receives
- *
- * @example
- * ```ts
- * import { encodeIdentifier } from 'seahail/network';
- *
- * const id = encodeIdentifier({ priority: 4, pgn: 129808, source: 4, destination: 255 });
- * console.log(id.toString(16)); // 11fb1004
- * ```
  */
 export function encodeIdentifier({ priority, pgn, source, destination }: FrameAddress): number {
   requireWhole('priority', priority, 7);

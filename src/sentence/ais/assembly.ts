@@ -1,6 +1,6 @@
 import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { groupsOf, type Payload } from './payload.ts';
 
 /** One sentence of a message, with whatever the reader knows about it. */

@@ -1,5 +1,5 @@
 import type { Coordinates } from '../../position/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { requireIdentityText, requireInstant } from '../arguments.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
 import { createDecoder } from '../frame/encoding.ts';

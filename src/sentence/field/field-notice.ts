@@ -1,5 +1,6 @@
 import type { Notice } from '../../result/index.ts';
-import { quote } from '../../result/index.ts';
+
+import { quote } from '../../result/internal.ts';
 
 /** A notice about one field of a sentence, fields counted from 1. */
 export function fieldNotice(

@@ -1,4 +1,4 @@
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { checksumOf } from './checksum.ts';
 
 /** Longest sentence, its start character and line end counted (IEC 61162-1). */
@@ -13,7 +13,6 @@ export const MOST_CHARACTERS = 82;
  *   sentence would be too long
  *
  * @see {@link parseSentence}
- * @see {@link checksumOf}
  *
  * @example
  * ```ts

@@ -1,5 +1,5 @@
 import type { Issue } from '../../result/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { checksumBetween, hexOf } from './checksum.ts';
 import { MOST_CHARACTERS } from './format.ts';
 

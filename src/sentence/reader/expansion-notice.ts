@@ -1,6 +1,7 @@
 import type { ExpansionSet } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
-import { quote } from '../../result/index.ts';
+
+import { quote } from '../../result/internal.ts';
 
 const CLAUSE = 'IEC 61162-1, DSC and DSE sentences';
 

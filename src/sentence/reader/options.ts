@@ -1,6 +1,6 @@
 import type { Symbols } from '../../call/index.ts';
 import { symbolsOf } from '../../call/internal.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
 import { DIRECTIONS } from '../dsc/station-field.ts';
 

@@ -1,5 +1,5 @@
 import { reasons } from '../../call/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import type { Cause } from '../engine/procedure.ts';
 import { type Draft, emit, reject, type Turn } from '../engine/turn.ts';
 import { clause } from '../model/clause.ts';

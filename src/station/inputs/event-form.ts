@@ -1,5 +1,5 @@
 import { type Call, natures } from '../../call/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { hasParties, hasSymbols } from '../model/call-form.ts';
 import type { StationEvent } from '../model/event.ts';
 import { isRecord } from '../model/plain.ts';

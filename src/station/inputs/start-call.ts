@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import { quote } from '../../result/index.ts';
+import { quote } from '../../result/internal.ts';
 import { groundsOf, type Objection, objectionToStarting, startable } from '../engine/on-air.ts';
 import { emit, reject, type Turn } from '../engine/turn.ts';
 import { barOf, workingChannel } from '../model/channel.ts';

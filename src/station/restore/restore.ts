@@ -1,4 +1,6 @@
-import { type Failure, failure, type Notice, quote, type Result, success } from '../../result/index.ts';
+import { failure, type Notice, type Result, success } from '../../result/index.ts';
+import type { Failure } from '../../result/internal.ts';
+import { quote } from '../../result/internal.ts';
 import { createStation } from '../engine/station.ts';
 import { readCall } from '../model/call-form.ts';
 import type { Dialogue } from '../model/dialogue.ts';

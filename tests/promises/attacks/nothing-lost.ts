@@ -2,7 +2,7 @@
 // call that can be received can be described, checked, answered and spoken about (docs/guide/call.md).
 import { isDeepStrictEqual } from 'node:util';
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
-import { decodeCharacters, encodeCharacters } from '../../../src/burst/index.ts';
+import { decodeCharacters, encodeCharacters } from '../../../src/burst/information.ts';
 import {
   answersTo,
   type Call,

@@ -4,7 +4,7 @@
 // A symbol from 100 is written as its last two digits (note 4 to the `DSC` sentence of IEC 61162-1, as restated in
 // equipment papers), so a code in a field has one symbol only that it can come from; 28 to 99 have no symbol of 100 more.
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
-import { decodeCharacters } from '../../../src/burst/index.ts';
+import { decodeCharacters } from '../../../src/burst/information.ts';
 import { type Call, type CallFields, decodeFields } from '../../../src/call/index.ts';
 import { readSentences, writeSentences } from '../../../src/sentence/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';

@@ -1,7 +1,8 @@
 // What can happen to a station, in any order: calls from the air, a person's acts, the clock, the radio, junk.
 // Nothing of the code under test is used but the readers that make a `Call` of symbols.
 import type { Random } from '../../../bench/receiver/random.ts';
-import { decodeCharacters, type Verdict } from '../../../src/burst/index.ts';
+import type { Verdict } from '../../../src/burst/index.ts';
+import { decodeCharacters } from '../../../src/burst/information.ts';
 import { type Call, decodeFields } from '../../../src/call/index.ts';
 import type { StationEvent, StationState } from '../../../src/station/index.ts';
 import { callOf, pick, symbolsOfIdentity } from './calls.ts';
