@@ -10,7 +10,7 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
  *
  * What cannot change the meaning is taken away, with a notice: blanks and separators between digits, the label
  * "MMSI" in front, a spreadsheet's leading apostrophe, invisible characters; decimal digits of other scripts are
- * converted. What can change it is never mended: each plausible reading comes back as an issue with a `suggestion`,
+ * converted. What can change it is never repaired: each plausible reading comes back as an issue with a `suggestion`,
  * for a person to confirm.
  *
  * Checks the form only. Whether the MID is allocated is answered by `seahail/identity/administrations`, whether the
@@ -134,11 +134,11 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
 function readOdd(text: string, digits: string, nine: string): readonly Finding[] {
   const compact = text.toUpperCase().replace(/[\s.-]/g, '');
   // As scanned and hand-written lists have them; the second and third are Cyrillic and Greek.
-  const mended = compact.replace(/\D/g, (letter) => '000111258'['OОΟIL|ZSB'.indexOf(letter)] ?? letter);
+  const repaired = compact.replace(/\D/g, (letter) => '000111258'['OОΟIL|ZSB'.indexOf(letter)] ?? letter);
   const findings: Finding[] = [];
   if (shipCallSign.test(compact)) findings.push(['identity-call-sign', 'looks like a call sign']);
-  if (digits.length > 4 && mended !== compact && !/\D/.test(mended)) {
-    findings.push(...doubt('identity-letter', 'has letters that look like digits', mended));
+  if (digits.length > 4 && repaired !== compact && !/\D/.test(repaired)) {
+    findings.push(...doubt('identity-letter', 'has letters that look like digits', repaired));
   }
   if (findings.length > 0) return findings;
   const [odd] = /[^\d\s.-]/u.exec(text) ?? /\D/.exec(text) ?? text;

@@ -40,7 +40,7 @@ const TOUCH = 0.01;
 /**
  * The course to meet a vessel that holds her course and speed.
  *
- * Within 20 miles of range and of all runs, and up to latitude 75°, the times come from plane geometry, mended for the
+ * Within 20 miles of range and of all runs, and up to latitude 75°, the times come from plane geometry, corrected for the
  * shape of the Earth; beyond, from a search on the ellipsoid, which leaves out meetings more than 1000 miles away. The
  * target's course and speed are as old as the report they come from: an aid for those who then look, listen and keep
  * clear.
@@ -120,7 +120,7 @@ function planeTimes(p: Plane, u: Plane, speed: number): { times: readonly number
   return { times: roots.sort((one, other) => one - other), tangent: false };
 }
 
-/** A time from the plane, mended by what own ship is still short of the target on the ellipsoid then. */
+/** A time from the plane, corrected by what own ship is still short of the target on the ellipsoid then. */
 function corrected(own: Interceptor, target: Mover, planned: number): number {
   let seconds = planned;
   for (let i = 0; i < 3; i += 1) {

@@ -10,7 +10,7 @@ export type Result<T> =
     }
   | {
       readonly ok: false;
-      /** At least one, first the one to correct first. */
+      /** At least one; the one to correct first comes first. */
       readonly issues: readonly [Issue, ...Issue[]];
     };
 

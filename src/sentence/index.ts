@@ -24,13 +24,13 @@ export { writeSentences } from './write-sentences.ts';
 export { writeAisSentences } from './ais/write-ais.ts';
 export { writeOwnPosition } from './own/write-own-position.ts';
 
-// Why a display shows nothing, and mending it on the way.
+// Why a display shows nothing, and repairing it on the way.
 
 export type { FaultReport } from './fault/fault.ts';
 export { FAULTS } from './fault/fault-list.ts';
 export { findFaults } from './fault/find-faults.ts';
-export type { MendableFault } from './mend/mend-line.ts';
-export { createMender, type MendedPiece, type Mender } from './mend/mender.ts';
+export type { RepairableFault } from './repair/repair-line.ts';
+export { createSentenceRepairer, type RepairedChunk, type SentenceRepairer } from './repair/repairer.ts';
 
 // One line at a time.
 

@@ -45,7 +45,7 @@ export const STATION_ISSUE_CODES = [
   { code: 'station-state-form', meaning: 'the stored data is not a station state' },
   { code: 'station-state-newer', meaning: 'the stored state was written by a newer version of the library' },
   {
-    code: 'station-state-mended',
+    code: 'station-state-repaired',
     meaning: 'a part of the stored state was invalid and was replaced or left out',
   },
   {

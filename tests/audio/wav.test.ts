@@ -245,7 +245,7 @@ describe('readWav', () => {
     }
   });
 
-  it('mends a header whose frame size is wrong, and says so', () => {
+  it('repairs a header whose frame size is wrong, and says so', () => {
     const file = wavBytes([
       'RIFF',
       [0, 4],

@@ -27,7 +27,7 @@ export const logChecks = [
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await assertText(page.locator('#report'), /packet-torn/);
       await assertText(page.locator('#report'), /call-repeated/);
-      assert(await page.locator('#mending').isHidden());
+      assert(await page.locator('#repairing').isHidden());
       await page.locator('#calls summary').first().click();
       await assertText(page.locator('#calls pre').first(), /^PGN 129808 from 3: /);
       await page.locator('#file').setInputFiles({
@@ -38,7 +38,7 @@ export const logChecks = [
       await assertText(page.locator('#in-short'), /^11 calls and /);
       await page.locator('#log').fill(evening);
       await assertText(page.locator('#in-short'), /in 2\d lines/);
-      assert(await page.locator('#mending').isVisible());
+      assert(await page.locator('#repairing').isVisible());
     },
   },
   {

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../../src/report/index.ts';
-import { createMender, findFaults, readSentences, writeSentences } from '../../src/sentence/index.ts';
+import {
+  createSentenceRepairer,
+  findFaults,
+  readSentences,
+  writeSentences,
+} from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 const read = (...bodies: string[]): Reading[] => readSentences(bodies.map((body) => line(body)).join(''));
@@ -89,10 +94,10 @@ describe('a group of DSE sentences', () => {
       position: { fraction: { latitude: 2345, longitude: 1234 } },
       expansion: { speed: 12.5, stationName: 'TERN,1', personsOnBoard: 4 },
     });
-    const mender = createMender({ mend: ['expansion-late'] });
+    const repairer = createSentenceRepairer({ repair: ['expansion-late'] });
     const between = 'GPGLL,,,,,,V,N';
     const late = [announced, group[0], between, group[1], group[2]].map((body) => line(body ?? ''));
-    const { output } = mender.push(late.join(''));
+    const { output } = repairer.push(late.join(''));
     expect(output).toBe([announced, ...group, between].map((body) => line(body)).join(''));
   });
 

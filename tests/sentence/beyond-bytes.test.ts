@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checksumOf } from '../../src/sentence/frame/checksum.ts';
-import { createMender, findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
+import {
+  createSentenceRepairer,
+  findFaults,
+  parseSentence,
+  readSentences,
+} from '../../src/sentence/index.ts';
 
 // A sentence is bytes (IEC 61162-1: printable ASCII; ISO 8859-1 is let pass here). Text can hold more, and two
 // equal code units cancel in the exclusive OR, so that a checksum could seem to hold.
@@ -49,10 +54,10 @@ describe('characters above FF hex', () => {
     });
   });
 
-  it('pass through a mender and are found as a fault', () => {
-    expect(createMender({ mend: ['blank-sent', 'blank-damage'] }).push(`${CANCELLING}\r\n`).output).toBe(
-      `${CANCELLING}\r\n`,
-    );
+  it('pass through a repairer and are found as a fault', () => {
+    expect(
+      createSentenceRepairer({ repair: ['blank-sent', 'blank-damage'] }).push(`${CANCELLING}\r\n`).output,
+    ).toBe(`${CANCELLING}\r\n`);
     const [finding] = findFaults(`${CANCELLING}\r\n`).findings;
     expect([finding?.id, finding?.sightings[0]?.seen]).toEqual([
       'checksum-wrong',
@@ -75,9 +80,11 @@ describe('characters above FF hex', () => {
         const text = bodies.map((each) => `$CDDSC,20,${each}*${naive(`CDDSC,20,${each}`)}\r\n`).join('');
         readSentences(text);
         findFaults(text);
-        const mender = createMender({ mend: ['blank-sent', 'blank-damage', 'fields-missing', 'talker'] });
-        mender.push(text);
-        mender.flush();
+        const repairer = createSentenceRepairer({
+          repair: ['blank-sent', 'blank-damage', 'fields-missing', 'talker'],
+        });
+        repairer.push(text);
+        repairer.flush();
       }),
       { numRuns: 500 },
     );

@@ -2,7 +2,12 @@ import { Buffer } from 'node:buffer';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createDecoder } from '../../src/sentence/frame/encoding.ts';
-import { createMender, createSentenceReader, findFaults, readSentences } from '../../src/sentence/index.ts';
+import {
+  createSentenceReader,
+  createSentenceRepairer,
+  findFaults,
+  readSentences,
+} from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Byte-order marks: The Unicode Standard, section 23.8. The encoders are those of Node.
@@ -91,7 +96,7 @@ describe('bytes that cannot be taken', () => {
         { kind: 'damaged', issues: [{ code: 'sentence-not-text' }] },
       ]);
       expect(findFaults(bytes).sentences).toBe(0);
-      expect(() => createMender().push(bytes)).toThrow(TypeError);
+      expect(() => createSentenceRepairer().push(bytes)).toThrow(TypeError);
     }
   });
 
@@ -99,6 +104,6 @@ describe('bytes that cannot be taken', () => {
     expect(readSentences(log, null as never)).toEqual(readSentences(log));
     expect(createSentenceReader(null as never).push(log)).toEqual(createSentenceReader().push(log));
     expect(findFaults(log, null as never)).toEqual(findFaults(log));
-    expect(createMender(null as never).push(log)).toEqual(createMender().push(log));
+    expect(createSentenceRepairer(null as never).push(log)).toEqual(createSentenceRepairer().push(log));
   });
 });

@@ -60,7 +60,7 @@ describe('the fault corpus', () => {
       for (const { corrected } of finding.sightings) {
         if (corrected === undefined) continue;
         const again = findFaults(corrected.map((sentence) => `${sentence}\r\n`).join(''));
-        // What the other station did not tell, nobody can mend; nor does a call come into own position.
+        // What the other station did not tell, nobody can repair; nor does a call come into own position.
         const told = again.findings.map(({ id }) => id).filter((id) => !/^no-(expansion|fix)$/.test(id));
         expect(told).toEqual(again.calls === 0 ? ['calls-filtered'] : []);
       }

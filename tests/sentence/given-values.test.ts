@@ -5,8 +5,8 @@ import { createDirectory } from '../../src/directory/index.ts';
 import type { Reading } from '../../src/report/index.ts';
 import { stationUpdates } from '../../src/report/index.ts';
 import {
-  createMender,
   createSentenceReader,
+  createSentenceRepairer,
   findFaults,
   parseSentence,
   type ReaderOptions,
@@ -82,12 +82,12 @@ describe('neither text nor bytes', () => {
     ]);
   });
 
-  it.each(noText)('%s: a mender, which has no place to tell it, throws', (_, value, type) => {
-    const mender = createMender();
-    expect(() => mender.push(value as string)).toThrow(
+  it.each(noText)('%s: a repairer, which has no place to tell it, throws', (_, value, type) => {
+    const repairer = createSentenceRepairer();
+    expect(() => repairer.push(value as string)).toThrow(
       new TypeError(`push: expected text or a Uint8Array, got ${type}`),
     );
-    expect(mender.push('$\r\n').output).toBe('$\r\n');
+    expect(repairer.push('$\r\n').output).toBe('$\r\n');
   });
 
   it('nothing whatever makes parsing, reading and finding throw', () => {
@@ -149,15 +149,15 @@ describe('options that are none', () => {
   });
 
   it.each([
-    [{ mend: ['nonsense'] }, 'mend: expected one of tag-block, blank-damage,'],
-    [{ mend: 'talker' }, 'mend: expected one of'],
+    [{ repair: ['nonsense'] }, 'repair: expected one of tag-block, blank-damage,'],
+    [{ repair: 'talker' }, 'repair: expected one of'],
     [{ reportAs: ['mark'] }, "reportAs: expected one of waypoint, target, got 'mark'"],
     [{ mostHeld: Number.POSITIVE_INFINITY }, 'mostHeld: expected a count, got Infinity'],
     [{ mostHeld: 1.5 }, 'mostHeld: expected a count, got 1.5'],
     [{ mostHeld: '8' }, 'mostHeld: expected a count, got 8'],
-  ])('a mender refuses %j', (options, message) => {
-    expect(() => createMender(options as never)).toThrow(RangeError);
-    expect(() => createMender(options as never)).toThrow(message);
+  ])('a repairer refuses %j', (options, message) => {
+    expect(() => createSentenceRepairer(options as never)).toThrow(RangeError);
+    expect(() => createSentenceRepairer(options as never)).toThrow(message);
   });
 
   it.each([
@@ -216,12 +216,12 @@ describe('an option that is said to be undefined', () => {
       findFaults(text, { own: undefined, position: undefined, now: undefined, expect: undefined }),
     ).toEqual(findFaults(text));
     expect(findFaults(text, { expect: { station: undefined } })).toEqual(findFaults(text, { expect: {} }));
-    const mender: NonNullable<Parameters<typeof createMender>[0]> = {
-      mend: undefined,
+    const repairer: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = {
+      repair: undefined,
       reportAs: undefined,
       mostHeld: undefined,
     };
-    expect(createMender(mender).push(text)).toEqual(createMender().push(text));
+    expect(createSentenceRepairer(repairer).push(text)).toEqual(createSentenceRepairer().push(text));
     const call = composePositionRequest({ from: '232999871', to: '232999142' });
     expect(writeSentences(call, { direction: 'received', talker: undefined })).toEqual(
       writeSentences(call, { direction: 'received' }),

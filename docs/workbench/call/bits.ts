@@ -94,7 +94,7 @@ export function bitDrawing(
                 focusWord(0);
               },
             },
-            'Mend every word',
+            'Restore every word',
           ),
         ),
     h(

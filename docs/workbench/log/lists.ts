@@ -3,7 +3,7 @@ import { h } from '../frame/dom.ts';
 import { leadOn } from '../frame/lead-on.ts';
 import { cautionBox, ledger, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
-import type { CallEntry, FaultEntry, MendedEntry } from './messages.ts';
+import type { CallEntry, FaultEntry, RepairedEntry } from './messages.ts';
 
 /** One call of a log: its line and time in the margin, its sentence, and everything else on opening it. */
 export function callItem({ reading, raw, again }: CallEntry): HTMLElement {
@@ -63,7 +63,7 @@ export function faultItem({ line, text, issues, damaged }: FaultEntry): HTMLElem
 }
 
 /** A line as it came beside the line as it goes on. */
-export function mendedItem({ line, was, now, faults }: MendedEntry): HTMLElement {
+export function repairedItem({ line, was, now, faults }: RepairedEntry): HTMLElement {
   return h(
     'li',
     { class: 'entry' },

@@ -11,14 +11,14 @@ export type ToLogReader =
       readonly direction: Reading<'call'>['direction'];
       readonly own?: string;
       readonly unchecked: boolean;
-      /** Whether positions are also written as waypoints into the mended log. */
+      /** Whether positions are also written as waypoints into the repaired log. */
       readonly waypoints: boolean;
     }
   | { readonly kind: 'more'; readonly list: ListName; readonly from: number }
-  | { readonly kind: 'mended-log' };
+  | { readonly kind: 'repaired-log' };
 
 /** Which of the three lists. */
-export type ListName = 'calls' | 'faults' | 'mended';
+export type ListName = 'calls' | 'faults' | 'repaired';
 
 /** A call of the log, with how often the same was sent again. */
 export interface CallEntry {
@@ -37,7 +37,7 @@ export interface FaultEntry {
 }
 
 /** A line as it came and as it goes on; `was` is `null` for a line put in. */
-export interface MendedEntry {
+export interface RepairedEntry {
   readonly line: number;
   readonly was: string | null;
   readonly now: string;
@@ -54,7 +54,7 @@ export type Counts = Readonly<Partial<Record<LogReading['kind'], number>>>;
 export interface Entries {
   readonly calls: readonly CallEntry[];
   readonly faults: readonly FaultEntry[];
-  readonly mended: readonly MendedEntry[];
+  readonly repaired: readonly RepairedEntry[];
 }
 
 /** A place in the log that can be drawn: the latest of one station. */
@@ -98,7 +98,7 @@ export type FromLogReader =
       /** Whether only the beginning was looked through for it. */
       readonly reportCut: boolean;
     }
-  | { readonly kind: 'mended-log'; readonly log: Blob }
+  | { readonly kind: 'repaired-log'; readonly log: Blob }
   | { readonly kind: 'piece'; readonly list: ListName; readonly entries: Entries[ListName] };
 
 /** How many entries travel at a time. */

@@ -10,7 +10,7 @@ import { findings, ledger } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
 import { startWorker } from '../frame/worker.ts';
 import { eveningLog, eveningNetworkLog } from './example.ts';
-import { callItem, faultItem, mendedItem } from './lists.ts';
+import { callItem, faultItem, repairedItem } from './lists.ts';
 import { type Entries, type FromLogReader, type ListName, PIECE, type ToLogReader } from './messages.ts';
 import { placesLink } from './places-link.ts';
 import { reportOf } from './report.ts';
@@ -19,7 +19,7 @@ import { timeLine } from './time-line.ts';
 const NOTHING: Readonly<Record<ListName, string>> = {
   calls: 'No call in it.',
   faults: 'None.',
-  mended: 'Nothing to mend.',
+  repaired: 'Nothing to repair.',
 };
 
 const progress = byId<HTMLProgressElement>('progress');
@@ -37,7 +37,7 @@ bindShare(finding, () =>
 );
 byId('example').addEventListener('click', () => finding.set({ log: eveningLog }));
 byId('network-example').addEventListener('click', () => finding.set({ log: eveningNetworkLog }));
-byId('save').addEventListener('click', () => tell({ kind: 'mended-log' }));
+byId('save').addEventListener('click', () => tell({ kind: 'repaired-log' }));
 byId('stop').addEventListener('click', () => {
   finish();
   announce('Stopped.');
@@ -117,14 +117,14 @@ function hear(message: FromLogReader): void {
     append(message.list, message.entries);
     return;
   }
-  if (message.kind === 'mended-log') {
-    saveFile('mended.log', message.log, 'text/plain');
+  if (message.kind === 'repaired-log') {
+    saveFile('repaired.log', message.log, 'text/plain');
     return;
   }
   // The worker stays: it holds the rest of the lists.
   byId('progress-line').hidden = true;
   byId('answer').hidden = false;
-  byId('mending').hidden = message.cable === 'network';
+  byId('repairing').hidden = message.cable === 'network';
   const { calls, faults } = message.totals;
   announce(
     `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}${message.cut ? ', the first 32 MB' : ''}.`,
@@ -136,7 +136,7 @@ function hear(message: FromLogReader): void {
     placesLink(message.places, message.own, message.last),
   );
   // One part a frame, so that the page never stands still.
-  const lists = ['calls', 'faults', 'mended'] as const;
+  const lists = ['calls', 'faults', 'repaired'] as const;
   inTurn([
     ...lists.map((list) => () => begin(list, message.totals[list], message.first[list])),
     () => fill(byId('report'), reportOf(message.report, message.reportCut)),
@@ -203,7 +203,7 @@ function append(list: ListName, entries: Entries[ListName]): void {
 function itemsOf(list: ListName, entries: Entries[ListName]): readonly HTMLElement[] {
   if (list === 'calls') return (entries as Entries['calls']).map(callItem);
   if (list === 'faults') return (entries as Entries['faults']).map(faultItem);
-  return (entries as Entries['mended']).map(mendedItem);
+  return (entries as Entries['repaired']).map(repairedItem);
 }
 
 function plural(count: number, word: string): string {

@@ -2,11 +2,11 @@ import { findNetworkFaults, isNetworkLog, readNetworkLog } from 'seahail/network
 import { formatReportedPosition } from 'seahail/position';
 import type { Reading } from 'seahail/report';
 import {
-  createMender,
   createSentenceReader,
+  createSentenceRepairer,
   findFaults,
-  type MendableFault,
-  type MendedPiece,
+  type RepairableFault,
+  type RepairedChunk,
 } from 'seahail/sentence';
 import {
   type CallEntry,
@@ -16,9 +16,9 @@ import {
   type ListName,
   type LogReading,
   type Mark,
-  type MendedEntry,
   PIECE,
   type PlaceEntry,
+  type RepairedEntry,
   type ToLogReader,
 } from './messages.ts';
 
@@ -33,7 +33,7 @@ const READ_SHARE = 0.7;
 const BITE = 256 * 1024;
 /** Bytes looked through for the report of faults, which is made in one go. */
 const MOST_REPORTED = 32 * 1024 * 1024;
-const MENDABLE: readonly MendableFault[] = [
+const REPAIRABLE: readonly RepairableFault[] = [
   'tag-block',
   'blank-damage',
   'blank-sent',
@@ -50,7 +50,7 @@ const MOST_MARKS = 3000;
 
 const calls: CallEntry[] = [];
 const damaged: FaultEntry[] = [];
-const mended: MendedEntry[] = [];
+const repaired: RepairedEntry[] = [];
 const output: BlobPart[] = [];
 const places = new Map<string, number>();
 const latest = new Map<string, PlaceEntry>();
@@ -61,7 +61,7 @@ let last: number | null = null;
 
 self.onmessage = ({ data }) => {
   if (data.kind === 'read') void readAll(data);
-  else if (data.kind === 'mended-log') self.postMessage({ kind: 'mended-log', log: new Blob(output) });
+  else if (data.kind === 'repaired-log') self.postMessage({ kind: 'repaired-log', log: new Blob(output) });
   else self.postMessage({ kind: 'piece', list: data.list, entries: piece(data.list, data.from) });
 };
 
@@ -86,8 +86,8 @@ async function readAll(question: Extract<ToLogReader, { kind: 'read' }>): Promis
     cut: network && blob.size > MOST_REPORTED,
     lines,
     counts,
-    totals: { calls: calls.length, faults: damaged.length, mended: mended.length },
-    first: { calls: piece('calls', 0), faults: piece('faults', 0), mended: piece('mended', 0) },
+    totals: { calls: calls.length, faults: damaged.length, repaired: repaired.length },
+    first: { calls: piece('calls', 0), faults: piece('faults', 0), repaired: piece('repaired', 0) },
     places: placesToDraw(),
     marks: calls.slice(0, MOST_MARKS).map(markOf),
     own,
@@ -115,12 +115,12 @@ async function readSerial(
     unchecked,
     ...(ownNumber !== undefined && { own: ownNumber }),
   });
-  const mender = createMender({ mend: MENDABLE, reportAs: waypoints ? ['waypoint'] : [] });
+  const repairer = createSentenceRepairer({ repair: REPAIRABLE, reportAs: waypoints ? ['waypoint'] : [] });
   for (let at = 0; at < blob.size; at += BITE) {
     const bytes = new Uint8Array(await blob.slice(at, at + BITE).arrayBuffer());
     for (const byte of bytes) countLine(byte);
     for (const reading of reader.push(bytes)) take(reading);
-    takeMended(mender.push(bytes));
+    takeRepaired(repairer.push(bytes));
     self.postMessage({
       kind: 'progress',
       done: (READ_SHARE * Math.min(blob.size, at + BITE)) / blob.size,
@@ -130,7 +130,7 @@ async function readSerial(
   // The last line may lack its end.
   if (before !== LF && before !== CR) lines++;
   for (const reading of reader.flush()) take(reading);
-  takeMended(mender.flush());
+  takeRepaired(repairer.flush());
 }
 
 const LF = 10;
@@ -164,11 +164,11 @@ function take(reading: LogReading): void {
   }
 }
 
-function takeMended({ output: text, changes }: MendedPiece): void {
-  // One character a byte, so that what was not mended stays as it came.
+function takeRepaired({ output: text, changes }: RepairedChunk): void {
+  // One character a byte, so that what was not repaired stays as it came.
   output.push(Uint8Array.from(text, (character) => character.charCodeAt(0)));
   for (const { line, before, after, faults } of changes)
-    mended.push({ line, was: before, now: after, faults });
+    repaired.push({ line, was: before, now: after, faults });
 }
 
 /** A later reading of the same event takes the place of the earlier: finer, or the same again. */
@@ -223,7 +223,7 @@ function textOf({ sources }: LogReading): string {
 }
 
 function piece<Name extends ListName>(list: Name, from: number): Entries[Name] {
-  const lists: Entries = { calls, faults: damaged, mended };
+  const lists: Entries = { calls, faults: damaged, repaired };
   return lists[list].slice(from, from + PIECE) as unknown as Entries[Name];
 }
 

@@ -47,7 +47,7 @@ function answer(question: Question): void {
         ? h(
             'p',
             {},
-            'A number is never mended by itself: somebody else may answer to the mended one. Ask, then press the reading that was meant.',
+            'Numbers are never corrected for you: the corrected one may belong to someone else. Check, then choose.',
           )
         : null,
       findings(result.issues, choose, (suggestion) => `, ${nameOf(suggestion)}`),

@@ -113,7 +113,7 @@ export function readWav(
 function sizeNotices(declared: number, size: number, count: number, used: number): Notice[] {
   const notice = (code: string, message: string): Notice => broken(code, `chunk 'data' ${message}`, ['data']);
   const notices: Notice[] = [];
-  // A recorder writes 0 at first, and mends it at the end unless it is cut off; a stream says as much as can be said.
+  // A recorder writes 0 at first, and corrects it at the end unless it is cut off; a stream says as much as can be said.
   if (declared === 0 && size > 0)
     notices.push(notice('audio-wav-size-unset', `says 0 bytes and ${size} follow: they were read`));
   if (declared > size && declared !== 0xffffffff)

@@ -2,7 +2,7 @@ import type { Call } from '../../call/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { inEleven } from '../dsc/layout.ts';
-import { elevenFields, paddedFields, rewritten } from '../mend/correct.ts';
+import { elevenFields, paddedFields, rewritten } from '../repair/correct.ts';
 import { writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';

@@ -34,7 +34,7 @@ const OUTSIDE: readonly string[] = [
  * @throws TypeError when an identity in the options is no text
  * @throws RangeError when it is not nine digits, or the position or the instant is none
  *
- * @see {@link createMender}
+ * @see {@link createSentenceRepairer}
  * @see {@link FAULTS}
  *
  * @example

@@ -1,7 +1,7 @@
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { hexOf } from '../frame/checksum.ts';
-import { rewritten } from '../mend/correct.ts';
+import { rewritten } from '../repair/correct.ts';
 import type { Collector } from './collector.ts';
 import type { Finding } from './fault.ts';
 import type { FaultId } from './fault-list.ts';

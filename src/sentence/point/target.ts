@@ -24,7 +24,7 @@ const LETTER = { lost: 'L', acquiring: 'Q', tracking: 'T' } as const;
  * Source: IEC 61162-1, `TLL` sentence, as restated in equipment papers.
  *
  * @see {@link writeWaypoint}
- * @see {@link createMender}
+ * @see {@link createSentenceRepairer}
  *
  * @example
  * ```ts

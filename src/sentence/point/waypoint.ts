@@ -16,7 +16,7 @@ import { formatSentence } from '../frame/format.ts';
  * Source: IEC 61162-1, `WPL` sentence, as restated in equipment papers.
  *
  * @see {@link writeTarget}
- * @see {@link createMender}
+ * @see {@link createSentenceRepairer}
  *
  * @example
  * ```ts

@@ -37,7 +37,7 @@ export function readDialogue(
   });
   if (read === null || !isPlausible(state, read)) return null;
   const honest = withoutWrongAnswer(state, read);
-  if (honest !== read) note('station-state-mended', 'its answer did not match and was left out');
+  if (honest !== read) note('station-state-repaired', 'its answer did not match and was left out');
   const dialogue = resumed(state, honest, gap, repeatOf(stored, read, state));
   if (dialogue.phase !== read.phase)
     note('station-state-asks', 'it would have transmitted, so a person is asked first');
@@ -45,7 +45,7 @@ export function readDialogue(
 }
 
 /** The two things that are noted about a dialogue that is kept. */
-export type NoteCode = 'station-state-mended' | 'station-state-asks';
+export type NoteCode = 'station-state-repaired' | 'station-state-asks';
 
 /** What a dialogue needs of the rest of the stored state. */
 export interface Restored {

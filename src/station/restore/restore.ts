@@ -83,21 +83,21 @@ function read(
   vouchedAt: number | null,
   notices: Notice[],
 ): StationState {
-  const mend: Mend = (at, received) => {
+  const repair: Repair = (at, received) => {
     notices.push({
-      code: 'station-state-mended',
+      code: 'station-state-repaired',
       message: `Stored state: ${at} made no sense and was replaced or left out`,
       at: [at],
       received: shown(received),
     });
   };
-  const settings = readSettings(stored.settings, mend);
+  const settings = readSettings(stored.settings, repair);
   const fresh = createStation(settings);
-  /** A part of its own, the usual one where it is missing, and mended where it makes no sense. */
+  /** A part of its own, the usual one where it is missing, and repaired where it makes no sense. */
   const take = <T>(key: keyof StationState, readPart: (value: unknown) => T | null, usual: T): T => {
     const value = stored[key];
     const part = value === undefined || value === null ? null : readPart(value);
-    if (part === null && value !== null && value !== usual) mend(key, value);
+    if (part === null && value !== null && value !== usual) repair(key, value);
     return part ?? usual;
   };
   const now = take('now', readInstant, 0);
@@ -115,9 +115,11 @@ function read(
     transmitting: onAir?.id ?? null,
     dialogues,
     active: take('active', isId, ids.at(-1) ?? null),
-    sounding: readList('sounding', stored.sounding, readAlarm, mend),
-    heardAlerts: readList('heardAlerts', stored.heardAlerts, readAlert, mend).slice(-MOST_ALERTS),
-    provisional: readList('provisional', stored.provisional, readProvisional, mend).slice(-MOST_PROVISIONAL),
+    sounding: readList('sounding', stored.sounding, readAlarm, repair),
+    heardAlerts: readList('heardAlerts', stored.heardAlerts, readAlert, repair).slice(-MOST_ALERTS),
+    provisional: readList('provisional', stored.provisional, readProvisional, repair).slice(
+      -MOST_PROVISIONAL,
+    ),
     restored: true,
     wakeAt: null,
     nextDialogue: Math.max(take('nextDialogue', readCount, 1), ...ids.map((id) => id + 1)),
@@ -126,7 +128,7 @@ function read(
   };
 }
 
-type Mend = (at: string, received: unknown) => void;
+type Repair = (at: string, received: unknown) => void;
 
 /** The dialogues that may go on. One that cannot have come about is set aside, all of it in its notice. */
 function readDialogues(stored: unknown, restored: Restored, notices: Notice[]): readonly Dialogue[] {
@@ -225,20 +227,20 @@ function readSeed(stored: unknown): number | null {
   return typeof stored === 'number' && Number.isFinite(stored) ? stored >>> 0 : null;
 }
 
-/** The entries that make sense; each that does not is mended away. */
+/** The entries that make sense; each that does not is repaired away. */
 function readList<T>(
   at: string,
   stored: unknown,
   readEntry: (entry: unknown) => T | null,
-  mend: Mend,
+  repair: Repair,
 ): readonly T[] {
   if (!Array.isArray(stored)) {
-    mend(at, stored);
+    repair(at, stored);
     return [];
   }
   return stored.flatMap((entry: unknown, index) => {
     const read = readEntry(entry);
-    if (read === null) mend(`${at} ${index}`, entry);
+    if (read === null) repair(`${at} ${index}`, entry);
     return read === null ? [] : [read];
   });
 }
@@ -258,11 +260,11 @@ const LATER: readonly string[] = ['designated', 'watched'] satisfies readonly (k
 /** Settings from stored data, whatever makes no sense replaced by the usual value. */
 export function readSettings(
   stored: unknown,
-  mend: (at: string, received: unknown) => void,
+  repair: (at: string, received: unknown) => void,
 ): StationSettings {
   const usual = completeSettings({});
   if (!isRecord(stored)) {
-    mend('settings', stored);
+    repair('settings', stored);
     return usual;
   }
   const kept = Object.entries(settingsForm).flatMap(([key, fits]) => {
@@ -270,7 +272,7 @@ export function readSettings(
     if (LATER.includes(key) && !Object.hasOwn(stored, key)) return [];
     const value = Object.hasOwn(stored, key) ? stored[key] : undefined;
     if (fits(value)) return [[key, value]];
-    mend(`settings ${key}`, value);
+    repair(`settings ${key}`, value);
     return [];
   });
   return completeSettings(Object.fromEntries(kept), usual);

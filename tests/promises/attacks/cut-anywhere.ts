@@ -4,7 +4,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type Random, randomFrom } from '../../../bench/receiver/random.ts';
 import { createReceiver, type HeardBurst } from '../../../src/audio/index.ts';
-import { createMender, createSentenceReader } from '../../../src/sentence/index.ts';
+import { createSentenceReader, createSentenceRepairer } from '../../../src/sentence/index.ts';
 import { type Attack, notebook, show } from '../support/attack.ts';
 import { pick } from '../support/calls.ts';
 import { waysInSound } from '../support/spoil-sound.ts';
@@ -88,14 +88,16 @@ export const attack: Attack = ({ seed, count }) => {
     }
 
     const pass = (options: object, chunks: readonly (string | Uint8Array)[]): string => {
-      const mender = createMender(options);
-      return [...chunks.map((one) => mender.push(one).output), mender.flush().output].join('');
+      const repairer = createSentenceRepairer(options);
+      return [...chunks.map((one) => repairer.push(one).output), repairer.flush().output].join('');
     };
-    if (pass({ mend: [] }, pieces(random, text)) !== text)
-      notes.broken('a filter that mends nothing changes something', show(text));
-    const mend = { mend: ['blank-damage', 'identity-nine-digits', 'checksum-lower-case', 'fields-missing'] };
-    if (pass(mend, [text]) !== pass(mend, pieces(random, text)))
-      notes.broken('mending depends on the cuts', show(text));
+    if (pass({ repair: [] }, pieces(random, text)) !== text)
+      notes.broken('a filter that repairs nothing changes something', show(text));
+    const repair = {
+      repair: ['blank-damage', 'identity-nine-digits', 'checksum-lower-case', 'fields-missing'],
+    };
+    if (pass(repair, [text]) !== pass(repair, pieces(random, text)))
+      notes.broken('repairing depends on the cuts', show(text));
 
     if (tried % 40 !== 0) continue;
     const { samples, sampleRate } = pick(random, ways)(random);

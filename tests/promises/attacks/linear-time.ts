@@ -17,8 +17,8 @@ import { checkCallSign, decodeCallAddress, parseIdentity } from '../../../src/id
 import { decodeArea, decodePosition, parsePosition, toGeoJson, toGpx } from '../../../src/position/index.ts';
 import { stationUpdates } from '../../../src/report/index.ts';
 import {
-  createMender,
   createSentenceReader,
+  createSentenceRepairer,
   findFaults,
   parseSentence,
   readSentences,
@@ -125,10 +125,12 @@ const readers: Readonly<Record<string, Reader>> = {
     for (const piece of cutIn(text, 7)) reader.push(piece, 0);
     reader.flush();
   }),
-  ...onTexts('createMender, by 64', (text) => {
-    const mender = createMender({ mend: ['blank-damage', 'identity-nine-digits', 'expansion-late'] });
-    for (const piece of cutIn(text, 64)) mender.push(piece);
-    mender.flush();
+  ...onTexts('createSentenceRepairer, by 64', (text) => {
+    const repairer = createSentenceRepairer({
+      repair: ['blank-damage', 'identity-nine-digits', 'expansion-late'],
+    });
+    for (const piece of cutIn(text, 64)) repairer.push(piece);
+    repairer.flush();
   }),
   ...onTexts('findFaults', (text) => findFaults(text)),
   ...onTexts('parseSentence', (text) => parseSentence(text), plain),

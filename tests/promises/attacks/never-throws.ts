@@ -7,7 +7,7 @@ import { createReceiver } from '../../../src/audio/index.ts';
 import { internationalPlan } from '../../../src/channel/international.ts';
 import { createDirectory } from '../../../src/directory/index.ts';
 import { createNetworkReader } from '../../../src/network/index.ts';
-import { createMender, createSentenceReader } from '../../../src/sentence/index.ts';
+import { createSentenceReader, createSentenceRepairer } from '../../../src/sentence/index.ts';
 import { createStation, step } from '../../../src/station/index.ts';
 import { type Attack, notebook } from '../support/attack.ts';
 import { pick } from '../support/calls.ts';
@@ -59,7 +59,7 @@ const good: readonly unknown[] = [
 /** The refusal of what a program, not the outside, gives: an instant, an option, or what no port delivers. */
 const refusal = (error: unknown): boolean =>
   (error instanceof TypeError || error instanceof RangeError) &&
-  /^(at|id|now|own|wait|waitSentences|direction|channel|push|reader|mender|receiver|stationUpdates|create\w+)\b.*:/i.test(
+  /^(at|id|now|own|wait|waitSentences|direction|channel|push|reader|repairer|receiver|stationUpdates|create\w+)\b.*:/i.test(
     error.message,
   );
 
@@ -166,9 +166,9 @@ const streams: Readonly<Record<string, Stream>> = {
     const reader = createSentenceReader({ own: '232999871' });
     return [...pieces.flatMap((one) => reader.push(one as never, pieces[0] as never)), ...reader.flush()];
   },
-  createMender: (pieces) => {
-    const mender = createMender();
-    return [...pieces.map((one) => mender.push(one as never)), mender.flush()];
+  createSentenceRepairer: (pieces) => {
+    const repairer = createSentenceRepairer();
+    return [...pieces.map((one) => repairer.push(one as never)), repairer.flush()];
   },
   createNetworkReader: (pieces) => {
     const reader = createNetworkReader({});

@@ -9,22 +9,22 @@ import { PIECE_WANTED, pieceOf, typeName } from '../frame/piece.ts';
 import { writeTarget } from '../point/target.ts';
 import { writeWaypoint } from '../point/waypoint.ts';
 import { createSentenceReader } from '../reader/reader.ts';
-import { MENDABLE_FAULTS, type MendableFault, mendLine } from './mend-line.ts';
+import { REPAIRABLE_FAULTS, type RepairableFault, repairLine } from './repair-line.ts';
 import { createTargetNumbers } from './target-numbers.ts';
 
-/** One thing that a mender changed. */
-export type Change = MendedPiece['changes'][number];
+/** One thing that a repairer changed. */
+export type Change = RepairedChunk['changes'][number];
 
 /** What goes on after a piece of the stream came in. */
-export interface MendedPiece {
+export interface RepairedChunk {
   /** To be sent on, one character a byte (ISO 8859-1). */
   readonly output: string;
   readonly changes: readonly {
     readonly kind: 'replaced' | 'moved' | 'inserted';
     /** Line of the input, counted from 1. */
     readonly line: number;
-    /** Faults that were mended; empty when a line was inserted. */
-    readonly faults: readonly MendableFault[];
+    /** Faults that were repaired; empty when a line was inserted. */
+    readonly faults: readonly RepairableFault[];
     /** The line as it came, `null` when it is inserted. */
     readonly before: string | null;
     /** The line as it goes on. */
@@ -33,15 +33,15 @@ export interface MendedPiece {
 }
 
 /** Passes a stream on. */
-export interface Mender {
+export interface SentenceRepairer {
   /**
    * Takes the next piece, text or bytes.
    *
    * @throws TypeError when it is neither: there is no place in the output to tell it
    */
-  push(chunk: string | Uint8Array): MendedPiece;
+  push(chunk: string | Uint8Array): RepairedChunk;
   /** Ends the stream: gives whatever was held. */
-  flush(): MendedPiece;
+  flush(): RepairedChunk;
 }
 
 interface HeldLine {
@@ -59,7 +59,7 @@ const BYTES_AT_ONCE = 4096;
 const REPORTS = ['waypoint', 'target'] as const;
 
 /**
- * A filter for the wire between a radio and a display: mends chosen faults, logs every change, and passes
+ * A filter for the wire between a radio and a display: repairs chosen faults, logs every change, and passes
  * everything else on byte for byte.
  *
  * A mark made from a call is a single report, perhaps old, and within a mile when the call had no decimals
@@ -67,25 +67,25 @@ const REPORTS = ['waypoint', 'target'] as const;
  *
  * @param options - which faults, and what else to write
  * @returns the filter; no text and no bytes make it throw
- * @throws RangeError when a fault cannot be mended, a report is neither waypoint nor target, or `mostHeld` is no count
+ * @throws RangeError when a fault cannot be repaired, a report is neither waypoint nor target, or `mostHeld` is no count
  *
  * @see {@link findFaults}
  * @see {@link writeWaypoint}
  *
  * @example
  * ```ts
- * import { createMender } from 'seahail/sentence';
+ * import { createSentenceRepairer } from 'seahail/sentence';
  *
- * const mender = createMender({ mend: ['identity-nine-digits'], reportAs: ['waypoint'] });
- * const { output } = mender.push('$CDDSC,20,232999142,08,21,26,1562000630,1404,,,B,*09\r\n');
+ * const repairer = createSentenceRepairer({ repair: ['identity-nine-digits'], reportAs: ['waypoint'] });
+ * const { output } = repairer.push('$CDDSC,20,232999142,08,21,26,1562000630,1404,,,B,*09\r\n');
  * console.log(output.split('\r\n')[0]); // $CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,*39
  * console.log(output.split('\r\n')[1]); // $CDWPL,5620.5000,N,00630.5000,W,232999142*70
  * ```
  */
-export function createMender(
+export function createSentenceRepairer(
   options: {
-    /** Faults to be mended. */
-    readonly mend?: readonly MendableFault[] | undefined;
+    /** Faults to be repaired. */
+    readonly repair?: readonly RepairableFault[] | undefined;
     /**
      * What else to write, once, for every position that a station answers or reports, for displays that know no
      * `DSC`. A waypoint claims less than a target, which a display draws as if it were tracked.
@@ -97,13 +97,13 @@ export function createMender(
      */
     readonly mostHeld?: number | undefined;
   } = {},
-): Mender {
-  const { mend = [], reportAs = [], mostHeld = 8 } = options ?? {};
-  for (const fault of mend) requireOneOf('mend', fault, MENDABLE_FAULTS);
+): SentenceRepairer {
+  const { repair = [], reportAs = [], mostHeld = 8 } = options ?? {};
+  for (const fault of repair) requireOneOf('repair', fault, REPAIRABLE_FAULTS);
   for (const kind of reportAs) requireOneOf('reportAs', kind, REPORTS);
   if (!Number.isInteger(mostHeld) || mostHeld < 0)
     throw new RangeError(`mostHeld: expected a count, got ${mostHeld}`);
-  const chosen = new Set(mend);
+  const chosen = new Set(repair);
   const reader = createSentenceReader();
   const targets = createTargetNumbers();
   let buffer = '';
@@ -144,9 +144,9 @@ export function createMender(
       if (waiting === null) output += ending;
       else waiting.lines.push({ text: '', ending });
     } else {
-      const { text, mended, sentences } = mendLine(line, chosen);
+      const { text, repaired, sentences } = repairLine(line, chosen);
       if (text !== line)
-        changes.push({ kind: 'replaced', line: number, faults: mended, before: line, after: text });
+        changes.push({ kind: 'replaced', line: number, faults: repaired, before: line, after: text });
       if (chosen.has('expansion-late')) order({ text, ending }, sentences);
       else emit({ text, ending });
     }
@@ -211,7 +211,7 @@ export function createMender(
     }
   }
 
-  function given(): MendedPiece {
+  function given(): RepairedChunk {
     const piece = { output, changes };
     output = '';
     changes = [];

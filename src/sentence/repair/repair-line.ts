@@ -3,8 +3,8 @@ import type { Notice } from '../../result/index.ts';
 import { takeSentence } from '../frame/parse.ts';
 import { elevenFields, paddedFields, rewritten } from './correct.ts';
 
-/** Faults that can be mended on the way without guessing. */
-export type MendableFault =
+/** Faults that can be repaired on the way without guessing. */
+export type RepairableFault =
   | 'tag-block'
   | 'blank-damage'
   | 'blank-sent'
@@ -15,7 +15,7 @@ export type MendableFault =
   | 'expansion-late';
 
 /** All of them. */
-export const MENDABLE_FAULTS: readonly MendableFault[] = [
+export const REPAIRABLE_FAULTS: readonly RepairableFault[] = [
   'tag-block',
   'blank-damage',
   'blank-sent',
@@ -26,16 +26,16 @@ export const MENDABLE_FAULTS: readonly MendableFault[] = [
   'expansion-late',
 ];
 
-/** A line as it goes on, with what was mended in it and the sound sentences it holds. */
-export interface MendedLine {
+/** A line as it goes on, with what was repaired in it and the sound sentences it holds. */
+export interface RepairedLine {
   readonly text: string;
-  readonly mended: readonly MendableFault[];
+  readonly repaired: readonly RepairableFault[];
   readonly sentences: readonly Sentence[];
 }
 
 /** Mends the chosen faults of one line; everything else stays character for character. */
-export function mendLine(line: string, chosen: ReadonlySet<MendableFault>): MendedLine {
-  const mended = new Set<MendableFault>();
+export function repairLine(line: string, chosen: ReadonlySet<RepairableFault>): RepairedLine {
+  const repaired = new Set<RepairableFault>();
   const sentences: Sentence[] = [];
   let text = '';
   let from = 0;
@@ -44,8 +44,8 @@ export function mendLine(line: string, chosen: ReadonlySet<MendableFault>): Mend
     if (result.ok) {
       const { value: sentence, notices } = result;
       const between = line.slice(from, start);
-      text += chosen.has('tag-block') ? withoutTags(between, mended) : between;
-      text += mendSentence(sentence, notices, line.slice(start, end), chosen, mended);
+      text += chosen.has('tag-block') ? withoutTags(between, repaired) : between;
+      text += repairSentence(sentence, notices, line.slice(start, end), chosen, repaired);
       text += line.slice(end, next);
       sentences.push(sentence);
     } else {
@@ -53,21 +53,21 @@ export function mendLine(line: string, chosen: ReadonlySet<MendableFault>): Mend
     }
     from = next;
   }
-  return { text, mended: [...mended], sentences };
+  return { text, repaired: [...repaired], sentences };
 }
 
-function mendSentence(
+function repairSentence(
   sentence: Sentence,
   notices: readonly Notice[],
   asReceived: string,
-  chosen: ReadonlySet<MendableFault>,
-  mended: Set<MendableFault>,
+  chosen: ReadonlySet<RepairableFault>,
+  repaired: Set<RepairableFault>,
 ): string {
   let changed = false;
   const has = (code: string): boolean => notices.some((notice) => notice.code === code);
-  const change = (fault: MendableFault, due: boolean): boolean => {
+  const change = (fault: RepairableFault, due: boolean): boolean => {
     if (!due || !chosen.has(fault)) return false;
-    mended.add(fault);
+    repaired.add(fault);
     changed = true;
     return true;
   };
@@ -101,8 +101,8 @@ function fieldsAsSent({ raw }: Sentence): readonly string[] {
   return raw.slice(0, raw.lastIndexOf('*')).split(',').slice(1);
 }
 
-function withoutTags(text: string, mended: Set<MendableFault>): string {
+function withoutTags(text: string, repaired: Set<RepairableFault>): string {
   const stripped = text.replace(/\\[^\\]*\\/g, '');
-  if (stripped !== text) mended.add('tag-block');
+  if (stripped !== text) repaired.add('tag-block');
   return stripped;
 }

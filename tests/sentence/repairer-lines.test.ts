@@ -1,28 +1,28 @@
 import { describe, expect, it } from 'vitest';
-import { createMender, type MendableFault } from '../../src/sentence/index.ts';
-import type { Change } from '../../src/sentence/mend/mender.ts';
+import { createSentenceRepairer, type RepairableFault } from '../../src/sentence/index.ts';
+import type { Change } from '../../src/sentence/repair/repairer.ts';
 import { checksumByBits } from '../oracle/sentence.ts';
 import { line } from './arbitrary.ts';
 
 // Stations and places are invented; rules of the sentences: IEC 61162-1, as publicly restated.
-function mend(
+function repair(
   text: string,
-  options: NonNullable<Parameters<typeof createMender>[0]>,
+  options: NonNullable<Parameters<typeof createSentenceRepairer>[0]>,
 ): { output: string; changes: Change[] } {
-  const mender = createMender(options);
-  const [piece, rest] = [mender.push(text), mender.flush()];
+  const repairer = createSentenceRepairer(options);
+  const [piece, rest] = [repairer.push(text), repairer.flush()];
   return { output: piece.output + rest.output, changes: [...piece.changes, ...rest.changes] };
 }
-const mended = (text: string, ...faults: readonly MendableFault[]): string =>
-  mend(text, { mend: faults }).output;
+const repaired = (text: string, ...faults: readonly RepairableFault[]): string =>
+  repair(text, { repair: faults }).output;
 const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';
 const expansion = 'CDDSE,1,1,A,2329991420,00,33001200';
 const other = line('GPGLL,,,,,,V,N');
 
 describe('a line', () => {
-  it('with several faults is mended at once, and the change says which', () => {
+  it('with several faults is repaired at once, and the change says which', () => {
     const text = `\\s:A*${checksumByBits('s:A')}\\${line('CVDSC,20,232999142,08,21,26,1562000630,1404, ,,B')}`;
-    const all: MendableFault[] = [
+    const all: RepairableFault[] = [
       'talker',
       'identity-nine-digits',
       'fields-missing',
@@ -30,7 +30,7 @@ describe('a line', () => {
       'tag-block',
     ];
     const after = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,');
-    expect(mend(text, { mend: all })).toEqual({
+    expect(repair(text, { repair: all })).toEqual({
       output: after,
       changes: [
         {
@@ -60,9 +60,9 @@ describe('a line', () => {
     ['blank-damage', line(call).replace('1562', '15 62'), line(call)],
     ['checksum-lower-case', line(call).replace('7C', '7c'), line(call)],
     ['tag-block', `\\s:A*${checksumByBits('s:A')}\\${line(call)}`, line(call)],
-  ] as const)('has its %s mended, and no other fault', (fault, before, after) => {
-    expect(mended(before, fault)).toBe(after);
-    const others: MendableFault[] = [
+  ] as const)('has its %s repaired, and no other fault', (fault, before, after) => {
+    expect(repaired(before, fault)).toBe(after);
+    const others: RepairableFault[] = [
       'tag-block',
       'blank-damage',
       'blank-sent',
@@ -71,7 +71,7 @@ describe('a line', () => {
       'talker',
       'identity-nine-digits',
     ];
-    expect(mended(before, ...others.filter((id) => id !== fault))).toBe(before);
+    expect(repaired(before, ...others.filter((id) => id !== fault))).toBe(before);
   });
 
   it.each([
@@ -88,79 +88,81 @@ describe('a line', () => {
     ['fields-missing', line(call)],
     ['fields-missing', line('GPGLL,,,,,,V,N,')],
   ] as const)('without the fault %s stays: %s', (fault, text) => {
-    expect(mend(text, { mend: [fault] })).toEqual({ output: text, changes: [] });
+    expect(repair(text, { repair: [fault] })).toEqual({ output: text, changes: [] });
   });
 
-  it('of two sentences has each mended, and what stands between stays', () => {
+  it('of two sentences has each repaired, and what stands between stays', () => {
     const one = line(call.replace('CD', 'CV')).trim();
-    expect(mended(`x${one}y${one}z\n`, 'talker')).toBe(`x${line(call).trim()}y${line(call).trim()}z\n`);
+    expect(repaired(`x${one}y${one}z\n`, 'talker')).toBe(`x${line(call).trim()}y${line(call).trim()}z\n`);
   });
 
-  it('that is damaged passes, and the sound one behind it is mended', () => {
-    expect(mended(`$CVDSC,20*00${line(call.replace('CD', 'CV'))}`, 'talker')).toBe(
+  it('that is damaged passes, and the sound one behind it is repaired', () => {
+    expect(repaired(`$CVDSC,20*00${line(call.replace('CD', 'CV'))}`, 'talker')).toBe(
       `$CVDSC,20*00${line(call)}`,
     );
   });
 
-  it('damaged by blanks passes unless that is to be mended', () => {
+  it('damaged by blanks passes unless that is to be repaired', () => {
     const text = line(call.replace('CD', 'CV')).replace('1562', '15 62');
-    expect(mended(text, 'talker')).toBe(text);
-    expect(mended(text, 'talker', 'blank-damage')).toBe(line(call));
+    expect(repaired(text, 'talker')).toBe(text);
+    expect(repaired(text, 'talker', 'blank-damage')).toBe(line(call));
   });
 
-  it('keeps the blank that was sent when only something else is mended', () => {
-    expect(mended(line(call.replace('CD', 'CV').replace('B,E', 'B, E')), 'talker')).toBe(
+  it('keeps the blank that was sent when only something else is repaired', () => {
+    expect(repaired(line(call.replace('CD', 'CV').replace('B,E', 'B, E')), 'talker')).toBe(
       line(call.replace('B,E', 'B, E')),
     );
   });
 
   it.each(['\r\n', '\n', '\r', '\n\r'])('keeps its end %j', (end) => {
     const [before, after] = [line(call.replace('CD', 'CV')).trim(), line(call).trim()];
-    expect(mended(`${before}${end}${before}${end}${end}`, 'talker')).toBe(
+    expect(repaired(`${before}${end}${before}${end}${end}`, 'talker')).toBe(
       `${after}${end}${after}${end}${end}`,
     );
-    expect(createMender({ mend: ['talker'] }).push(`${before}${end}x`).output).toBe(`${after}${end}`);
+    expect(createSentenceRepairer({ repair: ['talker'] }).push(`${before}${end}x`).output).toBe(
+      `${after}${end}`,
+    );
   });
 
   it('is numbered in its change', () => {
-    const { changes } = mend(`\r\n${other}${line(call.replace('CD', 'CV'))}`, { mend: ['talker'] });
+    const { changes } = repair(`\r\n${other}${line(call.replace('CD', 'CV'))}`, { repair: ['talker'] });
     expect(changes.map((change) => change.line)).toEqual([3]);
   });
 
-  it('without its end is mended when the stream ends', () => {
-    const mender = createMender({ mend: ['talker'] });
-    expect(mender.push(line(call.replace('CD', 'CV')).trim())).toEqual({ output: '', changes: [] });
-    expect(mender.flush().output).toBe(line(call).trim());
-    expect(mender.flush()).toEqual({ output: '', changes: [] });
-    mender.push(`${line(call.replace('CD', 'CV')).trim()}\r`);
-    expect(mender.flush().output).toBe(`${line(call).trim()}\r`);
+  it('without its end is repaired when the stream ends', () => {
+    const repairer = createSentenceRepairer({ repair: ['talker'] });
+    expect(repairer.push(line(call.replace('CD', 'CV')).trim())).toEqual({ output: '', changes: [] });
+    expect(repairer.flush().output).toBe(line(call).trim());
+    expect(repairer.flush()).toEqual({ output: '', changes: [] });
+    repairer.push(`${line(call.replace('CD', 'CV')).trim()}\r`);
+    expect(repairer.flush().output).toBe(`${line(call).trim()}\r`);
   });
 
-  it('longer than 1024 characters passes as it is, and the next one is mended', () => {
+  it('longer than 1024 characters passes as it is, and the next one is repaired', () => {
     const sound = line(call.replace('CD', 'CV'));
     const long = (length: number): string => sound.trim() + 'x'.repeat(length - sound.trim().length);
-    expect(mended(`${long(1024)}\r\n`, 'talker')).toBe(`${line(call).trim()}${long(1024).slice(54)}\r\n`);
-    expect(mended(`${long(1025)}\r\n`, 'talker')).toBe(`${long(1025)}\r\n`);
-    expect(mended(`${long(5000)}\r\n${sound}`, 'talker')).toBe(`${long(5000)}\r\n${line(call)}`);
-    const mender = createMender({ mend: ['talker'] });
-    expect(mender.push(long(5000)).output).toBe(long(5000));
-    expect(mender.push(`${sound}${sound}`).output).toBe(`${sound}${line(call)}`);
+    expect(repaired(`${long(1024)}\r\n`, 'talker')).toBe(`${line(call).trim()}${long(1024).slice(54)}\r\n`);
+    expect(repaired(`${long(1025)}\r\n`, 'talker')).toBe(`${long(1025)}\r\n`);
+    expect(repaired(`${long(5000)}\r\n${sound}`, 'talker')).toBe(`${long(5000)}\r\n${line(call)}`);
+    const repairer = createSentenceRepairer({ repair: ['talker'] });
+    expect(repairer.push(long(5000)).output).toBe(long(5000));
+    expect(repairer.push(`${sound}${sound}`).output).toBe(`${sound}${line(call)}`);
   });
 
-  it('of bytes is mended like text, however many come', () => {
+  it('of bytes is repaired like text, however many come', () => {
     const text = line(call.replace('CD', 'CV')).repeat(200);
-    expect(createMender({ mend: ['talker'] }).push(new TextEncoder().encode(text)).output).toBe(
+    expect(createSentenceRepairer({ repair: ['talker'] }).push(new TextEncoder().encode(text)).output).toBe(
       line(call).repeat(200),
     );
   });
 });
 
 describe('an expansion that is late', () => {
-  const late: NonNullable<Parameters<typeof createMender>[0]> = { mend: ['expansion-late'] };
+  const late: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = { repair: ['expansion-late'] };
 
   it('goes before what came between', () => {
     const text = [line(call), other, '\r\n', 'noise\r\n', line(expansion), other];
-    const { output, changes } = mend(text.join(''), late);
+    const { output, changes } = repair(text.join(''), late);
     expect(output).toBe([line(call), line(expansion), other, '\r\n', 'noise\r\n', other].join(''));
     expect(changes).toEqual([
       {
@@ -175,7 +177,7 @@ describe('an expansion that is late', () => {
 
   it('that is not late moves nothing', () => {
     const text = line(call) + line(expansion) + other;
-    expect(mend(text, late)).toEqual({ output: text, changes: [] });
+    expect(repair(text, late)).toEqual({ output: text, changes: [] });
   });
 
   it('of two sentences is awaited to its last', () => {
@@ -183,29 +185,31 @@ describe('an expansion that is late', () => {
       string,
       string,
     ];
-    expect(mended(line(call) + other + one + other + two, 'expansion-late')).toBe(
+    expect(repaired(line(call) + other + one + other + two, 'expansion-late')).toBe(
       line(call) + one + two + other + other,
     );
-    const mender = createMender(late);
-    expect(mender.push(line(call) + one + other).output).toBe(line(call) + one);
-    expect(mender.push(two).output).toBe(two + other);
-    expect(mender.push(other).output).toBe(other);
+    const repairer = createSentenceRepairer(late);
+    expect(repairer.push(line(call) + one + other).output).toBe(line(call) + one);
+    expect(repairer.push(two).output).toBe(two + other);
+    expect(repairer.push(other).output).toBe(other);
   });
 
   it('is not awaited when it was not announced, nor one of another station', () => {
-    expect(createMender(late).push(line(call.slice(0, -1)) + other).output).toBe(
+    expect(createSentenceRepairer(late).push(line(call.slice(0, -1)) + other).output).toBe(
       line(call.slice(0, -1)) + other,
     );
     const stranger = line(expansion.replace('142', '563'));
-    expect(mended(line(call) + other + stranger + line(expansion), 'expansion-late')).toBe(
+    expect(repaired(line(call) + other + stranger + line(expansion), 'expansion-late')).toBe(
       line(call) + line(expansion) + other + stranger,
     );
-    expect(createMender(late).push(line(expansion) + other).output).toBe(line(expansion) + other);
+    expect(createSentenceRepairer(late).push(line(expansion) + other).output).toBe(line(expansion) + other);
   });
 
   it('is awaited for eight lines unless told otherwise', () => {
-    const isMoved = (lines: number, options: NonNullable<Parameters<typeof createMender>[0]>): boolean =>
-      mend(line(call) + other.repeat(lines) + line(expansion), options).changes.length === 1;
+    const isMoved = (
+      lines: number,
+      options: NonNullable<Parameters<typeof createSentenceRepairer>[0]>,
+    ): boolean => repair(line(call) + other.repeat(lines) + line(expansion), options).changes.length === 1;
     expect([8, 9].map((lines) => isMoved(lines, late))).toEqual([true, false]);
     expect([2, 3].map((lines) => isMoved(lines, { ...late, mostHeld: 2 }))).toEqual([true, false]);
     expect([0, 1].map((lines) => isMoved(lines, { ...late, mostHeld: 0 }))).toEqual([false, false]);
@@ -213,30 +217,30 @@ describe('an expansion that is late', () => {
 
   it('is not awaited beyond another call, a line too long, or the end', () => {
     const alert = line('CDDSC,12,2329992180,,05,00,1561800627,1404,,,S,');
-    const mender = createMender(late);
-    expect(mender.push(line(call) + other + alert).output).toBe(line(call) + other + alert);
-    expect(mender.push(line(call) + other).output).toBe(line(call));
-    expect(mender.push(`${'x'.repeat(2000)}\r\n`).output).toBe(`${other}${'x'.repeat(2000)}\r\n`);
-    expect(mender.push(line(call) + other).output).toBe(line(call));
-    expect(mender.push('x'.repeat(2000)).output).toBe(other + 'x'.repeat(2000));
-    expect(mender.push(`\r\n${line(call)}${other}`).output).toBe(`\r\n${line(call)}`);
-    expect(mender.flush().output).toBe(other);
+    const repairer = createSentenceRepairer(late);
+    expect(repairer.push(line(call) + other + alert).output).toBe(line(call) + other + alert);
+    expect(repairer.push(line(call) + other).output).toBe(line(call));
+    expect(repairer.push(`${'x'.repeat(2000)}\r\n`).output).toBe(`${other}${'x'.repeat(2000)}\r\n`);
+    expect(repairer.push(line(call) + other).output).toBe(line(call));
+    expect(repairer.push('x'.repeat(2000)).output).toBe(other + 'x'.repeat(2000));
+    expect(repairer.push(`\r\n${line(call)}${other}`).output).toBe(`\r\n${line(call)}`);
+    expect(repairer.flush().output).toBe(other);
   });
 
   it('is only looked for when asked for', () => {
-    expect(createMender({}).push(line(call) + other).output).toBe(line(call) + other);
+    expect(createSentenceRepairer({}).push(line(call) + other).output).toBe(line(call) + other);
   });
 });
 
 describe('a report written as what a display knows', () => {
   const inserted = (
     text: string,
-    options: NonNullable<Parameters<typeof createMender>[0]> = { reportAs: ['waypoint', 'target'] },
-  ): Change[] => mend(text, options).changes;
+    options: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = { reportAs: ['waypoint', 'target'] },
+  ): Change[] => repair(text, options).changes;
 
   it('is told whole', () => {
     const waypoint = line('CDWPL,5620.3300,N,00630.1200,W,232999142').trim();
-    expect(mend(line(call) + line(expansion), { reportAs: ['waypoint'] })).toEqual({
+    expect(repair(line(call) + line(expansion), { reportAs: ['waypoint'] })).toEqual({
       output: `${line(call)}${line(expansion)}${waypoint}\r\n`,
       changes: [{ kind: 'inserted', line: 2, faults: [], before: null, after: waypoint }],
     });
@@ -263,7 +267,7 @@ describe('a report written as what a display knows', () => {
     ['an answer of nobody', line('CDDSC,20,,08,21,26,1562000630,1404,,,B,')],
     ['an answer whose decimals are awaited', line(call)],
   ])('is not made of %s', (_, text) => {
-    expect(createMender({ reportAs: ['waypoint'] }).push(text).changes).toEqual([]);
+    expect(createSentenceRepairer({ reportAs: ['waypoint'] }).push(text).changes).toEqual([]);
   });
 
   it('is made once of what is sent again', () => {
@@ -285,7 +289,7 @@ describe('a report written as what a display knows', () => {
 
 describe('a count of lines that is none', () => {
   it.each([-1, Number.NaN])('%d is refused', (mostHeld) => {
-    expect(() => createMender({ mostHeld })).toThrow(
+    expect(() => createSentenceRepairer({ mostHeld })).toThrow(
       new RangeError(`mostHeld: expected a count, got ${mostHeld}`),
     );
   });

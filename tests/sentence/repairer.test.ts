@@ -2,12 +2,17 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createMender, findFaults, type MendableFault, readSentences } from '../../src/sentence/index.ts';
-import type { Change } from '../../src/sentence/mend/mender.ts';
+import {
+  createSentenceRepairer,
+  findFaults,
+  type RepairableFault,
+  readSentences,
+} from '../../src/sentence/index.ts';
+import type { Change } from '../../src/sentence/repair/repairer.ts';
 import { line } from './arbitrary.ts';
 import { cleanLog } from './clean-log.ts';
 
-const mendable: MendableFault[] = [
+const repairable: RepairableFault[] = [
   'tag-block',
   'blank-damage',
   'blank-sent',
@@ -17,7 +22,7 @@ const mendable: MendableFault[] = [
   'identity-nine-digits',
   'expansion-late',
 ];
-const everything: NonNullable<Parameters<typeof createMender>[0]> = { mend: mendable };
+const everything: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = { repair: repairable };
 const folder = join(import.meta.dirname, '../../shared/sentence/faults');
 const corpus = readdirSync(folder).flatMap((file) => {
   const { fault, logs } = JSON.parse(readFileSync(join(folder, file), 'utf8')) as {
@@ -29,12 +34,12 @@ const corpus = readdirSync(folder).flatMap((file) => {
   );
 });
 
-function mend(
+function repair(
   pieces: readonly (string | Uint8Array)[],
-  options?: NonNullable<Parameters<typeof createMender>[0]>,
+  options?: NonNullable<Parameters<typeof createSentenceRepairer>[0]>,
 ): { output: string; changes: Change[] } {
-  const mender = createMender(options);
-  const parts = [...pieces.map((piece) => mender.push(piece)), mender.flush()];
+  const repairer = createSentenceRepairer(options);
+  const parts = [...pieces.map((piece) => repairer.push(piece)), repairer.flush()];
   return {
     output: parts.map(({ output }) => output).join(''),
     changes: parts.flatMap(({ changes }) => changes),
@@ -59,20 +64,20 @@ function cut(text: string, places: readonly number[]): string[] {
   return sorted.slice(1).map((end, index) => text.slice(sorted[index], end));
 }
 
-describe('a mender', () => {
+describe('a repairer', () => {
   it('that is asked for nothing passes everything byte for byte', () => {
     fc.assert(
       fc.property(
         stream,
         fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 20 }),
         (text, places) => {
-          expect(mend(cut(text, places))).toEqual({ output: text, changes: [] });
+          expect(repair(cut(text, places))).toEqual({ output: text, changes: [] });
         },
       ),
     );
     fc.assert(
       fc.property(fc.uint8Array({ maxLength: 600 }), (bytes) => {
-        expect(mend([bytes]).output).toBe(Buffer.from(bytes).toString('latin1'));
+        expect(repair([bytes]).output).toBe(Buffer.from(bytes).toString('latin1'));
       }),
     );
   });
@@ -80,17 +85,17 @@ describe('a mender', () => {
   it('that is asked for everything passes clean logs byte for byte', () => {
     for (let seed = 1; seed <= 100; seed += 1) {
       const { text } = cleanLog(seed);
-      expect(mend([text], everything)).toEqual({ output: text, changes: [] });
+      expect(repair([text], everything)).toEqual({ output: text, changes: [] });
     }
   });
 
   it('changes only the lines it says, and those as it says', () => {
-    const options: NonNullable<Parameters<typeof createMender>[0]> = {
-      mend: mendable.filter((fault) => fault !== 'expansion-late'),
+    const options: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = {
+      repair: repairable.filter((fault) => fault !== 'expansion-late'),
     };
     fc.assert(
       fc.property(stream, (text) => {
-        const { output, changes } = mend([text], options);
+        const { output, changes } = repair([text], options);
         let rest = output;
         let before = text;
         for (const change of changes) {
@@ -111,11 +116,11 @@ describe('a mender', () => {
         stream,
         fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 20 }),
         (text, places) => {
-          const options: NonNullable<Parameters<typeof createMender>[0]> = {
+          const options: NonNullable<Parameters<typeof createSentenceRepairer>[0]> = {
             ...everything,
             reportAs: ['waypoint', 'target'],
           };
-          expect(mend(cut(text, places), options)).toEqual(mend([text], options));
+          expect(repair(cut(text, places), options)).toEqual(repair([text], options));
         },
       ),
     );
@@ -127,12 +132,12 @@ describe('a mender', () => {
       const call = line('CVDSC,20,2329991420,08,21,26,1562000630,1404,,,B,');
       for (const ending of ['\r', '\r\n', '\r\r', '\n']) {
         const text = `${'x'.repeat(length)}${ending}${call}${call}`;
-        const whole = mend([text], { mend: ['talker'] });
+        const whole = repair([text], { repair: ['talker'] });
         expect(whole.changes.map((change) => change.line)).toEqual(ending === '\r\r' ? [3, 4] : [2, 3]);
         for (let place = length - 2; place < length + 6; place += 1) {
-          expect(mend(cut(text, [place / text.length]), { mend: ['talker'] })).toEqual(whole);
-          expect(mend([text.slice(0, place), text.slice(place)], { mend: ['talker'] })).toEqual(whole);
-          expect(mend([text.slice(0, place)], { mend: ['talker'] }).output).toBe(text.slice(0, place));
+          expect(repair(cut(text, [place / text.length]), { repair: ['talker'] })).toEqual(whole);
+          expect(repair([text.slice(0, place), text.slice(place)], { repair: ['talker'] })).toEqual(whole);
+          expect(repair([text.slice(0, place)], { repair: ['talker'] }).output).toBe(text.slice(0, place));
         }
       }
     },
@@ -141,7 +146,7 @@ describe('a mender', () => {
   it('loses no character when it moves lines', () => {
     fc.assert(
       fc.property(stream, (text) => {
-        const { output } = mend([text], { mend: ['expansion-late'] });
+        const { output } = repair([text], { repair: ['expansion-late'] });
         expect(output.split(/[\r\n]+/).sort()).toEqual(text.split(/[\r\n]+/).sort());
       }),
     );
@@ -149,13 +154,13 @@ describe('a mender', () => {
 
   it.each(
     corpus
-      .filter(({ fault }) => mendable.some((id) => id === fault))
+      .filter(({ fault }) => repairable.some((id) => id === fault))
       .map((log) => [`${log.fault}: ${log.title}`, log] as const),
-  )('mends %s', (_, { fault, text, options, expected }) => {
-    if (fault === null) throw new TypeError('a clean log has nothing to mend');
+  )('repairs %s', (_, { fault, text, options, expected }) => {
+    if (fault === null) throw new TypeError('a clean log has nothing to repair');
     // An expansion that comes thirty lines late is not waited for, and a block left open hides where it ends.
     const beyond = ['far too late', 'one of them left open'].some((title) => _.endsWith(title));
-    const { output, changes } = mend([text], everything);
+    const { output, changes } = repair([text], everything);
     const left = findFaults(output, options).findings.map(({ id }) => id);
     if (beyond) expect(output).toBe(text);
     else {
@@ -169,7 +174,7 @@ describe('a mender', () => {
     const call = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E');
     const expansion = line('CDDSE,1,1,A,2329991420,00,33001200');
     const between = [line('GPGLL,,,,,,V,N'), line('GPVTG,,T,,M,,N,,K,N')];
-    const { output, changes } = mend([call, ...between, expansion], { mend: ['expansion-late'] });
+    const { output, changes } = repair([call, ...between, expansion], { repair: ['expansion-late'] });
     expect(output).toBe([call, expansion, ...between].join(''));
     expect(changes).toMatchObject([{ kind: 'moved', line: 4, faults: ['expansion-late'] }]);
   });
@@ -178,18 +183,18 @@ describe('a mender', () => {
     const call = line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E');
     const alert = line('CDDSC,12,2329992180,,05,00,1561800627,1404,,,S,E');
     const other = line('GPGLL,,,,,,V,N');
-    const mender = createMender({ mend: ['expansion-late'], mostHeld: 2 });
-    expect(mender.push(call).output).toBe(call);
-    expect(mender.push(other).output).toBe('');
-    expect(mender.push(alert).output).toBe(other + alert);
-    expect(mender.push(other + other).output).toBe('');
-    expect(mender.push(other).output).toBe(other.repeat(3));
+    const repairer = createSentenceRepairer({ repair: ['expansion-late'], mostHeld: 2 });
+    expect(repairer.push(call).output).toBe(call);
+    expect(repairer.push(other).output).toBe('');
+    expect(repairer.push(alert).output).toBe(other + alert);
+    expect(repairer.push(other + other).output).toBe('');
+    expect(repairer.push(other).output).toBe(other.repeat(3));
   });
 
   it('writes a report as a waypoint and a target too', () => {
     const pair =
       line('CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E') + line('CDDSE,1,1,A,2329991420,00,33001200');
-    const { output, changes } = mend([pair], { reportAs: ['waypoint', 'target'] });
+    const { output, changes } = repair([pair], { reportAs: ['waypoint', 'target'] });
     expect(output.startsWith(pair)).toBe(true);
     expect(changes.map(({ kind }) => kind)).toEqual(['inserted', 'inserted']);
     expect(readSentences(output).slice(1)).toMatchObject([
@@ -207,7 +212,7 @@ describe('a mender', () => {
     const reply = (ship: number): string =>
       line(`CDDSC,20,232${String(ship).padStart(6, '0')}0,08,21,26,1562000630,1404,,,B,`);
     const ships = Array.from({ length: 102 }, (_, index) => reply(index));
-    const numbers = mend([ships.join('')], { reportAs: ['target'] }).changes.map(({ after }) =>
+    const numbers = repair([ships.join('')], { reportAs: ['target'] }).changes.map(({ after }) =>
       after.slice(7, 9),
     );
     expect(new Set(numbers.slice(0, 100)).size).toBe(100);
@@ -216,10 +221,10 @@ describe('a mender', () => {
 
   it('has no report of a distress alert, which a display must show as what it is', () => {
     const alert = line('CDDSC,12,2329992180,,05,00,1561800627,1404,,,S,');
-    expect(mend([alert], { reportAs: ['waypoint'] }).changes).toEqual([]);
+    expect(repair([alert], { reportAs: ['waypoint'] }).changes).toEqual([]);
   });
 
   it('refuses a count that is none', () => {
-    expect(() => createMender({ mostHeld: -1 })).toThrow(RangeError);
+    expect(() => createSentenceRepairer({ mostHeld: -1 })).toThrow(RangeError);
   });
 });
