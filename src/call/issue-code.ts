@@ -1,6 +1,7 @@
 /** Every finding the call room can give. */
 export const CALL_ISSUE_CODES = [
   { code: 'call-unrecognised', meaning: 'format specifier and telecommand match no kind of call' },
+  { code: 'call-atis', meaning: 'the identification of a vessel on inland waters, which is not a call' },
   { code: 'call-character-missing', meaning: 'a character of a field could not be read' },
   { code: 'call-field-missing', meaning: 'a field of the composition is missing' },
   { code: 'call-field-unexpected', meaning: 'a field is there that the composition does not have' },

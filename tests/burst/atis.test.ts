@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decodeAtis, decodeBits, encodeAtis } from '../../src/burst/index.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
+import { describeCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // Layout second-hand: restatements of ETSI EN 300 698 Annex B and ITU-R Report M.1159. The stream below was worked
@@ -48,11 +49,14 @@ describe('an ATIS burst', () => {
     }
   });
 
-  it('is no call on channel 70: kept as received, to nobody and from nobody', () => {
+  it('is refused as a call on channel 70 by its name: kept as received, to nobody and from nobody', () => {
     fc.assert(
       fc.property(codes, (code) => {
-        const { call } = valueOf(decodeBits(encodeAtis(code)));
+        const read = decodeBits(encodeAtis(code));
+        const { call } = valueOf(read);
         expect(call).toMatchObject({ kind: 'unrecognised-call', to: null, from: null });
+        expect(read.ok && read.notices.map((notice) => notice.code)).toContain('call-atis');
+        expect(describeCall(call).sentence).toContain('(ATIS), not a call');
         expect(call).toMatchObject({ asReceived: { format: 121 } });
       }),
       { numRuns: 30 },

@@ -4,6 +4,7 @@ import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
+import { ATIS_FORMAT } from '../notice/composition-notices.ts';
 import {
   categoryWords,
   firstTelecommandWords,
@@ -60,6 +61,8 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'automatic-service-call':
       return `Telephone-service ${call.end === 'request' ? 'call' : call.end === 'answer' ? 'answer' : 'end'} from ${from} to ${to}: ${call.telephone === null ? 'no number' : `number ${call.telephone}`}`;
     case 'unrecognised-call':
+      if (call.asReceived.format === ATIS_FORMAT)
+        return 'Identification of a vessel on inland waters (ATIS), not a call';
       return `Unrecognised call, from ${from} to ${to}`;
   }
 }

@@ -10,14 +10,29 @@ const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
 
 /** Notices about fields that fit no kind of call. */
 export function unrecognisedNotices(fields: CallFields): Notice[] {
-  const unread: Notice = {
+  return [fields.format === ATIS_FORMAT ? atisNotice : unread(fields), ...missingCharacters(fields)];
+}
+
+/** Format specifier by which sets on inland waters identify themselves on a voice channel. deviation: D-burst-9 */
+export const ATIS_FORMAT = 121;
+
+const atisNotice: Notice = {
+  code: 'call-atis',
+  message:
+    'Call: format 121 is the identification of a vessel on inland waters (ATIS), which belongs on voice channels and is refused as a call',
+  at: ['format'],
+  received: String(ATIS_FORMAT),
+  clause: 'ETSI EN 300 698 Annex B, restated',
+};
+
+function unread(fields: CallFields): Notice {
+  return {
     code: 'call-unrecognised',
-    message: 'Call: format specifier and first telecommand match no kind of call in the tables',
+    message: 'Call: its format specifier and first telecommand belong to no kind of call in the tables',
     at: ['format'],
     received: `${shown(fields.format)}, ${shown(fields.telecommand1)}`,
     clause: RECOMMENDATION,
   };
-  return [unread, ...missingCharacters(fields)];
 }
 
 /**
