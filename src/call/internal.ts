@@ -1,5 +1,6 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export type { ReadFields } from './call-table.ts';
+export { unnamedChannelNotices } from './check/channel.ts';
 export { want } from './compose/arguments.ts';
 export { expandFields, readFields } from './convert.ts';
 export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';

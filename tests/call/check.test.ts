@@ -17,6 +17,7 @@ import {
   decodeFields,
 } from '../../src/call/index.ts';
 import { internationalPlan } from '../../src/channel/international.ts';
+import { netherlandsInlandPlan, netherlandsSeaPlan } from '../../src/channel/netherlands.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { anyFields } from './arbitrary.ts';
 
@@ -84,6 +85,23 @@ describe('channels', () => {
 
   it('a ship that calls a ship names one (ITU-R M.541-11, from memory)', () => {
     expect(codes(on(null))).toEqual(['call-channel-none']);
+  });
+
+  // Netherlands, Regeling 2015 annex 2 note 9: no selective calls but those about distress, urgency and safety.
+  it('selective calls are restricted in inland waters, whether they name a channel or not', () => {
+    const plan = netherlandsInlandPlan;
+    const restricted = 'channel-selective-calls-restricted';
+    for (const call of [
+      on('77'),
+      on(null),
+      composePositionRequest({ from, to }),
+      composeTestCall({ from, to }),
+    ])
+      expect(codes(call, { plan })).toContain(restricted);
+    const urgent = { ...composeAllShipsCall({ from, category: 'urgency' }), channel: null };
+    for (const call of [alert, urgent, composeDistressRelay({ from, about: alert, to: coast })])
+      expect(codes(call, { plan })).not.toContain(restricted);
+    expect(codes(on(null), { plan: netherlandsSeaPlan })).toEqual(['call-channel-none']);
   });
 
   it('a channel that the plan does not have', () => {

@@ -76,6 +76,24 @@ describe('the examples of the standard', () => {
   });
 });
 
+// Ship to ship the caller proposes a channel, a coast station names it in its answer: ITU-R M.541-11 Annex 3, from memory.
+describe('a call without a channel', () => {
+  const unnamed = (format: string, from: string, category: string, end: string): string[] => {
+    const body = `CDDSC,${format},${from}0,${category},00,26,,,,,${end},`;
+    const readings = readSentences(line(body), { own: '232999871' });
+    return codes(readings).filter((code) => code.startsWith('call-channel'));
+  };
+
+  it('is told from one that may omit it', () => {
+    const [ship, coast] = ['232999142', '002329990'];
+    expect(unnamed('20', ship, '00', 'R')).toEqual(['call-channel-none']);
+    expect(unnamed('20', coast, '00', 'R')).toEqual([]);
+    expect(unnamed('20', coast, '00', 'B')).toEqual(['call-channel-none']);
+    expect(unnamed('16', ship, '10', 'S')).toEqual(['call-channel-none']);
+    expect(unnamed('14', ship, '00', 'S')).toEqual(['call-channel-none']);
+  });
+});
+
 // IEC 61162-1 ed. 4.0 clause 8.3.30, as publicly restated.
 describe('a group of DSE sentences', () => {
   const announced = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';

@@ -11,16 +11,20 @@ import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
+import { isDistressCall } from '../kinds.ts';
 
 /** Whether the channel that a call names is one to talk on. */
 export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notice[] {
-  if (!announces(call)) return [];
+  const named = announces(call) ? call.channel : null;
+  if (!announces(call) || named === null) {
+    const restricted = plan === undefined ? [] : callNotices(call, plan);
+    return [...unnamedChannelNotices(call), ...restricted];
+  }
   const purpose = purposeOf(call);
-  if (call.channel === null) return noneNamed(call, purpose);
   // Digits that name no channel are told of the field they stand in.
-  if (!isNumbered(call.channel)) return [];
-  if (plan === undefined) return withoutPlan(call.channel, purpose);
-  const found = findChannel(plan, call.channel);
+  if (!isNumbered(named)) return [];
+  if (plan === undefined) return withoutPlan(named, purpose);
+  const found = findChannel(plan, named);
   const notices = found.ok ? checkWorkingChannel(found.value, purpose) : found.issues;
   const remaining = isAshore(call.from) ? notices.filter(({ code }) => !LEFT_TO_COAST.has(code)) : notices;
   return remaining.map((notice) => ({ ...notice, at: ['channel', ...notice.at] }));
@@ -36,19 +40,16 @@ const LEFT_TO_COAST: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'channel-reserved',
 ]);
 
-function announces(
-  call: Call,
-): call is Call<
+/** The calls that announce traffic and propose a channel for it. */
+type Announcement = Call<
   'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
-> {
+>;
+
+function announces(call: Call): call is Announcement {
   return 'secondTelecommand' in call && call.kind !== 'automatic-service-call';
 }
 
-function purposeOf(
-  call: Call<
-    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
-  >,
-): WorkingPurpose {
+function purposeOf(call: Announcement): WorkingPurpose {
   if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
     return 'safety';
   const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
@@ -56,16 +57,15 @@ function purposeOf(
   return ashore ? 'ship-to-coast' : 'intership-non-commercial';
 }
 
-function noneNamed(
-  call: Call<
-    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
-  >,
-  purpose: WorkingPurpose,
-): Notice[] {
-  const spoken =
-    call.firstTelecommand === 'telephony-simplex' || call.firstTelecommand === 'telephony-duplex';
-  if (!spoken || call.frequencies !== undefined) return [];
-  if (purpose === 'ship-to-coast' && call.kind === 'individual-call') return [];
+/**
+ * What is to be said of a call for speech that proposes no working channel: nothing where the coast station of the two
+ * will name it. The automatic alarm of a moored vessel announces no traffic.
+ */
+export function unnamedChannelNotices(call: Call): Notice[] {
+  if (!announces(call) || call.channel !== null || call.frequencies !== undefined) return [];
+  if (call.firstTelecommand !== 'telephony-simplex' && call.firstTelecommand !== 'telephony-duplex')
+    return [];
+  if (call.kind === 'individual-call' && purposeOf(call) === 'ship-to-coast') return [];
   return [
     {
       code: 'call-channel-none',
@@ -74,6 +74,22 @@ function noneNamed(
       clause: 'ITU-R M.541-11 Annex 3, unverified',
     },
   ];
+}
+
+/** Whether the waters restrict selective calls that are not about distress, urgency or safety. */
+function callNotices(call: Call, { name, edition, channels }: ChannelPlan): Notice[] {
+  if (isDistressCall(call) || (announces(call) && purposeOf(call) === 'safety')) return [];
+  const rule = channels.find(({ selectiveCallRule }) => selectiveCallRule !== null)?.selectiveCallRule;
+  return rule === undefined
+    ? []
+    : [
+        {
+          code: 'channel-selective-calls-restricted',
+          message: `Call in the ${name} plan: ${rule}`,
+          at: ['kind'],
+          clause: edition,
+        },
+      ];
 }
 
 /** What holds on every coast. */

@@ -1,4 +1,5 @@
 import { decodeFields, type Symbols } from '../../call/index.ts';
+import { unnamedChannelNotices } from '../../call/internal.ts';
 import { resolveTime, type TimeOfDay } from '../../position/index.ts';
 import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
@@ -145,7 +146,7 @@ function callReading(
   const at = base.at ?? receivedAt;
   return {
     kind: 'call',
-    ...withNotices(base, [...notices, ...more, ...read.notices]),
+    ...withNotices(base, [...notices, ...more, ...read.notices, ...unnamedChannelNotices(read.call)]),
     at,
     ...repeats.number(JSON.stringify(content), span, at),
     stage: 'final',

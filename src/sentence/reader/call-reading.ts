@@ -1,7 +1,8 @@
-import { expandFields, readFields } from '../../call/internal.ts';
+import { expandFields, readFields, unnamedChannelNotices } from '../../call/internal.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import { resolveTime } from '../../position/internal.ts';
 import type { Reading } from '../../report/index.ts';
+import { isLegacy } from '../dsc/layout.ts';
 import type { ReaderSettings } from './options.ts';
 import type { CallState } from './pairing.ts';
 
@@ -14,12 +15,15 @@ export function callReading(
   const at = receipt.at ?? settings.now;
   open.read ??= readFields(dsc.fields);
   const read = sets.length === 0 ? open.read : expandFields(open.read, sets);
+  // The older layout has no field for a channel, and a commanded call leaves it to the radio.
+  const mayName = settings.direction === 'received' && !isLegacy(open.sentences[0]?.fields ?? []);
+  const unnamed = mayName ? unnamedChannelNotices(read.call) : [];
   return {
     kind: 'call',
     line: open.line,
     offset: open.offset,
     at,
-    notices: open.notices.concat(dsc.notices, read.notices, notices),
+    notices: open.notices.concat(dsc.notices, read.notices, unnamed, notices),
     event: open.event,
     repeat: open.repeat,
     stage,
