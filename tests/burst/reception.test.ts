@@ -44,6 +44,7 @@ describe('a reception', () => {
         characters: characters.map((symbol) => ({ symbol, source: 'both-copies', probability: near(1) })),
         words: { sent: sent.stream.length, differing: 0 },
         polarity: 'normal',
+        calls: 1,
         expansion: 'none',
         start: 0,
         end: sent.stream.length,
