@@ -17,8 +17,9 @@ const LIKELY = 0.5;
 const BEFORE = 200;
 /** Bits from the first phasing bit to the end of the longest call and its expansion. */
 const LONGEST_BITS: number = 10 * LONGEST_STREAM;
-/** Bits that are made fit to calculate with at a time. */
-const STRETCH = 8192;
+/** Bits that are made fit to calculate with at first, and at a time when no call is found in those: stretches overlap. */
+const FIRST_STRETCH = 8192;
+const STRETCH = 32_768;
 
 /**
  * Decode the first call in a row of soft bits.
@@ -105,8 +106,9 @@ export function receiveWhere(
   const start = options?.start === undefined ? undefined : Math.trunc(options.start);
   let from = Math.max(0, Math.trunc(start ?? options?.from ?? 0));
   let best: Received | null = null;
-  for (let low = Math.max(0, Math.min(from, length) - BEFORE); ; ) {
-    const high = Math.min(low + STRETCH, length);
+  let stretch = FIRST_STRETCH;
+  for (let low = Math.max(0, Math.min(from, length) - BEFORE); ; stretch = STRETCH) {
+    const high = Math.min(low + stretch, length);
     const bits = given.read(low, high);
     if (!(bits instanceof Float64Array)) return bits;
     const found = decode({ bits, offset: low }, start === undefined ? { from } : { start });
