@@ -10,13 +10,10 @@ const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const write = process.argv.includes('--write');
 let changed = 0;
 const exported = new Set();
+let names = 0;
 const leanedOn = new Map();
-/** Types that no door exports yet: the list may only get shorter, to none. */
-const NAMELESS_YET = new Set([
-  ...['Announcement', 'CallBase', 'ChannelProposal', 'DistressDetails', 'Filler', 'NameIn', 'Plain'],
-  ...['categoryTable', 'endTable', 'firstTelecommandTable', 'formatTable', 'natureTable', 'reasonTable'],
-  ...['secondTelecommandTable', 'At', 'DialogueBase', 'EffectBase', 'OnDialogue'],
-]);
+/** The most public names that all doors together may have: the surface does not grow unseen. */
+const MOST_NAMES = 330;
 mkdirSync(join(root, 'etc'), { recursive: true });
 
 for (const [door, conditions] of Object.entries(manifest.exports)) {
@@ -65,23 +62,19 @@ for (const [door, conditions] of Object.entries(manifest.exports)) {
     );
   }
   const report = readFileSync(join(root, 'out/api', `${name}.api.md`), 'utf8');
-  for (const [, symbol] of report.matchAll(/^export (?:type|interface|function|const) (\w+)/gm))
+  for (const [, symbol] of report.matchAll(
+    /^export (?:declare )?(?:type|interface|function|const|class) (\w+)/gm,
+  )) {
     exported.add(symbol);
+    names += 1;
+  }
   for (const [, symbol] of report.matchAll(/ae-forgotten-export\) The symbol "([^"]+)"/g))
     leanedOn.set(symbol, [...(leanedOn.get(symbol) ?? []), name]);
   if (!existsSync(join(root, 'etc', `${name}.api.md`))) changed += 1;
 }
 const nameless = [...leanedOn.keys()].filter((symbol) => !exported.has(symbol));
-const unexpected = [
-  ...nameless.filter((symbol) => !NAMELESS_YET.has(symbol)),
-  ...[...NAMELESS_YET].filter((symbol) => !nameless.includes(symbol)),
-];
-for (const symbol of unexpected) {
-  console.log(
-    NAMELESS_YET.has(symbol)
-      ? `${symbol} can be named now: take it off the list in scripts/api-report.mjs`
-      : `${symbol} is exported by no entry point, and ${leanedOn.get(symbol).join(', ')} lean on it`,
-  );
-}
+for (const symbol of nameless)
+  console.log(`${symbol} is exported by no entry point, and ${leanedOn.get(symbol).join(', ')} lean on it`);
+console.log(`${names} public names over all entry points, ${MOST_NAMES} at most`);
 console.log(changed === 0 ? 'the API is as reported' : `${changed} reports differ`);
-process.exitCode = (changed > 0 && !write) || unexpected.length > 0 ? 1 : 0;
+process.exitCode = (changed > 0 && !write) || nameless.length > 0 || names > MOST_NAMES ? 1 : 0;

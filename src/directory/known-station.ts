@@ -58,7 +58,7 @@ export interface StationUpdate {
   /** Whole epoch milliseconds; the latest stays. */
   readonly calledAt?: number | undefined;
   /** A field with a known label replaces the one before. */
-  readonly extra?: readonly ExtraField[] | undefined;
+  readonly extra?: KnownStation['extra'] | undefined;
 }
 
 /** Known stations, one for each identity, in order of digits. Plain data: store it as JSON. */
