@@ -58,7 +58,7 @@ else say('Own identity not given (--own): no answers are composed');
 const asOwn = own && { own: own.mmsi };
 for (const reading of serial ? readSentences(serial, asOwn) : readNetworkLog(network, asOwn)) {
   clock.hear(reading);
-  if (reading.kind === 'own-fix' && reading.fix.position !== null) {
+  if (reading.kind === 'own-position' && reading.fix.position !== null) {
     const { fix: latest, at } = reading;
     fix = {
       ...latest,

@@ -30,7 +30,7 @@ const send = (frames) => {
 send(writeNodeFrames(radio, { source: RADIO }));
 send(writeNodeFrames(receiver, { source: RECEIVER }));
 for (const reading of readSentences(serial, { own: '232999871' })) {
-  const source = reading.kind === 'own-fix' ? RECEIVER : RADIO;
+  const source = reading.kind === 'own-position' ? RECEIVER : RADIO;
   const { frames } = cables[source].sentencesToNetwork(reading);
   if (reading.at !== null) at = Math.max(at, reading.at + (source === RADIO ? 200 : 0));
   const lost = reading.kind === 'call' && reading.call.kind === 'unable-to-comply';

@@ -66,7 +66,7 @@ export function everyReading(reading: Reading): void {
   switch (reading.kind) {
     case 'call':
     case 'expansion':
-    case 'own-fix':
+    case 'own-position':
     case 'clock':
     case 'waypoint':
     case 'target':
@@ -88,7 +88,7 @@ export function allReadingsButOne(reading: Reading): void {
   switch (reading.kind) {
     case 'call':
     case 'expansion':
-    case 'own-fix':
+    case 'own-position':
     case 'clock':
     case 'waypoint':
     case 'target':

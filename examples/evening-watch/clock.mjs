@@ -8,7 +8,7 @@ export function createClock() {
   return {
     /** Takes the time of own fixes as it comes by. */
     hear(reading) {
-      if (reading.kind === 'own-fix' && reading.fix.time !== null) fixTime = reading.fix.time;
+      if (reading.kind === 'own-position' && reading.fix.time !== null) fixTime = reading.fix.time;
     },
     /** Instant of receipt; on a day of no date when the log has none; `null` when it has no time either. */
     at(reading) {

@@ -96,7 +96,7 @@ function framesOf(reading: Reading, next: () => { source: number; sequence: numb
         ? { out: written.value, notices: written.notices }
         : { out: [], notices: written.issues };
     }
-    case 'own-fix':
+    case 'own-position':
       return { out: writeOwnPositionFrames(reading.fix, next()), notices: [] };
     case 'waypoint':
       return { out: writeWaypointFrames(reading.waypoint, next()), notices: [] };
@@ -116,7 +116,7 @@ function sentencesOf(reading: NetworkReading): Carried<string> {
       const { sentences, notices } = writeSentences(reading.call, { direction: 'received' });
       return { out: sentences, notices };
     }
-    case 'own-fix':
+    case 'own-position':
       return { out: [writeOwnPosition(reading.fix)], notices: [] };
     case 'waypoint':
       return { out: [writeWaypoint(reading.waypoint)], notices: [] };

@@ -2,7 +2,7 @@ import type { Call, CallFields } from '../call/index.ts';
 import type { Coordinates } from '../position/index.ts';
 import type { Issue, Notice } from '../result/index.ts';
 import type { AisReport } from './ais-report.ts';
-import type { ReceiverFix } from './receiver-fix.ts';
+import type { GnssFix } from './gnss-fix.ts';
 import type { Sentence } from './sentence.ts';
 
 /** What each kind of reading says. */
@@ -43,8 +43,8 @@ export interface Readings {
     readonly sets: CallFields['expansion'];
   };
   /** Own position, from `RMC`, `GLL`, `GGA` or `GNS`. */
-  readonly 'own-fix': {
-    readonly fix: ReceiverFix;
+  readonly 'own-position': {
+    readonly fix: GnssFix;
   };
   /** Date and time, from `ZDA`. */
   readonly clock: {
@@ -68,7 +68,7 @@ export interface Readings {
       /** Plain text, short. */
       readonly name: string;
       /** UTC of the position, `null` when unknown. */
-      readonly time: ReceiverFix['time'];
+      readonly time: GnssFix['time'];
       /** What the tracker says; `null` when it said something else. */
       readonly status: 'lost' | 'acquiring' | 'tracking' | null;
       /** Whether it is the reference target. */

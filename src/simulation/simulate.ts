@@ -242,7 +242,7 @@ export function simulate(
       else count.heard++;
       if (heard?.verdict === 'clean') count.clean++;
     }
-    if (heard !== null) give(place, { kind: 'heard', ...heard });
+    if (heard !== null) give(place, { kind: 'received', ...heard });
     return heard !== null && heard.verdict !== 'doubtful';
   }
 

@@ -37,7 +37,7 @@ import type { StationState } from './model/state.ts';
  *
  * const tern = createStation({ mmsi: '232999142' });
  * const call = composeTestCall({ from: '232999871', to: '232999142' });
- * const { effects } = step(tern, { kind: 'heard', at: Date.UTC(2026, 5, 1), call, verdict: 'clean' });
+ * const { effects } = step(tern, { kind: 'received', at: Date.UTC(2026, 5, 1), call, verdict: 'clean' });
  * const send = effects.find((effect) => effect.kind === 'send');
  * console.log(send?.call.kind); // test-acknowledgement
  * ```
@@ -102,7 +102,7 @@ function follow(turn: Turn, event: StationEvent): void {
   switch (event.kind) {
     case 'clock':
       break;
-    case 'heard':
+    case 'received':
       hear(turn, event);
       break;
     case 'channel':

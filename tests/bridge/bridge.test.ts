@@ -70,11 +70,11 @@ describe('own position and waypoints', () => {
   it('go across with time, speed and course', () => {
     const { readings } = acrossToNetwork(`${rmc}\r\n`);
     expect(readings).toMatchObject([
-      { kind: 'own-fix', fix: { position: { latitude: 56.3388, longitude: -6.502 } } },
+      { kind: 'own-position', fix: { position: { latitude: 56.3388, longitude: -6.502 } } },
       { kind: 'motion', course: 123.398, speed: expect.closeTo(5.2, 1) },
-      { kind: 'own-fix', fix: { instant: Date.UTC(2026, 5, 1, 14, 10, 30), quality: 'autonomous' } },
+      { kind: 'own-position', fix: { instant: Date.UTC(2026, 5, 1, 14, 10, 30), quality: 'autonomous' } },
     ]);
-    expect(backToSentences(readings).filter(({ kind }) => kind === 'own-fix')).toMatchObject([
+    expect(backToSentences(readings).filter(({ kind }) => kind === 'own-position')).toMatchObject([
       { fix: { formatter: 'GLL', position: { latitude: 56.3388, longitude: -6.502 } } },
       { fix: { formatter: 'RMC', instant: Date.UTC(2026, 5, 1, 14, 10, 30) } },
     ]);
@@ -90,14 +90,14 @@ describe('own position and waypoints', () => {
           quality: 'autonomous',
         } as const;
         const reading = {
-          kind: 'own-fix',
+          kind: 'own-position',
           fix: { ...fix, time: null, instant: 0, speed: null, course: null },
         };
         const reader = createNetworkReader();
         const fixes = createBridge({ source: 40 })
           .sentencesToNetwork(reading as unknown as Reading)
           .frames.flatMap((frame) => reader.push(frame))
-          .map((back) => back.kind === 'own-fix' && back.fix.position?.latitude);
+          .map((back) => back.kind === 'own-position' && back.fix.position?.latitude);
         expect(fixes[0]).toBeCloseTo(degrees, 6.9);
         expect(fixes[1]).toBeCloseTo(degrees, 12);
       }),

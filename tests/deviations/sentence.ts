@@ -55,7 +55,7 @@ export const deviations: Record<string, () => void> = {
       ['80', 1980],
     ]) {
       const fix = readSentences(line(`GPRMC,000000.00,A,5620.0,N,00630.0,W,,,0101${year},,,A`))[0];
-      expect(fix?.kind === 'own-fix' && new Date(fix.fix.instant ?? 0).getUTCFullYear()).toBe(read);
+      expect(fix?.kind === 'own-position' && new Date(fix.fix.instant ?? 0).getUTCFullYear()).toBe(read);
     }
   },
   'D-sentence-7': () => {

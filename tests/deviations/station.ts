@@ -81,7 +81,7 @@ export const deviations: Record<string, () => void> = {
   },
   'D-station-9': () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     radio.give({ kind: 'call', call: composeIndividualCall({ from: own, to: friend, channel: '72' }) });
     expect(radio.onAir).toBeNull();
     radio.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
@@ -100,7 +100,7 @@ export const deviations: Record<string, () => void> = {
         about: composeDistressAlert({ from: own }),
       });
       radio.finish();
-      radio.give({ kind: 'heard', call, verdict });
+      radio.give({ kind: 'received', call, verdict });
       expect(radio.phases).toEqual([`own-distress: ${phase}`]);
     }
   },
@@ -121,7 +121,7 @@ export const deviations: Record<string, () => void> = {
       ['D', ['close']],
     ] as const) {
       const radio = new Radio({ mmsi: own, equipment });
-      radio.give({ kind: 'heard', call, verdict: 'clean' });
+      radio.give({ kind: 'received', call, verdict: 'clean' });
       expect(adviseOnDistress(radio.state, 1)?.question?.answers).toEqual(answers);
     }
   },

@@ -30,14 +30,14 @@ const read = (...ids: string[]): NetworkReading[] => {
 // Fields: public list of parameter groups of IEC 61162-3; units converted by hand.
 describe('a message is read as', () => {
   it.each([
-    ['position', { kind: 'own-fix', fix: { formatter: 'PGN 129025', quality: 'unstated' } }],
-    ['position-not-available', { kind: 'own-fix', fix: { position: null } }],
+    ['position', { kind: 'own-position', fix: { formatter: 'PGN 129025', quality: 'unstated' } }],
+    ['position-not-available', { kind: 'own-position', fix: { position: null } }],
     ['course-and-speed', { kind: 'motion', course: 123.398, speed: 6.201 }],
     ['variation', { kind: 'motion', variation: -2.498 }],
     [
       'gnss',
       {
-        kind: 'own-fix',
+        kind: 'own-position',
         fix: {
           position: { latitude: 56.3388, longitude: -6.502 },
           quality: 'differential',
@@ -89,7 +89,7 @@ describe('a group that no reading has a kind for', () => {
     const skipping = createNetworkReader({ other: 'skip' });
     const frames = [rudder, satellites, ...framesFor('position'), ...framesFor('ais-class-a')];
     const kinds = frames.flatMap((frame) => skipping.push(frame)).map(({ kind }) => kind);
-    expect([kinds, skipping.flush()]).toEqual([['own-fix', 'ais'], []]);
+    expect([kinds, skipping.flush()]).toEqual([['own-position', 'ais'], []]);
   });
 
   it('is kept otherwise', () => {
@@ -170,7 +170,7 @@ describe('a log', () => {
     '<0x09f80123> [8] 00 4b 94 21 88 f7 1f fc',
   ])('with %s gives a position', (text) => {
     expect(readNetworkLog(`${text}\r\n`)).toMatchObject([
-      { kind: 'own-fix', at: text.startsWith('(') ? 1780322400250 : null, line: 1 },
+      { kind: 'own-position', at: text.startsWith('(') ? 1780322400250 : null, line: 1 },
     ]);
   });
 
@@ -200,10 +200,10 @@ describe('a log', () => {
     for (const end of ['\n', '\r\n', '\r']) {
       const log = ['', line, '', '# comment', 'nonsense', '\u0000nonsense', line, ''].join(end);
       expect(readNetworkLog(log).map(({ kind, line: number }) => [kind, number])).toEqual([
-        ['own-fix', 2],
+        ['own-position', 2],
         ['damaged', 5],
         ['damaged', 6],
-        ['own-fix', 7],
+        ['own-position', 7],
       ]);
     }
   });

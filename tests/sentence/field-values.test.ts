@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Reading, ReceiverFix } from '../../src/report/index.ts';
+import type { GnssFix, Reading } from '../../src/report/index.ts';
 import { readSentences, writeTarget, writeWaypoint } from '../../src/sentence/index.ts';
 import { line } from './arbitrary.ts';
 
 // Field layouts: IEC 61162-1 as restated in equipment papers. Places are invented.
 const first = (body: string): Reading => readSentences(line(body))[0] as Reading;
-const fixOf = (body: string): ReceiverFix | null => {
+const fixOf = (body: string): GnssFix | null => {
   const reading = first(body);
-  return reading.kind === 'own-fix' ? reading.fix : null;
+  return reading.kind === 'own-position' ? reading.fix : null;
 };
 const place = '5620.3300,N,00630.1200,W';
 const positionOf = (fields: string): unknown => {
@@ -177,7 +177,7 @@ describe('date and time', () => {
   it('of a day are the nearest to what is known: half a day either way', () => {
     const near = (known: string, time: string): unknown => {
       const reading = readSentences(line(`GPZDA,${known}`) + line(`GPGLL,${place},${time},A,A`))[1];
-      return reading?.kind === 'own-fix' && reading.fix.instant;
+      return reading?.kind === 'own-position' && reading.fix.instant;
     };
     const known = '060000.00,02,06,2026,00,00';
     expect(near(known, '180000')).toBe(Date.UTC(2026, 5, 2, 18));
@@ -309,7 +309,7 @@ describe('own position', () => {
 
   it.each(['RMC', 'GLL', 'GGA', 'GNS'])('of a %s without fields is none', (formatter) => {
     expect(first(`GP${formatter}`)).toMatchObject({
-      kind: 'own-fix',
+      kind: 'own-position',
       fix: { formatter, position: null, quality: 'none', time: null, instant: null, speed: null },
       notices: [{ code: 'sentence-fix-unusable', received: "''" }],
     });

@@ -12,7 +12,7 @@ function watch() {
     readings.flatMap((reading) => {
       if (reading.kind !== 'call') return [];
       const { call, event, stage } = reading;
-      const next = step(state, { kind: 'heard', at, call, verdict: 'clean', event, stage });
+      const next = step(state, { kind: 'received', at, call, verdict: 'clean', event, stage });
       state = next.state;
       return [...next.effects];
     });

@@ -21,9 +21,9 @@ describe('own position', () => {
     [`INGLL,${place},140412.00,A,E`, 'estimated'],
     [`INGLL,${place},140412.00,A,M`, 'manual'],
   ])('%s is used', (body, quality) => {
-    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { quality } });
+    expect(read(body)).toMatchObject({ kind: 'own-position', fix: { quality } });
     const reading = read(body);
-    if (reading.kind !== 'own-fix') throw new TypeError('not a fix');
+    if (reading.kind !== 'own-position') throw new TypeError('not a fix');
     expect(reading.fix.position?.latitude).toBeCloseTo(56 + 20.33 / 60, 10);
     expect(reading.fix.position?.longitude).toBeCloseTo(-(6 + 30.12 / 60), 10);
     expect(reading.fix.time).toEqual({ hour: 14, minute: 4, second: 12 });
@@ -44,7 +44,7 @@ describe('own position', () => {
     [`GNGNS,140412.00,${place},NN,12,0.9,3.0,50.1,,`],
     [`GNGNS,140412.00,${place},,12,0.9,3.0,50.1,,`],
   ])('%s is not used', (body) => {
-    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { position: null, speed: null } });
+    expect(read(body)).toMatchObject({ kind: 'own-position', fix: { position: null, speed: null } });
     expect(read(body).notices[0]?.code).toBe('sentence-fix-unusable');
   });
 
@@ -57,7 +57,7 @@ describe('own position', () => {
     'GPGLL,56 0.3300,N,00630.1200,W,140412.00,A,A',
     'GPGLL,,,,,140412.00,A,A',
   ])('%s cannot be read', (body) => {
-    expect(read(body)).toMatchObject({ kind: 'own-fix', fix: { position: null } });
+    expect(read(body)).toMatchObject({ kind: 'own-position', fix: { position: null } });
     expect(read(body).notices.at(-1)?.code).toBe('sentence-fix-unreadable');
   });
 

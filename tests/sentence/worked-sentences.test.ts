@@ -35,12 +35,12 @@ function flat(reading: Reading): Record<string, unknown> {
       return { ...flatCall(reading.call), tag };
     case 'expansion':
       return { ...reading, sets: reading.sets.map((set) => set.specifier) };
-    case 'own-fix': {
+    case 'own-position': {
       const { fix } = reading;
       return {
         ...fix,
         ...place(fix.position),
-        kind: 'own-fix',
+        kind: 'own-position',
         time: clock(fix.time),
         instant: iso(fix.instant),
       };

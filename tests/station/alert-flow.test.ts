@@ -13,18 +13,18 @@ const alert = composeDistressAlert({ from: troubled, nature: 'flooding' });
 function play(situation: Situation): readonly Box[] {
   const boxes: Box[] = [];
   const radio = new Radio({ mmsi: own });
-  radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+  radio.give({ kind: 'received', call: alert, verdict: 'clean' });
   if (radio.phases[0] === 'heard-distress: listening') boxes.push('listen on 16 for 5 minutes');
   radio.pass(MINUTE);
   if (situation.acknowledged) {
     radio.give({
-      kind: 'heard',
+      kind: 'received',
       call: composeDistressAcknowledgement({ from: coast, about: alert }),
       verdict: 'clean',
     });
   }
   radio.pass(3 * MINUTE);
-  if (situation.alertContinues) radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+  if (situation.alertContinues) radio.give({ kind: 'received', call: alert, verdict: 'clean' });
   radio.pass(MINUTE);
   for (let question = 0; question < 5; question++) {
     const advice = adviseOnDistress(radio.state, 1);

@@ -25,7 +25,7 @@ const unanswered = { unanswered: true } as const;
 
 function afterAlert(settings: Partial<SettingsInput> = {}, minutes = 0): Radio {
   const radio = new Radio({ mmsi: own, equipment: 'A', ...settings });
-  radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+  radio.give({ kind: 'received', call: alert, verdict: 'clean' });
   radio.pass(minutes * MINUTE);
   return radio;
 }
@@ -119,7 +119,7 @@ describe('who acknowledges by DSC', () => {
 
   it('a ship only for a vessel in the vicinity, after a centre or coast station: MSC.1/Circ.1657, 47 CFR 80.1121(d)', () => {
     const radio = afterAlert({}, 4);
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     radio.pass(MINUTE);
     const { dscAcknowledgement } = adviceOf(radio);
     expect(dscAcknowledgement.allowed).toBe(true);
@@ -133,7 +133,7 @@ describe('a watch on another channel', () => {
   it('the radio says so when a call takes it off a watched channel', () => {
     const radio = new Radio({ mmsi: own, watched: ['13'] });
     radio.give({ kind: 'tuned', channel: '13' });
-    const effects = radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     expect(shown(effects)).toEqual([
       'Radio is on channel 16, not on channel 13: keep the required watch there on another receiver, or tune back',
     ]);
@@ -154,7 +154,7 @@ describe('a watch on another channel', () => {
   it('without a list nothing is said', () => {
     const radio = new Radio({ mmsi: own });
     radio.give({ kind: 'tuned', channel: '13' });
-    expect(shown(radio.give({ kind: 'heard', call: alert, verdict: 'clean' }))).toEqual([]);
+    expect(shown(radio.give({ kind: 'received', call: alert, verdict: 'clean' }))).toEqual([]);
   });
 
   it('the set-up check warns of automatic channel change', () => {
@@ -195,7 +195,7 @@ it('the alarm of a moored vessel sounds at least the urgency alarm and has no DS
     end: 127,
   });
   const radio = new Radio({ mmsi: own, policies: { individual: 'automatic' } });
-  const effects = radio.give({ kind: 'heard', call, verdict: 'clean' });
+  const effects = radio.give({ kind: 'received', call, verdict: 'clean' });
   expect(effectsOf(effects, 'sound')[0]).toMatchObject({ alarm: 'urgency' });
   expect(effectsOf(effects, 'ask')).toEqual([]);
   expect(effectsOf(effects, 'send')).toEqual([]);

@@ -124,7 +124,7 @@ export function rowsNeverTaken(): readonly string[] {
     if (from === 'new') {
       if (procedure === 'own-distress') return [{ kind: 'prepare-alert' }];
       if (procedure === 'outgoing') return [{ kind: 'call', call: oneOf(startable), because: bothGrounds }];
-      return [{ kind: 'heard', call: oneOf(heard), verdict: oneOf(verdicts) }];
+      return [{ kind: 'received', call: oneOf(heard), verdict: oneOf(verdicts) }];
     }
     if (dialogue === undefined) return [];
     const { id } = dialogue;
@@ -149,7 +149,7 @@ export function rowsNeverTaken(): readonly string[] {
       case 'offer':
         return [{ kind: 'offer', dialogue: id, channel: '77' }];
       case 'repeated':
-        return dialogue.call === null ? [] : [{ kind: 'heard', call: dialogue.call, verdict: 'clean' }];
+        return dialogue.call === null ? [] : [{ kind: 'received', call: dialogue.call, verdict: 'clean' }];
       case 'able':
       case 'unable':
       case 'answered': {
@@ -159,7 +159,9 @@ export function rowsNeverTaken(): readonly string[] {
         const channels = below(2) === 0 ? ['77'] : [];
         const { answers: all } = answersTo(call, { own: called, channels });
         const answers = all.filter(({ meaning }) => (meaning === 'unable') === (on === 'unable'));
-        return answers.length === 0 ? [] : [{ kind: 'heard', call: oneOf(answers).call, verdict: 'clean' }];
+        return answers.length === 0
+          ? []
+          : [{ kind: 'received', call: oneOf(answers).call, verdict: 'clean' }];
       }
       case 'confirm':
       case 'decline':
@@ -180,7 +182,7 @@ export function rowsNeverTaken(): readonly string[] {
           }),
         );
       default:
-        return [{ kind: 'heard', call: distressCall(on, dialogue), verdict: oneOf(verdicts) }];
+        return [{ kind: 'received', call: distressCall(on, dialogue), verdict: oneOf(verdicts) }];
     }
   }
 

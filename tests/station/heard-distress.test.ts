@@ -24,7 +24,7 @@ const fromCoast = composeDistressAcknowledgement({ from: coast, about: alert });
 function afterAlert(settings: Partial<SettingsInput> = {}): Radio {
   const radio = new Radio({ mmsi: own, ...settings });
   radio.give({ kind: 'fix', position: { latitude: 56.34, longitude: -6.5 }, source: 'instrument' });
-  radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+  radio.give({ kind: 'received', call: alert, verdict: 'clean' });
   return radio;
 }
 
@@ -70,7 +70,7 @@ describe('an alert is received', () => {
   it('with a coast acknowledgement asks whether the vessel can help: MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.pass(30_000);
-    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    radio.give({ kind: 'received', call: fromCoast, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
     expect(adviceNow(radio).question?.answers).toEqual(['assist', 'stand-by']);
     const effects = radio.give({ kind: 'assist', dialogue: 1 });
@@ -82,7 +82,7 @@ describe('an alert is received', () => {
 
   it('with a coast acknowledgement and unable to help: log and reset, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
-    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    radio.give({ kind: 'received', call: fromCoast, verdict: 'clean' });
     radio.give({ kind: 'stand-by', dialogue: 1 });
     expect(radio.phases).toEqual([]);
     expect(radio.log.at(-1)?.text).toContain('logged, radio reset');
@@ -108,7 +108,7 @@ describe('an alert is received', () => {
   it('no traffic and the alert goes on: inform a coast station, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.pass(4 * MINUTE);
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     radio.pass(MINUTE);
     radio.give({ kind: 'no-traffic', dialogue: 1 });
     expect(radio.phases).toEqual(['heard-distress: inform-coast']);
@@ -119,10 +119,10 @@ describe('an alert is received', () => {
     const radio = afterAlert();
     radio.give({ kind: 'silence' });
     radio.pass(4 * MINUTE);
-    expect(effectsOf(radio.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
+    expect(effectsOf(radio.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
     radio.give({ kind: 'close', dialogue: 1 });
     radio.pass(4 * MINUTE);
-    expect(effectsOf(radio.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
+    expect(effectsOf(radio.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
     expect(radio.phases).toEqual(['heard-distress: listening']);
   });
 
@@ -135,18 +135,20 @@ describe('an alert is received', () => {
       const radio = afterAlert();
       radio.give({ kind: 'silence' });
       radio.pass(wait);
-      expect(effectsOf(radio.give({ kind: 'heard', call, verdict: 'clean' }), 'sound')).toHaveLength(1);
+      expect(effectsOf(radio.give({ kind: 'received', call, verdict: 'clean' }), 'sound')).toHaveLength(1);
     }
     const later = afterAlert();
     later.give({ kind: 'silence' });
     later.give({ kind: 'close', dialogue: 1 });
     later.pass(6 * 60 * MINUTE);
-    expect(effectsOf(later.give({ kind: 'heard', call: alert, verdict: 'clean' }), 'sound')).toHaveLength(1);
+    expect(effectsOf(later.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toHaveLength(
+      1,
+    );
   });
 
   it('with errors is shown, and nothing is done: ITU-R M.493, calls received with errors', () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: { ...alert, from: null }, verdict: 'doubtful' });
+    radio.give({ kind: 'received', call: { ...alert, from: null }, verdict: 'doubtful' });
     expect(radio.phases).toEqual(['heard-distress: shown']);
     expect(effectsOf(radio.effects, 'tune')).toEqual([]);
     expect(effectsOf(radio.effects, 'show')[0]?.topic).toBe('damaged-call');
@@ -154,7 +156,7 @@ describe('an alert is received', () => {
 
   it('repaired alarms, but the person tunes', () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: alert, verdict: 'repaired' });
+    radio.give({ kind: 'received', call: alert, verdict: 'repaired' });
     expect(effectsOf(radio.effects, 'sound')).toHaveLength(1);
     expect(effectsOf(radio.effects, 'tune')).toEqual([]);
     expect(effectsOf(radio.effects, 'show').map(({ topic }) => topic)).toContain('tune-by-hand');
@@ -163,9 +165,9 @@ describe('an alert is received', () => {
   it('taken back by the vessel herself ends the flow, unless that call had errors', () => {
     const radio = afterAlert();
     const call = composeDistressSelfCancel({ from: troubled });
-    radio.give({ kind: 'heard', call, verdict: 'doubtful' });
+    radio.give({ kind: 'received', call, verdict: 'doubtful' });
     expect(radio.phases).toEqual(['heard-distress: listening']);
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: cancelled']);
   });
 
@@ -196,7 +198,7 @@ describe('a flood of alerts', () => {
     radio.give({ kind: 'prepare-alert' });
     for (let vessel = 0; vessel < 60; vessel++) {
       const call = { ...alert, from: `2329${91000 + vessel}` };
-      radio.give({ kind: 'heard', call, verdict: 'clean' });
+      radio.give({ kind: 'received', call, verdict: 'clean' });
     }
     expect(radio.state.dialogues).toHaveLength(32);
     expect(radio.phases).toContain('own-distress: prepared');
@@ -211,7 +213,7 @@ describe('acknowledging by DSC', () => {
     (equipment) => {
       const radio = afterAlert({ equipment });
       radio.pass(4 * MINUTE);
-      radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+      radio.give({ kind: 'received', call: alert, verdict: 'clean' });
       radio.pass(2 * MINUTE);
       const effects = radio.give({ kind: 'acknowledge', dialogue: 1 });
       expect(effectsOf(effects, 'reject')[0]?.issue.code).toBe('station-acknowledgement-not-allowed');
@@ -223,7 +225,7 @@ describe('acknowledging by DSC', () => {
     const tooEarly = radio.give({ kind: 'acknowledge', dialogue: 1 });
     expect(effectsOf(tooEarly, 'reject')).toHaveLength(1);
     radio.pass(4 * MINUTE);
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     radio.pass(2 * MINUTE);
     const asked = radio.give({ kind: 'acknowledge', dialogue: 1 });
     expect(effectsOf(asked, 'ask')[0]?.question).toBe('acknowledge-distress');
@@ -259,7 +261,7 @@ describe('a relay is heard', () => {
 
   it('from a coast station: she has the distress in hand and asks for help, ITU-R M.541-11 Annex 3, from memory', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
-    const effects = radio.give({ kind: 'heard', call: relayed, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call: relayed, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
     expect(effectsOf(effects, 'sound')).toHaveLength(1);
     const advice = adviceNow(radio);
@@ -276,16 +278,16 @@ describe('a relay is heard', () => {
     const radio = afterAlert();
     radio.give({ kind: 'silence' });
     radio.pass(MINUTE);
-    const effects = radio.give({ kind: 'heard', call: relayed, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call: relayed, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
     expect(effectsOf(effects, 'sound')).toHaveLength(1);
-    expect(effectsOf(radio.give({ kind: 'heard', call: relayed, verdict: 'clean' }), 'sound')).toEqual([]);
+    expect(effectsOf(radio.give({ kind: 'received', call: relayed, verdict: 'clean' }), 'sound')).toEqual([]);
   });
 
   it('from a ship, or with errors: the five minutes go on, 47 CFR 80.1121(b)', () => {
     const radio = afterAlert();
-    radio.give({ kind: 'heard', call: byShip, verdict: 'clean' });
-    radio.give({ kind: 'heard', call: relayed, verdict: 'doubtful' });
+    radio.give({ kind: 'received', call: byShip, verdict: 'clean' });
+    radio.give({ kind: 'received', call: relayed, verdict: 'doubtful' });
     expect(radio.phases).toEqual(['heard-distress: listening']);
     expect(radio.state.dialogues[0]?.call).toMatchObject({ from: friend });
   });
@@ -301,7 +303,7 @@ describe('a relay is heard', () => {
     ship.pass(60 * MINUTE);
     expect(ship.onAir).toBeNull();
     const shore = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
-    shore.give({ kind: 'heard', call, verdict: 'clean' });
+    shore.give({ kind: 'received', call, verdict: 'clean' });
     shore.give({ kind: 'acknowledge', dialogue: 1 });
     shore.give({ kind: 'confirm', dialogue: 1 });
     const answer = shore.finish().call;
@@ -315,7 +317,7 @@ describe('a relay is heard', () => {
     again.give({ kind: 'call', call: toCoast, because: bothGrounds });
     again.give({ kind: 'confirm', dialogue: 1 });
     again.finish();
-    again.give({ kind: 'heard', call: answer, verdict: 'clean' });
+    again.give({ kind: 'received', call: answer, verdict: 'clean' });
     expect(again.phases).toEqual(['outgoing: on-channel']);
     expect(effectsOf(again.effects, 'speak')).toHaveLength(1);
   });
@@ -326,9 +328,9 @@ describe('a relay is heard', () => {
     ship.give({ kind: 'call', call: toCoast, because: bothGrounds });
     ship.give({ kind: 'confirm', dialogue: 1 });
     ship.finish();
-    ship.give({ kind: 'heard', call: { ...fromCoast, distressed: friend }, verdict: 'clean' });
+    ship.give({ kind: 'received', call: { ...fromCoast, distressed: friend }, verdict: 'clean' });
     expect(ship.phases).toContain('outgoing: waiting-answer');
-    ship.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    ship.give({ kind: 'received', call: fromCoast, verdict: 'clean' });
     expect(ship.phases).not.toContain('outgoing: waiting-answer');
   });
 
@@ -342,7 +344,7 @@ describe('a relay is heard', () => {
       nature: 'man-overboard',
     } as const;
     const radio = new Radio({ mmsi: own, equipment: 'A' });
-    radio.give({ kind: 'heard', call: closed, verdict: 'clean' });
+    radio.give({ kind: 'received', call: closed, verdict: 'clean' });
     expect(adviceNow(radio).now[0]?.text).toContain('Your own man-overboard device');
     expect(adviceNow(radio).question?.answers).toEqual(['close', 'acknowledge']);
     radio.give({ kind: 'acknowledge', dialogue: 1 });
@@ -352,7 +354,7 @@ describe('a relay is heard', () => {
       to: { kind: 'station', mmsi: device },
     });
     const small = new Radio({ mmsi: own });
-    small.give({ kind: 'heard', call: closed, verdict: 'clean' });
+    small.give({ kind: 'received', call: closed, verdict: 'clean' });
     expect(adviceNow(small).question?.answers).toEqual(['close']);
   });
 });
@@ -361,20 +363,20 @@ describe('what a distress says again', () => {
   it('with errors after a cancellation does nothing: ITU-R M.493, calls received with errors', () => {
     const radio = afterAlert();
     radio.give({
-      kind: 'heard',
+      kind: 'received',
       call: composeDistressSelfCancel({ from: troubled, about: alert }),
       verdict: 'clean',
     });
     radio.give({ kind: 'silence' });
-    const effects = radio.give({ kind: 'heard', call: alert, verdict: 'doubtful' });
+    const effects = radio.give({ kind: 'received', call: alert, verdict: 'doubtful' });
     expect(radio.phases).toEqual(['heard-distress: cancelled']);
     expect(effectsOf(effects, 'sound')).toEqual([]);
   });
 
   it('a coast acknowledgement after a damaged alert: acknowledged, as when it is heard alone', () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: alert, verdict: 'doubtful' });
-    radio.give({ kind: 'heard', call: fromCoast, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'doubtful' });
+    radio.give({ kind: 'received', call: fromCoast, verdict: 'clean' });
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
   });
 
@@ -382,7 +384,7 @@ describe('what a distress says again', () => {
     const radio = afterAlert();
     const finer = { ...alert, position: toReportedPosition(place, { enhanced: true }) };
     radio.pass(1000);
-    const effects = radio.give({ kind: 'heard', call: finer, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call: finer, verdict: 'clean' });
     expect(radio.state.dialogues[0]).toMatchObject({ alerts: 1, call: { position: finer.position } });
     expect(effectsOf(effects, 'show')[0]).toMatchObject({ topic: 'distress-repeated', call: finer });
   });
@@ -397,7 +399,7 @@ describe('what a distress says again', () => {
 describe('a designated coast station', () => {
   it('is asked to acknowledge, takes charge of the traffic, and closes the distress: RR 32.27, 47 CFR 80.1119(a)', () => {
     const radio = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     expect(adviceNow(radio)).toMatchObject({
       question: { answers: ['acknowledge', 'traffic'] },
       waitFor: null,
@@ -414,7 +416,7 @@ describe('a designated coast station', () => {
 
   it('is never told what only a ship is told', () => {
     const radio = new Radio({ mmsi: coast, equipment: 'coast', designated: true });
-    radio.give({ kind: 'heard', call: alert, verdict: 'clean' });
+    radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     const listening = adviceNow(radio);
     radio.pass(6 * MINUTE);
     for (const advice of [listening, adviceNow(radio)]) {

@@ -130,7 +130,7 @@ const instant = fc.oneof(
   fc.double(),
   fc.constantFrom(Number.NaN, Infinity, -Infinity, 8.64e15, -8.64e15, 1e308),
 );
-const asHeard = heardCall.map((call): Happening => ({ kind: 'heard', call, verdict: 'clean' }));
+const asHeard = heardCall.map((call): Happening => ({ kind: 'received', call, verdict: 'clean' }));
 const verdict = fc.constantFrom<Verdict>('clean', 'clean', 'repaired', 'doubtful');
 const latest = ({ state }: Bench) => state.nextDialogue - 1;
 
@@ -139,7 +139,7 @@ const commands: readonly fc.Arbitrary<GiveCommand>[] = [
     .tuple(interval, heardCall, verdict)
     .map(
       ([gap, call, verdict]) =>
-        new GiveCommand(`hear ${call.kind} ${verdict}`, gap, () => ({ kind: 'heard', call, verdict })),
+        new GiveCommand(`hear ${call.kind} ${verdict}`, gap, () => ({ kind: 'received', call, verdict })),
     ),
   fc.tuple(interval, callToStart, fc.boolean()).map(
     ([gap, call, named]) =>

@@ -32,7 +32,7 @@ function carry(from: Radio, to: Radio): void {
   const before = from.now;
   const { call } = from.finish();
   to.pass(from.now - before);
-  to.give({ kind: 'heard', call, verdict: 'clean' });
+  to.give({ kind: 'received', call, verdict: 'clean' });
 }
 
 function pair(friendly: Partial<SettingsInput> = {}): readonly [merrow: Radio, tern: Radio] {
@@ -126,7 +126,7 @@ describe('a call to a friend', () => {
     carry(merrow, tern);
     expect(tern.onAir?.call).toMatchObject({ kind: 'unable-to-comply', reason: 'station-barred' });
     tern.finish();
-    tern.give({ kind: 'heard', call: { ...buddyCall, from: '232999563' }, verdict: 'clean' });
+    tern.give({ kind: 'received', call: { ...buddyCall, from: '232999563' }, verdict: 'clean' });
     expect(tern.phases).toEqual(['incoming: deciding']);
   });
 
@@ -190,7 +190,7 @@ describe('a call to a friend', () => {
     tern.finish();
     expect(tern.phases).toEqual(['incoming: on-channel']);
     tern.pass(5 * MINUTE);
-    tern.give({ kind: 'heard', call: buddyCall, verdict: 'clean' });
+    tern.give({ kind: 'received', call: buddyCall, verdict: 'clean' });
     expect(tern.onAir?.call.kind).toBe('individual-acknowledgement');
   });
 });
@@ -211,7 +211,7 @@ describe('no automatic action', () => {
   it.each(['repaired', 'doubtful'] as const)('on a call received %s: ITU-R M.493, error check', (verdict) => {
     for (const call of calls) {
       const tern = new Radio({ mmsi: friend, policies: everything });
-      tern.give({ kind: 'heard', call, verdict });
+      tern.give({ kind: 'received', call, verdict });
       expect(tern.onAir).toBeNull();
       expect(tern.state.tunedTo).toBeNull();
       expect(tern.phases).toEqual([verdict === 'repaired' ? 'incoming: deciding' : 'incoming: shown']);
@@ -221,13 +221,13 @@ describe('no automatic action', () => {
   it('on a call that does not say for whom it is, nor on one for somebody else', () => {
     const tern = new Radio({ mmsi: friend, policies: everything });
     tern.give({
-      kind: 'heard',
+      kind: 'received',
       call: { ...buddyCall, to: { kind: 'station', mmsi: null } },
       verdict: 'clean',
     });
     expect(tern.onAir).toBeNull();
     tern.give({
-      kind: 'heard',
+      kind: 'received',
       call: { ...buddyCall, to: { kind: 'station', mmsi: coast } },
       verdict: 'clean',
     });
@@ -236,7 +236,7 @@ describe('no automatic action', () => {
       ...composeGroupCall({ from: own, to: club, channel: '77' }),
       to: { kind: 'group', mmsi: null },
     } as const;
-    tern.give({ kind: 'heard', call: toSomeGroup, verdict: 'clean' });
+    tern.give({ kind: 'received', call: toSomeGroup, verdict: 'clean' });
     expect(tern.phases).toContain('incoming: agreed');
     expect(tern.state.tunedTo).toBeNull();
   });
@@ -244,7 +244,7 @@ describe('no automatic action', () => {
   it('later than three seconds after the call: ITU-R M.541', () => {
     const tern = new Radio({ mmsi: friend, policies: everything });
     tern.give({ kind: 'channel', busy: true });
-    tern.give({ kind: 'heard', call: buddyCall, verdict: 'clean' });
+    tern.give({ kind: 'received', call: buddyCall, verdict: 'clean' });
     tern.pass(2999);
     expect(tern.phases).toEqual(['incoming: waiting-channel']);
     tern.pass(1);
@@ -256,7 +256,7 @@ describe('no automatic action', () => {
   it('without an own identity', () => {
     const tern = new Radio({ mmsi: null, policies: everything });
     tern.give({
-      kind: 'heard',
+      kind: 'received',
       call: { ...buddyCall, to: { kind: 'station', mmsi: null } },
       verdict: 'clean',
     });
@@ -272,7 +272,7 @@ describe('a call to a group', () => {
 
   it('reaches its members and nobody else: ITU-R M.493-16 table A1-4.8', () => {
     const member = new Radio({ mmsi: friend, groups: [club] });
-    member.give({ kind: 'heard', call, verdict: 'clean' });
+    member.give({ kind: 'received', call, verdict: 'clean' });
     expect(effectsOf(member.effects, 'ask')[0]).toMatchObject({
       question: 'tune-to',
       text: 'Tune to channel 77?',
@@ -281,7 +281,7 @@ describe('a call to a group', () => {
     expect(member.state.tunedTo).toBe('77');
     expect(member.onAir, 'a group call is not answered').toBeNull();
     const stranger = new Radio({ mmsi: friend });
-    stranger.give({ kind: 'heard', call, verdict: 'clean' });
+    stranger.give({ kind: 'received', call, verdict: 'clean' });
     expect(stranger.phases).toEqual([]);
   });
 
@@ -295,7 +295,7 @@ describe('a call to a group', () => {
 
   it('tunes by itself where the owner chose so', () => {
     const member = new Radio({ mmsi: friend, groups: [club], policies: policies({ group: 'automatic' }) });
-    member.give({ kind: 'heard', call, verdict: 'clean' });
+    member.give({ kind: 'received', call, verdict: 'clean' });
     expect(member.state.tunedTo).toBe('77');
   });
 });
@@ -322,7 +322,7 @@ describe('a position request', () => {
   it('granted by hand out of the box', () => {
     const tern = new Radio({ mmsi: friend });
     tern.give(fix);
-    tern.give({ kind: 'heard', call, verdict: 'clean' });
+    tern.give({ kind: 'received', call, verdict: 'clean' });
     expect(tern.onAir).toBeNull();
     tern.give({ kind: 'answer', dialogue: 1 });
     expect(tern.onAir?.call.kind).toBe('position-reply');
@@ -349,9 +349,9 @@ describe('a position request', () => {
     merrow.give({ kind: 'call', call });
     merrow.finish();
     const reply = { ...composePositionReply({ from: friend, to: own }), unsolicited: true };
-    merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });
+    merrow.give({ kind: 'received', call: reply, verdict: 'clean' });
     expect(merrow.phases).toEqual([]);
-    merrow.give({ kind: 'heard', call: reply, verdict: 'clean' });
+    merrow.give({ kind: 'received', call: reply, verdict: 'clean' });
     expect(merrow.phases, 'and without a request it is a report').toEqual(['incoming: shown']);
   });
 
@@ -360,10 +360,10 @@ describe('a position request', () => {
     tern.give({ ...fix, source: 'person' });
     expect(effectsOf(tern.pass(4 * 60 * MINUTE - 1), 'sound')).toEqual([]);
     expect(effectsOf(tern.pass(1), 'show')[0]?.topic).toBe('position-old');
-    tern.give({ kind: 'heard', call, verdict: 'clean' });
+    tern.give({ kind: 'received', call, verdict: 'clean' });
     expect(tern.finish().call).toMatchObject({ time: { hour: 18, minute: 0 } });
     expect(effectsOf(tern.pass(19.5 * 60 * MINUTE), 'show').at(-1)?.topic).toBe('position-erased');
-    tern.give({ kind: 'heard', call, verdict: 'clean' });
+    tern.give({ kind: 'received', call, verdict: 'clean' });
     expect(tern.finish().call).toMatchObject({ position: null, time: null });
   });
 });
@@ -385,7 +385,7 @@ describe('a test call to the coast', () => {
     merrow.give({ kind: 'call', call });
     merrow.finish();
     const answer = composeTestAcknowledgement({ call, from: coast });
-    merrow.give({ kind: 'heard', call: answer, verdict: 'clean' });
+    merrow.give({ kind: 'received', call: answer, verdict: 'clean' });
     expect(merrow.phases).toEqual([]);
   });
 
@@ -417,7 +417,7 @@ describe('urgency and safety to all ships', () => {
     const tern = new Radio({ mmsi: friend });
     const sounds = (['urgency', 'safety'] as const).map((category) => {
       const call = composeAllShipsCall({ from: own, category, channel: '16' });
-      return effectsOf(tern.give({ kind: 'heard', call, verdict: 'clean' }), 'sound')[0];
+      return effectsOf(tern.give({ kind: 'received', call, verdict: 'clean' }), 'sound')[0];
     });
     expect(sounds).toMatchObject([
       { alarm: 'urgency', lasts: 'until-silenced' },
@@ -515,7 +515,7 @@ describe('several dialogues at once', () => {
   it('have one before the person, distress first, and the person may choose another', () => {
     const radio = new Radio({ mmsi: own });
     radio.give({
-      kind: 'heard',
+      kind: 'received',
       call: { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } },
       verdict: 'clean',
     });
@@ -535,7 +535,7 @@ describe('several dialogues at once', () => {
         from: `2329${99000 + caller}`,
         to: { kind: 'station', mmsi: own },
       } as const;
-      radio.give({ kind: 'heard', call, verdict: 'clean' });
+      radio.give({ kind: 'received', call, verdict: 'clean' });
     }
     expect(radio.state.dialogues).toHaveLength(32);
     expect(radio.log.some(({ text }) => text.startsWith('Closed to make room'))).toBe(true);
@@ -564,7 +564,7 @@ describe('tuning', () => {
       from: coast,
       to: { kind: 'station', mmsi: own },
     } as const;
-    merrow.give({ kind: 'heard', call: { ...answer, channel: '70' }, verdict: 'clean' });
+    merrow.give({ kind: 'received', call: { ...answer, channel: '70' }, verdict: 'clean' });
     expect(merrow.state.tunedTo).toBeNull();
     expect(merrow.phases).toEqual([]);
   });
@@ -612,7 +612,7 @@ describe('the words to speak', () => {
   it('are none where a ship listens only', () => {
     const tern = new Radio({ mmsi: friend });
     const call = composeAllShipsCall({ from: own, category: 'urgency', channel: '16' });
-    tern.give({ kind: 'heard', call, verdict: 'clean' });
+    tern.give({ kind: 'received', call, verdict: 'clean' });
     tern.give({ kind: 'confirm', dialogue: 1 });
     expect(tern.state.tunedTo).toBe('16');
     expect(effectsOf(tern.effects, 'speak')).toEqual([]);
@@ -632,7 +632,7 @@ describe('channels of a talk', () => {
   it.each(['16', '2087', '99', '22', '10'])('proposed as %s are not agreed to by itself', (channel) => {
     const radio = new Radio({ mmsi: own, policies: policies({ individual: 'automatic' }), channels: ['72'] });
     const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own }, channel } as const;
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.onAir).toBeNull();
     expect(effectsOf(radio.effects, 'tune')).toEqual([]);
     expect(radio.phases).toEqual(['incoming: deciding']);
@@ -643,7 +643,7 @@ describe('channels of a talk', () => {
   it('that no call can name are refused when a person names them', () => {
     const radio = new Radio({ mmsi: own });
     const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     for (const channel of ['99', '0000', 'x', '16', '70'])
       expect(effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel }), 'reject')).toHaveLength(1);
     expect(radio.phases).toEqual(['incoming: deciding']);
@@ -665,7 +665,7 @@ describe('an answer', () => {
       reason: 'busy',
       channel: null,
     } as const;
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.phases).toEqual(['outgoing: refused', 'outgoing: waiting-answer']);
   });
 });
@@ -673,10 +673,10 @@ describe('an answer', () => {
 describe('while a distress is in hand', () => {
   it('tests and position requests wait, their answers too: 47 CFR 80.1121(a)', () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: composeDistressAlert({ from: '232999218' }), verdict: 'clean' });
+    radio.give({ kind: 'received', call: composeDistressAlert({ from: '232999218' }), verdict: 'clean' });
     radio.give({ kind: 'call', call: composeTestCall({ from: own, to: coast }) });
     radio.give({ kind: 'call', call: composePositionRequest({ from: own, to: friend }) });
-    radio.give({ kind: 'heard', call: composeTestCall({ from: friend, to: own }), verdict: 'clean' });
+    radio.give({ kind: 'received', call: composeTestCall({ from: friend, to: own }), verdict: 'clean' });
     expect(radio.onAir).toBeNull();
     const urgent = composeAllShipsCall({ from: own, category: 'urgency', channel: '16' });
     radio.give({ kind: 'call', call: urgent });
@@ -689,7 +689,7 @@ describe('a call to many that nobody followed', () => {
   it('is not said to be unanswered: such calls are never answered, ITU-R M.493-16 table A1-4.8', () => {
     const radio = new Radio({ mmsi: own, groups: [club] });
     const call = composeGroupCall({ from: friend, to: club, channel: '77' });
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     radio.pass(10 * MINUTE);
     expect(radio.log.at(-1)?.text).toMatch(/^Not followed: group call/);
   });
@@ -721,8 +721,8 @@ describe('an event that is none', () => {
     [{}],
     [{ kind: 'toString', at: 0 }],
     [{ kind: 'clock', at: '5' }],
-    [{ kind: 'heard', at: 0 }],
-    [{ kind: 'heard', at: 0, call: buddyCall, verdict: 'fine' }],
+    [{ kind: 'received', at: 0 }],
+    [{ kind: 'received', at: 0, call: buddyCall, verdict: 'fine' }],
     [{ kind: 'fix', at: 0 }],
     [{ kind: 'fix', at: 0, position: { latitude: 56, longitude: -6 }, source: Number.NaN }],
     [{ kind: 'note', at: 0, text: 'Fog', corrects: Number.NaN }],
@@ -739,7 +739,7 @@ describe('an event that is none', () => {
   it('a refusal without its reason says so', () => {
     const radio = new Radio({ mmsi: own });
     const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     const event = { kind: 'refuse', dialogue: 1, reason: 'tired' as Reason } as const;
     expect(effectsOf(radio.give(event), 'reject')[0]?.issue.code).toBe('station-reason-missing');
   });

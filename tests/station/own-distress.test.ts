@@ -102,7 +102,7 @@ describe('sending a distress alert', () => {
     const call = acknowledgement(radio);
     radio.finish();
     radio.pass(2000);
-    const effects = radio.give({ kind: 'heard', call, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.phases).toEqual(['own-distress: acknowledged']);
     expect(effectsOf(effects, 'show').map(({ topic }) => topic)).toContain('acknowledged');
     radio.pass(60 * MINUTE);
@@ -142,7 +142,7 @@ describe('sending a distress alert', () => {
     const radio = inDistress();
     const call = acknowledgement(radio);
     radio.finish();
-    const effects = radio.give({ kind: 'heard', call, verdict: 'clean' });
+    const effects = radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(effectsOf(effects, 'speak')[0]?.situation).toBe('mayday');
   });
 
@@ -167,14 +167,14 @@ describe('sending a distress alert', () => {
 
   it('asks for the voice message when acknowledged during the attempt, and when a cancellation is declined: ITU-R M.541', () => {
     const during = inDistress();
-    const first = during.give({ kind: 'heard', call: acknowledgement(during), verdict: 'clean' });
+    const first = during.give({ kind: 'received', call: acknowledgement(during), verdict: 'clean' });
     expect(effectsOf(first, 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
 
     const declined = inDistress();
     const call = acknowledgement(declined);
     declined.finish();
     declined.give({ kind: 'cancel-alert' });
-    const asked = declined.give({ kind: 'heard', call, verdict: 'clean' });
+    const asked = declined.give({ kind: 'received', call, verdict: 'clean' });
     expect(effectsOf(asked, 'speak'), 'not while the person is asked whether it was false').toEqual([]);
     const after = declined.give({ kind: 'decline', dialogue: 1 });
     expect(effectsOf(after, 'speak')[0]).toMatchObject({ situation: 'mayday', channel: '16' });
@@ -185,7 +185,7 @@ describe('sending a distress alert', () => {
     const call = acknowledgement(radio);
     radio.finish();
     for (const verdict of ['repaired', 'doubtful'] as const) {
-      const effects = radio.give({ kind: 'heard', call, verdict });
+      const effects = radio.give({ kind: 'received', call, verdict });
       expect(effectsOf(effects, 'ask')[0]?.question).toBe('stop-alert');
       expect(radio.phases).toEqual(['own-distress: waiting-acknowledgement']);
     }
@@ -199,9 +199,9 @@ describe('sending a distress alert', () => {
     const alert = radio.onAir?.call as Call<'distress-alert'>;
     radio.finish();
     const relay = composeDistressRelay({ from: friend, to: { kind: 'all-ships' }, about: alert });
-    radio.give({ kind: 'heard', call: relay, verdict: 'clean' });
+    radio.give({ kind: 'received', call: relay, verdict: 'clean' });
     const other = composeDistressAcknowledgement({ from: coast, about: { ...alert, from: friend } });
-    radio.give({ kind: 'heard', call: other, verdict: 'clean' });
+    radio.give({ kind: 'received', call: other, verdict: 'clean' });
     expect(radio.phases[0]).toBe('own-distress: waiting-acknowledgement');
   });
 
@@ -210,7 +210,7 @@ describe('sending a distress alert', () => {
     const call = acknowledgement(radio);
     radio.finish();
     radio.give({
-      kind: 'heard',
+      kind: 'received',
       verdict: 'clean',
       call: { kind: 'test-call', to: { kind: 'station', mmsi: own }, from: friend, category: 'safety' },
     });
@@ -218,7 +218,7 @@ describe('sending a distress alert', () => {
     expect(radio.phases[1], 'and no call is answered by itself').toBe('incoming: deciding');
     radio.give({ kind: 'answer', dialogue: radio.latest });
     expect(radio.onAir).toBeNull();
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.onAir).toMatchObject({ call: { kind: 'test-acknowledgement' } });
   });
 
@@ -338,7 +338,7 @@ describe('cancelling a false alert', () => {
     const acknowledged = acknowledgement(radio);
     radio.finish();
     radio.give({ kind: 'cancel-alert' });
-    radio.give({ kind: 'heard', call: acknowledged, verdict: 'clean' });
+    radio.give({ kind: 'received', call: acknowledged, verdict: 'clean' });
     radio.pass(40_000);
     expect(radio.onAir).toBeNull();
     radio.give({ kind: 'decline', dialogue: 1 });

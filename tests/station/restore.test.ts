@@ -174,8 +174,8 @@ const nonsense = fc.oneof(
   fc.jsonValue(),
 );
 
-function asHeard(call: Extract<StationEvent, { kind: 'heard' }>['call']) {
-  return { kind: 'heard', call, verdict: 'clean' } as const;
+function asHeard(call: Extract<StationEvent, { kind: 'received' }>['call']) {
+  return { kind: 'received', call, verdict: 'clean' } as const;
 }
 
 function asCall(call: Extract<StationEvent, { kind: 'call' }>['call']) {

@@ -34,7 +34,7 @@ function heardBy(result: SimulationResult, name: string): readonly Call[] {
   return result.moments.flatMap(({ station, effect }) =>
     station === name &&
     effect.kind === 'log' &&
-    effect.entry.what === 'heard' &&
+    effect.entry.what === 'received' &&
     effect.entry.call !== undefined
       ? [effect.entry.call]
       : [],

@@ -15,7 +15,7 @@ function watch(): readonly LogEntry[] {
   radio.give({ kind: 'call', call: composeIndividualCall({ from: own, to: coast }) });
   radio.finish();
   radio.give({
-    kind: 'heard',
+    kind: 'received',
     call: composeIndividualCall({ from: friend, to: own, channel: '72' }),
     verdict: 'repaired',
   });
@@ -33,7 +33,7 @@ describe('the watch log', () => {
         call: { to: { mmsi: coast } },
         position: { latitude: 56.34, longitude: -6.5 },
       },
-      { number: 2, what: 'heard', call: { from: friend }, verdict: 'repaired' },
+      { number: 2, what: 'received', call: { from: friend }, verdict: 'repaired' },
       { number: 3, what: 'note' },
       { number: 4, what: 'correction', corrects: 3 },
     ]);
@@ -52,7 +52,7 @@ describe('the watch log', () => {
     const call = composeIndividualCall({ from: friend, to: coast });
     for (const logOthers of [false, true]) {
       const radio = new Radio({ mmsi: own, logOthers });
-      radio.give({ kind: 'heard', call, verdict: 'clean' });
+      radio.give({ kind: 'received', call, verdict: 'clean' });
       expect(radio.log).toHaveLength(logOthers ? 1 : 0);
       expect(radio.phases).toEqual([]);
     }
@@ -66,7 +66,7 @@ describe('the watch log', () => {
     expect(records[1]?.fields).toEqual([
       '2',
       '2026-06-01T18:00:00.600Z',
-      'heard',
+      'received',
       expect.stringContaining('individual call'),
       'individual-call',
       friend,

@@ -246,23 +246,23 @@ describe('only a clean call to this station is acted on without a person', () =>
 
   it('a repaired repeat with an unread address is not answered', () => {
     const radio = new Radio({ mmsi: own, policies: automatic });
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     radio.finish();
     radio.give({
-      kind: 'heard',
+      kind: 'received',
       call: { ...call, to: { kind: 'station', mmsi: null } },
       verdict: 'repaired',
     });
     expect(radio.onAir).toBeNull();
-    radio.give({ kind: 'heard', call, verdict: 'repaired' });
+    radio.give({ kind: 'received', call, verdict: 'repaired' });
     expect(radio.onAir).toBeNull();
   });
 
   it('a clean repeat is answered again', () => {
     const radio = new Radio({ mmsi: own, policies: automatic });
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     radio.finish();
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     expect(radio.onAir?.call.kind).toBe('individual-acknowledgement');
   });
 
@@ -272,15 +272,15 @@ describe('only a clean call to this station is acted on without a person', () =>
     radio.give({ kind: 'call', call: asked });
     radio.finish();
     const answer = composeIndividualAcknowledgement({ call: asked });
-    expect(effectsOf(radio.give({ kind: 'heard', call: answer, verdict }), 'tune')).toEqual([]);
-    const clean = radio.give({ kind: 'heard', call: answer, verdict: 'clean' });
+    expect(effectsOf(radio.give({ kind: 'received', call: answer, verdict }), 'tune')).toEqual([]);
+    const clean = radio.give({ kind: 'received', call: answer, verdict: 'clean' });
     expect([...effectsOf(clean, 'tune'), ...effectsOf(radio.effects, 'ask')]).not.toEqual([]);
   });
 
   it('a repaired announcement does not retune the radio', () => {
     const radio = new Radio({ mmsi: own, groups: [club], policies: automatic });
     const announced = composeGroupCall({ from: friend, to: club, channel: '72' });
-    expect(effectsOf(radio.give({ kind: 'heard', call: announced, verdict: 'repaired' }), 'tune')).toEqual(
+    expect(effectsOf(radio.give({ kind: 'received', call: announced, verdict: 'repaired' }), 'tune')).toEqual(
       [],
     );
   });
@@ -298,7 +298,7 @@ describe('a step never throws', () => {
         const radio = new Radio(settings);
         const to = { kind: 'station', mmsi: settings.mmsi } as const;
         const heard = { ...relay, to, from, distressed } as const;
-        radio.give({ kind: 'heard', call: heard, verdict: 'clean' });
+        radio.give({ kind: 'received', call: heard, verdict: 'clean' });
         const asked = radio.give({ kind: 'acknowledge', dialogue: radio.latest });
         radio.give({ kind: 'confirm', dialogue: radio.latest });
         const rejected = effectsOf(asked, 'reject').map(({ issue }) => issue.code);
@@ -330,7 +330,7 @@ describe('a step never throws', () => {
         spoilt[names[place % names.length] as string] = value;
         let state = createStation({ mmsi: own, equipment: 'A' });
         const events = [
-          { kind: 'heard', call: spoilt, verdict: 'clean' },
+          { kind: 'received', call: spoilt, verdict: 'clean' },
           { kind: 'call', call: spoilt },
         ];
         for (const event of events) state = step(state, { ...event, at: 0 } as unknown as StationEvent).state;
@@ -360,7 +360,7 @@ describe('a step never throws', () => {
     fc.assert(
       fc.property(heardCall, (honest) => {
         const { effects } = step(createStation({ mmsi: own }), {
-          kind: 'heard',
+          kind: 'received',
           at: 0,
           call: honest,
           verdict: 'clean',
@@ -382,7 +382,7 @@ describe('one call in two readings', () => {
     radio.give({ kind: 'call', call: asked });
     radio.finish();
     const reply = (position: typeof fine) => composePositionReply({ call: asked, position });
-    const heard = { kind: 'heard', verdict: 'clean', event: 1 } as const;
+    const heard = { kind: 'received', verdict: 'clean', event: 1 } as const;
     const first = radio.give({ ...heard, call: reply(coarse), stage: 'provisional' });
     expect(effectsOf(first, 'show').map(({ topic }) => topic)).toEqual(['position-received']);
     const last = radio.give({ ...heard, call: reply(fine), stage: 'final' });
@@ -391,7 +391,7 @@ describe('one call in two readings', () => {
 
   it('is one alert, acted on at once', () => {
     const radio = new Radio({ mmsi: own });
-    const heard = { kind: 'heard', verdict: 'clean', event: 'a1' } as const;
+    const heard = { kind: 'received', verdict: 'clean', event: 'a1' } as const;
     const distress = (position: typeof fine) => composeDistressAlert({ from: troubled, position });
     const first = radio.give({ ...heard, call: distress(coarse), stage: 'provisional' });
     expect(effectsOf(first, 'sound')).toHaveLength(1);
@@ -410,7 +410,7 @@ describe('one call in two readings', () => {
   it('that says no more the second time is not shown again', () => {
     const radio = new Radio({ mmsi: own });
     const heard = {
-      kind: 'heard',
+      kind: 'received',
       verdict: 'clean',
       event: 4,
       call: composeDistressAlert({ from: troubled }),
@@ -422,7 +422,7 @@ describe('one call in two readings', () => {
   it('is remembered over a restore', () => {
     const radio = new Radio({ mmsi: own });
     const heard = {
-      kind: 'heard',
+      kind: 'received',
       verdict: 'clean',
       event: 4,
       call: composeDistressAlert({ from: troubled }),
@@ -438,7 +438,7 @@ describe('one call in two readings', () => {
 describe('after a restore', () => {
   it('open questions are those that were asked', () => {
     const radio = alerting();
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     const state = valueOf(restoreStation(JSON.parse(JSON.stringify(radio.state))));
     const back = restoredAfter(radio, 0);
     expect(openQuestions(state).map(({ question }) => question)).toEqual(['repeat-alert', 'answer-call']);
@@ -448,8 +448,8 @@ describe('after a restore', () => {
 
   it('everything in hand is shown and asked again, once', () => {
     const radio = new Radio({ mmsi: own });
-    radio.give({ kind: 'heard', call: composeDistressAlert({ from: troubled }), verdict: 'clean' });
-    radio.give({ kind: 'heard', call, verdict: 'clean' });
+    radio.give({ kind: 'received', call: composeDistressAlert({ from: troubled }), verdict: 'clean' });
+    radio.give({ kind: 'received', call, verdict: 'clean' });
     const back = restoredAfter(radio, 1000);
     expect(back.effects.map(({ kind }) => kind)).toEqual(['sound', 'show', 'advise', 'show', 'ask', 'wake']);
     expect(effectsOf(back.give({ kind: 'clock' }), 'ask')).toEqual([]);

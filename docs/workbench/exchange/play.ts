@@ -192,7 +192,7 @@ function carryOut(play: Play, side: Side, effect: Effect, now: number): Play {
               {
                 at: end,
                 side: other,
-                event: { kind: 'heard', at: end, call: effect.call, verdict: play.air },
+                event: { kind: 'received', at: end, call: effect.call, verdict: play.air },
                 sender: side,
               },
             ];
@@ -220,7 +220,7 @@ function firstLine(event: StationEvent, label: string | undefined): string | nul
   switch (event.kind) {
     case 'call':
       return `${describe(event.call)}: the key is pressed`;
-    case 'heard':
+    case 'received':
       return `Heard, ${event.verdict}: ${describe(event.call)}`;
     case 'sent':
       return 'The transmission is over';

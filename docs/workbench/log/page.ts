@@ -153,7 +153,7 @@ function countsOf({ counts, lines }: Extract<FromLogReader, { kind: 'read' }>): 
   const names = {
     call: 'Calls',
     expansion: 'Expansions without a call',
-    'own-fix': 'Own positions',
+    'own-position': 'Own positions',
     clock: 'Clock',
     waypoint: 'Waypoints',
     target: 'Targets',

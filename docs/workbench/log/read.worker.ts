@@ -149,7 +149,7 @@ function take(reading: LogReading): void {
   last = reading.at ?? last;
   if (reading.kind === 'call') takeCall(reading);
   else counts[reading.kind] = (counts[reading.kind] ?? 0) + 1;
-  if (reading.kind === 'own-fix' && reading.fix.position !== null) {
+  if (reading.kind === 'own-position' && reading.fix.position !== null) {
     own = `${reading.fix.position.latitude}, ${reading.fix.position.longitude}`;
   }
   if (reading.kind === 'damaged') {

@@ -24,7 +24,7 @@ const MOST_TEXT = 120;
  * import { readNetworkLog } from 'seahail/network';
  *
  * const [reading] = readNetworkLog('(1780323000.000000) can0 09F80123#004B942188F71FFC');
- * if (reading?.kind === 'own-fix') console.log(reading.fix.position); // { latitude: 56.3366656, longitude: -6.501388 }
+ * if (reading?.kind === 'own-position') console.log(reading.fix.position); // { latitude: 56.3366656, longitude: -6.501388 }
  * ```
  */
 export function readNetworkLog(

@@ -177,7 +177,7 @@ function placeOf(latitude: Quantity, longitude: Quantity): Place | null {
   return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
 }
 
-type Fix = Extract<MessageReading, { kind: 'own-fix' }>['fix'];
+type Fix = Extract<MessageReading, { kind: 'own-position' }>['fix'];
 
 function ownFix(
   pgn: number,
@@ -189,7 +189,7 @@ function ownFix(
   const time = instant === null ? null : timeOf(instant);
   const fix: Fix = { formatter: `PGN ${pgn}`, position, quality, time, instant, speed: null, course: null };
   const { line, offset, at, notices, sources } = base;
-  return { kind: 'own-fix', line, offset, at, notices, sources, fix };
+  return { kind: 'own-position', line, offset, at, notices, sources, fix };
 }
 
 function timeOf(instant: number): NonNullable<Fix['time']> {

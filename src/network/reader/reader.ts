@@ -57,7 +57,7 @@ export interface NetworkReader {
  *
  * const reader = createNetworkReader();
  * const data = Uint8Array.from([0x00, 0x4b, 0x94, 0x21, 0x88, 0xf7, 0x1f, 0xfc]);
- * for (const reading of reader.push({ id: 0x09f80123, data })) console.log(reading.kind); // own-fix
+ * for (const reading of reader.push({ id: 0x09f80123, data })) console.log(reading.kind); // own-position
  * ```
  */
 export function createNetworkReader(options: NetworkReaderOptions = {}): NetworkReader {

@@ -1,9 +1,9 @@
-import type { ReceiverFix } from '../../report/index.ts';
+import type { GnssFix } from '../../report/index.ts';
 import { COURSE_AND_SPEED, GNSS_POSITION, POSITION } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-const METHODS: readonly ReceiverFix['quality'][] = [
+const METHODS: readonly GnssFix['quality'][] = [
   'none',
   'autonomous',
   'differential',
@@ -39,7 +39,7 @@ const DAY = 86_400_000;
  * console.log(writeOwnPositionFrames(fix, { source: 40 }).length); // 1
  * ```
  */
-export function writeOwnPositionFrames(fix: ReceiverFix, options: MessageOptions): NetworkFrame[] {
+export function writeOwnPositionFrames(fix: GnssFix, options: MessageOptions): NetworkFrame[] {
   const { position, quality, instant, speed, course } = fix;
   if (position === null) return [];
   const frames = messageFrames(POSITION, position, options);

@@ -137,7 +137,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       }
       count(reading.sources);
       addLineFaults(reading, collector);
-      if (reading.kind === 'own-fix') places.own = reading.fix.position ?? places.own;
+      if (reading.kind === 'own-position') places.own = reading.fix.position ?? places.own;
       if (reading.kind === 'ais' && reading.report.position !== undefined) {
         remember(places.ais, reading.report.mmsi, reading.report.position);
       }

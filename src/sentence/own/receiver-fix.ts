@@ -1,4 +1,4 @@
-import type { ReceiverFix } from '../../report/index.ts';
+import type { GnssFix } from '../../report/index.ts';
 import type { FixQuality, UtcTime } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { readCoordinates } from '../field/coordinate-fields.ts';
@@ -7,7 +7,7 @@ import { instantOf, readUtc } from '../field/utc-field.ts';
 
 /** A fix read, and what should be said about it. */
 export interface ReadFix {
-  readonly fix: ReceiverFix;
+  readonly fix: GnssFix;
   readonly notices: Notice[];
 }
 
@@ -69,7 +69,7 @@ function readRmc(texts: readonly string[]): ReadFix {
 
 /** A position is used only when neither the receiver nor its fields speak against it. */
 function judge(
-  formatter: ReceiverFix['formatter'],
+  formatter: GnssFix['formatter'],
   texts: readonly string[],
   from: number,
   time: UtcTime | null,

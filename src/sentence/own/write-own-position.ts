@@ -1,10 +1,10 @@
-import type { ReceiverFix } from '../../report/index.ts';
+import type { GnssFix } from '../../report/index.ts';
 import { coordinateFields } from '../field/coordinate-fields.ts';
 import { utcField } from '../field/utc-field.ts';
 import { formatSentence } from '../frame/format.ts';
 
 /** Mode indicator of IEC 61162-1 for each quality. */
-const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
+const MODES: Readonly<Record<GnssFix['quality'], string>> = {
   none: 'N',
   autonomous: 'A',
   differential: 'D',
@@ -43,7 +43,7 @@ const MODES: Readonly<Record<ReceiverFix['quality'], string>> = {
  * ```
  */
 export function writeOwnPosition(
-  fix: ReceiverFix,
+  fix: GnssFix,
   { talker = 'GN' }: { readonly talker?: string | undefined } = {},
 ): string {
   const { position, quality, time, instant, speed, course } = fix;

@@ -40,7 +40,13 @@ export function plainReading(
     const { fix, notices: said } = word.fix;
     const reference = fix.instant ?? place.at;
     const instant = fix.time === null || reference === null ? null : instantNear(fix.time, reference);
-    return { kind: 'own-fix', ...place, notices: [...notices, ...said], fix: { ...fix, instant }, sources };
+    return {
+      kind: 'own-position',
+      ...place,
+      notices: [...notices, ...said],
+      fix: { ...fix, instant },
+      sources,
+    };
   }
   if (formatter === 'ZDA' && word.instant !== null) {
     return { kind: 'clock', ...place, notices, instant: word.instant, sources };

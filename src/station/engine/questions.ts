@@ -55,7 +55,7 @@ export function questionOf(dialogue: Dialogue): Question | null {
  *
  * const call = composePositionRequest({ from: '232999142', to: '232999871' });
  * const merrow = createStation({ mmsi: '232999871' });
- * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
+ * const { state } = step(merrow, { kind: 'received', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
  * for (const { question, dialogue } of openQuestions(state)) console.log(question, dialogue); // answer-call 1
  * ```
  */

@@ -39,7 +39,7 @@ const onDialogue: Parts = { dialogue: isNumber };
 
 const parts: Readonly<Record<StationEvent['kind'], Parts>> = {
   clock: nothing,
-  heard: {
+  received: {
     call: isReceivedCall,
     verdict: isVerdict,
     event: (value) => value === undefined || typeof value === 'number' || typeof value === 'string',

@@ -13,7 +13,7 @@ import { fireOn, openDialogue } from './dialogues.ts';
 import { distressTrigger, hearDistress } from './receive-distress.ts';
 
 /** Takes a received call to the dialogue it belongs to, or opens one for it. */
-export function hear(turn: Turn, received: StationEvent<'heard'>): void {
+export function hear(turn: Turn, received: StationEvent<'received'>): void {
   const { call, verdict, event, stage } = received;
   if (event === undefined) take(turn, { call, verdict });
   else if (stage === 'provisional') {
@@ -34,12 +34,12 @@ function take(turn: Turn, { call, verdict }: Heard): void {
   const { settings } = turn.state;
   if (!isForStation(turn.state, call)) {
     if (settings.logOthers)
-      log(turn, null, { what: 'heard', text: `Addressed to others: ${briefly(call)}`, call, verdict });
+      log(turn, null, { what: 'received', text: `Addressed to others: ${briefly(call)}`, call, verdict });
     return;
   }
   const trigger = distressTrigger(call);
   const quality = verdict === 'clean' ? '' : ` (${verdict})`;
-  log(turn, null, { what: 'heard', text: `Heard${quality}: ${briefly(call)}`, call, verdict });
+  log(turn, null, { what: 'received', text: `Received${quality}: ${briefly(call)}`, call, verdict });
   if (trigger !== null) hearDistress(turn, { call, verdict }, trigger);
   // The own transmission may come back from another receiver aboard.
   else if (call.from === null || call.from !== settings.mmsi) hearOther(turn, { call, verdict });
@@ -74,7 +74,7 @@ function complete(
 ): void {
   if (JSON.stringify(before) === JSON.stringify(call)) return;
   const text = `Received in full: ${briefly(call)}`;
-  log(turn, null, { what: 'heard', text, call, verdict });
+  log(turn, null, { what: 'received', text, call, verdict });
   const dialogue = turn.state.dialogues.find((each) => each.id === id) ?? null;
   if (dialogue?.procedure === 'heard-distress' || dialogue?.procedure === 'incoming') {
     if (JSON.stringify(dialogue.call) === JSON.stringify(before)) dialogue.call = call;

@@ -105,7 +105,7 @@ function isSameDistress(
 }
 
 /** Only a clean acknowledgement stops the own alert automatically. deviation: D-station-10 */
-function ownTrigger(call: Call, verdict: StationEvent<'heard'>['verdict']): OwnDistressTrigger {
+function ownTrigger(call: Call, verdict: StationEvent<'received'>['verdict']): OwnDistressTrigger {
   if (call.kind !== 'distress-acknowledgement') return 'relayed';
   return verdict === 'clean' ? 'acknowledged' : 'acknowledged-damaged';
 }

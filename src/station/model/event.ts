@@ -5,10 +5,10 @@ import type { SettingsChange } from './settings.ts';
 
 /** What each kind of event says. */
 export interface StationEvents {
-  /** Time goes by. Give one when the last `wake` effect asked for it; early or late ones do no harm. */
+  /** The clock advances. Give one when the last `wake` effect asked for it; early or late ones do no harm. */
   readonly clock: object;
   /** A call was received. */
-  readonly heard: {
+  readonly received: {
     readonly call: Call;
     readonly verdict: Verdict;
     /** Which call of its source it is, when the source counts them: `event` of a reading of `seahail/sentence`. */

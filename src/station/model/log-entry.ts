@@ -9,7 +9,7 @@ export interface LogEntry {
   readonly number: number;
   /** Epoch milliseconds. */
   readonly at: number;
-  readonly what: 'heard' | 'sent' | 'done' | 'note' | 'correction';
+  readonly what: 'received' | 'sent' | 'done' | 'note' | 'correction';
   /** English, without a final full stop. */
   readonly text: string;
   /** The dialogue it belongs to. */

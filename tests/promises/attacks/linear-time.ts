@@ -255,7 +255,7 @@ const readers: Readonly<Record<string, Reader>> = {
   },
   'restoreStation: dialogues': (size) => {
     const state = step(createStation({ mmsi: '232999871' }), {
-      kind: 'heard',
+      kind: 'received',
       at: 1,
       call: {
         kind: 'test-call',

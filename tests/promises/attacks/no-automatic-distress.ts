@@ -188,7 +188,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
       witness(event.dialogue).wanted = true;
       witness(event.dialogue).wantedSince = true;
     }
-    if (event.kind === 'heard' && event.verdict === 'clean') {
+    if (event.kind === 'received' && event.verdict === 'clean') {
       for (const { id } of turn.state.dialogues)
         witness(id).clean = [...witness(id).clean.slice(-3), event.call];
     }
@@ -276,7 +276,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
         broken('a relay without grounds', why);
     } else if (!seen.wanted && seen.begunBy === null) {
       notes.count('sent without a person');
-      if (event.kind === 'heard' && (event.verdict !== 'clean' || !addressedTo(self, event.call))) {
+      if (event.kind === 'received' && (event.verdict !== 'clean' || !addressedTo(self, event.call))) {
         // The event at hand gives no leave; an earlier one may, when the channel was busy until now.
         if (
           !before.dialogues.some(({ id, phase }) => id === effect.dialogue && phase.startsWith('waiting'))
@@ -306,7 +306,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     const { settings } = before;
     const alert = before.dialogues.find(({ id }) => id === effect.dialogue)?.procedure === 'own-distress';
     if (alert && key.running) return;
-    if (event.kind === 'heard') {
+    if (event.kind === 'received') {
       const { to } = event.call;
       const forUs =
         addressedTo(settings.mmsi, event.call) ||

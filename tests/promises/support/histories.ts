@@ -82,7 +82,7 @@ const junk: readonly unknown[] = [
   {},
   true,
   '__proto__',
-  { kind: 'heard' },
+  { kind: 'received' },
   1e300,
   -1,
 ];
@@ -122,13 +122,13 @@ export function happening(random: Random, state: StationState): StationEvent {
     case 5:
     case 6:
     case 7:
-      return { kind: 'heard', at, call: heardCall(random), verdict };
+      return { kind: 'received', at, call: heardCall(random), verdict };
     case 8: {
       // The same again, less sure, or with its address or sender unread.
       const { call } = state.dialogues.find(({ id }) => id === dialogue) ?? {};
       const again = (call ?? heardCall(random)) as Call;
       const changed = pick(random, [{}, {}, { to: { kind: 'station', mmsi: null } }, { from: null }]);
-      return { kind: 'heard', at, call: { ...again, ...changed } as Call, verdict };
+      return { kind: 'received', at, call: { ...again, ...changed } as Call, verdict };
     }
     case 9:
       return { kind: 'channel', at, busy: random.below(2) === 0 };

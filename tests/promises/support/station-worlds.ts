@@ -140,7 +140,7 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
     case 'refuse':
     case 'offer':
       return with_(notes, 'led', event.dialogue);
-    case 'heard': {
+    case 'received': {
       if (!isCleanAndForUs(state, event)) return notes;
       const { from } = event.call;
       return state.dialogues.reduce(
@@ -157,7 +157,7 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
 /** What only the new state can tell: which dialogue the event opened. */
 function afterStep(notes: Notes, before: StationState, after: StationState, event: StationEvent): Notes {
   let seen = notes;
-  if (event.kind === 'call' || (event.kind === 'heard' && isCleanAndForUs(before, event)))
+  if (event.kind === 'call' || (event.kind === 'received' && isCleanAndForUs(before, event)))
     seen = with_(seen, 'led', before.nextDialogue);
   // Not in the middle of a transmission: then the station says so.
   if (event.kind === 'stop-alert' && after.dialogues.some(({ phase }) => phase === 'stopped'))
@@ -182,7 +182,7 @@ function with_(notes: Notes, list: 'led' | 'confirmed', id: number): Notes {
   return notes[list].includes(id) ? notes : { ...notes, [list]: [...notes[list], id].sort((a, b) => a - b) };
 }
 
-function isCleanAndForUs(state: StationState, event: Extract<StationEvent, { kind: 'heard' }>): boolean {
+function isCleanAndForUs(state: StationState, event: Extract<StationEvent, { kind: 'received' }>): boolean {
   if (event.verdict !== 'clean') return false;
   const { to } = event.call;
   switch (to?.kind) {
@@ -233,7 +233,7 @@ function promiseBrokenBy(
     if (persons.has(event.kind)) return null;
     const own = before.dialogues.find(({ id }) => id === effect.dialogue);
     if (own?.procedure === 'own-distress') return effect.channel === '16' ? null : 'retuned away from 16';
-    if (event.kind === 'heard')
+    if (event.kind === 'received')
       return isCleanAndForUs(before, event)
         ? null
         : 'the radio was retuned by a call that is not clean or not for us';
@@ -279,7 +279,7 @@ const group = composeGroupCall({ from: FRIEND, to: CLUB, channel: '72' });
 const relay = composeDistressRelay({ from: OWN, to: COAST, about: alert });
 
 const heard = (call: Call, verdict: 'clean' | 'repaired' = 'clean') =>
-  ({ kind: 'heard', call, verdict }) as const;
+  ({ kind: 'received', call, verdict }) as const;
 const unread = (call: Call): Call => ({ ...call, to: { kind: 'station', mmsi: null } }) as Call;
 
 /** One letter of the alphabet: what happens to a world; `null` when it cannot happen there. */
@@ -487,7 +487,7 @@ function strange(roll: (sides: number) => number): readonly EventWithoutTime[] {
     { ...composeTestCall({ from: FRIEND, to: OWN }), from: mmsi },
     { ...group, to: { kind: 'group', mmsi } },
   ];
-  return calls.map((call) => ({ kind: 'heard', call, verdict, ...reading }) as const);
+  return calls.map((call) => ({ kind: 'received', call, verdict, ...reading }) as const);
 }
 
 /** Changes one to four values of a stored state: to nonsense, or to what would make it transmit. */

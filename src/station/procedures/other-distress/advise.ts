@@ -36,7 +36,7 @@ import {
  *
  * const call = composeDistressAlert({ from: '232999218', nature: 'flooding' });
  * const merrow = createStation({ mmsi: '232999871' });
- * const { state } = step(merrow, { kind: 'heard', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
+ * const { state } = step(merrow, { kind: 'received', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
  * const advice = adviseOnDistress(state, 1);
  * console.log(advice?.now[0]?.text); // Keep watch on channel 16, do not transmit, and inform the master
  * console.log(advice?.relay.allowed); // false

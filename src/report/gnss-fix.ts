@@ -1,10 +1,10 @@
 import type { Coordinates } from '../position/index.ts';
 
 /** How a receiver came to its position; `'unstated'` in sentences of older editions. */
-export type FixQuality = ReceiverFix['quality'];
+export type FixQuality = GnssFix['quality'];
 
 /** Own position, course and speed from one sentence. */
-export interface ReceiverFix {
+export interface GnssFix {
   /** Sentence, or parameter group of the network, that it came in. */
   readonly formatter: 'RMC' | 'GLL' | 'GGA' | 'GNS' | `PGN ${number}`;
   /** `null` when the receiver marks it as not to be used, or when it could not be read. */
@@ -38,4 +38,4 @@ export interface ReceiverFix {
 }
 
 /** A time of day, UTC, as positioning sentences carry it. */
-export type UtcTime = NonNullable<ReceiverFix['time']>;
+export type UtcTime = NonNullable<GnssFix['time']>;
