@@ -50,6 +50,19 @@ describe('docs/deviations.md', () => {
     expect(count).toBeLessThanOrEqual(45);
   });
 
+  it('has as many of each grade as the page on the rules says', () => {
+    const [doubts = '', choices = ''] = readFileSync(join(root, 'docs/deviations.md'), 'utf8').split(
+      '## Choices of our own',
+    );
+    const rows = (text: string) => text.split('\n').filter((line) => line.startsWith('| D-'));
+    const grades = rows(doubts).map((row) => row.split('|')[3]?.trim());
+    const counts = ['high', 'medium', 'low'].map((grade) => grades.filter((each) => each === grade).length);
+    const mixed = grades.length - counts.reduce((sum, count) => sum + count);
+    const cells = [...counts, mixed, 0, grades.length, rows(choices).length];
+    const page = readFileSync(join(root, 'docs/guide/rules.md'), 'utf8');
+    expect(page).toContain(`| 28 November 2026 | ${cells.join(' | ')} |`);
+  });
+
   it('lists no id twice', () => {
     expect(listed).toEqual([...new Set(listed)]);
   });

@@ -9,6 +9,7 @@ const replaced: readonly (readonly [old: RegExp, inForce: string])[] = [
   [/M\.493-1[0-5]\b/, 'ITU-R M.493-16 (12/2023)'],
   [/M\.541-(?:8|9|10)\b/, 'ITU-R M.541-11 (11/2023)'],
   [/M\.585-[1-9]\b/, 'ITU-R M.585-10 (04/2026)'],
+  [/M\.1371-[1-5]\b/, 'ITU-R M.1371-6 (02/2026)'],
   [/COMSAR\/Circ\.25/, 'MSC.1/Circ.1657'],
   [/Radio Regulations 20[01]\d|RR 20(?:[01]\d|20)\b/, 'Radio Regulations, edition of 2024'],
   [/47 CFR[^;|]*edition of 2005/, '47 CFR part 80 of 2025'],
@@ -29,7 +30,7 @@ function textsUnder(folder: string): string[] {
 }
 
 describe('clauses cite the edition in force', () => {
-  const texts = [...textsUnder('src'), ...textsUnder('docs'), 'README.md'];
+  const texts = [...textsUnder('src'), ...textsUnder('docs'), 'README.md', 'shared/README.md'];
 
   it.each(replaced)('%s is replaced by %s', (old) => {
     const found = texts.flatMap((path) =>

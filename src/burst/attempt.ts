@@ -6,7 +6,7 @@ import { type Received, receive, softenLost, type Words } from './receive.ts';
 import { DX_PHASING_SLOTS, streamLength } from './sequence.ts';
 import { weighWholeCall } from './whole-call.ts';
 
-/** Calls of one attempt (ITU-R M.541-8: five alerts in a row). */
+/** Calls of one attempt (ITU-R M.541-11: five alerts in a row). */
 export const MOST_CALLS = 5;
 // deviation: D-audio-4 (no standard says that a receiver may join the calls of an attempt).
 /** Chance that a burst in the place of a call of the attempt is any other call, and that it is one which differs in some characters only. */

@@ -39,7 +39,7 @@ const CALLS = `an array of 1 to ${MOST_CALLS} calls`;
  * @returns the call and how sure it is; `quality.calls` says how many calls it rests on, and `start` and `end` count
  *   bits in the first of them
  *
- * Source: five alerts in an attempt: ITU-R M.541-8; without a gap: Japan, Notification 567 of 1990.
+ * Source: five alerts in an attempt: ITU-R M.541-11; without a gap: Japan, Notification 567 of 1990.
  *
  * @see {@link decodeBits}
  *

@@ -11,6 +11,7 @@ const DATA_LENGTHS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [101, 3],
   [102, 2],
   [103, 2],
+  [105, 12],
   [106, 2],
 ]);
 /** Most symbols of an expansion that the decoder looks for. */

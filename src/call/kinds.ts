@@ -192,9 +192,8 @@ function unsaid([, , , message, end, categories, telecommands]: Row): CallFields
  *
  * Source: ITU-R M.493-16 Annex 1 tables A1-4.1 to A1-4.9, from memory; order of alert, acknowledgement, relay and
  * urgency call: Japan, Radio Station Operation Regulations Art. 36-2; test call: Japan, MPT Notification 567 of
- * 1990 figure 5. The numbers of the tables follow M.493-16, which renumbered them. Who may send what is remembered with
- * little confidence.
- *
+ * 1990 figure 5. The numbers of the tables follow M.493-16, which renumbered them. deviation: D-call-17 (which number is
+ * whose). Who may send what is remembered with little confidence.
  */
 export const compositions: readonly Composition[] = /* @__PURE__ */ kinds.map(
   ({ message: _, unsaid: __, ...composition }) => composition,

@@ -29,8 +29,9 @@ export const deviations: Record<string, () => void> = {
     ]);
   },
   'D-burst-6': () => {
-    const sets = setsFromCharacters([101, 2, 10, 0, 106, 0, 4, 104, 1, 2, 3]);
-    expect(sets.map(({ symbols }) => symbols.length)).toEqual([3, 2, 3]);
+    const area = [12, 34, 56, 78, 1, 0, 2, 0, 0, 62, 12, 34];
+    const sets = setsFromCharacters([101, 2, 10, 0, 105, ...area, 106, 0, 4, 104, 1, 2, 3]);
+    expect(sets.map(({ symbols }) => symbols.length)).toEqual([3, 12, 2, 3]);
   },
   'D-burst-7': () => {
     const once = alert.stream.map((symbol, position) => ([14, 17, 19].includes(position) ? null : symbol));

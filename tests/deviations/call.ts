@@ -7,7 +7,7 @@ import {
   decodeFields,
   encodeFields,
 } from '../../src/call/index.ts';
-import { compositionOf } from '../../src/call/kinds.ts';
+import { type ComposedKind, compositionOf } from '../../src/call/kinds.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 
 const individual: CallFields = {
@@ -94,6 +94,21 @@ export const deviations: Record<string, () => void> = {
     if (call.kind !== 'distress-alert') throw new Error('an alert');
     const about = composeDistressAcknowledgement({ from: '002329990', about: { ...call, subsequent: null } });
     expect(encodeFields(about)).toMatchObject({ nature: 112, subsequent: 126 });
+  },
+  'D-call-17': () => {
+    const kinds = [
+      'distress-alert',
+      'distress-acknowledgement',
+      'distress-relay',
+      'all-ships-call',
+      'group-call',
+    ];
+    const tables = kinds.map((kind) =>
+      compositionOf(kind as ComposedKind)
+        ?.clause.split(' ')
+        .at(-1),
+    );
+    expect(tables).toEqual(['A1-4.1', 'A1-4.2', 'A1-4.3', 'A1-4.5', 'A1-4.8']);
   },
   'D-call-15': () => {
     const traffic = { telecommand1: 100, receive: [90, 0, 6], transmit: [90, 0, 6] };

@@ -219,7 +219,7 @@ function readType(draft: Draft, value: number): void {
   if (value > 0) draft.type = value;
 }
 
-/** Since M.1371-5 the field also carries numbers of other schemes: only seven digits are an IMO number. */
+/** Newer editions of the Recommendation let the field carry numbers of other schemes: only seven digits are an IMO number. */
 function readImo(draft: Draft, value: number): void {
   if (value >= 1_000_000 && value <= 9_999_999) draft.imo = String(value);
 }
