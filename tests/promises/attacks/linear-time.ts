@@ -14,6 +14,12 @@ import {
   readVcards,
 } from '../../../src/directory/index.ts';
 import { checkCallSign, decodeCallAddress, parseIdentity } from '../../../src/identity/index.ts';
+import {
+  createNetworkReader,
+  findNetworkFaults,
+  type NetworkFrame,
+  readNetworkLog,
+} from '../../../src/network/index.ts';
 import { decodeArea, decodePosition, parsePosition, toGeoJson, toGpx } from '../../../src/position/index.ts';
 import { stationUpdates } from '../../../src/report/index.ts';
 import {
@@ -61,6 +67,16 @@ const texts: Readonly<Record<string, (size: number) => string>> = {
   stars: (size) => repeated('*', size),
   digits: (size) => repeated('9', size),
   'control characters': (size) => repeated('\u0000\u0007', size),
+};
+
+/** Logs of the network: `candump` lines, and what is none. */
+const networkLogs: Readonly<Record<string, (size: number) => string>> = {
+  fixes: (size) => repeated('(1780323000.000000) can0 09F80123#004B942188F71FFC\n', size),
+  'one packet again and again': (size) => repeated('can0 19FB1001#20C8010203040506\n', size),
+  'no line end': (size) => repeated('can0 19FB1001#20C8010203040506 ', size),
+  'digits only': (size) => repeated('9', size),
+  'empty lines': (size) => repeated('\n', size),
+  'blanks only': (size) => repeated(' ', size),
 };
 
 const plain = ['no line end', 'commas', 'blanks', 'digits'];
@@ -252,6 +268,28 @@ const readers: Readonly<Record<string, Reader>> = {
     const bytes = new Uint8Array(head.length + size);
     bytes.set(head);
     return () => readWav(bytes);
+  },
+  ...Object.fromEntries(
+    Object.entries(networkLogs).flatMap(([what, make]) =>
+      Object.entries({ readNetworkLog, findNetworkFaults }).map(([name, read]): [string, Reader] => [
+        `${name}: ${what}`,
+        (size) => {
+          const log = make(size);
+          return () => read(log);
+        },
+      ]),
+    ),
+  ),
+  'createNetworkReader: packets never whole': (size) => {
+    const frames = Array.from({ length: size / 16 }, (_, at): NetworkFrame => {
+      const first = Uint8Array.of((at % 8) << 5, 200, 1, 2, 3, 4, 5, 6);
+      return { id: 0x19fb1000 + (at % 250), data: first };
+    });
+    return () => {
+      const reader = createNetworkReader();
+      for (const frame of frames) reader.push(frame);
+      reader.flush();
+    };
   },
   'restoreStation: dialogues': (size) => {
     const state = step(createStation({ mmsi: '232999871' }), {
