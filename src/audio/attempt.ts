@@ -5,9 +5,6 @@ import { PER_BIT } from './front-end/bit-filter.ts';
 
 /** Bits by which the distance of two calls of one attempt may differ from what it should be. */
 const OFF_BY = 2;
-/** Bits of the shortest and of the longest call that is sent several times in one go, its dot pattern included. */
-const SHORTEST = 500;
-const LONGEST = 1080;
 /** Bits of the dot pattern. */
 const DOTS = 20;
 /** Bursts kept at a time. */
@@ -52,9 +49,10 @@ export function createAttempts(): Attempts {
   return {
     take(burst) {
       const alone = reportable(burst.heard.alone);
-      for (const bits of spacings(burst, kept)) {
-        const earlier = kept.filter((each) => isCallBefore(each, burst, bits));
-        const joined = join([...earlier, { ...burst, received: alone, event: 0 }], bits, earlier.length);
+      const own: Kept = { ...burst, received: alone, event: 0 };
+      for (const bits of spacings(own, kept)) {
+        const earlier = kept.filter((each) => isCallBefore(each, own, bits));
+        const joined = join([...earlier, own], bits, earlier.length);
         if (joined === null || rank(joined.received) < rank(alone)) continue;
         const event = joined.event || ++events;
         keep(burst, joined.received, event);
@@ -99,8 +97,7 @@ function join(
       anchor,
     );
   if (joined === null || reportable(joined.received) === null) return null;
-  const { quality } = joined.received.reception;
-  if (Math.abs(quality.end - quality.start + DOTS - bits) > OFF_BY) return null;
+  if (Math.abs(bitsOf(joined.received) - bits) > OFF_BY) return null;
   const event = joined.members.map((n) => (calls[n] as Kept).event).find((each) => each !== 0) ?? 0;
   return { ...joined, event };
 }
@@ -120,16 +117,16 @@ function textOf(received: Received | null | undefined): string {
   return received?.reception.information.join() ?? '';
 }
 
-/** Distances in bits at which a burst follows others, as a call follows the one before it in an attempt: whole words and the dots. */
-function spacings(burst: ReadBurst, kept: readonly Kept[]): ReadonlySet<number> {
-  const found = new Set<number>();
-  for (const earlier of kept) {
-    for (let calls = 1; calls < MOST_CALLS; calls++) {
-      const bits = 10 * Math.round((burst.fit.start - earlier.fit.start) / PER_BIT / calls / 10);
-      if (bits >= SHORTEST && bits <= LONGEST && isCallBefore(earlier, burst, bits)) found.add(bits);
-    }
-  }
-  return found;
+/** Distances in bits, that of an alert or of one of the calls that were read, at which a burst follows others as in an attempt. */
+function spacings(burst: Kept, kept: readonly Kept[]): ReadonlySet<number> {
+  const lengths = new Set([ALERT_BITS]);
+  for (const { received } of [burst, ...kept]) if (received !== null) lengths.add(bitsOf(received));
+  return new Set([...lengths].filter((bits) => kept.some((each) => isCallBefore(each, burst, bits))));
+}
+
+/** Bits of a call with its dot pattern. */
+function bitsOf({ reception: { quality } }: Received): number {
+  return quality.end - quality.start + DOTS;
 }
 
 /** Whether a burst is where one of the four calls before another would be. */

@@ -1,7 +1,15 @@
 import { MOST_CALLS, type Received, report } from '../burst/internal.ts';
 import type { Issue } from '../result/index.ts';
-import { type Candidate, dueOf, joinedBy, LOOK_AFTER, READ_AFTER, wordsBefore } from './acquire/candidate.ts';
-import { ALERT_BITS, PHASING } from './acquire/phasing.ts';
+import {
+  type Candidate,
+  dueOf,
+  isWithin,
+  joinedBy,
+  LOOK_AFTER,
+  READ_AFTER,
+  wordsBefore,
+} from './acquire/candidate.ts';
+import { ALERT_BITS, PHASING, SURE_WORDS } from './acquire/phasing.ts';
 import { createSearcher } from './acquire/search.ts';
 import { createAttempts } from './attempt.ts';
 import { createBurstReader } from './burst-reader.ts';
@@ -37,8 +45,9 @@ const ENOUGH_EVIDENCE = 32;
 /** Words that must be heard before reading is worth while: those of the phasing and of three characters. */
 const LEAST_WORDS: number = PHASING.length + 4;
 
-/** Silence that brings everything begun to an end. */
-const RUN_OUT_S = 1.4;
+/** Silence that brings everything begun to an end: a stretch in which whatever begins shows, and as many as it may take. */
+const RUN_OUT_S = 0.15;
+const RUN_OUTS = 10;
 
 /**
  * A receiver for the sound of VHF digital selective calling.
@@ -134,7 +143,6 @@ const READ_ATTEMPT_AFTER: number = READ_AFTER + 20 * PER_BIT;
 /** Attempts that wait to be read, at most. */
 const MOST_DUE = 16;
 
-const ALERT_WORDS = 52;
 const ALERT_SAMPLES: number = ALERT_BITS * PER_BIT;
 
 interface Stream {
@@ -163,9 +171,12 @@ function createStream(
     },
   );
 
-  function look({ start, mirror, strength }: Candidate): void {
-    const { fit, evidence } = reader.check(start, mirror, strength);
-    if (evidence < ENOUGH_EVIDENCE) return;
+  function look(candidate: Candidate): void {
+    if (isWithin(candidates, candidate)) return;
+    const { start, mirror, strength } = candidate;
+    const checked = reader.check(start, mirror, strength);
+    if (checked === null || checked.evidence < ENOUGH_EVIDENCE) return;
+    const { fit, evidence } = checked;
     const due = fit.start + READ_AFTER;
     candidates = joinedBy(candidates, { start: fit.start, mirror, fit, strength: evidence, due });
   }
@@ -188,7 +199,7 @@ function createStream(
     const starts = Array.from({ length: MOST_CALLS }, (_, n) => start - (MOST_CALLS - 1 - n) * ALERT_SAMPLES);
     if (attempts.isSettled((starts[0] as number) - ALERT_SAMPLES / 2, start + ALERT_SAMPLES / 2)) return;
     const fits = reader.locateAttempt(starts as [number, ...number[]], mirror);
-    const bursts = fits.map((fit) => attempts.at(fit.start, mirror) ?? reader.read(fit, ALERT_WORDS));
+    const bursts = fits.map((fit) => attempts.at(fit.start, mirror) ?? reader.read(fit, SURE_WORDS));
     const joined = attempts.takeAll(bursts);
     if (joined !== null) onReception(heardBurst(joined.burst.fit, joined.event, joined.received, sampleRate));
   }
@@ -215,8 +226,12 @@ function createStream(
     },
     end(): void {
       guard.end();
+      // What is being heard is heard to its end; where nothing is, there is nothing to wait for.
       const silence = new Float32Array(Math.ceil(RUN_OUT_S * sampleRate));
-      frontEnd.push(silence, 0, silence.length);
+      for (let from = 0; from < RUN_OUTS; from++) {
+        if (from > 0 && candidates.length === 0 && attemptsDue.length === 0) break;
+        frontEnd.push(silence, 0, silence.length);
+      }
     },
   };
 }

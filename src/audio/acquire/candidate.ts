@@ -1,6 +1,6 @@
 import type { FirstFit, Fit } from '../estimate/fit-space.ts';
 import { PER_BIT } from '../front-end/bit-filter.ts';
-import { MOST_WORDS, PHASING } from './phasing.ts';
+import { MOST_WORDS, PHASING, SURE_WORDS } from './phasing.ts';
 
 const WORD_SAMPLES: number = 10 * PER_BIT;
 
@@ -27,6 +27,10 @@ export const READ_AFTER: number = (MOST_WORDS + 1) * WORD_SAMPLES + LOOK_AFTER;
 
 /** A place with so much more coherence (of the six there can be) than its shadow needs no closer look to tell them apart. */
 const CLEAR_LEAD = 0.7;
+
+/** Evidence of a burst that is surely there, and the coherence that another within it must have to be looked at. */
+const SURELY_THERE = 60;
+const STRONG = 2.5;
 
 /** Candidates kept at a time: sound that is made to look like phasing must not fill the memory. */
 const MOST = 24;
@@ -59,6 +63,23 @@ function weakest(candidates: readonly Candidate[]): Candidate {
 function isShadow(a: Candidate, b: Candidate): boolean {
   const words = Math.abs(a.start - b.start) / (2 * WORD_SAMPLES);
   return words < 6.1 && Math.abs(words - Math.round(words)) < 0.1;
+}
+
+/**
+ * Whether a place is only what the characters of a burst look like that is surely there: no other burst so much weaker could
+ * be read across it.
+ */
+export function isWithin(candidates: readonly Candidate[], { start, strength }: Candidate): boolean {
+  return (
+    strength < STRONG &&
+    candidates.some(
+      (other) =>
+        other.fit !== null &&
+        other.strength >= SURELY_THERE &&
+        start > other.start &&
+        start < other.start + SURE_WORDS * WORD_SAMPLES,
+    )
+  );
 }
 
 /** The earliest candidate whose time has come. */

@@ -19,5 +19,8 @@ export const UNBROKEN = 12;
 export const PHASING_BITS: string = /* @__PURE__ */ (() =>
   PHASING.map((symbol) => (symbol === undefined ? ' '.repeat(10) : encodeSymbol(symbol))).join(''))();
 
-/** Bits of a distress alert with its dot pattern: 52 words (M.493-16). The five of an attempt follow one another without a break. */
-export const ALERT_BITS = 540;
+/** Words of the shortest call (a distress alert, M.493-16): the part that is sure to be there, used to learn level and clock. */
+export const SURE_WORDS = 52;
+
+/** Bits of a distress alert with its dot pattern. The five of an attempt follow one another without a break. */
+export const ALERT_BITS: number = 20 + 10 * SURE_WORDS;

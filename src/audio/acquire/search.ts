@@ -36,6 +36,10 @@ export interface Searcher {
 const CALL_HOPS: number = ALERT_BITS * BIT_HOPS;
 const SUMS = 8192;
 
+/** Hops after which the characters of a call have begun; share of the sum that its phasing must have lost by then. */
+const SHADOW_HOPS: number = 2 * WORD_HOPS * (DX_WORDS + 1);
+const STILL_PHASING = 0.75;
+
 /**
  * Sum of the coherences of five calls that is worth a closer look. White noise has 1.5 ± 0.27 and passes less than once in ten
  * minutes; five alerts at Eb/N0 = -7 dB have 4.6 ± 0.5.
@@ -44,12 +48,12 @@ const ATTEMPT_WORTH_A_LOOK = 3.3;
 
 /**
  * @param found - is given the baseband instant of the first phasing bit, near enough for `locate`, the polarity, and the sum of coherences, 0 to 6
- * @param foundAttempt - the same for the last of five calls, each one alert's length after the other, and the sum 0 to 30
+ * @param foundAttempt - the same for the last of five calls, each one alert's length after the other
  */
 export function createSearcher(
   baseband: Baseband,
   found: (start: number, mirror: boolean, strength: number) => void,
-  foundAttempt: (start: number, mirror: boolean, strength: number) => void,
+  foundAttempt: (start: number, mirror: boolean) => void,
 ): Searcher {
   const z = new Float64Array(4);
   const place = { start: 0, perBit: PER_BIT, offset: 0, mirror: false, phase: 0 };
@@ -58,7 +62,7 @@ export function createSearcher(
   const coherence = [new Float64Array(ROOM), new Float64Array(ROOM)] as const;
   const peak = [0, 0];
   const peakAt = [0, 0];
-  const sums = [new Float64Array(SUMS), new Float64Array(SUMS)] as const;
+  const sums = [new Float32Array(SUMS), new Float32Array(SUMS)] as const;
   const attemptPeak = [0, 0];
   const attemptPeakAt = [0, 0];
   // Hop number of the first place in the arrays above.
@@ -113,13 +117,11 @@ export function createSearcher(
     if (sum > ATTEMPT_WORTH_A_LOOK && sum > (attemptPeak[mirror] as number)) {
       attemptPeak[mirror] = sum;
       attemptPeakAt[mirror] = here;
-    } else if (
-      attemptPeak[mirror] !== 0 &&
-      here - (attemptPeakAt[mirror] as number) > 2 * WORD_HOPS * (DX_WORDS + 1)
-    ) {
-      const strength = attemptPeak[mirror] as number;
+    } else if (attemptPeak[mirror] !== 0 && here - (attemptPeakAt[mirror] as number) === SHADOW_HOPS) {
+      // Where phasing goes on and on there is no attempt.
+      if (sum < STILL_PHASING * (attemptPeak[mirror] as number))
+        foundAttempt(startOf(attemptPeakAt[mirror] as number), mirror === 1);
       attemptPeak[mirror] = 0;
-      foundAttempt(startOf(attemptPeakAt[mirror] as number), mirror === 1, strength);
     }
   }
 

@@ -7,8 +7,9 @@ import { PHASING_BITS, UNBROKEN } from './phasing.ts';
 
 const WORD = 10;
 
-/** How far from where the searcher pointed the phasing may lie, and the steps tried, in baseband samples. */
+/** How far from where the searcher pointed the phasing may lie, and the steps tried, coarse at first, in baseband samples. */
 const REACH = 4;
+const COARSE_STEP = 2;
 const STEP = 0.5;
 
 /**
@@ -19,7 +20,8 @@ const STEP = 0.5;
  *
  * @param near - baseband instants of the first word that is looked at, of one burst or of several by the same transmitter
  * @param skipped - words of phasing before that one
- * @returns the fit of the first of them; the others are as far from it as they were
+ * @param least - share of the energy that must be coherent after the coarse steps: 0.3 is all of it
+ * @returns the fit of the first of them, the others being as far from it as they were; `null` when less is coherent
  */
 export function locate(
   baseband: Baseband,
@@ -27,7 +29,8 @@ export function locate(
   mirror: boolean,
   space: FitSpace,
   skipped: number,
-): Fit {
+  least: number,
+): Fit | null {
   const known = PHASING_BITS.slice(skipped * WORD, UNBROKEN * WORD);
   const bursts = near.map(() => new Float64Array((2 * known.length) / WORD));
   const inAll = { energy: 0 };
@@ -41,18 +44,53 @@ export function locate(
   };
   let best: Place = { start: near[0], perBit: PER_BIT, offset: 0, mirror, phase: 0 };
   let bestScore = -1;
-  for (let shift = -REACH; shift <= REACH; shift += STEP) {
-    const place = { ...best, start: near[0] + shift, offset: 0 };
+  const tryAt = (start: number): void => {
+    const place = { ...best, start, offset: 0 };
     correlateAll(place);
     const { score, offset } = combineCoherently(bursts);
     if (score > bestScore) {
       bestScore = score;
       best = { ...place, offset };
     }
+  };
+  for (let shift = -REACH; shift <= REACH; shift += COARSE_STEP) tryAt(near[0] + shift);
+  const { start: middle } = best;
+  if (!(bestScore >= least * inAll.energy)) return null;
+  for (let shift = STEP; shift < COARSE_STEP; shift += STEP) {
+    tryAt(middle - shift);
+    tryAt(middle + shift);
   }
   correlateAll(best);
   const offset = best.offset + fineOffset(bursts);
   return { ...best, offset, ...levels(inAll.energy, bursts) };
+}
+
+/** Words of DX phasing that go on where the characters of a call should have begun, and how coherent each of them is at least. */
+const MORE_WORDS = 8;
+const STILL_COHERENT = 0.6;
+
+/** Whether phasing goes on where the first characters should stand: no call begins so many words before the fit. */
+export function goesOn(
+  baseband: Baseband,
+  { start, perBit, ...fit }: Fit,
+  space: FitSpace,
+  skipped: number,
+): boolean {
+  const known = PHASING_BITS.slice(0, MORE_WORDS * WORD);
+  const words = new Float64Array(2 * MORE_WORDS);
+  baseband.correlate(
+    { ...fit, start: start + (UNBROKEN - skipped) * WORD * perBit, perBit },
+    known.length,
+    space.z,
+  );
+  correlateWords(space.z, words, known);
+  for (let word = 0; word < MORE_WORDS; word += 2) {
+    let energy = 0;
+    for (let k = word * WORD; k < (word + 1) * WORD; k++) energy += energyOf(space.z, 4 * k);
+    const coherent = WORD * ((words[2 * word] as number) ** 2 + (words[2 * word + 1] as number) ** 2);
+    if (!(coherent > STILL_COHERENT * energy)) return false;
+  }
+  return true;
 }
 
 /** Correlation of each word of phasing with its sound, re and im, all against one common phase. */

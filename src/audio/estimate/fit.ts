@@ -11,6 +11,9 @@ const GREATEST_RATIO = 20;
 /** How many measurements of noise the burst's own noise is worth beside the six of a bit and its two neighbours. */
 const PRIOR_WEIGHT = 12;
 
+/** Baseband samples, radians and hertz by which a fit still changes when another round would not change a reading. */
+const SETTLED = 0.08;
+
 /** Improves a fit by expectation and maximisation over `bits` bits, the first of which are `known`. */
 export function improveFit(
   baseband: Baseband,
@@ -29,14 +32,18 @@ export function improveFit(
     smoothBits(space.branches, bits, known, posteriors);
     const timing = timingError(baseband, fit, bits, space);
     const levels = levelsOf(z, bits, posteriors, space.residual);
+    const phase = phaseError(z, posteriors.turn, bits, fit);
+    const offset = offsetError(posteriors.carrier, bits, Math.min(round === 0 ? 40 : 120, bits / 2));
     fit = {
       ...fit,
       ...levels,
       start: fit.start + timing.start,
       perBit: fit.perBit + timing.perBit,
-      phase: fit.phase + phaseError(z, posteriors.turn, bits, fit),
-      offset: fit.offset + offsetError(posteriors.carrier, bits, Math.min(round === 0 ? 40 : 120, bits / 2)),
+      phase: fit.phase + phase,
+      offset: fit.offset + offset,
     };
+    const late = Math.abs(timing.start) + Math.abs(timing.perBit) * bits;
+    if (round > 0 && late < SETTLED && Math.abs(phase) < SETTLED && Math.abs(offset) < SETTLED) break;
   }
   return fit;
 }

@@ -34,14 +34,20 @@ export interface Baseband {
 }
 
 export function createBaseband(): Baseband {
-  const re = new Float32Array(HELD);
-  const im = new Float32Array(HELD);
+  // The first samples stand at the end once more, so that the reach of any bit filter lies in one piece.
+  const re = new Float32Array(HELD + TAPS);
+  const im = new Float32Array(HELD + TAPS);
   const bank = bitFilter();
   let count = 0;
   return {
     push(x, y): void {
-      re[count & MASK] = x;
-      im[count & MASK] = y;
+      const at = count & MASK;
+      re[at] = x;
+      im[at] = y;
+      if (at < TAPS) {
+        re[at + HELD] = x;
+        im[at + HELD] = y;
+      }
       count++;
     },
     count: () => count,
@@ -59,19 +65,26 @@ export function createBaseband(): Baseband {
         let b = 0;
         let c = 0;
         let d = 0;
-        let tap = fine * TAPS * 2;
-        for (let n = first - BEFORE; n < first - BEFORE + TAPS; n++) {
-          if (n >= 0 && n < count && n >= count - HELD) {
-            const x = re[n & MASK] as number;
-            const y = mirror ? -(im[n & MASK] as number) : (im[n & MASK] as number);
-            const g = bank[tap] as number;
-            const h = bank[tap + 1] as number;
-            a += x * g;
-            b += y * h;
-            c += x * h;
-            d += y * g;
-          }
+        const low = first - BEFORE;
+        // What is not held, and what lies before or after it, is silence.
+        const skipped = Math.max(0, count - HELD - low, -low);
+        const last = Math.min(TAPS, count - low);
+        let tap = (fine * TAPS + skipped) * 2;
+        const from = low & MASK;
+        for (let n = from + skipped; n < from + last; n++) {
+          const x = re[n] as number;
+          const y = im[n] as number;
+          const g = bank[tap] as number;
+          const h = bank[tap + 1] as number;
+          a += x * g;
+          b += y * h;
+          c += x * h;
+          d += y * g;
           tap += 2;
+        }
+        if (mirror) {
+          b = -b;
+          d = -d;
         }
         // The middle of the bit, where an offset of the tones turns the correlation to.
         const angle = turn * (at - start + PER_BIT / 2) - phase;

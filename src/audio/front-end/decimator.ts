@@ -7,19 +7,19 @@ const HALF_LENGTH_S = 4.05e-4;
 const KAISER_BETA = 4.5;
 
 /** Keeps every so-manieth sample of a fast stream, high frequencies taken out first. */
-export interface Thinner {
+export interface Decimator {
   /** Samples of input to one of output; 1 when there is nothing to thin. */
   readonly factor: number;
   /** Takes samples, and hands on those that are kept: sample m is for the instant of input sample m * factor. */
   push(
-    samples: ArrayLike<number>,
+    samples: Float32Array,
     from: number,
     to: number,
     next: (kept: Float32Array, count: number) => void,
   ): void;
 }
 
-export function createThinner(sampleRate: number): Thinner {
+export function createDecimator(sampleRate: number): Decimator {
   const factor = Math.floor(sampleRate / LEAST_RATE) || 1;
   const half = factor === 1 ? 0 : Math.ceil(HALF_LENGTH_S * sampleRate);
   const kernel = lowPass(sampleRate, half);
@@ -42,7 +42,7 @@ export function createThinner(sampleRate: number): Thinner {
           filled -= used;
         }
         const count = Math.min(room - filled, to - at);
-        for (let n = 0; n < count; n++) held[filled + n] = samples[at + n] as number;
+        held.set(samples.subarray(at, at + count), filled);
         filled += count;
         at += count;
         let made = 0;

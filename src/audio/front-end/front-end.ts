@@ -1,5 +1,5 @@
 import { CENTRE_HZ } from '../tone.ts';
-import { createThinner } from './decimator.ts';
+import { createDecimator } from './decimator.ts';
 import { kaiser, sinc } from './kaiser.ts';
 
 /** Complex samples per second that the receiver works on: four to a bit. */
@@ -16,7 +16,7 @@ const PHASES_PER_SECOND = 8e6;
 /** Turns real samples of any rate into complex baseband around 1700 Hz. */
 export interface FrontEnd {
   /** Takes samples and calls `emit` for every baseband sample that they complete. */
-  push(samples: ArrayLike<number>, from: number, to: number): void;
+  push(samples: Float32Array, from: number, to: number): void;
 }
 
 /**
@@ -29,12 +29,12 @@ export interface FrontEnd {
  * @param emit - is given real and imaginary part of each baseband sample in turn
  */
 export function createFrontEnd(inputRate: number, emit: (re: number, im: number) => void): FrontEnd {
-  const thinner = createThinner(inputRate);
-  const sampleRate = inputRate / thinner.factor;
+  const decimator = createDecimator(inputRate);
+  const sampleRate = inputRate / decimator.factor;
   const half = HALF_LENGTH_S * sampleRate;
   const taps = 2 * Math.ceil(half);
   const phases = Math.ceil(PHASES_PER_SECOND / sampleRate);
-  const kernel = filterBank(sampleRate, taps, phases);
+  const rows = new Map<number, Float32Array>();
   const turnRe = new Float64Array(48);
   const turnIm = new Float64Array(48);
   for (let m = 0; m < 48; m++) {
@@ -63,12 +63,15 @@ export function createFrontEnd(inputRate: number, emit: (re: number, im: number)
       if (start + taps > filled) return;
       let re = 0;
       let im = 0;
-      let k = phase * taps * 2;
-      for (let n = start; n < start + taps; n++) {
-        const x = held[n] as number;
-        re += x * (kernel[k] as number);
-        im += x * (kernel[k + 1] as number);
-        k += 2;
+      let row = rows.get(phase);
+      if (row === undefined) {
+        row = filterRow(sampleRate, taps, phase / phases);
+        rows.set(phase, row);
+      }
+      for (let n = 0; n < taps; n++) {
+        const x = held[start + n] as number;
+        re += x * (row[2 * n] as number);
+        im += x * (row[2 * n + 1] as number);
       }
       const cos = turnRe[m % 48] as number;
       const sin = turnIm[m % 48] as number;
@@ -86,7 +89,7 @@ export function createFrontEnd(inputRate: number, emit: (re: number, im: number)
         filled = taps + 1;
       }
       const size = Math.min(room - filled, count - next);
-      for (let n = 0; n < size; n++) held[filled + n] = samples[next + n] as number;
+      held.set(samples.subarray(next, next + size), filled);
       filled += size;
       next += size;
       make();
@@ -95,37 +98,35 @@ export function createFrontEnd(inputRate: number, emit: (re: number, im: number)
 
   return {
     push(samples, from, to): void {
-      thinner.push(samples, from, to, take);
+      decimator.push(samples, from, to, take);
     },
   };
 }
 
-/** For each phase, the complex taps for input samples first - taps/2 + 1 to first + taps/2. */
-function filterBank(sampleRate: number, taps: number, phases: number): Float32Array {
-  const bank = new Float32Array(phases * taps * 2);
+/** The complex taps for input samples first - taps/2 + 1 to first + taps/2, for an instant so much of a sample after the first. */
+function filterRow(sampleRate: number, taps: number, late: number): Float32Array {
+  const row = new Float32Array(2 * taps);
   const re = new Float64Array(taps);
   const im = new Float64Array(taps);
   const window = new Float64Array(taps);
-  for (let phase = 0; phase < phases; phase++) {
-    let sumRe = 0;
-    let sumIm = 0;
-    let sumWindow = 0;
-    for (let n = 0; n < taps; n++) {
-      const t = (phase / phases - (n - taps / 2 + 1)) / sampleRate;
-      window[n] = kaiser(t / HALF_LENGTH_S, KAISER_BETA);
-      // Twice the real band-pass: the mirror at negative frequencies is thrown away, its half of the amplitude is not.
-      const h = ((4 * HALF_BAND_HZ) / sampleRate) * sinc(2 * HALF_BAND_HZ * t) * (window[n] as number);
-      re[n] = h * Math.cos(2 * Math.PI * CENTRE_HZ * t);
-      im[n] = h * Math.sin(2 * Math.PI * CENTRE_HZ * t);
-      sumRe += re[n] as number;
-      sumIm += im[n] as number;
-      sumWindow += window[n] as number;
-    }
-    for (let n = 0; n < taps; n++) {
-      // A null at zero hertz, so that an offset of the sound card does not count as sound.
-      bank[(phase * taps + n) * 2] = (re[n] as number) - (sumRe / sumWindow) * (window[n] as number);
-      bank[(phase * taps + n) * 2 + 1] = (im[n] as number) - (sumIm / sumWindow) * (window[n] as number);
-    }
+  let sumRe = 0;
+  let sumIm = 0;
+  let sumWindow = 0;
+  for (let n = 0; n < taps; n++) {
+    const t = (late - (n - taps / 2 + 1)) / sampleRate;
+    window[n] = kaiser(t / HALF_LENGTH_S, KAISER_BETA);
+    // Twice the real band-pass: the mirror at negative frequencies is thrown away, its half of the amplitude is not.
+    const h = ((4 * HALF_BAND_HZ) / sampleRate) * sinc(2 * HALF_BAND_HZ * t) * (window[n] as number);
+    re[n] = h * Math.cos(2 * Math.PI * CENTRE_HZ * t);
+    im[n] = h * Math.sin(2 * Math.PI * CENTRE_HZ * t);
+    sumRe += re[n] as number;
+    sumIm += im[n] as number;
+    sumWindow += window[n] as number;
   }
-  return bank;
+  for (let n = 0; n < taps; n++) {
+    // A null at zero hertz, so that an offset of the sound card does not count as sound.
+    row[2 * n] = (re[n] as number) - (sumRe / sumWindow) * (window[n] as number);
+    row[2 * n + 1] = (im[n] as number) - (sumIm / sumWindow) * (window[n] as number);
+  }
+  return row;
 }

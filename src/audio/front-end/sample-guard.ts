@@ -67,38 +67,62 @@ export function createSampleGuard(
     unusable = false;
   }
 
-  function unusableSample(value: number): void {
+  function unusableSample(given: unknown, place: number): void {
     if (unusable) return;
     unusable = true;
+    const value = typeof given === 'number' ? given : Number.NaN;
     onIssue({
       code: 'audio-sample-unusable',
-      message: `sample ${count} is ${String(value)} and is taken as 0; others in the same second may be too`,
-      at: ['sample', count],
+      message: `sample ${place} is ${String(value)} and is taken as 0; others in the same second may be too`,
+      at: ['sample', place],
       expected: `a finite number from -${LARGEST} to ${LARGEST}`,
       received: String(value),
     });
   }
 
+  /** Fills the block with the next samples. */
+  function fill(samples: ArrayLike<number>, from: number, size: number): void {
+    if (samples instanceof Float32Array) {
+      block.set(samples.subarray(from, from + size));
+      return;
+    }
+    for (let n = 0; n < size; n++) {
+      const given: unknown = samples[from + n];
+      block[n] = typeof given === 'number' ? given : Number.NaN;
+    }
+  }
+
+  function takeBlock(samples: ArrayLike<number>, from: number, size: number): void {
+    fill(samples, from, size);
+    let sum = 0;
+    let most = 0;
+    let full = 0;
+    for (let n = 0; n < size; n++) {
+      const value = block[n] as number;
+      const peak = Math.abs(value);
+      if (peak <= LARGEST) {
+        if (peak >= FULL_SCALE) full++;
+        if (peak > most) most = peak;
+        sum += value * value;
+      } else {
+        unusableSample(samples[from + n], count + n);
+        block[n] = 0;
+      }
+    }
+    power += sum;
+    clipped += full;
+    if (most > highest) highest = most;
+    if (most > 0) heard = true;
+  }
+
   return {
     take(samples, frontEnd): void {
       for (let next = 0; next < samples.length; ) {
-        const size = Math.min(BLOCK, samples.length - next);
-        for (let n = 0; n < size; n++) {
-          const given: unknown = samples[next + n];
-          let value = typeof given === 'number' ? given : Number.NaN;
-          const peak = Math.abs(value);
-          if (!(peak <= LARGEST)) {
-            unusableSample(value);
-            value = 0;
-          } else if (peak >= FULL_SCALE) clipped++;
-          if (value !== 0) heard = true;
-          power += value * value;
-          highest = Math.max(highest, Math.abs(value));
-          block[n] = value;
-          count++;
-          if (count % second === 0) endOfSecond();
-        }
+        const size = Math.min(BLOCK, samples.length - next, second - (count % second));
+        takeBlock(samples, next, size);
         next += size;
+        count += size;
+        if (count % second === 0) endOfSecond();
         frontEnd.push(block, 0, size);
       }
     },

@@ -59,7 +59,7 @@ export function fillBranches(branches: Branches, z: Correlations, model: SignalM
     let top = Number.NEGATIVE_INFINITY;
     for (let bit = 0; bit < 2; bit++) {
       const at = 4 * k + (bit === 1 ? 0 : 2);
-      const size = Math.hypot(z[at] as number, z[at + 1] as number);
+      const size = Math.sqrt((z[at] as number) ** 2 + (z[at + 1] as number) ** 2);
       const amplitude = bit === 1 ? model.one : model.zero;
       const gain = Math.min((2 * amplitude) / noise, GREATEST_EXPONENT / (size + 1e-300));
       top = Math.max(top, gain * size - (amplitude * amplitude) / noise);
@@ -70,7 +70,10 @@ export function fillBranches(branches: Branches, z: Correlations, model: SignalM
       const re = z[at] as number;
       const im = z[at + 1] as number;
       const amplitude = bit === 1 ? model.one : model.zero;
-      const gain = Math.min((2 * amplitude) / noise, GREATEST_EXPONENT / (Math.hypot(re, im) + 1e-300));
+      const gain = Math.min(
+        (2 * amplitude) / noise,
+        GREATEST_EXPONENT / (Math.sqrt(re * re + im * im) + 1e-300),
+      );
       const level = Math.exp(-(amplitude * amplitude) / noise - top);
       const row = (2 * k + bit) * PHASES;
       for (let s = 0; s < HALF; s++) {
