@@ -65,30 +65,24 @@ export function locate(
   return { ...best, offset, ...levels(inAll.energy, bursts) };
 }
 
-/** Words of DX phasing that go on where the characters of a call should have begun, and how coherent each of them is at least. */
+/** Words looked at where the characters of a call should have begun, and how coherent, beside the phasing, four of them are at least when it goes on. */
 const MORE_WORDS = 8;
-const STILL_COHERENT = 0.6;
+const AS_COHERENT = 0.6;
 
 /** Whether phasing goes on where the first characters should stand: no call begins so many words before the fit. */
-export function goesOn(
-  baseband: Baseband,
-  { start, perBit, ...fit }: Fit,
-  space: FitSpace,
-  skipped: number,
-): boolean {
+export function goesOn(baseband: Baseband, fit: Fit, space: FitSpace, skipped: number): boolean {
   const known = PHASING_BITS.slice(0, MORE_WORDS * WORD);
   const words = new Float64Array(2 * MORE_WORDS);
-  baseband.correlate(
-    { ...fit, start: start + (UNBROKEN - skipped) * WORD * perBit, perBit },
-    known.length,
-    space.z,
-  );
+  const start = fit.start + (UNBROKEN - skipped) * WORD * fit.perBit;
+  baseband.correlate({ ...fit, start, phase: 0 }, known.length, space.z);
   correlateWords(space.z, words, known);
+  const power = fit.one ** 2;
+  const least = (AS_COHERENT * power) / (power + 2 * KEPT * fit.noise);
   for (let word = 0; word < MORE_WORDS; word += 2) {
     let energy = 0;
     for (let k = word * WORD; k < (word + 1) * WORD; k++) energy += energyOf(space.z, 4 * k);
     const coherent = WORD * ((words[2 * word] as number) ** 2 + (words[2 * word + 1] as number) ** 2);
-    if (!(coherent > STILL_COHERENT * energy)) return false;
+    if (!(coherent > least * energy)) return false;
   }
   return true;
 }
