@@ -118,7 +118,7 @@ export function everyEffect(effect: Effect): void {
     case 'speak':
     case 'advise':
     case 'log':
-    case 'reject':
+    case 'issue':
     case 'wake':
       return;
     default:
@@ -138,7 +138,7 @@ export function allEffectsButOne(effect: Effect): void {
     case 'speak':
     case 'advise':
     case 'log':
-    case 'reject':
+    case 'issue':
       return;
     default:
       // @ts-expect-error 'wake' is left

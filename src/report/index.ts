@@ -6,8 +6,8 @@
  * @packageDocumentation
  */
 export type { AisReport } from './ais-report.ts';
+export type { GnssFix } from './gnss-fix.ts';
 export type { NetworkMessage } from './network-message.ts';
 export type { Reading, Readings } from './reading.ts';
-export type { GnssFix } from './gnss-fix.ts';
 export type { Sentence } from './sentence.ts';
 export { stationUpdates } from './station-updates.ts';

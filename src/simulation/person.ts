@@ -23,7 +23,7 @@ export function reactionTo(
       return adviceTaken(person, state, effect, effect.dialogue);
     case 'show':
       return effect.topic === 'acknowledged' && isOwnDistress(state, effect.dialogue)
-        ? { after: UNTIL_HELPED, event: { kind: 'close', dialogue: effect.dialogue } }
+        ? { after: UNTIL_HELPED, event: { kind: 'dismiss', dialogue: effect.dialogue } }
         : null;
     default:
       return null;
@@ -43,9 +43,10 @@ function adviceTaken(
   { advice }: Effect<'advise'>,
   dialogue: number,
 ): Reaction | null {
-  if (advice.phase === 'assisting') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
+  if (advice.phase === 'assisting') return { after: UNTIL_HELPED, event: { kind: 'dismiss', dialogue } };
   if (settings.equipment === 'coast') {
-    if (advice.phase === 'coast-answered') return { after: UNTIL_HELPED, event: { kind: 'close', dialogue } };
+    if (advice.phase === 'coast-answered')
+      return { after: UNTIL_HELPED, event: { kind: 'dismiss', dialogue } };
     return advice.phase === 'listening' && advice.dscAcknowledgement.allowed
       ? { after: delay, event: { kind: 'acknowledge', dialogue } }
       : null;
@@ -72,7 +73,7 @@ function answerTo(
     return {
       after: delay,
       event:
-        answers === 'able' ? { kind: 'answer', dialogue } : { kind: 'refuse', dialogue, reason: answers },
+        answers === 'able' ? { kind: 'answer', dialogue } : { kind: 'reject', dialogue, reason: answers },
     };
   }
   if (question === 'stop-alert') return null;
@@ -90,5 +91,5 @@ function speakFor(
     situation === 'routine-answer' ||
     situation === 'pan-pan' ||
     situation === 'securite';
-  return { after: talk, event: { kind: ends ? 'close' : 'spoken', dialogue } };
+  return { after: talk, event: { kind: ends ? 'dismiss' : 'spoken', dialogue } };
 }

@@ -17,7 +17,7 @@ import type { StationState } from './model/state.ts';
 /**
  * What a station does about an event. Pure: the same state and event give the same step, and neither is changed.
  *
- * It never throws and drops no event: one that cannot be followed gives a `reject` effect that says why.
+ * It never throws and drops no event: one that cannot be followed gives a `issue` effect that says why.
  * A clock that jumps back takes all waits with it; one that jumps forward ends each wait once.
  *
  * The machine asks for transmissions; it does not make them lawful. Sending needs a licensed station and a trained
@@ -67,7 +67,7 @@ function refuse(state: StationState, wrong: string): StationStep {
   const issue = { code: 'station-event-form', message: `Event: ${wrong}`, at: [] };
   return {
     state,
-    effects: [{ kind: 'reject', issue, dialogue: null, clause: null, caution: null }],
+    effects: [{ kind: 'issue', issue, dialogue: null, clause: null, caution: null }],
     transitions: [],
   };
 }

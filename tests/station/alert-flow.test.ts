@@ -36,7 +36,7 @@ function play(situation: Situation): readonly Box[] {
       radio.give({ kind: situation.traffic ? 'traffic' : 'no-traffic', dialogue: 1 });
     else if (answers.includes('stand-by'))
       radio.give({ kind: situation.ableToAssist ? 'assist' : 'stand-by', dialogue: 1 });
-    else radio.give({ kind: 'close', dialogue: 1 });
+    else radio.give({ kind: 'dismiss', dialogue: 1 });
   }
   if (effectsOf(radio.effects, 'speak').some((effect) => effect.situation === 'received-mayday')) {
     boxes.push('acknowledge by voice');

@@ -36,7 +36,7 @@ function adviceOf(radio: Radio) {
   return advice;
 }
 
-const codes = (effects: readonly Effect[]) => effectsOf(effects, 'reject').map(({ issue }) => issue.code);
+const codes = (effects: readonly Effect[]) => effectsOf(effects, 'issue').map(({ issue }) => issue.code);
 const shown = (effects: readonly Effect[]) =>
   effectsOf(effects, 'show')
     .filter(({ topic }) => topic === 'watch-left')

@@ -17,7 +17,7 @@ import type { Happening } from './radio.ts';
 
 const automatic = {
   individual: 'automatic',
-  position: 'refuse-busy',
+  position: 'reject-busy',
   test: 'automatic',
   polling: 'automatic',
   group: 'automatic',
@@ -144,10 +144,10 @@ export function rowsNeverTaken(): readonly string[] {
         return [{ kind: 'describe-alert', nature: 'sinking' }];
       case 'answer':
         return [{ kind: 'answer', dialogue: id }];
-      case 'refuse':
-        return [{ kind: 'refuse', dialogue: id, reason: 'busy' }];
-      case 'offer':
-        return [{ kind: 'offer', dialogue: id, channel: '77' }];
+      case 'reject':
+        return [{ kind: 'reject', dialogue: id, reason: 'busy' }];
+      case 'counter-propose':
+        return [{ kind: 'counter-propose', dialogue: id, channel: '77' }];
       case 'repeated':
         return dialogue.call === null ? [] : [{ kind: 'received', call: dialogue.call, verdict: 'clean' }];
       case 'able':
@@ -166,7 +166,7 @@ export function rowsNeverTaken(): readonly string[] {
       case 'confirm':
       case 'decline':
       case 'retry':
-      case 'close':
+      case 'dismiss':
       case 'spoken':
       case 'assist':
       case 'stand-by':

@@ -186,7 +186,7 @@ const act = fc.constantFrom(
   'confirm' as const,
   'decline' as const,
   'retry' as const,
-  'close' as const,
+  'dismiss' as const,
   'select' as const,
   'spoken' as const,
   'assist' as const,
@@ -212,11 +212,11 @@ export const personAct: fc.Arbitrary<(latest: number) => Happening> = fc.oneof(
   ),
   fc.nat(3).map(
     (back) =>
-      (latest: number): Happening => ({ kind: 'refuse', dialogue: latest - back, reason: 'busy' }),
+      (latest: number): Happening => ({ kind: 'reject', dialogue: latest - back, reason: 'busy' }),
   ),
   fc.nat(3).map(
     (back) =>
-      (latest: number): Happening => ({ kind: 'offer', dialogue: latest - back, channel: '77' }),
+      (latest: number): Happening => ({ kind: 'counter-propose', dialogue: latest - back, channel: '77' }),
   ),
 );
 

@@ -76,7 +76,7 @@ describe('an alert is received', () => {
     const effects = radio.give({ kind: 'assist', dialogue: 1 });
     expect(effectsOf(effects, 'speak')[0]).toMatchObject({ situation: 'received-mayday', channel: '16' });
     radio.give({ kind: 'spoken', dialogue: 1 });
-    radio.give({ kind: 'close', dialogue: 1 });
+    radio.give({ kind: 'dismiss', dialogue: 1 });
     expect(radio.log.map(({ text }) => text)).toContain(`Acknowledged ${troubled} by voice on channel 16`);
   });
 
@@ -120,7 +120,7 @@ describe('an alert is received', () => {
     radio.give({ kind: 'silence' });
     radio.pass(4 * MINUTE);
     expect(effectsOf(radio.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
-    radio.give({ kind: 'close', dialogue: 1 });
+    radio.give({ kind: 'dismiss', dialogue: 1 });
     radio.pass(4 * MINUTE);
     expect(effectsOf(radio.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toEqual([]);
     expect(radio.phases).toEqual(['heard-distress: listening']);
@@ -139,7 +139,7 @@ describe('an alert is received', () => {
     }
     const later = afterAlert();
     later.give({ kind: 'silence' });
-    later.give({ kind: 'close', dialogue: 1 });
+    later.give({ kind: 'dismiss', dialogue: 1 });
     later.pass(6 * 60 * MINUTE);
     expect(effectsOf(later.give({ kind: 'received', call: alert, verdict: 'clean' }), 'sound')).toHaveLength(
       1,
@@ -216,14 +216,14 @@ describe('acknowledging by DSC', () => {
       radio.give({ kind: 'received', call: alert, verdict: 'clean' });
       radio.pass(2 * MINUTE);
       const effects = radio.give({ kind: 'acknowledge', dialogue: 1 });
-      expect(effectsOf(effects, 'reject')[0]?.issue.code).toBe('station-acknowledgement-not-allowed');
+      expect(effectsOf(effects, 'issue')[0]?.issue.code).toBe('station-acknowledgement-not-allowed');
     },
   );
 
   it('is for class A only when the alert goes on unacknowledged, and past a question: 47 CFR 80.1121(d)', () => {
     const radio = afterAlert({ equipment: 'A' });
     const tooEarly = radio.give({ kind: 'acknowledge', dialogue: 1 });
-    expect(effectsOf(tooEarly, 'reject')).toHaveLength(1);
+    expect(effectsOf(tooEarly, 'issue')).toHaveLength(1);
     radio.pass(4 * MINUTE);
     radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     radio.pass(2 * MINUTE);
@@ -346,7 +346,7 @@ describe('a relay is heard', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     radio.give({ kind: 'received', call: closed, verdict: 'clean' });
     expect(adviceNow(radio).now[0]?.text).toContain('Your own man-overboard device');
-    expect(adviceNow(radio).question?.answers).toEqual(['close', 'acknowledge']);
+    expect(adviceNow(radio).question?.answers).toEqual(['dismiss', 'acknowledge']);
     radio.give({ kind: 'acknowledge', dialogue: 1 });
     radio.give({ kind: 'confirm', dialogue: 1 });
     expect(radio.onAir?.call).toMatchObject({
@@ -355,7 +355,7 @@ describe('a relay is heard', () => {
     });
     const small = new Radio({ mmsi: own });
     small.give({ kind: 'received', call: closed, verdict: 'clean' });
-    expect(adviceNow(small).question?.answers).toEqual(['close']);
+    expect(adviceNow(small).question?.answers).toEqual(['dismiss']);
   });
 });
 
@@ -409,8 +409,8 @@ describe('a designated coast station', () => {
     radio.finish();
     const advice = adviceNow(radio);
     expect(advice.now[0]?.text).toContain('Take charge of the distress traffic');
-    expect(advice.question?.answers).toEqual(['close', 'acknowledge']);
-    radio.give({ kind: 'close', dialogue: 1 });
+    expect(advice.question?.answers).toEqual(['dismiss', 'acknowledge']);
+    radio.give({ kind: 'dismiss', dialogue: 1 });
     expect(radio.phases).toEqual([]);
   });
 
@@ -435,10 +435,10 @@ describe('relaying a distress', () => {
   it('needs both grounds, and a second thought: MSC.1/Circ.1657', () => {
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     const refused = radio.give({ kind: 'call', call: relay });
-    expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-relay-reason');
+    expect(effectsOf(refused, 'issue')[0]?.issue.code).toBe('station-relay-reason');
     const half = { cannotAlertHerself: true } as unknown as typeof bothGrounds;
     const halfway = radio.give({ kind: 'call', call: relay, because: half });
-    expect(effectsOf(halfway, 'reject')[0]?.issue.code).toBe('station-relay-reason');
+    expect(effectsOf(halfway, 'issue')[0]?.issue.code).toBe('station-relay-reason');
     radio.give({ kind: 'call', call: relay, because: bothGrounds });
     expect(radio.onAir).toBeNull();
     radio.give({ kind: 'confirm', dialogue: 1 });
@@ -451,6 +451,6 @@ describe('relaying a distress', () => {
   it('to all ships is not for class D: ITU-R M.493-16, classes, from memory', () => {
     const radio = new Radio({ mmsi: own });
     const refused = radio.give({ kind: 'call', call: relay, because: bothGrounds });
-    expect(effectsOf(refused, 'reject')[0]?.issue.code).toBe('station-class-cannot-send');
+    expect(effectsOf(refused, 'issue')[0]?.issue.code).toBe('station-class-cannot-send');
   });
 });

@@ -99,7 +99,7 @@ function follow(model: Bystander, before: StationState, after: StationState, eff
   const about = [...before.dialogues, ...after.dialogues].find(({ id }) => id === effect.dialogue);
   if (about?.procedure === 'own-distress' || about?.procedure === 'heard-distress') {
     expect(effect.caution, 'what concerns distress carries its caution').not.toBeNull();
-    if (effect.kind !== 'reject') expect(effect.clause).not.toBeNull();
+    if (effect.kind !== 'issue') expect(effect.clause).not.toBeNull();
   }
 }
 
@@ -221,7 +221,7 @@ const settings = fc.constantFrom<SettingsInput>(
     mmsi: own,
     equipment: 'H',
     tuning: 'by-hand',
-    callers: [{ caller: '232999142', policy: 'refuse-station-barred' }],
+    callers: [{ caller: '232999142', policy: 'reject-station-barred' }],
   },
   { mmsi: '002329990', equipment: 'coast', designated: true, policies: automatic },
   { mmsi: null },
@@ -268,6 +268,6 @@ function leaveAlone(model: Bystander, bench: Bench): void {
       give(model, bench, { kind: 'stop-alert' });
     bench.now = Math.max(bench.now, bench.state.wakeAt ?? bench.now);
     const effects = give(model, bench, { kind: 'clock' });
-    expect(effectsOf(effects, 'reject')).toEqual([]);
+    expect(effectsOf(effects, 'issue')).toEqual([]);
   }
 }

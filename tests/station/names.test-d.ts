@@ -67,4 +67,4 @@ export const timerOf: (typeof incoming)['timerOf'] = (): TimerName => 'answer-fr
 // @ts-expect-error a timer of the settings
 export const timers: StationSettings['timers'] = { 'alert-hol': 1 };
 // @ts-expect-error a policy
-export const policy: Policy = 'refuse-bussy';
+export const policy: Policy = 'reject-bussy';

@@ -60,7 +60,7 @@ describe('a call to a friend', () => {
     expect(effectsOf(tern.effects, 'tune').map(({ channel }) => channel)).toEqual(['72']);
     expect(effectsOf(merrow.effects, 'speak')[0]?.situation).toBe('routine-call');
     // M.493-16, automated procedures: closed by hand, back to the watch on 16.
-    merrow.give({ kind: 'close', dialogue: 1 });
+    merrow.give({ kind: 'dismiss', dialogue: 1 });
     expect(effectsOf(merrow.effects, 'tune').at(-1)?.channel).toBe('16');
     expect(merrow.phases).toEqual([]);
   });
@@ -70,7 +70,7 @@ describe('a call to a friend', () => {
       const [merrow, tern] = pair();
       merrow.give({ kind: 'call', call: buddyCall });
       carry(merrow, tern);
-      expect(effectsOf(tern.effects, 'ask')[0]?.answers).toEqual(['answer', 'refuse', 'close']);
+      expect(effectsOf(tern.effects, 'ask')[0]?.answers).toEqual(['answer', 'reject', 'dismiss']);
       tern.pass(4 * MINUTE);
       merrow.pass(4 * MINUTE);
       tern.give({ kind: 'answer', dialogue: 1, channel });
@@ -111,7 +111,7 @@ describe('a call to a friend', () => {
       const [merrow, tern] = pair();
       merrow.give({ kind: 'call', call: buddyCall });
       carry(merrow, tern);
-      tern.give({ kind: 'refuse', dialogue: 1, reason });
+      tern.give({ kind: 'reject', dialogue: 1, reason });
       carry(tern, merrow);
       expect(merrow.phases).toEqual(['outgoing: refused']);
       expect(merrow.log.at(-1)?.text).toContain(reason.replaceAll('-', ' '));
@@ -120,7 +120,7 @@ describe('a call to a friend', () => {
 
   it('refused by policy, for one caller alone: the answer is 104 with the reason', () => {
     const [merrow, tern] = pair({
-      callers: [{ caller: own, subject: 'individual', policy: 'refuse-station-barred' }],
+      callers: [{ caller: own, subject: 'individual', policy: 'reject-station-barred' }],
     });
     merrow.give({ kind: 'call', call: buddyCall });
     carry(merrow, tern);
@@ -134,9 +134,9 @@ describe('a call to a friend', () => {
     const [merrow, tern] = pair();
     merrow.give({ kind: 'call', call: buddyCall });
     carry(merrow, tern);
-    tern.give({ kind: 'refuse', dialogue: 1, reason: 'channel-unusable' });
+    tern.give({ kind: 'reject', dialogue: 1, reason: 'channel-unusable' });
     carry(tern, merrow);
-    merrow.give({ kind: 'offer', dialogue: 1, channel: '77' });
+    merrow.give({ kind: 'counter-propose', dialogue: 1, channel: '77' });
     expect(merrow.onAir?.call).toMatchObject({ kind: 'individual-call', channel: '77' });
   });
 
@@ -261,7 +261,7 @@ describe('no automatic action', () => {
       verdict: 'clean',
     });
     expect(tern.onAir).toBeNull();
-    expect(effectsOf(tern.give({ kind: 'call', call: buddyCall }), 'reject')[0]?.issue.code).toBe(
+    expect(effectsOf(tern.give({ kind: 'call', call: buddyCall }), 'issue')[0]?.issue.code).toBe(
       'station-identity-missing',
     );
   });
@@ -329,7 +329,7 @@ describe('a position request', () => {
   });
 
   it('refused: "unable to comply" with its reason', () => {
-    const [merrow, tern] = pair({ policies: policies({ position: 'refuse-no-reason' }) });
+    const [merrow, tern] = pair({ policies: policies({ position: 'reject-no-reason' }) });
     tern.give(fix);
     merrow.give({ kind: 'call', call });
     carry(merrow, tern);
@@ -453,13 +453,13 @@ describe('starting a call', () => {
     ['M', buddyCall, false],
   ])('class %s, %o: %s', (equipment, call, allowed) => {
     const radio = new Radio({ mmsi: own, equipment });
-    const refused = effectsOf(radio.give({ kind: 'call', call }), 'reject');
+    const refused = effectsOf(radio.give({ kind: 'call', call }), 'issue');
     expect(refused.map(({ issue }) => issue.code)).toEqual(allowed ? [] : ['station-class-cannot-send']);
   });
 
   it('refuses what cannot be sent, and says why', () => {
     const radio = new Radio({ mmsi: own });
-    const codeFor = (call: Call) => effectsOf(radio.give({ kind: 'call', call }), 'reject')[0]?.issue.code;
+    const codeFor = (call: Call) => effectsOf(radio.give({ kind: 'call', call }), 'issue')[0]?.issue.code;
     const base: Call<'individual-call'> = buddyCall;
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: null } })).toBe('station-address-missing');
     expect(codeFor({ ...base, to: { kind: 'station', mmsi: own } })).toBe('station-call-to-itself');
@@ -474,22 +474,22 @@ describe('starting a call', () => {
 
   it('refuses acts on dialogues that are not there, or not now', () => {
     const radio = new Radio({ mmsi: own });
-    expect(effectsOf(radio.give({ kind: 'close', dialogue: 9 }), 'reject')[0]?.issue.code).toBe(
+    expect(effectsOf(radio.give({ kind: 'dismiss', dialogue: 9 }), 'issue')[0]?.issue.code).toBe(
       'station-no-such-dialogue',
     );
     radio.give({ kind: 'call', call: buddyCall });
-    expect(effectsOf(radio.give({ kind: 'confirm', dialogue: 1 }), 'reject')[0]?.issue.code).toBe(
+    expect(effectsOf(radio.give({ kind: 'confirm', dialogue: 1 }), 'issue')[0]?.issue.code).toBe(
       'station-not-now',
     );
     expect(
-      effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel: '70' }), 'reject')[0]?.issue.code,
+      effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel: '70' }), 'issue')[0]?.issue.code,
     ).toBe('station-channel-barred');
-    expect(effectsOf(radio.give({ kind: 'sent', dialogue: 7 }), 'reject')[0]?.issue.code).toBe(
+    expect(effectsOf(radio.give({ kind: 'sent', dialogue: 7 }), 'issue')[0]?.issue.code).toBe(
       'station-not-now',
     );
     const nowhere = { latitude: 91, longitude: 0 };
     expect(
-      effectsOf(radio.give({ kind: 'fix', position: nowhere, source: 'person' }), 'reject')[0]?.issue.code,
+      effectsOf(radio.give({ kind: 'fix', position: nowhere, source: 'person' }), 'issue')[0]?.issue.code,
     ).toBe('station-fix-form');
   });
 
@@ -502,7 +502,7 @@ describe('starting a call', () => {
   it('keeps an identity that is stored once: ITU-R M.493-16, from memory', () => {
     const radio = new Radio({ mmsi: null });
     const change = (mmsi: string | null) =>
-      effectsOf(radio.give({ kind: 'settings', settings: { ...radio.state.settings, mmsi } }), 'reject')[0]
+      effectsOf(radio.give({ kind: 'settings', settings: { ...radio.state.settings, mmsi } }), 'issue')[0]
         ?.issue.code;
     expect(change(club)).toBe('station-identity-form');
     expect(change(own)).toBeUndefined();
@@ -574,7 +574,7 @@ describe('tuning', () => {
     merrow.give({ kind: 'call', call: composeGroupCall({ from: own, to: club, channel: '77' }) });
     merrow.finish();
     merrow.give({ kind: 'tuned', channel: '06' });
-    merrow.give({ kind: 'close', dialogue: 1 });
+    merrow.give({ kind: 'dismiss', dialogue: 1 });
     expect(effectsOf(merrow.effects, 'tune').map(({ channel }) => channel)).toEqual(['77']);
   });
 
@@ -636,7 +636,7 @@ describe('channels of a talk', () => {
     expect(radio.onAir).toBeNull();
     expect(effectsOf(radio.effects, 'tune')).toEqual([]);
     expect(radio.phases).toEqual(['incoming: deciding']);
-    const refused = radio.give({ kind: 'refuse', dialogue: 1, reason: 'channel-unusable' });
+    const refused = radio.give({ kind: 'reject', dialogue: 1, reason: 'channel-unusable' });
     expect(effectsOf(refused, 'send')[0]?.call).toMatchObject({ kind: 'unable-to-comply' });
   });
 
@@ -645,7 +645,7 @@ describe('channels of a talk', () => {
     const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
     radio.give({ kind: 'received', call, verdict: 'clean' });
     for (const channel of ['99', '0000', 'x', '16', '70'])
-      expect(effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel }), 'reject')).toHaveLength(1);
+      expect(effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel }), 'issue')).toHaveLength(1);
     expect(radio.phases).toEqual(['incoming: deciding']);
   });
 });
@@ -702,7 +702,7 @@ describe('settings', () => {
     expect(radio.state.settings).toMatchObject({ mmsi: own, seed: 8, channels: ['77'] });
     expect(radio.state.settings.policies).toMatchObject({ position: 'automatic', test: 'automatic' });
     const settings = { seed: 9, channels: ['zz'] };
-    const [refused] = effectsOf(radio.give({ kind: 'settings', settings }), 'reject');
+    const [refused] = effectsOf(radio.give({ kind: 'settings', settings }), 'issue');
     expect(refused?.issue.code).toBe('station-settings-form');
     expect(radio.state.settings.seed).toBe(8);
   });
@@ -733,14 +733,14 @@ describe('an event that is none', () => {
     const state = createStation({ mmsi: own });
     const turn = step(state, event as StationEvent);
     expect(turn.state).toBe(state);
-    expect(turn.effects).toMatchObject([{ kind: 'reject', issue: { code: 'station-event-form' } }]);
+    expect(turn.effects).toMatchObject([{ kind: 'issue', issue: { code: 'station-event-form' } }]);
   });
 
   it('a refusal without its reason says so', () => {
     const radio = new Radio({ mmsi: own });
     const call = { ...buddyCall, from: friend, to: { kind: 'station', mmsi: own } } as const;
     radio.give({ kind: 'received', call, verdict: 'clean' });
-    const event = { kind: 'refuse', dialogue: 1, reason: 'tired' as Reason } as const;
-    expect(effectsOf(radio.give(event), 'reject')[0]?.issue.code).toBe('station-reason-missing');
+    const event = { kind: 'reject', dialogue: 1, reason: 'tired' as Reason } as const;
+    expect(effectsOf(radio.give(event), 'issue')[0]?.issue.code).toBe('station-reason-missing');
   });
 });

@@ -22,7 +22,7 @@ function acknowledgement(radio: Radio) {
 describe('sending a distress alert', () => {
   it('takes two deliberate acts: Japan MPT Notification 567 of 1990, distress key', () => {
     const radio = new Radio({ mmsi: own });
-    expect(effectsOf(radio.give({ kind: 'press-alert' }), 'reject')[0]?.issue.code).toBe('station-no-alert');
+    expect(effectsOf(radio.give({ kind: 'press-alert' }), 'issue')[0]?.issue.code).toBe('station-no-alert');
     radio.give({ kind: 'prepare-alert' });
     radio.pass(MINUTE);
     expect(radio.onAir, 'the cover alone sends nothing').toBeNull();
@@ -224,7 +224,7 @@ describe('sending a distress alert', () => {
 
   it('without an identity does nothing: ITU-R M.493, self-identification, from memory', () => {
     const radio = new Radio({ mmsi: null });
-    expect(effectsOf(radio.give({ kind: 'prepare-alert' }), 'reject')[0]?.issue.code).toBe(
+    expect(effectsOf(radio.give({ kind: 'prepare-alert' }), 'issue')[0]?.issue.code).toBe(
       'station-identity-missing',
     );
   });
@@ -326,7 +326,7 @@ describe('cancelling a false alert', () => {
     expect(failed.log.at(-1)?.text).toContain('NOT cancelled, by DSC or by voice');
     const unspoken = cancelling();
     unspoken.finish();
-    unspoken.give({ kind: 'close', dialogue: 1 });
+    unspoken.give({ kind: 'dismiss', dialogue: 1 });
     expect(unspoken.log.at(-1)?.text).toContain('cancelled by DSC only');
   });
 

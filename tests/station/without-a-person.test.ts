@@ -301,7 +301,7 @@ describe('a step never throws', () => {
         radio.give({ kind: 'received', call: heard, verdict: 'clean' });
         const asked = radio.give({ kind: 'acknowledge', dialogue: radio.latest });
         radio.give({ kind: 'confirm', dialogue: radio.latest });
-        const rejected = effectsOf(asked, 'reject').map(({ issue }) => issue.code);
+        const rejected = effectsOf(asked, 'issue').map(({ issue }) => issue.code);
         if (rejected.length > 0) expect(rejected).toEqual([expect.stringMatching(/^station-/)]);
         else expect(radio.onAir?.call).toMatchObject({ kind: 'distress-relay-acknowledgement', distressed });
       }
@@ -351,7 +351,7 @@ describe('a step never throws', () => {
     for (const event of [null, undefined, 7, [], {}, throwing])
       expect(step(state, event as StationEvent)).toMatchObject({
         state,
-        effects: [{ kind: 'reject', issue: { code: 'station-event-form' } }],
+        effects: [{ kind: 'issue', issue: { code: 'station-event-form' } }],
       });
     expect(restoreStation(throwing)).toMatchObject({ ok: false });
   });
@@ -365,7 +365,7 @@ describe('a step never throws', () => {
           call: honest,
           verdict: 'clean',
         });
-        expect(effectsOf(effects, 'reject')).toEqual([]);
+        expect(effectsOf(effects, 'issue')).toEqual([]);
       }),
     );
   });

@@ -44,7 +44,7 @@ export function choicesOf(
 
 /** A station is a pure function: whether it would take an event is seen by giving it one. */
 function isTaken(state: StationState, event: StationEvent): boolean {
-  return step(state, { ...event, at: state.now }).effects.every(({ kind }) => kind !== 'reject');
+  return step(state, { ...event, at: state.now }).effects.every(({ kind }) => kind !== 'issue');
 }
 
 function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): readonly Offer[] {
@@ -54,14 +54,14 @@ function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): r
     [yes, { kind: 'confirm', ...base }],
     [no, { kind: 'decline', ...base }],
   ];
-  const away: Offer = ['Put it away', { kind: 'close', ...base }];
+  const away: Offer = ['Put it away', { kind: 'dismiss', ...base }];
   switch (dialogue.procedure) {
     case 'incoming':
       if (dialogue.phase === 'deciding') {
         return [
           ['Answer: able to comply', { kind: 'answer', ...base }],
-          ['Answer: busy', { kind: 'refuse', reason: 'busy', ...base }],
-          ['Leave it unanswered', { kind: 'close', ...base }],
+          ['Answer: busy', { kind: 'reject', reason: 'busy', ...base }],
+          ['Leave it unanswered', { kind: 'dismiss', ...base }],
         ];
       }
       if (dialogue.phase === 'agreed') return yesOrNo('Yes, change channel', 'No, stay');
@@ -73,7 +73,7 @@ function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): r
         return [
           ['Try again', { kind: 'retry', ...base }],
           ...('channel' in dialogue.call && dialogue.call.channel !== null
-            ? [['Propose channel 77 instead', { kind: 'offer', channel: '77', ...base }] as const]
+            ? [['Propose channel 77 instead', { kind: 'counter-propose', channel: '77', ...base }] as const]
             : []),
           away,
         ];
@@ -97,7 +97,7 @@ function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): r
 }
 
 function talkOver(dialogue: number): Offer {
-  return ['The talk is over', { kind: 'close', at: 0, dialogue }];
+  return ['The talk is over', { kind: 'dismiss', at: 0, dialogue }];
 }
 
 const ANSWERS = {
@@ -106,7 +106,7 @@ const ANSWERS = {
   traffic: 'Distress traffic is heard on channel 16',
   'no-traffic': 'Nothing is heard on channel 16',
   acknowledge: 'Acknowledge the alert',
-  close: 'The distress is over: put it away',
+  dismiss: 'The distress is over: put it away',
 } as const;
 
 /** The answers to the question of the advice, and the acknowledgement where it is allowed. */

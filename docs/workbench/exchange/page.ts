@@ -32,7 +32,7 @@ const VERBS: Readonly<Record<Line['kind'], string>> = {
   ask: 'asks',
   speak: 'says',
   advise: 'advises',
-  reject: 'declines',
+  issue: 'declines',
 };
 
 fill(
@@ -189,7 +189,7 @@ function lineItem({ kind, text, clause, cautions, advised, spoken }: Line, other
 /** What others wrote stands behind a colon, what follows the verb does not. */
 function separator(kind: Line['kind']): string {
   if (VERBS[kind] === '') return '';
-  return kind === 'show' || kind === 'ask' || kind === 'reject' ? ': ' : ' ';
+  return kind === 'show' || kind === 'ask' || kind === 'issue' ? ': ' : ' ';
 }
 
 function ended(text: string): string {

@@ -274,7 +274,7 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
         advised: [...now, ...(question === null ? [] : [{ text: question.text, clause: null }])],
       });
     }
-    case 'reject':
+    case 'issue':
       return said(effect.issue.message);
     default:
       return null;

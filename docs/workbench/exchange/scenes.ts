@@ -145,5 +145,5 @@ function distressOpening(): Scene['opening'] {
 export const manners: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ['by-hand', 'by-hand'],
   ['automatic', 'automatic'],
-  ['busy', 'refuse-busy'],
+  ['busy', 'reject-busy'],
 ]);

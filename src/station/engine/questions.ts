@@ -21,7 +21,7 @@ export function questionOf(dialogue: Dialogue): Question | null {
     case 'incoming':
       if (dialogue.phase === 'deciding') {
         const text = `Answer this? ${briefly(dialogue.call)}`;
-        return { question: 'answer-call', text, answers: ['answer', 'refuse', 'close'] };
+        return { question: 'answer-call', text, answers: ['answer', 'reject', 'dismiss'] };
       }
       return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
     case 'own-distress':

@@ -107,5 +107,5 @@ export function reject(
   message: string,
   more: { readonly received?: string; readonly expected?: string; readonly clause?: string } = {},
 ): void {
-  emit(turn, dialogue, { kind: 'reject', issue: { code, message, at: [], ...more } });
+  emit(turn, dialogue, { kind: 'issue', issue: { code, message, at: [], ...more } });
 }

@@ -16,7 +16,11 @@ import { rejectWithoutIdentity, takeChannel } from './start-call.ts';
 /** A person acts on a dialogue. */
 export function actOnDialogue(
   turn: Turn,
-  event: StationEvent<PlainAct> | StationEvent<'answer'> | StationEvent<'refuse'> | StationEvent<'offer'>,
+  event:
+    | StationEvent<PlainAct>
+    | StationEvent<'answer'>
+    | StationEvent<'reject'>
+    | StationEvent<'counter-propose'>,
 ): void {
   const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
   if (dialogue === undefined) {
@@ -49,7 +53,7 @@ export function actOnDialogue(
       return;
     }
   }
-  if (event.kind === 'refuse' && !isReason(event.reason)) {
+  if (event.kind === 'reject' && !isReason(event.reason)) {
     reject(turn, dialogue, 'station-reason-missing', 'Refusal: expected one of the ten reasons', {
       received: quote(String(event.reason)),
       clause: clause.reasons,

@@ -108,7 +108,7 @@ export interface Effects {
     readonly entry: LogEntry;
   };
   /** An event could not be followed; nothing was changed. */
-  readonly reject: {
+  readonly issue: {
     readonly issue: Issue;
   };
   /** Give the station a `clock` event at this instant, instead of any asked for before; `null`: nothing is waited for. */

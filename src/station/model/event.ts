@@ -80,14 +80,14 @@ export interface StationEvents {
     /** Working channel in ITU-R M.1084 digits, to offer another than the one proposed. */
     readonly channel?: string;
   };
-  /** A person refuses a call. */
-  readonly refuse: {
+  /** A person rejects a call: unable to comply, with the reason. */
+  readonly reject: {
     /** Number of the dialogue that is meant. */
     readonly dialogue: number;
     readonly reason: Reason;
   };
   /** A person calls again, proposing another channel. */
-  readonly offer: {
+  readonly 'counter-propose': {
     /** Number of the dialogue that is meant. */
     readonly dialogue: number;
     /** Working channel in ITU-R M.1084 digits. */
@@ -99,8 +99,8 @@ export interface StationEvents {
   readonly decline: { readonly dialogue: number };
   /** Try again now. */
   readonly retry: { readonly dialogue: number };
-  /** Close the dialogue. */
-  readonly close: { readonly dialogue: number };
+  /** Dismiss the dialogue: it leaves the display. */
+  readonly dismiss: { readonly dialogue: number };
   /** Make the dialogue the active one. */
   readonly select: { readonly dialogue: number };
   /** The words that a `speak` effect asked for were spoken. */
@@ -156,12 +156,12 @@ export type StationEvent<Kind extends keyof StationEvents = keyof StationEvents>
   } & StationEvents[K];
 }[Kind];
 
-/** Kinds of event by which a person answers a question; `'refuse'` needs a reason as well. */
+/** Kinds of event by which a person answers a question; `'reject'` needs a reason as well. */
 export type AnswerKind =
   | 'confirm'
   | 'decline'
   | 'retry'
-  | 'close'
+  | 'dismiss'
   | 'select'
   | 'spoken'
   | 'assist'
@@ -170,7 +170,7 @@ export type AnswerKind =
   | 'no-traffic'
   | 'acknowledge'
   | 'answer'
-  | 'refuse'
+  | 'reject'
   | 'press-alert'
   | 'release-alert'
   | 'stop-alert'
@@ -180,4 +180,4 @@ export type AnswerKind =
 export type AlertAct = 'press-alert' | 'release-alert' | 'stop-alert' | 'cancel-alert';
 
 /** A person's act on one dialogue that needs no more than itself. */
-export type PlainAct = Exclude<AnswerKind, 'answer' | 'refuse' | AlertAct>;
+export type PlainAct = Exclude<AnswerKind, 'answer' | 'reject' | AlertAct>;

@@ -7,11 +7,11 @@ import { type TimerName, timers } from './timer.ts';
 
 /**
  * What happens with a call of some kind: `'automatic'` answers (or tunes) at once, `'by-hand'` asks the person,
- * `'refuse-…'` answers "unable to comply" with that reason at once.
+ * `'reject-…'` answers "unable to comply" with that reason at once.
  *
  * Only a call received clean and addressed to this station itself is ever answered automatically; distress never is.
  */
-export type Policy = 'automatic' | 'by-hand' | `refuse-${Reason}`;
+export type Policy = 'automatic' | 'by-hand' | `reject-${Reason}`;
 
 /** What a station is and what its owner wants. Plain data, kept in the state. */
 export interface StationSettings {
@@ -205,7 +205,7 @@ function isTalkChannel(value: unknown): boolean {
 
 function isPolicy(value: unknown): boolean {
   if (value === 'automatic' || value === 'by-hand') return true;
-  return reasons.rows.some(([, reason]) => value === `refuse-${reason}`);
+  return reasons.rows.some(([, reason]) => value === `reject-${reason}`);
 }
 
 function isCallerPolicy(value: unknown): boolean {

@@ -40,12 +40,12 @@ export type OutgoingTrigger =
   | 'call'
   | 'confirm'
   | 'decline'
-  | 'close'
+  | 'dismiss'
   | 'channel free'
   | 'sent'
   | 'send-failed'
   | 'retry'
-  | 'offer';
+  | 'counter-propose';
 
 /** What moves a call that this station received. */
 export type IncomingTrigger =
@@ -53,8 +53,8 @@ export type IncomingTrigger =
   | 'repeated'
   | 'call'
   | 'answer'
-  | 'refuse'
-  | 'close'
+  | 'reject'
+  | 'dismiss'
   | 'channel free'
   | 'sent'
   | 'send-failed'
@@ -69,7 +69,7 @@ export type OwnDistressTrigger =
   | 'describe'
   | 'acknowledged'
   | 'cancel'
-  | 'close'
+  | 'dismiss'
   | 'prepare'
   | 'release'
   | 'channel free'
@@ -89,7 +89,7 @@ export type HeardDistressTrigger =
   | 'relay'
   | 'acknowledgement'
   | 'cancellation'
-  | 'close'
+  | 'dismiss'
   | 'spoken'
   | 'assist'
   | 'acknowledge'

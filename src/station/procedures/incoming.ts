@@ -36,8 +36,8 @@ export type IncomingGuard =
   | 'is-automatic'
   | 'leads-to-channel'
   | 'may-answer'
-  | 'may-refuse'
-  | 'refuses-automatically'
+  | 'may-reject'
+  | 'rejects-automatically'
   | 'tunes-after-answer'
   | 'tunes-automatically'
   | 'wants-answer';
@@ -117,7 +117,7 @@ export const incomingTransitions: readonly Row[] = [
   {
     from: 'new',
     on: 'call',
-    when: 'refuses-automatically',
+    when: 'rejects-automatically',
     to: 'waiting-channel',
     do: ['show', 'answer-by-policy'],
     clause: clause.reasons,
@@ -158,14 +158,14 @@ export const incomingTransitions: readonly Row[] = [
   },
   {
     from: 'deciding',
-    on: 'refuse',
-    when: 'may-refuse',
+    on: 'reject',
+    when: 'may-reject',
     to: 'waiting-channel',
     do: ['answer-unable'],
     clause: clause.reasons,
   },
   { from: 'deciding', on: 'repeated', to: 'deciding', do: ['count-call'], clause: clause.alarms },
-  { from: 'deciding', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'deciding', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'deciding', on: 'decision over', to: 'ended', do: ['show-missed'], clause: clause.answering },
 
   { from: 'waiting-channel', on: 'channel free', to: 'sending', do: ['send'], clause: clause.channelUse },
@@ -191,7 +191,7 @@ export const incomingTransitions: readonly Row[] = [
     do: ['show-missed'],
     clause: clause.channelUse,
   },
-  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'waiting-channel', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   {
     from: 'sending',
@@ -228,11 +228,11 @@ export const incomingTransitions: readonly Row[] = [
 
   { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
   { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
-  { from: 'agreed', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'agreed', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['show-missed'], clause: clause.procedures },
   ...answeredAgain('agreed'),
 
-  { from: 'on-channel', on: 'close', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
+  { from: 'on-channel', on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
   {
     from: 'on-channel',
     on: 'inactivity over',
@@ -243,7 +243,7 @@ export const incomingTransitions: readonly Row[] = [
   ...answeredAgain('on-channel'),
 
   { from: 'shown', on: 'repeated', to: 'shown', do: ['count-call'], clause: clause.alarms },
-  { from: 'shown', on: 'close', to: 'ended', clause: clause.procedures },
+  { from: 'shown', on: 'dismiss', to: 'ended', clause: clause.procedures },
   { from: 'shown', on: 'inactivity over', to: 'ended', clause: clause.procedures },
 ];
 
@@ -287,9 +287,9 @@ export const incoming: Procedure<
     'is-automatic': (_, { automatic }) => automatic,
     'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
     'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
-    'may-refuse': (turn, { call }, { reason }) =>
+    'may-reject': (turn, { call }, { reason }) =>
       reason !== undefined && answerUnable(turn.state, call, reason) !== null,
-    'refuses-automatically': ({ state }, dialogue, cause) => {
+    'rejects-automatically': ({ state }, dialogue, cause) => {
       const received = receivedNow(dialogue, cause);
       return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
     },
@@ -399,7 +399,7 @@ function isOnKnownChannel({ settings }: StationState, call: Call): boolean {
 
 function refusalFor(state: StationState, call: Call): Call | null {
   const policy = policyFor(state.settings, call);
-  const row = reasons.rows.find(([, reason]) => policy === `refuse-${reason}`);
+  const row = reasons.rows.find(([, reason]) => policy === `reject-${reason}`);
   return row === undefined ? null : answerUnable(state, call, row[1]);
 }
 

@@ -122,7 +122,7 @@ export const outgoingTransitions: readonly Row[] = [
 
   { from: 'confirming', on: 'confirm', to: 'waiting-channel', clause: clause.channelUse },
   { from: 'confirming', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'confirming', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'confirming', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'confirming', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   {
@@ -132,7 +132,7 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['count-attempt', 'send'],
     clause: clause.channelUse,
   },
-  { from: 'waiting-channel', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'waiting-channel', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'waiting-channel',
     on: 'channel-wait over',
@@ -201,43 +201,43 @@ export const outgoingTransitions: readonly Row[] = [
     do: ['show-no-answer'],
     clause: clause.calling,
   },
-  { from: 'waiting-answer', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'waiting-answer', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   ...answersIn('retry-wait'),
   { from: 'retry-wait', on: 'retry over', to: 'waiting-channel', clause: clause.calling },
   { from: 'retry-wait', on: 'retry', to: 'waiting-channel', clause: clause.calling },
-  { from: 'retry-wait', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'retry-wait', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   relayAnsweredIn('unanswered'),
   ...answersIn('unanswered'),
   { from: 'unanswered', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
   {
     from: 'unanswered',
-    on: 'offer',
+    on: 'counter-propose',
     to: 'waiting-channel',
     do: ['renew-attempts', 'change-channel'],
     clause: clause.calling,
   },
-  { from: 'unanswered', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'unanswered', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'unanswered', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   { from: 'refused', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
   {
     from: 'refused',
-    on: 'offer',
+    on: 'counter-propose',
     to: 'waiting-channel',
     do: ['renew-attempts', 'change-channel'],
     clause: clause.reasons,
   },
-  { from: 'refused', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'refused', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'refused', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
   { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
   { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
-  { from: 'agreed', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'agreed', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 
-  { from: 'on-channel', on: 'close', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
+  { from: 'on-channel', on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
   {
     from: 'on-channel',
     on: 'inactivity over',

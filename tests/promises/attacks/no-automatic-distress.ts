@@ -30,8 +30,8 @@ const isDistress = (call: Call | null | undefined): boolean => call?.kind.starts
 /** Acts by which a person wants something sent. */
 const yes = new Set([
   'answer',
-  'refuse',
-  'offer',
+  'reject',
+  'counter-propose',
   'confirm',
   'retry',
   'acknowledge',
@@ -43,7 +43,7 @@ const yes = new Set([
 const byPerson = new Set([
   ...yes,
   'decline',
-  'close',
+  'dismiss',
   'select',
   'spoken',
   'assist',
@@ -121,7 +121,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     equipment,
     groups: [club],
     policies: {
-      individual: pick(random, ['automatic', 'by-hand', 'refuse-busy'] as const),
+      individual: pick(random, ['automatic', 'by-hand', 'reject-busy'] as const),
       position: pick(random, ['automatic', 'by-hand'] as const),
     },
   });
@@ -181,7 +181,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
   /** Updates the witnesses by the event, then holds every effect to them. */
   function follow(event: StationEvent, before: StationState, turn: StationStep): void {
     if (event === null || typeof event !== 'object') return;
-    const followed = !turn.effects.some((effect) => effect.kind === 'reject');
+    const followed = !turn.effects.some((effect) => effect.kind === 'issue');
     const opened = turn.state.dialogues.filter(({ id }) => !before.dialogues.some((one) => one.id === id));
     if (event.kind === 'call' && followed) for (const { id } of opened) witness(id).begunBy = event;
     if (followed && yes.has(event.kind) && 'dialogue' in event) {
@@ -207,7 +207,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
     if (key.pressedAt !== null && event.at < before.now) key.pressedAt += event.at - before.now;
     if (key.pressedAt !== null && event.at - key.pressedAt >= 3000) key.held = true;
     if (event.kind === 'cancel-alert') key.cancelAsked = true;
-    if (event.kind === 'stop-alert' && !turn.effects.some(({ kind }) => kind === 'reject'))
+    if (event.kind === 'stop-alert' && !turn.effects.some(({ kind }) => kind === 'issue'))
       key.running = false;
     if (event.kind === 'confirm' || event.kind === 'retry') {
       key.confirmed = true;
@@ -333,7 +333,7 @@ function oneHistory(random: Random, notes: ReturnType<typeof notebook>, where: s
         { kind: 'release-alert', at },
         { kind: 'stop-alert', at },
         { kind: 'confirm', at, dialogue },
-        { kind: 'close', at, dialogue },
+        { kind: 'dismiss', at, dialogue },
       ]);
     for (let ticks = 0; ticks < 2000; ticks += 1) {
       const wake = nextWake(state);

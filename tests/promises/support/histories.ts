@@ -58,7 +58,7 @@ const acts = [
   'confirm',
   'decline',
   'retry',
-  'close',
+  'dismiss',
   'select',
   'spoken',
   'assist',
@@ -67,7 +67,7 @@ const acts = [
   'no-traffic',
   'acknowledge',
 ] as const;
-const policies = ['automatic', 'by-hand', 'refuse-busy'] as const;
+const policies = ['automatic', 'by-hand', 'reject-busy'] as const;
 const subjects = ['individual', 'position', 'test', 'polling', 'group', 'area', 'all-ships'] as const;
 const channels = ['72', '77', '08', '06', '16', '70', '13', '1022', 'xx', ''];
 const junk: readonly unknown[] = [
@@ -182,10 +182,10 @@ export function happening(random: Random, state: StationState): StationEvent {
         ...(random.below(3) === 0 && { channel: pick(random, channels) }),
       };
     case 19:
-      return { kind: 'refuse', at, dialogue, reason: 'busy' };
+      return { kind: 'reject', at, dialogue, reason: 'busy' };
     case 20:
       return pick(random, [
-        { kind: 'offer', at, dialogue, channel: pick(random, channels) },
+        { kind: 'counter-propose', at, dialogue, channel: pick(random, channels) },
         {
           kind: 'note',
           at,

@@ -137,8 +137,8 @@ function note({ state, notes }: World, event: StationEvent, now: number): Notes 
     case 'retry':
       return with_(notes, 'confirmed', event.dialogue);
     case 'answer':
-    case 'refuse':
-    case 'offer':
+    case 'reject':
+    case 'counter-propose':
       return with_(notes, 'led', event.dialogue);
     case 'received': {
       if (!isCleanAndForUs(state, event)) return notes;
@@ -203,12 +203,12 @@ function isCleanAndForUs(state: StationState, event: Extract<StationEvent, { kin
 const persons: ReadonlySet<string> = new Set([
   'call',
   'answer',
-  'refuse',
-  'offer',
+  'reject',
+  'counter-propose',
   'confirm',
   'decline',
   'retry',
-  'close',
+  'dismiss',
   'select',
   'spoken',
   'assist',
@@ -289,7 +289,7 @@ const happens =
   (world) =>
     give(world, happening, after);
 const toLatest =
-  (kind: 'confirm' | 'decline' | 'answer' | 'acknowledge' | 'retry' | 'close'): Letter =>
+  (kind: 'confirm' | 'decline' | 'answer' | 'acknowledge' | 'retry' | 'dismiss'): Letter =>
   (world) => {
     const dialogue = world.state.dialogues.at(-1)?.id;
     return dialogue === undefined ? null : give(world, { kind, dialogue });
@@ -329,7 +329,7 @@ export const alphabet: Readonly<Record<string, Letter>> = {
   answer: toLatest('answer'),
   acknowledge: toLatest('acknowledge'),
   retry: toLatest('retry'),
-  close: toLatest('close'),
+  close: toLatest('dismiss'),
   sent: reports('sent'),
   'send failed': reports('send-failed'),
   busy: happens({ kind: 'channel', busy: true }),
@@ -463,7 +463,7 @@ const attacked: readonly SettingsInput[] = [
   ...explored,
   { mmsi: OWN },
   { mmsi: OWN, equipment: 'A', tuning: 'by-hand' },
-  { mmsi: COAST, equipment: 'coast', policies: { individual: 'automatic', position: 'refuse-busy' } },
+  { mmsi: COAST, equipment: 'coast', policies: { individual: 'automatic', position: 'reject-busy' } },
   { mmsi: null },
 ];
 

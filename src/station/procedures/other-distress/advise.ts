@@ -131,6 +131,6 @@ const ownDeviceStage: Stage = {
     },
     record,
   ],
-  question: { text: 'Is the person safe, or was it a false alarm?', answers: ['close', 'acknowledge'] },
+  question: { text: 'Is the person safe, or was it a false alarm?', answers: ['dismiss', 'acknowledge'] },
   waitFor: null,
 };

@@ -84,8 +84,8 @@ export const coastFlow: Flow = {
       text: 'Acknowledge by DSC, or is another station handling the distress?',
       answers: ['acknowledge', 'traffic', 'no-traffic'],
     },
-    'coast-answered': { text: 'Is the distress traffic over?', answers: ['close', 'acknowledge'] },
-    'inform-coast': { text: 'Acknowledge by DSC?', answers: ['acknowledge', 'traffic', 'close'] },
+    'coast-answered': { text: 'Is the distress traffic over?', answers: ['dismiss', 'acknowledge'] },
+    'inform-coast': { text: 'Acknowledge by DSC?', answers: ['acknowledge', 'traffic', 'dismiss'] },
     'acknowledge-asked': { text: 'Acknowledge by DSC?', answers: ['confirm', 'decline'] },
   },
   waitFor: {

@@ -153,7 +153,7 @@ export const firstHeard: readonly Row[] = [
     do: ['keep-call', 'show-cancelled'],
     clause: clause.falseAlert,
   },
-  { from: 'shown', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'shown', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'shown',
     on: 'listen-after-alert over',
@@ -178,7 +178,7 @@ export const firstHeard: readonly Row[] = [
     do: ['alarm', 'keep-call', 'show-heard', 'tune-16', 'advise'],
     clause: clause.heardAlert,
   },
-  { from: 'cancelled', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'cancelled', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from: 'cancelled', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 ];
 
@@ -226,7 +226,7 @@ const heardIn = (from: Open): readonly Row[] => [
     clause: clause.falseAlert,
   },
   { from, on: 'spoken', to: from, do: ['log-spoken'], clause: clause.log },
-  { from, on: 'close', to: 'ended', do: ['log-closed'], clause: clause.heardAlert },
+  { from, on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.heardAlert },
 ];
 
 /** Without a decision the distress stays before the person for two days. */
@@ -400,7 +400,7 @@ export const acknowledging: readonly Row[] = [
     do: ['keep-call', 'show-cancelled'],
     clause: clause.falseAlert,
   },
-  { from: 'acknowledge-waiting', on: 'close', to: 'undecided', do: ['advise'], clause: clause.procedures },
+  { from: 'acknowledge-waiting', on: 'dismiss', to: 'undecided', do: ['advise'], clause: clause.procedures },
   {
     from: 'acknowledge-waiting',
     on: 'channel-wait over',

@@ -116,7 +116,7 @@ const silentIn = (from: 'stopped' | 'interrupted'): readonly Row[] => [
     clause: clause.acknowledgement,
   },
   { from, on: 'cancel', to: 'cancel-asked', do: ['ask-to-cancel'], clause: clause.falseAlert },
-  { from, on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from, on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   { from, on: 'distress-memory over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
 ];
 
@@ -127,7 +127,7 @@ export const alertRows: readonly Row[] = [
   { from: 'prepared', on: 'press', to: 'countdown', do: ['show-countdown'], clause: clause.alertAct },
   { from: 'prepared', on: 'describe', to: 'prepared', do: ['keep-nature'], clause: clause.alert },
   { from: 'prepared', on: 'cancel', to: 'ended', do: ['log-not-sent'], clause: clause.alertAct },
-  { from: 'prepared', on: 'close', to: 'ended', do: ['log-not-sent'], clause: clause.alertAct },
+  { from: 'prepared', on: 'dismiss', to: 'ended', do: ['log-not-sent'], clause: clause.alertAct },
   { from: 'prepared', on: 'inactivity over', to: 'ended', do: ['log-not-sent'], clause: clause.procedures },
 
   { from: 'countdown', on: 'release', when: 'was-acknowledged', to: 'acknowledged', clause: clause.alertAct },
@@ -308,7 +308,7 @@ export const alertRows: readonly Row[] = [
     do: ['ask-to-cancel'],
     clause: clause.falseAlert,
   },
-  { from: 'acknowledged', on: 'close', to: 'ended', do: ['log-closed'], clause: clause.procedures },
+  { from: 'acknowledged', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
   {
     from: 'acknowledged',
     on: 'distress-memory over',
@@ -444,7 +444,7 @@ export const cancellationRows: readonly Row[] = [
   { from: 'cancel-voice', on: 'spoken', to: 'ended', do: ['log-cancelled'], clause: clause.falseAlert },
   {
     from: 'cancel-voice',
-    on: 'close',
+    on: 'dismiss',
     to: 'ended',
     do: ['log-not-cancelled-by-voice'],
     clause: clause.falseAlert,
@@ -466,7 +466,7 @@ export const cancellationRows: readonly Row[] = [
   },
   {
     from: 'cancel-voice-only',
-    on: 'close',
+    on: 'dismiss',
     to: 'ended',
     do: ['log-not-cancelled'],
     clause: clause.falseAlert,
