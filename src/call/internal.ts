@@ -1,12 +1,12 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export type { ReadFields } from './call-table.ts';
-export { unnamedChannelNotices } from './check/channel.ts';
 export { want } from './compose/arguments.ts';
 export { expandFields, readFields } from './convert.ts';
 export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
 export { isMooredVesselAlarm } from './element/moored-vessel.ts';
 export { isAshore } from './element/station-identity.ts';
 export { PARITY_MARKS } from './element/telephone-number.ts';
+export { unnamedChannelNotices } from './element/unnamed-channel.ts';
 export type { DraftFields, ExpansionSet } from './fields.ts';
 export {
   allFields,

@@ -11,6 +11,7 @@ import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
+import { type Announcement, announces, unnamedChannelNotices } from '../element/unnamed-channel.ts';
 import { isDistressCall } from '../kinds.ts';
 
 /** Whether the channel that a call names is one to talk on. */
@@ -40,40 +41,12 @@ const LEFT_TO_COAST: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'channel-reserved',
 ]);
 
-/** The calls that announce traffic and propose a channel for it. */
-type Announcement = Call<
-  'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
->;
-
-function announces(call: Call): call is Announcement {
-  return 'secondTelecommand' in call && call.kind !== 'automatic-service-call';
-}
-
 function purposeOf(call: Announcement): WorkingPurpose {
   if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
     return 'safety';
   const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
   const ashore = stations.some((mmsi) => stationIdentity(mmsi)?.kind.startsWith('coast'));
   return ashore ? 'ship-to-coast' : 'intership-non-commercial';
-}
-
-/**
- * What is to be said of a call for speech that proposes no working channel: nothing where the coast station of the two
- * will name it. The automatic alarm of a moored vessel announces no traffic.
- */
-export function unnamedChannelNotices(call: Call): Notice[] {
-  if (!announces(call) || call.channel !== null || call.frequencies !== undefined) return [];
-  if (call.firstTelecommand !== 'telephony-simplex' && call.firstTelecommand !== 'telephony-duplex')
-    return [];
-  if (call.kind === 'individual-call' && purposeOf(call) === 'ship-to-coast') return [];
-  return [
-    {
-      code: 'call-channel-none',
-      message: 'Channel: expected a working channel, got none; only a call to a coast station may omit it',
-      at: ['channel'],
-      clause: 'ITU-R M.541-11 Annex 3, unverified',
-    },
-  ];
 }
 
 /** Whether the waters restrict selective calls that are not about distress, urgency or safety. */

@@ -18,8 +18,7 @@ export const ATIS_FORMAT = 121;
 
 const atisNotice: Notice = {
   code: 'call-atis',
-  message:
-    'Call: format 121 is the identification of a vessel on inland waters (ATIS), which belongs on voice channels and is refused as a call',
+  message: 'Call: format 121 identifies a vessel on inland waters (ATIS) and is refused as a call',
   at: ['format'],
   received: String(ATIS_FORMAT),
   clause: 'ETSI EN 300 698 Annex B, restated',
