@@ -5,6 +5,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { runInNewContext } from 'node:vm';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
@@ -49,6 +50,16 @@ const countAll = specifiers
       `if (Object.keys(door${index}).length === 0 && ${index} !== -1) throw new Error('${specifiers[index]} is empty');`,
   )
   .join('\n');
+
+/** A call as sound and back, which takes the burst and audio code through everything they use. */
+const ON_THE_AIR = `const { composePositionRequest } = door${specifiers.indexOf('seahail/call')};
+const { encodeCall } = door${specifiers.indexOf('seahail/burst')};
+const { createReceiver, modulate } = door${specifiers.indexOf('seahail/audio')};
+const call = composePositionRequest({ from: '232999871', to: '232999142' });
+const onReception = ({ reception }) => (globalThis.heard = reception.call.kind + ' ' + reception.quality.verdict);
+const receiver = createReceiver({ sampleRate: 48000, onReception });
+receiver.push(modulate(encodeCall(call), { sampleRate: 48000, leadIn: 0.1, tail: 0.3 }));
+receiver.flush();`;
 
 const runtime = project('runtime', [], {
   'use.mjs': `import { parseIdentity } from 'seahail/identity';\n${use}`,
@@ -104,6 +115,23 @@ for (const [output, [command, args]] of Object.entries(bundlers)) {
     return size(output);
   });
 }
+
+// A worker at the edge, or any engine that is no Node: all entries together need the language and TextDecoder.
+check('every entry without Node', () => {
+  writeFileSync(
+    join(bundles, 'all.mjs'),
+    `${importAll}\nglobalThis.count = [${specifiers.map((_, index) => `door${index}`)}].length;\n${ON_THE_AIR}`,
+  );
+  writeFileSync(
+    join(bundles, 'bundle-all.mjs'),
+    `import { buildSync } from 'esbuild';\nbuildSync({ entryPoints: ['all.mjs'], bundle: true, format: 'iife', platform: 'neutral', mainFields: ['module', 'main'], logLevel: 'error', outfile: 'out/all.js' });`,
+  );
+  run(process.execPath, ['bundle-all.mjs'], bundles);
+  const bare = { TextDecoder };
+  runInNewContext(readFileSync(join(bundles, 'out/all.js'), 'utf8'), bare);
+  if (bare.heard !== 'position-request clean') throw new Error(`heard ${bare.heard}`);
+  return `${bare.count} entries`;
+});
 
 // What needs no network pays nothing for it: a word of its clause stands in every part that reads one.
 for (const [door, names] of [
