@@ -184,14 +184,16 @@ describe('each answer says what it means, and by which table', () => {
       'Acknowledge the alert',
       table('table A1-4.2'),
     ]);
-    expect(first(relay, { own })).toEqual([
+    expect(first(relay, { own, equipmentClass: 'A' })).toEqual([
       'relay-acknowledgement',
       'Acknowledge the relay',
       table('table A1-4.4'),
     ]);
     const toAll = composeDistressRelay({ from: friend, about: alert });
     expect(first(toAll, { own: coast, designated: true })?.[0]).toBe('relay-acknowledgement');
-    expect(first({ ...relay, distressed: null }, { own })?.[0]).toBe('relay-acknowledgement');
+    expect(first({ ...relay, distressed: null }, { own, equipmentClass: 'A' })?.[0]).toBe(
+      'relay-acknowledgement',
+    );
   });
 });
 

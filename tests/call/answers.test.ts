@@ -165,9 +165,26 @@ describe('no DSC answer, with its reason', () => {
       /by voice/,
     );
     const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
-    expect(answersTo(toOne, { own }).answers.map((answer) => answer.call)).toMatchObject([
-      { kind: 'distress-relay-acknowledgement', to: { mmsi: coast } },
-    ]);
+    expect(answersTo(toOne, { own, equipmentClass: 'A' }).answers.map((answer) => answer.call)).toMatchObject(
+      [{ kind: 'distress-relay-acknowledgement', to: { mmsi: coast } }],
+    );
+  });
+
+  // ITU-R M.493-16, equipment classes, from memory: class D and hand-held sets do not acknowledge distress.
+  it.each([undefined, 'D', 'H', 'M'] as const)(
+    'to a relay for a ship with equipment of class %s',
+    (equipmentClass) => {
+      const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
+      const { answers, none } = answersTo(toOne, { own, equipmentClass });
+      expect(answers).toEqual([]);
+      expect(none?.reason).toMatch(/by voice on channel 16/);
+    },
+  );
+
+  it('that a class of equipment does not send', () => {
+    const test = composeTestCall({ from: friend, to: own });
+    expect(answersTo(test, { own, equipmentClass: 'M' }).none?.reason).toMatch(/by voice/);
+    expect(answersTo(test, { own, equipmentClass: 'H' }).answers).toHaveLength(1);
   });
 
   it('to calls to many', () => {

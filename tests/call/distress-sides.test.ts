@@ -47,7 +47,7 @@ describe('the relay of a man-overboard device to its own ship', () => {
   };
 
   it('is acknowledged to the device', () => {
-    const { answers, none } = answersTo(loop, { own: merrow });
+    const { answers, none } = answersTo(loop, { own: merrow, equipmentClass: 'A' });
     expect(none).toBeNull();
     expect(answers.map(({ call }) => call)).toMatchObject([
       { kind: 'distress-relay-acknowledgement', to: { mmsi: device }, from: merrow, distressed: device },

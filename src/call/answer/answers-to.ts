@@ -1,6 +1,7 @@
 import { usesOf } from '../../identity/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call } from '../call.ts';
+import { calls } from '../call-table.ts';
 import {
   composeIndividualAcknowledgement,
   composePollingAcknowledgement,
@@ -31,7 +32,7 @@ import {
  * distress.
  *
  * @param call - the call received
- * @param station - own identity, and whether a coast station is designated to acknowledge distress; position and time for a position reply; other channels to offer; the plan of the
+ * @param station - own identity and class of equipment, and whether a coast station is designated to acknowledge distress; position and time for a position reply; other channels to offer; the plan of the
  * waters, whose unfit channels are then left out and whose names the labels use
  * @returns the answers in the order a person would choose from, and the reason when there are none. Throws nothing
  * for any call received.
@@ -55,6 +56,23 @@ import {
 export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers {
   want('answersTo', 'a call', call);
   want('answersTo', 'the answering station', station);
+  const lawful = ofAnyClass(call, station);
+  const ofDistress = isAshore(station.own) ? 'coast' : 'D';
+  const sender = station.equipmentClass ?? (call.kind === 'distress-relay' ? ofDistress : undefined);
+  if (sender === undefined) return lawful;
+  const answers = lawful.answers.filter((each) => calls.rowOf(each.call)?.senders[sender] !== 'none');
+  if (answers.length === lawful.answers.length) return lawful;
+  if (answers.length > 0) return some(...answers);
+  return call.kind === 'distress-relay'
+    ? none(
+        'equipment of this class does not acknowledge a relay by DSC: acknowledge by voice on channel 16, to the station that sent it',
+        'ITU-R M.493-16 table A1-4.4, unverified',
+      )
+    : none('equipment of this class has no DSC answer to it: answer by voice', 'ITU-R M.493-16, unverified');
+}
+
+/** The answers whatever the class of equipment. */
+function ofAnyClass(call: Call, station: AnsweringStation): LawfulAnswers {
   const { own } = station;
   if (call.from === own) {
     return none('the call is from this station itself', 'ITU-R M.493-16 Annex 1, self-identification');

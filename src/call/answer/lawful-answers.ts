@@ -1,7 +1,7 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Call } from '../call.ts';
-import { compositionOf } from '../kinds.ts';
+import { compositionOf, type EquipmentClass } from '../kinds.ts';
 
 /** Own station, for its answers. */
 export interface AnsweringStation {
@@ -9,6 +9,8 @@ export interface AnsweringStation {
   readonly own: string;
   /** Own coast station is designated to acknowledge distress by DSC (47 CFR 80.103(c)); not unless stated. */
   readonly designated?: boolean | undefined;
+  /** Class of own equipment: what it does not send is not offered. Unless stated, a ship is taken for class D where the call is about distress. */
+  readonly equipmentClass?: EquipmentClass | undefined;
   /** Own position, when a position may be given. */
   readonly position?: ReportedPosition | null | undefined;
   /** UTC of the position. */

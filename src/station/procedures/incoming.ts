@@ -24,7 +24,6 @@ import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
-import { maySend } from '../model/equipment.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
 import type { IncomingTrigger, IncomingWait } from '../model/trigger.ts';
@@ -457,8 +456,8 @@ function lawfulAnswers(state: StationState, call: Call, other?: string): readonl
   const { mmsi, equipment } = state.settings;
   if (mmsi === null) return [];
   const channels = other === undefined ? [] : [other];
-  const { answers } = answersTo(call, { own: mmsi, ...sendablePosition(state), channels });
-  return answers.filter((answer) => maySend(equipment, answer.call));
+  const station = { own: mmsi, equipmentClass: equipment, ...sendablePosition(state), channels };
+  return answersTo(call, station).answers;
 }
 
 /** Only a coast station chooses the channel when the caller proposed none. */
