@@ -232,7 +232,7 @@ function symbolsPage() {
     ['Natures of distress', 'What has happened.', of.natures],
     [
       'First telecommands',
-      'What is wanted; also the type of communication that follows a distress alert.',
+      'What the call asks for; also the type of communication that follows a distress alert.',
       of.firstTelecommands,
     ],
     ['Second telecommands', 'A closer word on the first.', of.secondTelecommands],
@@ -241,7 +241,7 @@ function symbolsPage() {
       'The second telecommands that may stand in such an answer.',
       of.reasons,
     ],
-    ['Ends of sequence', 'Whether an answer is wanted, is being given, or neither.', of.endsOfSequence],
+    ['Ends of sequence', 'Whether an answer is requested, is given, or neither.', of.endsOfSequence],
   ];
   page(
     'symbols',

@@ -115,7 +115,7 @@ function dressed({ contents: rendered, url, model }, contents) {
       '<footer></footer>',
       `<footer><p>A description, not a permission: national rules, the licence and trained operators decide. Software keeps no watch.</p></footer>`,
     )
-    // A wide table scrolls by itself, for the keyboard too.
+    // A wide table scrolls on its own, for the keyboard too.
     .replaceAll('<table>', '<div class="wide" tabindex="0" role="group" aria-label="Table"><table>')
     .replaceAll('</table>', '</table></div>')
     // A heading that opens and closes its section has no room for a link beside it.
@@ -204,7 +204,7 @@ function policyFor(html) {
   return `<meta http-equiv="Content-Security-Policy" content="${policy.join('; ')}"/>`;
 }
 
-/** Documents and rooms in their groups, the group of the page open, and what stands in the room of the page. */
+/** Documents and rooms in their groups, the group of the page open, and the contents of the module of the page. */
 function contentsOf({ project, model, url }, addressOf) {
   const room = roomOf(model);
   const groups = project.groups ?? [];
@@ -239,7 +239,7 @@ function roomOf(reflection) {
   return at;
 }
 
-/** Examples that import nothing but this library, each followed by itself as JavaScript. */
+/** Examples that import nothing but this library, each followed by its JavaScript. */
 function withExamples(html) {
   return html.replace(
     /<pre><code class="ts">([\s\S]*?)<\/code>(?:<button[\s\S]*?<\/button>)?<\/pre>/g,

@@ -1,5 +1,5 @@
 // Runs one example, away from the page: no network, no storage, and stopped from outside when it takes too long.
-// The library stands in front of this text and has put its entries into `self.doors`.
+// The library comes before this text and has put its entry points into `self.doors`.
 import { inspected } from './inspect.ts';
 
 declare const self: {

@@ -20,7 +20,7 @@ import { MILE } from './units.ts';
  */
 export function describeBounds(bounds: Bounds): string {
   const parts = [rangeText(bounds), bearingText(bounds), ageText(bounds)];
-  if (bounds.movement === null) parts.push('her movement since then not counted');
+  if (bounds.movement === null) parts.push('not allowing for movement since the fix');
   return parts.join(', ');
 }
 

@@ -35,7 +35,7 @@ export const channelChecks = [
   {
     name: 'channel: why not 6 is answered for the plans and the talk that were chosen, with frequencies',
     async run({ page, open }) {
-      await open('workbench/channel.html#wanted=6');
+      await open('workbench/channel.html#channel-name=6');
       await assertText(page.locator('#look-up'), /^Channel 06 serves this talk\./);
       await page.getByLabel('the other one').selectOption('United States');
       // Intership safety only: 47 CFR 80.373(f).

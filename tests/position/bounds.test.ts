@@ -266,7 +266,7 @@ describe('boundsFrom', () => {
     const timeless = boundsFrom(own, read('1561800632'), { at: null, now, speed: 30 });
     expect(timeless).toMatchObject({ movement: null, age: null });
     expect(describeBounds(timeless)).toContain(
-      'time of the fix not known, her movement since then not counted',
+      'time of the fix not known, not allowing for movement since the fix',
     );
   });
 
@@ -379,7 +379,7 @@ describe('describeBounds', () => {
     ],
     [
       { age: null, movement: null },
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix not known, her movement since then not counted',
+      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix not known, not allowing for movement since the fix',
     ],
   ])('%j', (change, text) => {
     expect(describeBounds({ ...bounds, ...change })).toBe(text);

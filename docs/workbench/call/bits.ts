@@ -43,7 +43,7 @@ export function bitDrawing(
     h(
       'p',
       { id: 'words-help' },
-      'Press a word, or go to it with the arrow keys and press Space, and one of its bits is received wrong. What a set would make of it stands below.',
+      'Press a word, or go to it with the arrow keys and press Space, and one of its bits is received wrong. What a radio would make of it is shown below.',
     ),
     h(
       'ol',
@@ -138,9 +138,9 @@ function buttons(): readonly HTMLButtonElement[] {
 /** The one word that the Tab key stops at is the one that was used last. */
 function focusWord(index: number): void {
   const all = buttons();
-  const wanted = all[Math.max(0, Math.min(index, all.length - 1))];
-  for (const button of all) button.tabIndex = button === wanted ? 0 : -1;
-  wanted?.focus();
+  const target = all[Math.max(0, Math.min(index, all.length - 1))];
+  for (const button of all) button.tabIndex = button === target ? 0 : -1;
+  target?.focus();
 }
 
 function moveAlong(event: KeyboardEvent): void {

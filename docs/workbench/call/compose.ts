@@ -196,7 +196,7 @@ function areaFrom(question: Question): Result<GeographicArea> {
   if (!sides || !wholeDegrees(corner.value)) {
     return failure({
       code: 'area-degrees',
-      message: 'Area is not in whole degrees: a corner of whole degrees and sides of 0 to 99 wanted',
+      message: 'Area is not in whole degrees: expected a corner in whole degrees and sides of 0 to 99',
       at: [],
       clause: 'ITU-R M.493, geographic area address',
     });

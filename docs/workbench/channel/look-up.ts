@@ -13,8 +13,8 @@ import { allPlans } from '../frame/plans.ts';
 const FREQUENCY = /^\d{3}[.,]\d+|^\d{6}$|hz$/i;
 
 /** What a name or a frequency means in each plan, those that have it first. */
-export function lookUp(wanted: string): HTMLElement | null {
-  const text = wanted.trim();
+export function lookUp(name: string): HTMLElement | null {
+  const text = name.trim();
   if (text === '') return null;
   const answers = allPlans.map((plan) =>
     FREQUENCY.test(text) ? atFrequency(plan, text) : byName(plan, text),
@@ -29,11 +29,11 @@ export function lookUp(wanted: string): HTMLElement | null {
 }
 
 /** Whether a named channel serves the talk that was chosen, and why not. */
-export function forThisTalk(wanted: string, { ranked, ruledOut }: WorkingChannels): HTMLElement | null {
+export function forThisTalk(name: string, { ranked, ruledOut }: WorkingChannels): HTMLElement | null {
   const plans = new Set([...ranked, ...ruledOut].flatMap(({ channels }) => channels.map(({ plan }) => plan)));
   const meant = allPlans
     .filter(({ name }) => plans.has(name))
-    .map((plan) => findChannel(plan, wanted.trim()))
+    .map((plan) => findChannel(plan, name.trim()))
     .flatMap((found) => (found.ok ? [found.value] : []));
   const isMeant = ({ channels }: { readonly channels: readonly Channel[] }): boolean =>
     channels.some(({ plan, designator }) =>

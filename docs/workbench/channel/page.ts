@@ -36,8 +36,8 @@ function answer(question: Question): void {
   announce(inShort(found));
   fill(byId('answer'), leftToCoast(found), ranked(found));
   fill(byId('ruled-out'), ruledOut(found));
-  const wanted = question['wanted'] ?? '';
-  fill(byId('look-up'), forThisTalk(wanted, found), lookUp(wanted));
+  const name = question['channel-name'] ?? '';
+  fill(byId('look-up'), forThisTalk(name, found), lookUp(name));
 }
 
 function inShort({ ranked, plans, purpose }: WorkingChannels): string {

@@ -1,7 +1,7 @@
 import type { Dialogue, StationState } from 'seahail/station';
 import type { Play } from './play.ts';
 
-/** How a play stands when nothing more happens by itself. */
+/** State of a play when nothing more happens without a person. */
 export function endingOf({ scene, states, air }: Play): string {
   const [one, two] = scene.roles.map(({ name }) => name) as [string, string];
   const alert = dialogueOf(states[0], 'own-distress');

@@ -41,7 +41,7 @@ fill(
 );
 const form = byId<HTMLFormElement>('question');
 const moves = byId<HTMLInputElement>('moves');
-// Another scene begins anew; a link brings its own moves with it.
+// Another scene starts over; a link brings its own moves with it.
 form.addEventListener('input', () => {
   moves.value = '';
 });
@@ -186,7 +186,7 @@ function lineItem({ kind, text, clause, cautions, advised, spoken }: Line, other
   );
 }
 
-/** What others wrote stands behind a colon, what follows the verb does not. */
+/** What others wrote follows a colon, what follows the verb does not. */
 function separator(kind: Line['kind']): string {
   if (VERBS[kind] === '') return '';
   return kind === 'show' || kind === 'ask' || kind === 'issue' ? ': ' : ' ';

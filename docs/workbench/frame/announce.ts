@@ -2,7 +2,7 @@ import { byId } from './dom.ts';
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
-/** Tells the answer in short, in the page at once and to screen readers when typing has paused. */
+/** Announces the answer in short: in the page at once, to screen readers when typing has paused. */
 export function announce(text: string): void {
   byId('in-short').textContent = text;
   clearTimeout(waiting);

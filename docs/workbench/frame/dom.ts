@@ -26,10 +26,10 @@ export function s(name: string, attributes: Attributes = {}, ...children: Child[
 }
 
 /** The element of the page with an id; its absence is a mistake in the page. */
-export function byId<Wanted extends HTMLElement = HTMLElement>(id: string): Wanted {
+export function byId<Sought extends HTMLElement = HTMLElement>(id: string): Sought {
   const element = document.getElementById(id);
   if (element === null) throw new Error(`the page has no element '${id}'`);
-  return element as Wanted;
+  return element as Sought;
 }
 
 /** Puts new content in the place of the old. */

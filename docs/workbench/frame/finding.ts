@@ -1,6 +1,6 @@
 import { byId } from './dom.ts';
 
-/** What a page was asked, by the names of its form's fields. Kept behind the `#` of the address, so that a finding can be sent on. */
+/** What a page was asked, by the names of its form's fields. Kept after the `#` of the address, so that a finding can be shared. */
 export type Question = Readonly<Record<string, string>>;
 
 /** Longer texts are left out of the address: not every program that carries links takes them. */
@@ -14,11 +14,11 @@ export interface Finding {
 }
 
 /**
- * Ties a form to the address of the page: what stands in the form stands in the address, and the other way round.
+ * Ties a form to the address of the page: the form and the address always hold the same.
  *
  * Fields are left out of the address while they hold what is usual: what the page began with, or what `usualFor` says
  * for the question. When another question has another usual value, a field that held the old one takes the new one.
- * Nothing behind `#` is sent to a server.
+ * Nothing after `#` is sent to a server.
  */
 export function bindFinding(
   form: HTMLFormElement,
@@ -132,7 +132,7 @@ export function bindShare({ isWhole }: Finding, unlinkable: () => string | null 
     }
     navigator.clipboard.writeText(location.href).then(
       () => {
-        told.textContent = 'Link copied. Whoever opens it sees this finding.';
+        told.textContent = 'Link copied. It opens this result.';
       },
       () => {
         told.textContent =

@@ -1,7 +1,7 @@
 import type { Issue } from 'seahail/result';
 import { type Child, h } from './dom.ts';
 
-/** One line of a ledger: what, the answer, and the rule it stands on. */
+/** One line of a ledger: what, the answer, and the rule it follows. */
 export interface LedgerLine {
   readonly what: string;
   readonly answer: Child;
@@ -30,7 +30,7 @@ export function ledger(lines: readonly (LedgerLine | null)[]): HTMLElement {
   );
 }
 
-/** Issues or notices, each with what was wanted and by which rule; readings that may be meant are for a person to press. */
+/** Issues or notices, each with what was expected and by which rule; suggested readings are for a person to press. */
 export function findings(
   issues: readonly Issue[],
   choose?: (suggestion: string) => void,

@@ -1,4 +1,4 @@
-/** The skip link moves the reader, and leaves the address alone: what stands behind its `#` is the finding. */
+/** The skip link moves the reader, and leaves the address alone: the part after `#` is the finding. */
 export function bindSkip(): void {
   document.querySelector<HTMLAnchorElement>('a.skip')?.addEventListener('click', (event) => {
     event.preventDefault();

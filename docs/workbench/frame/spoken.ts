@@ -3,7 +3,7 @@ import type { SpokenScript } from 'seahail/speech';
 import { h } from './dom.ts';
 import { sentence } from './ledger.ts';
 
-/** Words to be spoken, one line each; what the other station says is hers by name, and what to mind stands behind. */
+/** Words to be spoken, one line each; what the other station says is hers by name, and cautions come after. */
 export function spokenList(lines: SpokenScript['lines'], other: string): HTMLElement | null {
   if (lines.length === 0) return null;
   return h(

@@ -79,7 +79,7 @@ export function repairedItem({ line, was, now, faults }: RepairedEntry): HTMLEle
         was === null
           ? 'Put in.'
           : was === now
-            ? 'Moved up, behind its call.'
+            ? 'Moved up, after its call.'
             : sentence(faults.map((fault) => fault.replaceAll('-', ' ')).join(', ')),
       ),
     ),

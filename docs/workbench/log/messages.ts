@@ -75,7 +75,7 @@ export interface Mark {
   readonly distress: boolean;
 }
 
-/** What the worker tells. */
+/** Messages of the worker. */
 export type FromLogReader =
   | { readonly kind: 'progress'; readonly done: number; readonly lines: number }
   | {

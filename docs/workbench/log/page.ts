@@ -135,7 +135,7 @@ function hear(message: FromLogReader): void {
     countsOf(message),
     placesLink(message.places, message.own, message.last),
   );
-  // One part a frame, so that the page never stands still.
+  // One part a frame, so that the page stays responsive.
   const lists = ['calls', 'faults', 'repaired'] as const;
   inTurn([
     ...lists.map((list) => () => begin(list, message.totals[list], message.first[list])),

@@ -182,7 +182,7 @@ function takeCall(reading: Extract<LogReading, { kind: 'call' }>): void {
     places.set(key, calls.length);
     calls.push({ reading: { line: reading.line, at: reading.at, call }, raw, again: reading.repeat });
   } else {
-    // It stands where it first came, whatever came of it later.
+    // It keeps the place where it first came, whatever happened later.
     const { line, at } = calls[place]?.reading ?? reading;
     calls[place] = { reading: { line, at, call }, raw, again: reading.repeat };
   }

@@ -20,7 +20,7 @@ function partNames(identity: Identity): readonly string[] {
       return ['a group', 'who issued it', 'the group'];
     case 'coast':
     case 'coast-all-national':
-      return ['a coast station', 'where it stands', 'the station'];
+      return ['a coast station', 'country', 'this station'];
     case 'coast-all':
       return ['coast stations', 'everywhere', 'all of them'];
     case 'sar-aircraft':

@@ -37,7 +37,7 @@ export function parseStation(text: string, line: number): Result<StationLine> {
     return failure(
       at(line, {
         code: 'time-of-day',
-        message: `Time '${when.slice(0, 20)}' is no time of day, hours and minutes wanted`,
+        message: `Time '${when.slice(0, 20)}' is not a time of day: expected hours and minutes`,
         at: [],
       }),
     );

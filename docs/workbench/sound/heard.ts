@@ -22,7 +22,7 @@ const SOURCES: Readonly<Record<CharacterQuality['source'], string>> = {
   unread: 'not read',
 };
 
-/** One call heard in a sound, with how sure it is and how it came in; `more` stands under what it says. */
+/** One call heard in a sound, with how sure it is and how it came in; `more` comes under what it says. */
 export function heardCard(
   heard: HeardBurst,
   sampleRate: number,

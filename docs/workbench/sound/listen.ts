@@ -4,7 +4,7 @@ import type { Issue } from 'seahail/result';
 import { startWorker } from '../frame/worker.ts';
 import type { FromReceiver, ToReceiver } from './messages.ts';
 
-/** Whom a listener tells. */
+/** Callbacks of a listener. */
 export interface Ears {
   readonly onHeard: (heard: HeardBurst) => void;
   readonly onIssue: (issue: Issue) => void;

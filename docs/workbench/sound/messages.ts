@@ -7,7 +7,7 @@ export type ToReceiver =
   | { readonly kind: 'samples'; readonly samples: Float32Array }
   | { readonly kind: 'end' };
 
-/** What it tells. */
+/** Its messages. */
 export type FromReceiver =
   | { readonly kind: 'heard'; readonly heard: HeardBurst }
   | { readonly kind: 'issue'; readonly issue: Issue }

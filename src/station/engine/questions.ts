@@ -14,13 +14,13 @@ export function questionOf(dialogue: Dialogue): Question | null {
   switch (dialogue.procedure) {
     case 'outgoing':
       if (dialogue.phase === 'confirming') {
-        const text = `Send this? ${briefly(dialogue.call)}`;
+        const text = `Send the ${briefly(dialogue.call)}?`;
         return { question: 'send-this', text, answers: YES_OR_NO, caution: SEND_CAUTION };
       }
       return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
     case 'incoming':
       if (dialogue.phase === 'deciding') {
-        const text = `Answer this? ${briefly(dialogue.call)}`;
+        const text = `Answer the ${briefly(dialogue.call)}?`;
         return { question: 'answer-call', text, answers: ['answer', 'reject', 'dismiss'] };
       }
       return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
