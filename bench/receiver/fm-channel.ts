@@ -6,6 +6,8 @@ export interface RadioPath {
   readonly carrierToNoiseDb: number;
   /** Whether the receiver takes back the 6 dB an octave that phase modulation has. */
   readonly deEmphasis: boolean;
+  /** Fades of a second (Doppler spread in hertz) of a carrier that comes over many paths (Rayleigh); none when left out. */
+  readonly fadingHz?: number;
   /** Seconds of carrier without modulation before, and of noise alone before that and behind. */
   readonly before: number;
   readonly behind: number;
@@ -33,6 +35,7 @@ export function throughRadio(bits: string, path: RadioPath, random: Random): Flo
   const im = new Float64Array(count);
   let phase = 2 * Math.PI * random.even();
   const turn = 2 * Math.PI * random.even();
+  const fading = path.fadingHz === undefined ? null : rayleigh(path.fadingHz, random);
   for (let n = 0; n < count; n++) {
     const time = n / RADIO_RATE - path.before;
     re[n] = sigma * random.normal();
@@ -42,8 +45,9 @@ export function throughRadio(bits: string, path: RadioPath, random: Random): Flo
     const modulation = bit < 0 ? 0 : INDEX * Math.sin(phase);
     // 80 radio samples to a bit: the tone changes exactly between two of them.
     if (bit >= 0) phase += (2 * Math.PI * (bits[bit] === '1' ? 1300 : 2100)) / RADIO_RATE;
-    re[n] = (re[n] as number) + Math.cos(modulation + turn);
-    im[n] = (im[n] as number) + Math.sin(modulation + turn);
+    const [size, angle] = fading === null ? [1, 0] : fading(time);
+    re[n] = (re[n] as number) + size * Math.cos(modulation + turn + angle);
+    im[n] = (im[n] as number) + size * Math.sin(modulation + turn + angle);
   }
   const channel = lowPass(NOISE_BAND_HZ / 2, 121);
   const [a, b] = [filtered(re, channel, 1), filtered(im, channel, 1)];
@@ -64,6 +68,23 @@ export function throughRadio(bits: string, path: RadioPath, random: Random): Flo
     }
   }
   return Float32Array.from(audio);
+}
+
+/** Size and angle of the sum of many equal waves from all directions (Clarke, 1968), mean power 1. */
+function rayleigh(dopplerHz: number, random: Random): (time: number) => [number, number] {
+  const waves = Array.from({ length: 24 }, () => {
+    const direction = 2 * Math.PI * random.even();
+    return { turn: 2 * Math.PI * dopplerHz * Math.cos(direction), phase: 2 * Math.PI * random.even() };
+  });
+  return (time) => {
+    let re = 0;
+    let im = 0;
+    for (const { turn, phase } of waves) {
+      re += Math.cos(turn * time + phase);
+      im += Math.sin(turn * time + phase);
+    }
+    return [Math.hypot(re, im) / Math.sqrt(waves.length), Math.atan2(im, re)];
+  };
 }
 
 /** Low-pass filter by a Blackman window, at the radio rate. */

@@ -1,3 +1,4 @@
+import { attempts } from './attempts.ts';
 import { falseCalls } from './false-calls.ts';
 import { keepFigures, type Section } from './figures.ts';
 import { radio } from './radio.ts';
@@ -12,6 +13,7 @@ const SECTIONS: Readonly<Record<string, Section>> = {
   success,
   robustness,
   radio,
+  attempts,
   wrongCalls,
   spoilt,
   falseCalls,
