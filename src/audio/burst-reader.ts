@@ -7,8 +7,13 @@ import { createFitSpace, type FirstFit, type Fit, type FitSpace } from './estima
 import type { Baseband } from './front-end/baseband.ts';
 import { PER_BIT } from './front-end/bit-filter.ts';
 import { BASEBAND_RATE } from './front-end/front-end.ts';
+import {
+  createWordSpace,
+  forwardBackwardWords,
+  streamLikelihood,
+  type WordSpace,
+} from './trellis/forward-backward-words.ts';
 import { type Correlations, fillBranches, type SignalModel } from './trellis/phase-trellis.ts';
-import { createWordSpace, smoothWords, streamLikelihood, type WordSpace } from './trellis/smooth-words.ts';
 
 const WORD = 10;
 const SYMBOLS = 128;
@@ -94,7 +99,7 @@ export function createBurstReader(baseband: Baseband): BurstReader {
       weighBits(baseband, fit, known, count * WORD, space);
       // Of the words before, nothing was heard.
       metrics.fill(0, 0, SYMBOLS * skipped);
-      smoothWords(
+      forwardBackwardWords(
         space.branches,
         count,
         PHASING.slice(skipped),

@@ -2,7 +2,7 @@ import { combineCopies } from './character-table.ts';
 import { CALL_ODDS, type Rescore, related } from './judgement.ts';
 import { logSum } from './log-sum.ts';
 import { heardOfStream } from './loss.ts';
-import { type Received, receive, softenLost, type Words } from './receive.ts';
+import { type Received, receive, type Words, withLossFloor } from './receive.ts';
 import { DX_PHASING_SLOTS, streamLength } from './sequence.ts';
 import { weighWholeCall } from './whole-call.ts';
 
@@ -79,7 +79,7 @@ export function joinCalls(calls: readonly CallHeard[], anchor?: number): JoinedC
 
 function weigh(call: CallHeard, at: number): Weighed {
   const { words, alone } = call;
-  const heard = softenLost(words.metrics);
+  const heard = withLossFloor(words.metrics);
   const tables = combineCopies(heard);
   const anyCall =
     alone === null
@@ -116,8 +116,10 @@ function readTogether(calls: readonly Weighed[], anchor: number | undefined): Re
   };
   const [first] = calls as [Weighed];
   const lead = calls.reduce((total, { call }) => total + call.words.lead, 0);
-  const trust = calls.every(({ call }) => call.words.trust !== related) ? first.call.words.trust : related;
-  return receive({ ...first.call.words, metrics: sum, lead, trust }, rescore, sum);
+  const tempering = calls.every(({ call }) => call.words.tempering !== related)
+    ? first.call.words.tempering
+    : related;
+  return receive({ ...first.call.words, metrics: sum, lead, tempering }, rescore, sum);
 }
 
 /** Natural log of what was heard given some other call than this one, of which so much was heard. */

@@ -62,7 +62,7 @@ export interface CharacterTables {
  * @param metrics - per stream position and symbol, natural log of the likelihood against that of random bits
  * @param lost - how likely it is of each stream position that reception was lost there, 0 to 1; none by default
  */
-export function soften(metrics: ArrayLike<number>, lost: ArrayLike<number> = []): Float64Array {
+export function withFloor(metrics: ArrayLike<number>, lost: ArrayLike<number> = []): Float64Array {
   const heard = new Float64Array(LONGEST_STREAM * SYMBOLS);
   const length = Math.min(metrics.length, heard.length);
   for (let at = 0; at < length; at++) {
@@ -75,7 +75,7 @@ export function soften(metrics: ArrayLike<number>, lost: ArrayLike<number> = [])
 /**
  * Add the copies of every character up.
  *
- * @param heard - from {@link soften}
+ * @param heard - from {@link withFloor}
  */
 export function combineCopies(heard: Float64Array): CharacterTables {
   const character = new Float64Array(ROWS * SYMBOLS);

@@ -2,7 +2,7 @@ import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
 import { LONGEST_STREAM } from './character-table.ts';
 import { listOf, wrongInput, wrongNumber } from './input.ts';
-import { related, type Trust } from './judgement.ts';
+import { related, type Tempering } from './judgement.ts';
 import { notFound } from './notices.ts';
 import { findPhasing, type PhasingPlace, phasingAt } from './phasing.ts';
 import { type Received, receive } from './receive.ts';
@@ -142,17 +142,17 @@ export function report(received: Received | null): Result<Reception> {
  */
 export function decodeFirst(
   stretch: Stretch,
-  trust: Trust,
+  tempering: Tempering,
   options: NonNullable<Parameters<typeof decodeSoft>[1]>,
   most?: number,
 ): Received | null {
   const { bits, offset } = stretch;
   if (options.start !== undefined)
-    return decodeAt(stretch, trust, phasingAt(bits, options.start - offset), most);
+    return decodeAt(stretch, tempering, phasingAt(bits, options.start - offset), most);
   let best: Received | null = null;
   for (const place of findPhasing(bits, Math.max(0, (options.from ?? 0) - offset))) {
     if (isLikely(best) && offset + place.start >= best.reception.quality.end) return best;
-    const received = decodeAt(stretch, trust, place, most);
+    const received = decodeAt(stretch, tempering, place, most);
     if (received === null || (best !== null && best.evidence >= received.evidence)) continue;
     best = received;
     if (best.reception.quality.verdict !== 'doubtful') return best;
@@ -162,7 +162,7 @@ export function decodeFirst(
 
 function decodeAt(
   { bits, offset }: Stretch,
-  trust: Trust,
+  tempering: Tempering,
   { start, sign, lead }: PhasingPlace,
   most?: number,
 ): Received | null {
@@ -172,7 +172,7 @@ function decodeAt(
   return receive({
     metrics,
     lead,
-    trust,
+    tempering,
     polarity: sign === 1 ? 'normal' : 'inverted',
     start: offset + start,
     given: offset + bits.length,

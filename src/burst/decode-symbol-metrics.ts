@@ -57,8 +57,8 @@ export function decodeSymbolMetrics(
  */
 export function hearCall(given: ArrayLike<number>, rescore: Rescore | undefined, lead = 0): CallHeard {
   const metrics = boundedValues(given, 0, given.length);
-  const trust = rescore === undefined ? related : compared;
+  const tempering = rescore === undefined ? related : compared;
   const end = 10 * Math.floor(metrics.length / 128);
-  const words: Words = { metrics, lead, trust, polarity: 'normal', start: 0, given: end };
+  const words: Words = { metrics, lead, tempering, polarity: 'normal', start: 0, given: end };
   return { words, rescore, alone: receive(words, rescore) };
 }

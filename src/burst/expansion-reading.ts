@@ -112,7 +112,7 @@ interface Attempt {
   readonly first: number;
   readonly length: number;
   /** Weight of the words before it, with how usual its length and layout are. */
-  readonly seam: number;
+  readonly gap: number;
   /** What was heard of all expansions of this length and layout, the error check left aside. */
   readonly expected: number;
   /** What was heard there of the rest of another call, of the same length. */
@@ -130,7 +130,7 @@ interface Solved {
 function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
   return plausibleLayouts.flatMap((layout) => {
     const first = end + 1 + layout.first;
-    const before = SHARE + seamOf(tables, end, layout);
+    const before = SHARE + gapOf(tables, end, layout);
     const other =
       Math.log(REST_OF_OTHER) + tables.mean(null, first, false) - tables.mean(kindOf(0), first, false);
     let sum = 0;
@@ -138,15 +138,15 @@ function attemptsBehind(tables: CharacterTables, end: number): Attempt[] {
       sum += tables.mean(kindOf(index), first + index, false);
       const last = first + index + 1;
       const closing = tables.mean('anyEnd', last, true) + tables.mean(null, last + 1, false);
-      const seam = before + logSum(0, Math.log(FOLLOWED) + tables.nextCall(streamLength(last)));
-      const expected = seam + sum + closing;
-      return { layout, first, length: index + 1, seam, expected, rest: expected + other };
+      const gap = before + logSum(0, Math.log(FOLLOWED) + tables.nextCall(streamLength(last)));
+      const expected = gap + sum + closing;
+      return { layout, first, length: index + 1, gap, expected, rest: expected + other };
     });
   });
 }
 
 /** What the words between call and expansion say for a layout, beyond what the call itself made of them. */
-function seamOf(tables: CharacterTables, end: number, layout: ExpansionLayout): number {
+function gapOf(tables: CharacterTables, end: number, layout: ExpansionLayout): number {
   // Where the expansion takes the place of the closing pair, the call must not count that pair as its own.
   if (!layout.closesCall) return tables.mean('anyEnd', end, false) - tables.mean('anyEnd', end, true);
   const closing = mostLikely(tables.end, SYMBOLS * end);
@@ -162,7 +162,7 @@ function kindOf(index: number): CharacterKind {
 }
 
 function solve(tables: CharacterTables, attempt: Attempt): Solved {
-  const { layout, first, length, seam } = attempt;
+  const { layout, first, length, gap } = attempt;
   const rows = Array.from({ length }, (_, index) => rowOf(tables.character, first + index, kindOf(index)));
   const end = rowOf(tables.end, first + length, 'anyEnd');
   const check = rowOf(tables.character, first + length + 1, null);
@@ -174,8 +174,8 @@ function solve(tables: CharacterTables, attempt: Attempt): Solved {
   const answer = solveTrellis(weights, counted.length, 1);
   const [path] = answer.paths;
   const characters = [...path.characters];
-  const weight = seam + path.weight;
-  const total = seam + answer.total;
+  const weight = gap + path.weight;
+  const total = gap + answer.total;
   if (layout.countsEnd) return { attempt, characters, weight, total };
   const last = mostLikely(end, 0);
   characters.splice(length, 0, last);

@@ -35,7 +35,7 @@ export interface Judgement {
  * How far differences of log-likelihood can be believed: 1 when what was heard of each word or bit is independent
  * of the others, less when neighbours go wrong together.
  */
-export interface Trust {
+export interface Tempering {
   /** For the readings that are compared one by one. */
   readonly listed: number;
   /** For the weight of all others together. */
@@ -43,25 +43,25 @@ export interface Trust {
 }
 
 /** Bits that are right or wrong independently. */
-export const separate: Trust = { listed: 1, unlisted: 1 };
+export const separate: Tempering = { listed: 1, unlisted: 1 };
 /** Words or soft bits as receivers have them; measured by bench/burst/soft-bits.ts. */
-export const related: Trust = { listed: 0.7, unlisted: 0.7 };
+export const related: Tempering = { listed: 0.7, unlisted: 0.7 };
 /** Readings that the receiver compared with all the sound there was; measured by bench/receiver. */
-export const compared: Trust = { listed: 1, unlisted: 0.8 };
+export const compared: Tempering = { listed: 1, unlisted: 0.8 };
 
 /**
  * Weigh the readings against each other, against every call not listed and against there being no call at all.
  *
  * @param whole - the readings
  * @param lead - natural log of what was heard of the dot pattern, against random bits
- * @param trust - how far the differences can be believed
+ * @param tempering - how far the differences can be believed
  * @param rescore - better likelihoods of the listed readings, from who has the sound
  * @param isAsReceived - whether a reading is what was received, character by character, where it differs from another
  */
 export function judge(
   whole: WholeCall,
   lead: number,
-  trust: Trust,
+  tempering: Tempering,
   rescore: Rescore | undefined,
   isAsReceived: (reading: readonly number[], other: readonly number[]) => boolean = () => false,
 ): Judgement {
@@ -75,8 +75,8 @@ export function judge(
     Math.log1p(-Math.min(Math.exp(listedBefore - whole.total), 1)) + whole.total + listed - listedBefore;
   const evidence = logSum(listed, unlisted) + CALL_ODDS + lead;
   const callProbability = 1 / (1 + Math.exp(-evidence));
-  const relative = readings.map((each) => Math.exp(trust.listed * (weightOf(each) - best)));
-  const others = Math.exp(trust.unlisted * (unlisted - best));
+  const relative = readings.map((each) => Math.exp(tempering.listed * (weightOf(each) - best)));
+  const others = Math.exp(tempering.unlisted * (unlisted - best));
   const sum = relative.reduce((one, other) => one + other, others);
   // Where the call stays in doubt, what was received is shown before what was expected.
   const inDoubt = callProbability / sum < SHOWN;

@@ -2,12 +2,12 @@ import { decodeFields, type Symbols } from '../call/index.ts';
 import type { ExpansionSet } from '../call/internal.ts';
 import type { Notice } from '../result/index.ts';
 import { isComposition } from './call-shape.ts';
-import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, soften } from './character-table.ts';
+import { type CharacterTables, combineCopies, LONGEST_STREAM, rowOf, withFloor } from './character-table.ts';
 import { type CopyReport, compareCopies, mostLikely } from './copies.ts';
 import { errorCheckOf } from './error-check.ts';
 import { readExpansion } from './expansion-reading.ts';
 import { decodeCharacters } from './information.ts';
-import { CALL_ODDS, type Judgement, judge, type Rescore, type Trust } from './judgement.ts';
+import { CALL_ODDS, type Judgement, judge, type Rescore, type Tempering } from './judgement.ts';
 import { heardOfStream, lostShares, receivedShares } from './loss.ts';
 import { receptionNotices } from './notices.ts';
 import type {
@@ -42,7 +42,7 @@ export interface Words {
   /** Natural log of what was heard of the dot pattern, against random bits. */
   readonly lead: number;
   /** How far differences of what was heard can be believed. */
-  readonly trust: Trust;
+  readonly tempering: Tempering;
   readonly polarity: 'normal' | 'inverted';
   /** Index of the first phasing bit in what the caller gave. */
   readonly start: number;
@@ -76,7 +76,7 @@ export interface Received {
 export function receive(
   words: Words,
   rescore?: Rescore,
-  heard: Float64Array = softenLost(words.metrics),
+  heard: Float64Array = withLossFloor(words.metrics),
 ): Received | null {
   const tables = combineCopies(heard);
   const whole = weighWholeCall(tables, LEAST - CALL_ODDS - words.lead, words.most);
@@ -88,7 +88,7 @@ export function receive(
       (source, index) =>
         source === 'both-copies' || (source === 'one-copy' && reading[index] === other[index]),
     );
-  const judgement = judge(whole, words.lead, words.trust, rescore ?? ofWords, isAsReceived);
+  const judgement = judge(whole, words.lead, words.tempering, rescore ?? ofWords, isAsReceived);
   const { characters } = judgement.reading;
   const end = characters.length - 2;
   const report = compareCopies(tables, alone, characters);
@@ -143,8 +143,8 @@ export function receive(
 }
 
 /** What each word says, softened by the chance that reception was lost there. */
-export function softenLost(metrics: Float64Array): Float64Array {
-  return soften(metrics, lostShares(metrics));
+export function withLossFloor(metrics: Float64Array): Float64Array {
+  return withFloor(metrics, lostShares(metrics));
 }
 
 function verdictOf({ reading, probability }: Judgement, report: CopyReport, changed: number): Verdict {

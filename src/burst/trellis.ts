@@ -55,13 +55,20 @@ export function solveTrellis(weights: Float64Array, length: number, most: number
   });
   const paths: [Path, ...Path[]] = [{ characters: main, weight: kept.top + Math.log(best) }];
   const seen = new Set([main.join()]);
-  for (const turn of turns(kept, forward, backward, main, best * Math.exp(-TRELLIS_REACH))) {
+  for (const sidetrack of sidetracks(kept, forward, backward, main, best * Math.exp(-TRELLIS_REACH))) {
     if (paths.length >= most) break;
-    const characters = trace(forward, backward, length, turn.position, turn.state, turn.symbol);
+    const characters = trace(
+      forward,
+      backward,
+      length,
+      sidetrack.position,
+      sidetrack.state,
+      sidetrack.symbol,
+    );
     const key = characters.join();
     if (seen.has(key)) continue;
     seen.add(key);
-    paths.push({ characters, weight: kept.top + Math.log(turn.value) });
+    paths.push({ characters, weight: kept.top + Math.log(sidetrack.value) });
   }
   return { paths, total: kept.top + Math.log(sum), shares };
 }
@@ -145,7 +152,7 @@ function sweep(kept: Kept, length: number, direction: 1 | -1): Sweep {
 }
 
 /** Through which symbol and parity the heaviest sequence with that symbol at that position goes. */
-interface Turn {
+interface Sidetrack {
   readonly value: number;
   readonly position: number;
   readonly state: number;
@@ -153,8 +160,14 @@ interface Turn {
 }
 
 /** For every position and symbol off the main path, the heaviest sequence that has it there, heaviest first. */
-function turns(kept: Kept, forward: Sweep, backward: Sweep, main: readonly number[], floor: number): Turn[] {
-  const found: Turn[] = [];
+function sidetracks(
+  kept: Kept,
+  forward: Sweep,
+  backward: Sweep,
+  main: readonly number[],
+  floor: number,
+): Sidetrack[] {
+  const found: Sidetrack[] = [];
   main.forEach((mainSymbol, position) => {
     const before = position * STATES;
     const after = before + STATES;

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createBitPosteriors, smoothBits } from '../../src/audio/estimate/smooth-bits.ts';
-import { createBranches, fillBranches, PHASES, wander } from '../../src/audio/trellis/phase-trellis.ts';
-import { createWordSpace, smoothWords, streamLikelihood } from '../../src/audio/trellis/smooth-words.ts';
+import { createBitPosteriors, forwardBackwardBits } from '../../src/audio/estimate/forward-backward-bits.ts';
+import {
+  createWordSpace,
+  forwardBackwardWords,
+  streamLikelihood,
+} from '../../src/audio/trellis/forward-backward-words.ts';
+import { createBranches, fillBranches, PHASES, walkPhase } from '../../src/audio/trellis/phase-trellis.ts';
 import { slowBitPosteriors } from '../oracle/audio-phase.ts';
 
 const part = fc.double({ min: -1.5, max: 1.5, noNaN: true });
@@ -29,7 +33,7 @@ const oneBit = Array.from({ length: PHASES }, (_, s) => {
   const from = new Float64Array(PHASES);
   from[s] = 1;
   const to = new Float64Array(PHASES);
-  wander(from, 0, to, 0, 1);
+  walkPhase(from, 0, to, 0, 1);
   return [...to];
 });
 
@@ -38,7 +42,7 @@ describe('phase trellis', () => {
     fc.assert(
       fc.property(run(6), fc.double({ min: 0.3, max: 3, noNaN: true }), (tones, noise) => {
         const posteriors = createBitPosteriors(6);
-        smoothBits(branchesOf(tones, noise), 6, '', posteriors);
+        forwardBackwardBits(branchesOf(tones, noise), 6, '', posteriors);
         const slow = slowBitPosteriors(tones, [0.8, 1], noise, PHASES, oneBit);
         for (let k = 0; k < 6; k++) expect(posteriors.one[k]).toBeCloseTo(slow[k] as number, 6);
       }),
@@ -51,7 +55,7 @@ describe('phase trellis', () => {
       fc.property(run(10), fc.double({ min: 0.3, max: 3, noNaN: true }), (tones, noise) => {
         const branches = branchesOf(tones, noise);
         const metrics = new Float32Array(128);
-        smoothWords(branches, 1, [], createWordSpace(1), metrics);
+        forwardBackwardWords(branches, 1, [], createWordSpace(1), metrics);
         const likelihood = streamLikelihood(branches, 1);
         for (let symbol = 0; symbol < 128; symbol++) {
           // Reception is lost at first in 15 of 100 bursts: then the bits are free.
@@ -75,7 +79,7 @@ describe('phase trellis', () => {
       1e9,
     );
     const metrics = new Float32Array(3 * 128);
-    smoothWords(branches, 3, [], createWordSpace(3), metrics);
+    forwardBackwardWords(branches, 3, [], createWordSpace(3), metrics);
     for (const metric of metrics) expect(metric).toBeCloseTo(0, 6);
     expect(streamLikelihood(branches, 3)([5, 6, 7])).toBeCloseTo(0, 6);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { combineCopies, LONGEST_STREAM, rowOf, soften } from '../../src/burst/character-table.ts';
+import { combineCopies, LONGEST_STREAM, rowOf, withFloor } from '../../src/burst/character-table.ts';
 import { fieldPriors } from '../../src/burst/field-prior.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { copiesOf, metricsOf, tablesOf, withWords } from './heard.ts';
@@ -16,17 +16,17 @@ const tables = tablesOf(stream);
 
 describe('words by themselves', () => {
   it('are softened by the chance that they were ruined', () => {
-    const heard = soften([0, 6, -40]);
+    const heard = withFloor([0, 6, -40]);
     expect(heard[0]).toBeCloseTo(0, 12);
     expect(heard[1]).toBeCloseTo(Math.log(0.999 * Math.exp(6) + 0.001), 12);
     expect(heard[2]).toBeCloseTo(Math.log(0.001), 9);
   });
 
   it('are taken up to the longest stream, what is missing as not heard', () => {
-    const short = soften([5]);
+    const short = withFloor([5]);
     expect(short).toHaveLength(128 * LONGEST_STREAM);
     expect(short.subarray(1).every((value) => value === 0)).toBe(true);
-    const long = soften(new Float64Array(128 * LONGEST_STREAM + 500).fill(2));
+    const long = withFloor(new Float64Array(128 * LONGEST_STREAM + 500).fill(2));
     expect(long).toHaveLength(128 * LONGEST_STREAM);
     expect(long.at(-1)).toBeCloseTo(soft(2), 12);
   });
@@ -53,7 +53,7 @@ describe('copies added up', () => {
   });
 
   it('keep the words beside them', () => {
-    const heard = soften(metricsOf(stream));
+    const heard = withFloor(metricsOf(stream));
     expect(tables.heard).toEqual(heard);
     expect(tables.rows).toBe(tables.character.length / 128);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { combineCopies, soften } from '../../src/burst/character-table.ts';
+import { combineCopies, withFloor } from '../../src/burst/character-table.ts';
 import { plausibleLayouts } from '../../src/burst/expansion.ts';
 import { heardOfExpansions, readExpansion } from '../../src/burst/expansion-reading.ts';
 import { heardWithoutExpansion } from '../../src/burst/trailing.ts';
@@ -39,7 +39,7 @@ function readBehindPair(behind: readonly number[], change: (metrics: Float64Arra
   const metrics = metricsOf(streamWith(behind));
   const from = 128 * 2 * (7 + FIRST);
   metrics.set(change(metrics).slice(from), from);
-  const tables = combineCopies(soften(metrics));
+  const tables = combineCopies(withFloor(metrics));
   return readExpansion(tables, END, heardWithoutExpansion(tables, END));
 }
 
@@ -178,8 +178,8 @@ describe('what was heard of expansions', () => {
     const copied = (at: number) => tables.heard[128 * at + 122] as number;
     const [, first] = copiesOf(END + 2);
     const [, second] = copiesOf(END + 3);
-    const seam = Math.log(0.9 * Math.exp(copied(first) + copied(second)) + 0.1);
-    let heard = Math.log(0.3 / 32) + seam + tables.mean('expansionSpecifier', FIRST, false);
+    const gap = Math.log(0.9 * Math.exp(copied(first) + copied(second)) + 0.1);
+    let heard = Math.log(0.3 / 32) + gap + tables.mean('expansionSpecifier', FIRST, false);
     for (let index = 1; index < 5; index++) heard += tables.mean('free', FIRST + index, false);
     heard += tables.mean('anyEnd', FIRST + 5, true) + tables.mean(null, FIRST + 6, false);
     // Whether its error check counts its end is not known as long as the check is left aside: two layouts alike.
@@ -196,8 +196,8 @@ describe('what was heard of expansions', () => {
 
   it('takes the place of the closing pair for what it is', () => {
     const tables = tablesOf(streamWith(inPlace));
-    const seam = tables.mean('anyEnd', END, false) - tables.mean('anyEnd', END, true);
-    let heard = Math.log(0.3 / 32) + seam + tables.mean('expansionSpecifier', FIRST - 2, false);
+    const gap = tables.mean('anyEnd', END, false) - tables.mean('anyEnd', END, true);
+    let heard = Math.log(0.3 / 32) + gap + tables.mean('expansionSpecifier', FIRST - 2, false);
     for (let index = 1; index < 5; index++) heard += tables.mean('free', FIRST - 2 + index, false);
     heard += tables.mean('anyEnd', FIRST + 3, true) + tables.mean(null, FIRST + 4, false);
     expect(heardOfExpansions(tables, END)).toBeCloseTo(heard, 3);

@@ -1,4 +1,4 @@
-import { type CharacterTables, combineCopies, soften } from '../../src/burst/character-table.ts';
+import { type CharacterTables, combineCopies, withFloor } from '../../src/burst/character-table.ts';
 
 /** A symbol that was heard clearly, several as likely as each other, or nothing heard (`null`). */
 export type Word = number | readonly number[] | null;
@@ -21,7 +21,7 @@ export function metricsOf(words: readonly Word[], surety = 0.99): Float64Array {
 
 /** The tables of a stream of such words. */
 export function tablesOf(words: readonly Word[], surety = 0.99): CharacterTables {
-  return combineCopies(soften(metricsOf(words, surety)));
+  return combineCopies(withFloor(metricsOf(words, surety)));
 }
 
 /** Stream positions of character `index`, format specifier once (M.493: slot k of DX, slot k + 2 of RX). */

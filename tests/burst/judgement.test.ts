@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judge, type Trust } from '../../src/burst/judgement.ts';
+import { judge, type Tempering } from '../../src/burst/judgement.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import type { Reading, WholeCall } from '../../src/burst/whole-call.ts';
 
@@ -12,7 +12,7 @@ const reading = (characters: readonly number[], heard: number, prior = 0): Readi
   heard,
   prior,
 });
-const full: Trust = { listed: 1, unlisted: 1 };
+const full: Tempering = { listed: 1, unlisted: 1 };
 
 /** The readings, and so much weight besides that is not listed. */
 function whole(readings: readonly [Reading, ...Reading[]], unlisted: number | null = null): WholeCall {
@@ -59,8 +59,8 @@ describe('judging what was heard', () => {
   });
 
   it('believes differences only as far as it may', () => {
-    const trust: Trust = { listed: 0.5, unlisted: 0.25 };
-    const judged = judge(whole([reading(call, 40), reading(other, 38)], 36), 0, trust, undefined);
+    const tempering: Tempering = { listed: 0.5, unlisted: 0.25 };
+    const judged = judge(whole([reading(call, 40), reading(other, 38)], 36), 0, tempering, undefined);
     const sum = 1 + Math.exp(-1) + Math.exp(-1);
     expect(judged.probability).toBeCloseTo(1 / sum, 6);
     expect(judged.margin).toBeCloseTo(2, 9);

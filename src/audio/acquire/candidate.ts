@@ -19,13 +19,13 @@ export interface Candidate {
 }
 
 /**
- * Baseband samples from the start of the phasing until it is looked at closely (its later shadows have been
+ * Baseband samples from the start of the phasing until it is looked at closely (its later sidelobes have been
  * found by then), and until it is read (a next burst that cuts it short has been looked at by then).
  */
 export const LOOK_AFTER: number = (PHASING.length + 10) * WORD_SAMPLES;
 export const READ_AFTER: number = (MOST_WORDS + 1) * WORD_SAMPLES + LOOK_AFTER;
 
-/** A place with so much more coherence (of the six there can be) than its shadow needs no closer look to tell them apart. */
+/** A place with so much more coherence (of the six there can be) than its sidelobe needs no closer look to tell them apart. */
 const CLEAR_LEAD = 0.7;
 
 /** Evidence of a burst that is surely there, and the coherence that another within it must have to be looked at. */
@@ -35,10 +35,10 @@ const STRONG = 2.5;
 /** Candidates kept at a time: sound that is made to look like phasing must not fill the memory. */
 const MOST = 24;
 
-/** The candidates with one more, less those that are the shadow of another; a lone shadow stays. */
+/** The candidates with one more, less those that are the sidelobe of another; a lone sidelobe stays. */
 export function joinedBy(candidates: readonly Candidate[], one: Candidate): readonly Candidate[] {
   const rivals = candidates.filter(
-    (other) => (other.fit === null) === (one.fit === null) && isShadow(other, one),
+    (other) => (other.fit === null) === (one.fit === null) && isSidelobe(other, one),
   );
   const lead = one.fit === null ? CLEAR_LEAD : 0;
   if (rivals.some(({ strength }) => strength >= one.strength + lead)) return candidates;
@@ -60,7 +60,7 @@ function weakest(candidates: readonly Candidate[]): Candidate {
 }
 
 /** DX phasing repeats every second word, so a burst seems to begin, less surely, two or four words beside its place too. */
-function isShadow(a: Candidate, b: Candidate): boolean {
+function isSidelobe(a: Candidate, b: Candidate): boolean {
   const words = Math.abs(a.start - b.start) / (2 * WORD_SAMPLES);
   return words < 6.1 && Math.abs(words - Math.round(words)) < 0.1;
 }

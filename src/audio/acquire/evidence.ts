@@ -1,7 +1,7 @@
 import { setNoise } from '../estimate/fit.ts';
 import type { Fit, FitSpace } from '../estimate/fit-space.ts';
 import type { Baseband } from '../front-end/baseband.ts';
-import { fillBranches, normalise, PHASES, step, wander } from '../trellis/phase-trellis.ts';
+import { fillBranches, normalise, PHASES, step, walkPhase } from '../trellis/phase-trellis.ts';
 
 const WORD = 10;
 
@@ -43,7 +43,7 @@ function forwardByWord(space: FitSpace, bits: number, known: string): number[] {
     const free = given !== '0' && given !== '1';
     if (given !== '1') step(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
     if (given !== '0') step(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
-    wander(next, 0, now, 0, 1);
+    walkPhase(next, 0, now, 0, 1);
     const word = Math.floor(k / WORD);
     found[word] = (found[word] ?? 0) + normalise(now, 0) - (free ? Math.LN2 : 0);
   }

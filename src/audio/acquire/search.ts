@@ -37,7 +37,7 @@ const CALL_HOPS: number = ALERT_BITS * BIT_HOPS;
 const SUMS = 8192;
 
 /** Hops after which the characters of a call have begun; share of the sum that its phasing must have lost by then. */
-const SHADOW_HOPS: number = 2 * WORD_HOPS * (DX_WORDS + 1);
+const SIDELOBE_HOPS: number = 2 * WORD_HOPS * (DX_WORDS + 1);
 const STILL_PHASING = 0.75;
 
 /**
@@ -109,7 +109,7 @@ export function createSearcher(
     judgeAttempt(here, mirror);
   }
 
-  /** Adds up five places that end with this one, and reports a peak when no shadow of it can be higher any more. */
+  /** Adds up five places that end with this one, and reports a peak when no sidelobe of it can be higher any more. */
   function judgeAttempt(here: number, mirror: 0 | 1): void {
     let sum = 0;
     for (let call = 0; call < MOST_CALLS && call * CALL_HOPS <= here; call++)
@@ -117,7 +117,7 @@ export function createSearcher(
     if (sum > ATTEMPT_WORTH_A_LOOK && sum > (attemptPeak[mirror] as number)) {
       attemptPeak[mirror] = sum;
       attemptPeakAt[mirror] = here;
-    } else if (attemptPeak[mirror] !== 0 && here - (attemptPeakAt[mirror] as number) === SHADOW_HOPS) {
+    } else if (attemptPeak[mirror] !== 0 && here - (attemptPeakAt[mirror] as number) === SIDELOBE_HOPS) {
       // Where phasing goes on and on there is no attempt.
       if (sum < STILL_PHASING * (attemptPeak[mirror] as number))
         foundAttempt(startOf(attemptPeakAt[mirror] as number), mirror === 1);

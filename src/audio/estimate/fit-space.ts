@@ -1,7 +1,7 @@
 import type { Place } from '../front-end/baseband.ts';
 import { type Branches, type Correlations, createBranches } from '../trellis/phase-trellis.ts';
+import { createBitPosteriors } from './forward-backward-bits.ts';
 import type { Levels } from './levels.ts';
-import { createBitPosteriors } from './smooth-bits.ts';
 
 /** What a burst sounds like: when it is, how its tones lie, how strong they are and how noisy. */
 export interface Fit extends Place, Levels {}

@@ -1,8 +1,8 @@
 import type { Baseband } from '../front-end/baseband.ts';
 import { fillBranches } from '../trellis/phase-trellis.ts';
 import type { Fit, FitSpace } from './fit-space.ts';
+import { forwardBackwardBits } from './forward-backward-bits.ts';
 import { KEPT, levelsOf, residualsOf } from './levels.ts';
-import { smoothBits } from './smooth-bits.ts';
 import { offsetError, phaseError, timingError } from './timing.ts';
 
 /** Energy per bit over noise, at most, that bits are weighed by: above 13 dB the model's own faults matter more than noise. */
@@ -29,7 +29,7 @@ export function improveFit(
     baseband.correlate(fit, bits, z);
     setNoise(fit, space, bits, round > 0);
     fillBranches(space.branches, z, { one: fit.one, zero: fit.zero, noise: space.noise }, bits);
-    smoothBits(space.branches, bits, known, posteriors);
+    forwardBackwardBits(space.branches, bits, known, posteriors);
     const timing = timingError(baseband, fit, bits, space);
     const levels = levelsOf(z, bits, posteriors, space.residual);
     const phase = phaseError(z, posteriors.turn, bits, fit);
@@ -55,7 +55,7 @@ export function weighBits(baseband: Baseband, fit: Fit, known: string, bits: num
   baseband.correlate(fit, bits, z);
   setNoise(fit, space, bits, false);
   fillBranches(branches, z, model, bits);
-  smoothBits(branches, bits, known, posteriors);
+  forwardBackwardBits(branches, bits, known, posteriors);
   residualsOf(z, fit, bits, posteriors, space.residual);
   setNoise(fit, space, bits, true);
   fillBranches(branches, z, model, bits);

@@ -1,5 +1,5 @@
 import type { Correlations } from '../trellis/phase-trellis.ts';
-import type { BitPosteriors } from './smooth-bits.ts';
+import type { BitPosteriors } from './forward-backward-bits.ts';
 
 /** Inverse of the tones' correlation matrix over one bit: |rho| = sin(2 pi / 3) / (2 pi / 3) = 0.4135. */
 const RHO_RE: number = /* @__PURE__ */ Math.sin((4 * Math.PI) / 3) / ((4 * Math.PI) / 3);

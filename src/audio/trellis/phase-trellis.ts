@@ -13,7 +13,7 @@ const GREATEST_EXPONENT = 60;
 const LEAST = 1e-26;
 
 /** Chance, per bit, that the phase has wandered one step to either side: 7e-4 rad² a bit, kept for every number of steps. */
-const WANDER = 0.005 * (PHASES / 24) ** 2;
+const RANDOM_WALK = 0.005 * (PHASES / 24) ** 2;
 
 /** Chance, per bit, that the phase is simply lost. */
 const LOST = 1e-7;
@@ -122,9 +122,9 @@ export function stepBack(
     to[t + s] = (to[t + s] as number) + (from[f + s - wrap] as number) * (likelihood[row + s] as number);
 }
 
-/** Lets the phase wander for `bits` bit times: `from` into `to`, which must be two arrays. */
-export function wander(from: Float64Array, f: number, to: Float64Array, t: number, bits: number): void {
-  const side = WANDER * bits;
+/** The random walk of the phase over `bits` bit times: `from` into `to`, which must be two arrays. */
+export function walkPhase(from: Float64Array, f: number, to: Float64Array, t: number, bits: number): void {
+  const side = RANDOM_WALK * bits;
   const stay = 1 - 2 * side;
   let sum = 0;
   for (let s = 0; s < PHASES; s++) sum += from[f + s] as number;

@@ -6,7 +6,7 @@ import {
   phaseSine,
   step,
   stepBack,
-  wander,
+  walkPhase,
 } from '../trellis/phase-trellis.ts';
 
 /** What the whole run of sound says of each bit and of the phase, when every word of bits is possible. */
@@ -34,7 +34,7 @@ export function createBitPosteriors(bits: number): BitPosteriors & { readonly fo
  *
  * @param known - `'0'` or `'1'` for each bit known beforehand, from the first on; any other character, or none, for a free bit
  */
-export function smoothBits(
+export function forwardBackwardBits(
   branches: Branches,
   bits: number,
   known: string,
@@ -51,12 +51,12 @@ export function smoothBits(
     const given = known[k];
     if (given !== '0') step(forward, k * PHASES, likelihood, (2 * k + 1) * PHASES, 1, moved, 0);
     if (given !== '1') step(forward, k * PHASES, likelihood, 2 * k * PHASES, 0, moved, 0);
-    wander(moved, 0, forward, (k + 1) * PHASES, 1);
+    walkPhase(moved, 0, forward, (k + 1) * PHASES, 1);
     normalise(forward, (k + 1) * PHASES);
   }
   backward.fill(1);
   for (let k = bits - 1; k >= 0; k--) {
-    wander(backward, 0, ahead, 0, 1);
+    walkPhase(backward, 0, ahead, 0, 1);
     backward.fill(0);
     const given = known[k];
     let total = 0;

@@ -1,4 +1,4 @@
-import { type Branches, normalise, PHASES, step, stepBack, wander } from './phase-trellis.ts';
+import { type Branches, normalise, PHASES, step, stepBack, walkPhase } from './phase-trellis.ts';
 
 const SYMBOLS = 128;
 const INFORMATION_BITS = 7;
@@ -11,7 +11,7 @@ const ZEROS: Uint8Array = /* @__PURE__ */ Uint8Array.from({ length: SYMBOLS }, (
   return zeros;
 });
 
-/** Working space of {@link smoothWords} for so many words. */
+/** Working space of {@link forwardBackwardWords} for so many words. */
 export interface WordSpace {
   readonly forward: Float64Array;
   readonly backward: Float64Array;
@@ -39,7 +39,7 @@ export function createWordSpace(words: number): WordSpace {
  *
  * @param known - the symbol of each word known beforehand, from the first on; the others may be any of the 128
  */
-export function smoothWords(
+export function forwardBackwardWords(
   branches: Branches,
   words: number,
   known: readonly (number | undefined)[],
@@ -52,7 +52,7 @@ export function smoothWords(
 
   backward.fill(1 / PHASES, words * PHASES, (words + 1) * PHASES);
   for (let j = words - 1; j >= 0; j--) {
-    wander(backward, (j + 1) * PHASES, other, 0, BITS);
+    walkPhase(backward, (j + 1) * PHASES, other, 0, BITS);
     checkBitsBack(branches, j, other, byZeros);
     informationBack(branches, j, known[j], space, backward, j * PHASES);
     normalise(backward, j * PHASES);
@@ -62,7 +62,7 @@ export function smoothWords(
   const top = tree[INFORMATION_BITS] as Float64Array;
   for (let j = 0; j < words; j++) {
     grow(branches, j, forward, tree);
-    wander(backward, (j + 1) * PHASES, other, 0, BITS);
+    walkPhase(backward, (j + 1) * PHASES, other, 0, BITS);
     checkBitsBack(branches, j, other, byZeros);
     const free = freeBits(branches, j, forward, other);
     for (let symbol = 0; symbol < SYMBOLS; symbol++) {
@@ -81,7 +81,7 @@ export function smoothWords(
       for (let s = 0; s < PHASES; s++) byZeros[z + s] = (byZeros[z + s] as number) + (top[v + s] as number);
     }
     checkBitsOn(branches, j, byZeros, moved);
-    wander(moved, 0, forward, (j + 1) * PHASES, BITS);
+    walkPhase(moved, 0, forward, (j + 1) * PHASES, BITS);
     normalise(forward, (j + 1) * PHASES);
   }
 }
@@ -111,7 +111,7 @@ export function streamLikelihood(branches: Branches, words: number): (symbols: r
       step(now, 0, likelihood, (2 * k + 1) * PHASES, 1, next, 0);
       [now, next] = [next, now];
     }
-    wander(now, 0, from, 0, BITS);
+    walkPhase(now, 0, from, 0, BITS);
   };
   const runKnown = (j: number, symbol: number, from: Float64Array): void => {
     now.set(from);
@@ -121,14 +121,14 @@ export function streamLikelihood(branches: Branches, words: number): (symbols: r
       step(now, 0, likelihood, (2 * (j * BITS + bit) + value) * PHASES, value, next, 0);
       [now, next] = [next, now];
     }
-    wander(now, 0, from, 0, BITS);
+    walkPhase(now, 0, from, 0, BITS);
   };
 
   // What is heard from word j on when its bits are free: by phase, and as a logarithm.
   const backward = new Float64Array((words + 1) * PHASES).fill(1 / PHASES);
   const rest = new Float64Array(words + 1);
   for (let j = words - 1; j >= 0; j--) {
-    wander(backward, (j + 1) * PHASES, now, 0, BITS);
+    walkPhase(backward, (j + 1) * PHASES, now, 0, BITS);
     for (let k = (j + 1) * BITS - 1; k >= j * BITS; k--) {
       next.fill(0);
       stepBack(now, 0, likelihood, 2 * k * PHASES, 0, next, 0);
