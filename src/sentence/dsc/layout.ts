@@ -6,9 +6,9 @@ import { countNotice } from './count-notice.ts';
  * of IEC 61162-1 has it (from memory; its checksum holds).
  */
 export function inEleven(texts: readonly string[]): readonly string[] {
-  const [, , , , , , , , , , end = '', mark = ''] = texts;
-  const isTwelve =
-    texts.length === 12 && texts[9] === '' && /^[RBS]$/.test(end) && (mark === '' || mark === 'E');
+  if (texts.length !== 12) return texts;
+  const [end = '', mark = ''] = texts.slice(10);
+  const isTwelve = texts[9] === '' && /^[RBS]$/.test(end) && (mark === '' || mark === 'E');
   return isTwelve ? texts.toSpliced(9, 1) : texts;
 }
 

@@ -1,6 +1,6 @@
 import type { Symbols } from '../../call/index.ts';
 import type { EndOfSequence } from '../../call/internal.ts';
-import { endsOfSequence, nameOfSymbol, symbolOfName } from '../../call/internal.ts';
+import { endsOfSequence, nameOfSymbol } from '../../call/internal.ts';
 
 /** The letters of field 10 (IEC 61162-1, `DSC` sentence). */
 const END_LETTERS: Readonly<Record<EndOfSequence, string>> = {
@@ -11,9 +11,8 @@ const END_LETTERS: Readonly<Record<EndOfSequence, string>> = {
 
 /** The end of sequence that a letter means, `null` when it is another letter. */
 export function endOfLetter(letter: string): number | null {
-  const names = Object.keys(END_LETTERS) as EndOfSequence[];
-  const name = names.find((each) => END_LETTERS[each] === letter);
-  return name === undefined ? null : symbolOfName(endsOfSequence, name);
+  for (const [symbol, name] of endsOfSequence.rows) if (END_LETTERS[name] === letter) return symbol;
+  return null;
 }
 
 /** The letter of an end of sequence, empty when it has none. */

@@ -23,7 +23,7 @@ export function callReading(
     line: open.line,
     offset: open.offset,
     at,
-    notices: open.notices.concat(dsc.notices, read.notices, unnamed, notices),
+    notices: [...open.notices, ...dsc.notices, ...read.notices, ...unnamed, ...notices],
     event: open.event,
     repeat: open.repeat,
     stage,
