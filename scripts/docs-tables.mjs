@@ -204,7 +204,7 @@ function compositionsPage() {
   page(
     'call-compositions',
     'Call compositions',
-    'Which fields each kind of call is made of, in the order on the air. The number behind a field counts its symbols on VHF; `characters` counts the information characters before the end of sequence, the format specifier twice. Equipment: A full, D fixed set of small craft, H hand-held, M man-overboard device, and coast stations; who is not named does not send it, and *guarded* means only past a guard against sending it by mistake. The last column names the table of ITU-R M.493-16 Annex 1.',
+    'Which fields each kind of call is made of, in the order on the air. The number after a field counts its symbols on VHF; `characters` counts the information characters before the end of sequence, the format specifier twice. Equipment: A full, D fixed set of small craft, H hand-held, M man-overboard device, and coast stations; who is not named does not send it, and *guarded* means only past a guard against sending it by mistake. The last column names the table of ITU-R M.493-16 Annex 1.',
     'All rows are remembered from ITU-R M.493-16; several agree with Japanese restatements, see [deviations](../deviations.md). Which class of equipment may send what is remembered with little confidence: it gives hints and refuses nothing. How calls are made and read: [guide to calls](../guide/call.md).',
     table(
       [

@@ -41,9 +41,11 @@ function panel(source: string, number: number): HTMLDetailsElement {
     'aria-label': `What example ${number} prints`,
   });
   const state = h('span', { role: 'status' });
-  const [run, stop, back] = ['Run', 'Stop', 'As it was'].map((word) =>
-    h('button', { type: 'button' }, word),
-  ) as [HTMLButtonElement, HTMLButtonElement, HTMLButtonElement];
+  const [run, stop, back] = ['Run', 'Stop', 'Reset'].map((word) => h('button', { type: 'button' }, word)) as [
+    HTMLButtonElement,
+    HTMLButtonElement,
+    HTMLButtonElement,
+  ];
   stop.disabled = true;
   output.hidden = true;
   let end: (how: string) => void = () => {};

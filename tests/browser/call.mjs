@@ -217,7 +217,7 @@ export const callChecks = [
           page.locator('#cautions li').first(),
           /^Only (?:in|about) grave and imminent danger.*never as a test/,
         );
-        assert.doesNotMatch((await page.locator('#notices').textContent()) ?? '', /Nothing in the tables/);
+        assert.doesNotMatch((await page.locator('#notices').textContent()) ?? '', /No objection found/);
       }
       await page.goto(at('workbench/call.html#kind=distress-alert'));
       assert.doesNotMatch(

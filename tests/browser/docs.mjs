@@ -72,7 +72,7 @@ export const docsChecks = [
       await state.filter({ hasText: 'Stopped' }).waitFor();
       await run('throw new RangeError("so");');
       await state.filter({ hasText: 'RangeError: so' }).waitFor();
-      await panel.getByRole('button', { name: 'As it was' }).click();
+      await panel.getByRole('button', { name: 'Reset' }).click();
       assert.match(await code.inputValue(), /import/);
     },
   },

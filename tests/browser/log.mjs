@@ -20,10 +20,7 @@ export const logChecks = [
     async run({ page, open }) {
       await open('workbench/log.html');
       await page.getByRole('button', { name: 'the same evening from the network' }).click();
-      await assertText(
-        page.locator('#in-short'),
-        /^11 calls and \d+ lines? with something amiss, in 253 lines/,
-      );
+      await assertText(page.locator('#in-short'), /^11 calls and \d+ lines? with problems, in 253 lines/);
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await assertText(page.locator('#report'), /packet-torn/);
       await assertText(page.locator('#report'), /call-repeated/);
@@ -45,11 +42,8 @@ export const logChecks = [
     name: 'log: the invented evening, pressed, opened, drawn',
     async run({ page, open }) {
       await open('workbench/log.html');
-      await page.getByRole('button', { name: 'take an invented evening' }).click();
-      await assertText(
-        page.locator('#in-short'),
-        /^\d+ calls and \d+ lines with something amiss, in 2\d lines/,
-      );
+      await page.getByRole('button', { name: 'try an example log' }).click();
+      await assertText(page.locator('#in-short'), /^\d+ calls and \d+ lines with problems, in 2\d lines/);
       await page.getByText('Distress alert from Bounty of Lorn').first().waitFor();
       await page.locator('#calls .caution').first().waitFor();
       const strokes = page.locator('.times svg');
@@ -139,9 +133,9 @@ export const logChecks = [
     async run({ page, open }) {
       await open('workbench/log.html');
       await page.locator('#log').fill('hello');
-      await assertText(page.locator('#in-short'), /^0 calls and 1 line with something amiss, in 1 line\./);
+      await assertText(page.locator('#in-short'), /^0 calls and 1 line with problems, in 1 line\./);
       // A call that waits for its expansion is told of after the lines behind it.
-      await page.getByRole('button', { name: 'take an invented evening' }).click();
+      await page.getByRole('button', { name: 'try an example log' }).click();
       await assertText(page.locator('#in-short'), /^[1-9]\d* calls/);
       await page.locator('#faults .entry').first().waitFor();
       // Why a display shows nothing comes before the calls, and distress before every other call.
@@ -200,7 +194,7 @@ export const logChecks = [
       await link.waitFor();
       const stations = new URLSearchParams((await link.getAttribute('href')).split('#')[1]).get('stations');
       assert.match(stations, /^!Bounty of Lorn; 56°25′ N 006°04′ W; 18:25$/m);
-      assert.equal(stations.match(/^!A vessel not named;/gm)?.length, 2);
+      assert.equal(stations.match(/^!An unnamed vessel;/gm)?.length, 2);
       await link.click();
       await page.getByRole('heading', { level: 3, name: /Bounty of Lorn, in distress/ }).waitFor();
     },
@@ -237,7 +231,7 @@ export const logChecks = [
     options: { viewport: { width: 390, height: 740 } },
     async run({ page, open }) {
       await open('workbench/log.html');
-      await page.getByRole('button', { name: 'take an invented evening' }).click();
+      await page.getByRole('button', { name: 'try an example log' }).click();
       await page.locator('#calls .entry').first().waitFor();
       const margins = await page
         .locator('.entry .margin')

@@ -43,7 +43,7 @@ export const numberChecks = [
       await page.keyboard.type('023299905');
       await page.keyboard.press('Tab');
       await page.keyboard.type('the own');
-      await page.getByText('It may not be used so.').waitFor();
+      await page.getByText('No, it cannot be used that way.').waitFor();
       await page.keyboard.press('Tab');
       assert.equal(await page.evaluate(() => document.activeElement?.id), 'set');
       await assertText(page.locator('#said'), /^Group of ship stations/);
@@ -54,7 +54,7 @@ export const numberChecks = [
     async run({ page, open }) {
       await open('workbench/number.html#number=023299905&use=own&set=coast');
       assert.equal(await page.locator('#set').inputValue(), 'coast');
-      await page.getByText('It may not be used so.').waitFor();
+      await page.getByText('No, it cannot be used that way.').waitFor();
       await page.getByRole('link', { name: '823299904' }).click();
       await assertText(page.locator('#in-short'), /^Hand-held/);
       await page.goBack();
@@ -85,7 +85,7 @@ export const numberChecks = [
       );
       await page.getByLabel('and it is to be').selectOption('group');
       await assertText(page.locator('#in-short'), / It may be called as a group\.$/);
-      const press = page.getByText('Ask, then press the reading');
+      const press = page.getByText('Check, then choose');
       await page.getByLabel('The number is').fill('12');
       await assertText(page.locator('#in-short'), /^7 digits are missing: an identity has nine\.$/);
       assert.equal(await press.count(), 0);

@@ -8,7 +8,7 @@ export const soundChecks = [
     name: 'sound: the invented minute',
     async run({ page, open }) {
       await open('workbench/sound.html');
-      await page.getByRole('button', { name: 'Listen to an invented minute' }).click();
+      await page.getByRole('button', { name: 'Try an example recording (13 s)' }).click();
       await assertText(page.locator('#in-short'), /^4 calls heard/);
       // The picture says in words what it shows, and marks each call where its card says it is.
       const picture = page.locator('.wave svg');

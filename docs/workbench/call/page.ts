@@ -130,7 +130,7 @@ function noticesOf(call: Call, question: Question): HTMLElement {
         ? 'No reason, if an alert was false: cancel it at once on the radio that sent it, and by voice on channel 16.'
         : call.kind.startsWith('distress-')
           ? 'Everything, unless somebody is in grave and imminent danger. That its form agrees with the tables is no leave to send it.'
-          : 'Nothing in the tables. That is no leave to send: the licence and the operator decide.',
+          : 'No objection found. That is not permission to send: the licence and the operator decide.',
     )
   );
 }
@@ -151,7 +151,7 @@ function wire(call: Call): readonly HTMLElement[] {
   if (call.kind.startsWith('distress-')) {
     return [received, h('p', {}, 'No sentence that would order a radio to send this is shown here.')];
   }
-  return [received, block('As a display would order it from a radio', 'commanded')];
+  return [received, block('As a plotter would tell a radio to send it', 'commanded')];
 }
 
 /** Distress needs the word that the sound stays off the air, every other call does not. */

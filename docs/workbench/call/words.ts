@@ -17,7 +17,7 @@ export function wordsToSpeak(call: Call, alertTime: TimeOfDay | null): Child {
   const spoken = spokenList(lines, otherName(call));
   if (call.kind.startsWith('distress-')) return [cautionBox([{ text: caution, clause }]), spoken];
   return [
-    spoken ?? h('p', {}, 'Nothing: the sets settle it between them.'),
+    spoken ?? h('p', {}, 'Nothing: the radios do it automatically.'),
     h('p', { class: 'mind' }, sentence(caution)),
   ];
 }

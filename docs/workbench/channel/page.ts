@@ -18,7 +18,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'channel-receive-only': 'Ships only listen',
   'channel-data-only': 'Not for speech',
   'channel-reserved': 'Kept for authorities',
-  'channel-not-to-be-named': 'Not to be named in a call',
+  'channel-not-to-be-named': 'Cannot be proposed in a call',
   'channel-distress-and-calling': 'For distress and calling',
   'channel-ships-only': 'No coast station there',
   'channel-two-frequency': 'Two frequencies, so ships do not hear each other',
@@ -46,8 +46,8 @@ function inShort({ ranked, plans, purpose }: WorkingChannels): string {
   if (best === undefined) return both === '' ? 'No channel serves.' : 'No channel serves both.';
   if (others.length === 0) return `Only channel ${best.designator} serves${both}.`;
   return purpose === 'ship-to-coast'
-    ? `The coast station chooses, among ${ranked.length} channels that serve${both}.`
-    : `Channel ${best.designator} first, of ${ranked.length} that serve${both}.`;
+    ? `The coast station chooses: ${ranked.length} channels are possible${both}.`
+    : `Use channel ${best.designator}; ${ranked.length - 1} others would also do${both}.`;
 }
 
 /** What holds for every channel with a coast station is said once. */
@@ -95,7 +95,7 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
     h(
       'details',
       {},
-      h('summary', {}, `${rows.length - SHOWN} more that serve`),
+      h('summary', {}, `${rows.length - SHOWN} more`),
       h('ol', { class: 'channels', start: SHOWN + 1 }, rows.slice(SHOWN)),
     ),
   ];

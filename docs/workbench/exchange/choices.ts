@@ -106,7 +106,7 @@ const ANSWERS = {
   traffic: 'Distress traffic is heard on channel 16',
   'no-traffic': 'Nothing is heard on channel 16',
   acknowledge: 'Acknowledge the alert',
-  dismiss: 'The distress is over: put it away',
+  dismiss: 'The distress is over: close this',
 } as const;
 
 /** The answers to the question of the advice, and the acknowledgement where it is allowed. */

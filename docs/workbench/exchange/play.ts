@@ -254,7 +254,7 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
       return said(`to channel ${effect.channel}`);
     case 'sound':
       return said(
-        `the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', for a moment' : ', until it is silenced'}`,
+        `the alarm for ${effect.alarm}${effect.lasts === 'short' ? ', briefly' : ', until it is silenced'}`,
       );
     case 'silence':
       return said(`the alarm for ${effect.alarm}`);

@@ -127,7 +127,7 @@ function hear(message: FromLogReader): void {
   byId('repairing').hidden = message.cable === 'network';
   const { calls, faults } = message.totals;
   announce(
-    `${plural(calls, 'call')} and ${plural(faults, 'line')} with something amiss, in ${plural(message.lines, 'line')}${message.cut ? ', the first 32 MB' : ''}.`,
+    `${plural(message.lines, 'line')}: ${plural(calls, 'call')}, ${faults} with problems${message.cut ? ', the first 32 MB' : ''}.`,
   );
   fill(
     byId('counts'),

@@ -11,7 +11,7 @@ export function placesLink(
   if (places.length === 0) return null;
   const stations = places
     .map(({ station, distress, text, time }) => {
-      const name = station === null ? 'A vessel not named' : (inventedName(station) ?? station);
+      const name = station === null ? 'An unnamed vessel' : (inventedName(station) ?? station);
       return `${distress ? '!' : ''}${name}; ${text}; ${time}`;
     })
     .join('\n');

@@ -11,7 +11,7 @@ export function reportOf(
   cut: boolean,
 ): readonly (HTMLElement | null)[] {
   return [
-    cut ? h('p', { class: 'mind' }, 'Looked at for this: the first 32 MB.') : null,
+    cut ? h('p', { class: 'mind' }, 'Only the first 32 MB were read.') : null,
     report.clean
       ? h('p', {}, 'Nothing on this wire explains it.')
       : h('ol', { class: 'entries' }, report.findings.map(findingItem)),

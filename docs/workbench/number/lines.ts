@@ -49,7 +49,7 @@ export function linesOf(identity: Identity): HTMLElement {
     },
   ];
   const lines: (LedgerLine | null)[] = [
-    { what: 'Held by', answer: form.holder },
+    { what: 'Used by', answer: form.holder },
     'mid' in identity
       ? {
           what: 'Issued by',

@@ -101,13 +101,13 @@ function useAnswer(
   const said = h(
     'div',
     { class: 'verdict' },
-    h('p', {}, h('b', {}, result.ok ? 'It may be used so.' : 'It may not be used so.')),
+    h('p', {}, h('b', {}, result.ok ? 'Yes, it can be used that way.' : 'No, it cannot be used that way.')),
     findings(result.ok ? result.notices : result.issues),
     use === 'own'
       ? h(
           'p',
           {},
-          'Many sets take an own number once and then only from the dealer. The licence says which number is yours.',
+          'Many radios accept their own number only once; after that a dealer must change it. The licence says which number is yours.',
         )
       : null,
   );

@@ -37,6 +37,6 @@ export function parseVariation(text: string): Result<number | null> {
 }
 
 function no(code: string, text: string, what: string, expected: string): Issue {
-  const given = text.trim() === '' ? 'The blank is empty' : `'${text.slice(0, 20)}' is no ${what}`;
+  const given = text.trim() === '' ? 'The field is empty' : `'${text.slice(0, 20)}' is no ${what}`;
   return { code, message: `${given}, ${expected} is one`, at: [], expected };
 }

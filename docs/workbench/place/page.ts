@@ -95,7 +95,7 @@ function answer(question: Question): void {
     const missing = Object.entries(asked).some(
       ([name, { ok }]) => !ok && (question[name] ?? '').trim() === '',
     );
-    announce(missing ? 'Something is missing.' : 'Something cannot be read.');
+    announce(missing ? 'Fill in the missing fields.' : 'One field could not be read.');
     waypoints = [];
     show([], null, 0);
     return;
@@ -201,7 +201,7 @@ function card(station: Placed, number: number, { position: from, pace, variation
       },
       {
         what: 'Middle of the box',
-        answer: [formatPosition(middle, { digits: 3 }), ', ', h('a', { href: uri }, 'open elsewhere')],
+        answer: [formatPosition(middle, { digits: 3 }), ', ', h('a', { href: uri }, 'open in a map app')],
         clause: 'RFC 5870',
       },
       {
@@ -210,7 +210,7 @@ function card(station: Placed, number: number, { position: from, pace, variation
         clause: 'geodesic on WGS 84',
       },
       {
-        what: 'Off by at most',
+        what: 'Up to this far off',
         answer: `${off.toLocaleString('en')} m, ${'step' in position ? 'by the digits that were typed' : 'when the digits were cut off'}`,
       },
       pace === 0
@@ -221,7 +221,7 @@ function card(station: Placed, number: number, { position: from, pace, variation
           },
       bounds.movement === null
         ? null
-        : { what: 'Run since', answer: `at most ${(bounds.movement / 1852).toFixed(2)} M` },
+        : { what: 'May have moved since', answer: `up to ${(bounds.movement / 1852).toFixed(2)} M` },
     ]),
   );
 }

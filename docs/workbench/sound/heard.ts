@@ -11,7 +11,7 @@ type CharacterQuality = Quality['characters'][number];
 const VERDICTS: Readonly<Record<Verdict, string>> = {
   clean: 'Received clean',
   repaired: 'Received with repair',
-  doubtful: 'Doubtful: received in error, act on nothing',
+  doubtful: 'Doubtful: received with errors. Do not act on it',
 };
 
 const SOURCES: Readonly<Record<CharacterQuality['source'], string>> = {
@@ -47,10 +47,10 @@ export function heardCard(
         answer: `${signed(heard.toneOffsetHz, 1)} Hz off, the high one ${signed(heard.toneBalanceDb, 1)} dB against the low one${heard.polarity === 'inverted' ? ', the wrong way round' : ''}`,
         clause: 'ITU-R M.493-16: 10 Hz allowed',
       },
-      { what: 'Speed', answer: `${signed(heard.clockErrorPpm, 0)} millionths off 1200 baud` },
+      { what: 'Speed', answer: `${signed(heard.clockErrorPpm, 0)} ppm from 1200 baud` },
       {
         what: 'Words',
-        answer: `${quality.words.differing} of ${quality.words.sent} say something else by themselves`,
+        answer: `${quality.words.differing} of ${quality.words.sent} words arrived wrong`,
       },
       {
         what: 'Error check',

@@ -155,7 +155,7 @@ async function startRecording(): Promise<void> {
     });
   } catch {
     record.disabled = false;
-    announce('The microphone was not opened: the browser or its owner did not allow it.');
+    announce('No microphone: allow it in the browser settings, or plug one in.');
     return;
   }
   const { sampleRate } = microphone;
