@@ -8,7 +8,7 @@ export const channelChecks = [
       await open('workbench/channel.html');
       await page.getByLabel('the other one').selectOption('United States');
       // 72 is intership in Radio Regulations Appendix 18 and non-commercial intership in 47 CFR 80.373(f).
-      await assertText(page.locator('#in-short'), /^Channel 72 first/);
+      await assertText(page.locator('#in-short'), /^Use channel 72/);
       // 06 is for intership safety in the United States, 47 CFR 80.373(f): not for ordinary talk.
       const served = await page.locator('#answer .channel > b').allTextContents();
       assert(!served.includes('06') && !served.includes('16') && !served.includes('70'));
@@ -36,7 +36,7 @@ export const channelChecks = [
     name: 'channel: why not 6 is answered for the plans and the talk that were chosen, with frequencies',
     async run({ page, open }) {
       await open('workbench/channel.html#channel-name=6');
-      await assertText(page.locator('#look-up'), /^Channel 06 serves this talk\./);
+      await assertText(page.locator('#look-up'), /^Channel 06 fits this talk\./);
       await page.getByLabel('the other one').selectOption('United States');
       // Intership safety only: 47 CFR 80.373(f).
       await assertText(page.locator('#look-up'), /^Not channel 06 for this talk\..*47 CFR 80\.373\(f\)/);
@@ -67,11 +67,11 @@ export const channelChecks = [
     async run({ page, open, at }) {
       await open('workbench/channel.html#purpose=intership-navigation');
       // 13 is for the safety of navigation: Radio Regulations Appendix 18.
-      await assertText(page.locator('#in-short'), /^Only channel 13 serves\.$/);
+      await assertText(page.locator('#in-short'), /^Only channel 13 fits\.$/);
       const told = (await page.locator('#answer').textContent()) ?? '';
       assert.equal(told.match(/for the safety of navigation; other uses/g)?.length, 1);
       await page.goto(at('workbench/channel.html#purpose=ship-to-coast'));
-      await assertText(page.locator('#in-short'), /^The coast station chooses, among \d+ channels/);
+      await assertText(page.locator('#in-short'), /^The coast station chooses: \d+ channels/);
       const once = (await page.locator('#answer').textContent()) ?? '';
       assert.equal(once.match(/is optional/g)?.length, 1);
     },

@@ -60,7 +60,7 @@ export const placeChecks = [
       assert.deepEqual(await page.locator('#answer h3').allTextContents(), ['1. A', '2. B']);
       await assertText(page.locator('figcaption'), /Hatched: where the report places her/);
       await page.locator('#variation').fill('around 3');
-      await assertText(page.locator('#issues'), /is no variation, 1\.5 W is one/);
+      await assertText(page.locator('#issues'), /Variation: expected one such as 1\.5 W, got/);
     },
   },
   {
@@ -95,12 +95,12 @@ export const placeChecks = [
     name: 'place: what cannot be read is said at its blank',
     async run({ page, open }) {
       await open('workbench/place.html#now=25:99&day=2026-02-30');
-      await assertText(page.locator('#in-short'), /^Something cannot be read\.$/);
-      await assertText(page.locator('#issues'), /“it is”: '25:99' is no time of day/);
+      await assertText(page.locator('#in-short'), /^One field could not be read\.$/);
+      await assertText(page.locator('#issues'), /“it is”: Time of day: expected .*'25:99'/);
       // February has 28 days in 2026, and 29 at most.
-      await assertText(page.locator('#issues'), /“on”: '2026-02-30' is no day of the calendar/);
+      await assertText(page.locator('#issues'), /“on”: Date: expected .*'2026-02-30'/);
       await page.locator('#now').fill('');
-      await assertText(page.locator('#in-short'), /^Something is missing\.$/);
+      await assertText(page.locator('#in-short'), /^Fill in the missing fields\.$/);
       await page.locator('#now').fill('14:46');
       await page.locator('#day').fill('2028-02-29');
       await page.locator('#plot').waitFor();

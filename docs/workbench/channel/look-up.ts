@@ -41,7 +41,7 @@ export function forThisTalk(name: string, { ranked, ruledOut }: WorkingChannels)
     );
   const serves = ranked.find(isMeant);
   if (serves !== undefined)
-    return h('p', {}, h('b', {}, `Channel ${serves.designator} serves this talk. `), sentence(serves.reason));
+    return h('p', {}, h('b', {}, `Channel ${serves.designator} fits this talk. `), sentence(serves.reason));
   const ruled = ruledOut.find(isMeant);
   if (ruled === undefined) return null;
   return h(

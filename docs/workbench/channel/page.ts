@@ -43,8 +43,8 @@ function answer(question: Question): void {
 function inShort({ ranked, plans, purpose }: WorkingChannels): string {
   const [best, ...others] = ranked;
   const both = plans.length > 1 ? ' both' : '';
-  if (best === undefined) return both === '' ? 'No channel serves.' : 'No channel serves both.';
-  if (others.length === 0) return `Only channel ${best.designator} serves${both}.`;
+  if (best === undefined) return both === '' ? 'No channel fits.' : 'No channel fits both.';
+  if (others.length === 0) return `Only channel ${best.designator} fits${both}.`;
   return purpose === 'ship-to-coast'
     ? `The coast station chooses: ${ranked.length} channels are possible${both}.`
     : `Use channel ${best.designator}; ${ranked.length - 1} others would also do${both}.`;
