@@ -16,7 +16,7 @@ export interface WavReception {
   readonly bursts: readonly {
     /** Channels in which the same call was heard at the same instant, counted from 0, the one with least noise first. */
     readonly channels: readonly number[];
-    /** The burst as it was heard in the first of them. */
+    /** The burst as it was heard in the first of them; its `event` counts the calls of that channel. */
     readonly burst: HeardBurst;
   }[];
 }
@@ -90,7 +90,11 @@ function addTo(
       burst.reception.information.join() === one.burst.reception.information.join(),
   );
   const known = bursts[at];
+  const [channel] = one.channels;
   if (known === undefined) bursts.push(one);
+  // Of an attempt the same burst is reported once more, surer, when the calls after it are joined.
+  else if (known.channels[0] === channel) bursts[at] = { ...known, burst: one.burst };
+  else if (known.channels.includes(channel as number)) return;
   else if (one.burst.ebN0Db > known.burst.ebN0Db)
     bursts[at] = { channels: [...one.channels, ...known.channels], burst: one.burst };
   else bursts[at] = { channels: [...known.channels, ...one.channels], burst: known.burst };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { throughPath } from '../../bench/receiver/channel.ts';
+import { randomFrom } from '../../bench/receiver/random.ts';
 import { modulate, receiveWav, writeWav } from '../../src/audio/index.ts';
 import { encodeCall } from '../../src/burst/index.ts';
-import { composePositionRequest, composeTestCall } from '../../src/call/index.ts';
+import { composeDistressAlert, composePositionRequest, composeTestCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // Invented stations of the demo scenario.
@@ -35,6 +37,17 @@ const kinds = (file: Uint8Array, channel?: number) =>
 const silence = new Float32Array(8000);
 
 describe('the calls in a file', () => {
+  it('are given once though a later call of their attempt makes them surer', () => {
+    const { bits } = encodeCall(composeDistressAlert({ from: '232999218', nature: 'sinking' }));
+    const path = { sampleRate, ebN0Db: -4, gain: 0.1, before: 0.1, behind: 0.1 };
+    for (const seed of [1, 2]) {
+      const samples = throughPath(bits.repeat(5), path, randomFrom(seed));
+      const { bursts } = valueOf(receiveWav(writeWav(samples, { sampleRate })));
+      expect(bursts.length).toBeGreaterThan(0);
+      for (const { channels } of bursts) expect(channels).toEqual([0]);
+    }
+  });
+
   it('are found on whichever channel they are', () => {
     expect(kinds(fileOf([silence, sound(test)]))).toEqual(['1: test-call']);
     expect(kinds(fileOf([sound(test), silence, silence]))).toEqual(['0: test-call']);
