@@ -4,7 +4,7 @@ import type { BURST_ISSUE_CODES } from '../src/burst/index.ts';
 import type { Call } from '../src/call/index.ts';
 import type { Reading } from '../src/report/index.ts';
 import type { Issue } from '../src/result/index.ts';
-import type { Effect } from '../src/station/index.ts';
+import type { Dialogue, Effect, StationEvent } from '../src/station/index.ts';
 
 const impossible = (_: never): void => {};
 
@@ -145,6 +145,83 @@ export function allEffectsButOne(effect: Effect): void {
       impossible(effect);
   }
 }
+
+export function everyDialogue(dialogue: Dialogue): void {
+  switch (dialogue.procedure) {
+    case 'outgoing':
+    case 'incoming':
+    case 'own-distress':
+    case 'heard-distress':
+      return;
+    default:
+      impossible(dialogue);
+  }
+}
+
+export function everyEvent(event: StationEvent): void {
+  switch (event.kind) {
+    case 'clock':
+    case 'received':
+    case 'channel':
+    case 'tuned':
+    case 'sent':
+    case 'send-failed':
+    case 'fix':
+    case 'settings':
+    case 'call':
+    case 'answer':
+    case 'reject':
+    case 'counter-propose':
+    case 'confirm':
+    case 'decline':
+    case 'retry':
+    case 'dismiss':
+    case 'select':
+    case 'spoken':
+    case 'assist':
+    case 'stand-by':
+    case 'traffic':
+    case 'no-traffic':
+    case 'acknowledge':
+    case 'silence':
+    case 'prepare-alert':
+    case 'press-alert':
+    case 'release-alert':
+    case 'stop-alert':
+    case 'cancel-alert':
+    case 'describe-alert':
+    case 'note':
+      return;
+    default:
+      impossible(event);
+  }
+}
+
+// A member is one kind by its name, and a test of the tag narrows the union to it.
+
+export function oneKind(call: Call<'test-call'>): 'station' {
+  return call.to.kind;
+}
+
+export function narrowed(call: Call): string | null {
+  if (call.kind === 'distress-relay') return call.distressed;
+  // @ts-expect-error not every other call names a vessel in distress
+  return call.distressed;
+}
+
+export function narrowedTwice(reading: Reading, event: StationEvent, effect: Effect): string | null {
+  if (reading.kind === 'ais') return reading.report.mmsi;
+  if (event.kind === 'counter-propose') return event.channel;
+  if (effect.kind === 'issue') return effect.issue.code;
+  // @ts-expect-error no other reading has a report
+  return reading.report;
+}
+
+// @ts-expect-error no kind of call has that name
+export type Misspelt = Call<'test-cal'>;
+
+// @ts-expect-error a test call has no position
+export const wrong: Call<'test-call'> = { kind: 'test-call', from: null, position: null };
 
 /** An issue of a room, told by its code. */
 type BurstIssueCode = (typeof BURST_ISSUE_CODES)[number]['code'];
