@@ -25,7 +25,7 @@ const at = (north, west, antennaHeight) => ({
   position: { latitude: 56 + north / 60, longitude: -(6 + west / 60) },
   antennaHeight,
 });
-const person = { answers: 'able', delay: [4, 12], talk: [40, 90] };
+const person = { answers: 'able', delaySeconds: [4, 12], talkSeconds: [40, 90] };
 const groups = [sailingClub];
 
 const stations = [
@@ -47,17 +47,17 @@ const stations = [
   { name: 'Bounty of Lorn', settings: { mmsi: '232999218' }, ...at(14, 41, 6), person },
 ];
 
-const calls = (seconds, station, call) => ({ at: seconds, station, event: { kind: 'call', call } });
+const calls = (seconds, station, call) => ({ afterSeconds: seconds, station, event: { kind: 'call', call } });
 const script = [
   calls(5, 'Merrow', composeTestCall({ from: merrow, to: coastguard })),
   calls(60, 'Merrow', composeIndividualCall({ from: merrow, to: tern, channel: '72' })),
   calls(240, 'Tern of Ardle', composePositionRequest({ from: tern, to: kittiwake })),
   calls(400, 'Merrow', composeGroupCall({ from: merrow, to: sailingClub, channel: '77' })),
-  { at: 900, station: 'Bounty of Lorn', event: { kind: 'prepare-alert', nature: 'flooding' } },
-  { at: 902, station: 'Bounty of Lorn', event: { kind: 'press-alert' } },
+  { afterSeconds: 900, station: 'Bounty of Lorn', event: { kind: 'prepare-alert', nature: 'flooding' } },
+  { afterSeconds: 902, station: 'Bounty of Lorn', event: { kind: 'press-alert' } },
 ];
 
-const evening = simulate(stations, script, { seed: 7, duration: 1800, bitErrorRate: 1e-4 });
+const evening = simulate(stations, script, { seed: 7, durationSeconds: 1800, bitErrorRate: 1e-4 });
 for (const line of writeTimeLine(evening, { names: { [sailingClub]: 'Ardle Sailing Club' } }))
   console.log(line);
 

@@ -39,14 +39,14 @@ const coasts: SimulatedStation[] = Array.from({ length: 4 }, (_, index) => ({
   position: destination(CENTRE, index * 90, 2 * 1852),
   antennaHeight: 120,
   // One of them minds distress; the others are machines.
-  ...(index === 0 && { person: { answers: 'able', delay: [5, 20], talk: [20, 60] } }),
+  ...(index === 0 && { person: { answers: 'able', delaySeconds: [5, 20], talkSeconds: [20, 60] } }),
 }));
 const ships: SimulatedStation[] = Array.from({ length: SHIPS }, (_, index) => ({
   name: `ship ${index}`,
   settings: { mmsi: `232${900000 + index}`, equipment: index % 10 === 0 ? 'A' : 'D', policies: answersAlone },
   position: destination(CENTRE, draw() * 360, Math.sqrt(draw()) * RADIUS * 1852),
   antennaHeight: 3 + draw() * 15,
-  person: { answers: 'able', delay: [2, 30], talk: [20, 60] },
+  person: { answers: 'able', delaySeconds: [2, 30], talkSeconds: [20, 60] },
 }));
 const stations = [...coasts, ...ships];
 
@@ -70,13 +70,13 @@ function scriptFor(hours: number): ScriptLine[] {
           : composeTestCall(parties);
     // One attempt each: the limit counts calls, and repeats to ships out of reach would come on top.
     const event = { kind: 'call', call: composed, attempts: 1 } as const;
-    script.push({ at: draw() * 3600 * hours, station: caller.name, event });
+    script.push({ afterSeconds: draw() * 3600 * hours, station: caller.name, event });
   }
   for (let alert = 0; alert < ATTEMPTS_AN_HOUR * hours; alert++) {
-    const at = draw() * 3600 * hours;
+    const afterSeconds = draw() * 3600 * hours;
     const { name } = pick(ships);
-    script.push({ at, station: name, event: { kind: 'prepare-alert' } });
-    script.push({ at: at + 1, station: name, event: { kind: 'press-alert' } });
+    script.push({ afterSeconds, station: name, event: { kind: 'prepare-alert' } });
+    script.push({ afterSeconds: afterSeconds + 1, station: name, event: { kind: 'press-alert' } });
   }
   return script;
 }
@@ -88,7 +88,7 @@ for (const hours of LENGTHS) {
   const started = process.cpuUsage();
   const { channel70, states, moments } = simulate(stations, script, {
     seed: 1,
-    duration: 3600 * hours,
+    durationSeconds: 3600 * hours,
     bitErrorRate: 0,
   });
   const { user, system } = process.cpuUsage(started);

@@ -84,7 +84,7 @@ export function simplexChannel(
  * ```ts
  * import { duplexChannel } from 'seahail/channel';
  *
- * console.log(duplexChannel('31', 157_550, 162_150, { uses: ['marina'] }).intership.nonCommercial); // no
+ * console.log(duplexChannel('31', 157_550, 162_150, { uses: ['marina'] }).intership.nonCommercial); // prohibited
  * ```
  */
 export function duplexChannel(

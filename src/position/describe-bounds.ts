@@ -15,7 +15,7 @@ import { MILE } from './units.ts';
  * const kittiwake = toReportedPosition({ latitude: 56.36, longitude: -6.39 });
  * const now = Date.UTC(2026, 5, 1, 14, 4);
  * console.log(describeBounds(boundsFrom(merrow, kittiwake, { at: now, now, speed: 3 })));
- * // within 1.8 nautical miles, no bearing can be given, fix less than a minute old
+ * // within 1.8 nautical miles, bearing unknown, fix less than a minute old
  * ```
  */
 export function describeBounds(bounds: Bounds): string {

@@ -38,7 +38,7 @@ const UNTIL_SPOKEN = [120, 240] as const;
 
 /** A coast station acknowledges by hand; aboard, the person who answers calls offers help once the coast has answered. */
 function adviceTaken(
-  { answers, delay }: NonNullable<SimulatedStation['person']>,
+  { answers, delaySeconds: delay }: NonNullable<SimulatedStation['person']>,
   { settings }: StationState,
   { advice }: Effect<'advise'>,
   dialogue: number,
@@ -64,7 +64,7 @@ function isOwnDistress({ dialogues }: StationState, dialogue: number): boolean {
 }
 
 function answerTo(
-  { answers, delay }: NonNullable<SimulatedStation['person']>,
+  { answers, delaySeconds: delay }: NonNullable<SimulatedStation['person']>,
   { question }: Effect<'ask'>,
   dialogue: number,
 ): Reaction | null {
@@ -82,7 +82,7 @@ function answerTo(
 }
 
 function speakFor(
-  { talk }: NonNullable<SimulatedStation['person']>,
+  { talkSeconds: talk }: NonNullable<SimulatedStation['person']>,
   { situation }: Effect<'speak'>,
   dialogue: number,
 ): Reaction {

@@ -64,20 +64,20 @@ export function simulate(
   {
     seed,
     start = DEFAULT_START,
-    duration = 3600,
+    durationSeconds = 3600,
     bitErrorRate = 0.001,
-    carrierDelay = 10,
+    carrierDelayMs = 10,
   }: {
     /** Any integer: the same seed gives the same simulation. */
     readonly seed: number;
     /** Start, epoch milliseconds; 2026-06-01 18:00 UTC when absent. */
     readonly start?: number;
     /** Seconds to simulate; one hour when absent. */
-    readonly duration?: number;
+    readonly durationSeconds?: number;
     /** Share of bits that come wrong even without another transmission on top; 0.001 when absent. */
     readonly bitErrorRate?: number;
     /** Milliseconds until a station notices that another transmits; 10 when absent. */
-    readonly carrierDelay?: number;
+    readonly carrierDelayMs?: number;
   },
 ): SimulationResult {
   const places = stations.map((station, index) => createPlace(station, index, seed + index));
@@ -105,12 +105,12 @@ export function simulate(
     if (place.station.receiver !== false)
       agenda.add(start, { kind: 'event', station: place.index, event: fixOf(place) });
   }
-  for (const { at, station, event } of script) {
+  for (const { afterSeconds, station, event } of script) {
     const place = byName.get(station);
     if (place === undefined) throw new RangeError(`simulate: no station has the name '${station}'`);
-    agenda.add(start + at * 1000, { kind: 'event', station: place.index, event });
+    agenda.add(start + afterSeconds * 1000, { kind: 'event', station: place.index, event });
   }
-  const end = start + duration * 1000;
+  const end = start + durationSeconds * 1000;
   for (let next = agenda.take(); next !== null && next.at <= end; next = agenda.take()) {
     now = next.at;
     happen(next.thing);
@@ -122,7 +122,7 @@ export function simulate(
     channel70: {
       bursts: count.bursts,
       busySeconds,
-      erlang: busySeconds / duration,
+      erlang: busySeconds / durationSeconds,
       meant: { heard: count.heard, clean: count.clean, lost: count.lost },
       alerts: { attempts: count.attempts, spoilt: count.spoilt },
       events: count.events,
@@ -165,13 +165,13 @@ export function simulate(
     if (event.kind !== 'channel' && place.state.channelBusy !== busy) give(place, { kind: 'channel', busy });
     count.events++;
     const { station } = place;
-    const clockError = station.clockError ?? 0;
-    const { state, effects } = step(place.state, { ...event, at: now + clockError } as StationEvent);
+    const clockErrorMs = station.clockErrorMs ?? 0;
+    const { state, effects } = step(place.state, { ...event, at: now + clockErrorMs } as StationEvent);
     place.state = state;
     for (const effect of effects) {
       if (effect.kind === 'wake') {
         if (effect.at !== null)
-          agenda.add(effect.at - clockError, { kind: 'wake', station: place.index, at: effect.at });
+          agenda.add(effect.at - clockErrorMs, { kind: 'wake', station: place.index, at: effect.at });
         continue;
       }
       moments.push({ at: now, station: station.name, effect });
@@ -195,7 +195,7 @@ export function simulate(
     place.sending = bursts;
     air.begin(bursts, now);
     count.bursts += bursts.length;
-    agenda.add(now + carrierDelay, { kind: 'carrier', transmission: first });
+    agenda.add(now + carrierDelayMs, { kind: 'carrier', transmission: first });
     for (const burst of bursts) {
       agenda.add(burst.end, { kind: 'end', transmission: burst, dialogue: burst === last ? dialogue : null });
     }

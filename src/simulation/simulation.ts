@@ -14,22 +14,22 @@ export interface SimulatedStation {
   /** Whether a position receiver is connected; `true` when absent. */
   readonly receiver?: boolean;
   /** By how many milliseconds its clock is ahead; 0 when absent. */
-  readonly clockError?: number;
+  readonly clockErrorMs?: number;
   /** Who minds it; nobody when absent. */
   readonly person?: {
     /** How calls are answered: `'able'`, with a reason not to, or not at all. */
     readonly answers: 'able' | Reason | 'never';
     /** Seconds until the person acts, least and most. */
-    readonly delay: readonly [least: number, most: number];
+    readonly delaySeconds: readonly [least: number, most: number];
     /** Seconds of talk on a working channel, least and most. */
-    readonly talk: readonly [least: number, most: number];
+    readonly talkSeconds: readonly [least: number, most: number];
   };
 }
 
 /** One thing that a person does at a set time. */
 export interface ScriptLine {
   /** Seconds from the start. */
-  readonly at: number;
+  readonly afterSeconds: number;
   /** Name of the station. */
   readonly station: string;
   /** An act on a dialogue whose `dialogue` is 0 is meant for the active one. */

@@ -20,7 +20,7 @@ import type { SimulatedMoment, SimulationResult } from './simulation.ts';
  *   antennaHeight: 12,
  * };
  * const note = { kind: 'note', text: 'Anchored in four metres' } as const;
- * const evening = simulate([merrow], [{ at: 60, station: 'Merrow', event: note }], { seed: 1 });
+ * const evening = simulate([merrow], [{ afterSeconds: 60, station: 'Merrow', event: note }], { seed: 1 });
  * console.log(writeTimeLine(evening)[0]); // 18:01:00  Merrow  Anchored in four metres
  * ```
  */

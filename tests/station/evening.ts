@@ -11,7 +11,7 @@ const at = (latitude: number, longitude: number, antennaHeight: number) => ({
   position: { latitude: 56 + latitude / 60, longitude: -(6 + longitude / 60) },
   antennaHeight,
 });
-const person = { answers: 'able', delay: [4, 12], talk: [40, 90] } as const;
+const person = { answers: 'able', delaySeconds: [4, 12], talkSeconds: [40, 90] } as const;
 const club = ['023299905'];
 
 export const evening: readonly SimulatedStation[] = [
@@ -27,7 +27,7 @@ export const evening: readonly SimulatedStation[] = [
     settings: { mmsi: '232999142', groups: club },
     ...at(21, 26, 7),
     person,
-    clockError: 1500,
+    clockErrorMs: 1500,
   },
   {
     name: 'Pellinore',
@@ -41,12 +41,12 @@ export const evening: readonly SimulatedStation[] = [
 
 export const eveningScript: readonly ScriptLine[] = [
   {
-    at: 5,
+    afterSeconds: 5,
     station: 'Merrow',
     event: { kind: 'call', call: composeTestCall({ from: '232999871', to: '002329990' }) },
   },
   {
-    at: 60,
+    afterSeconds: 60,
     station: 'Merrow',
     event: {
       kind: 'call',
@@ -54,15 +54,15 @@ export const eveningScript: readonly ScriptLine[] = [
     },
   },
   {
-    at: 240,
+    afterSeconds: 240,
     station: 'Tern of Ardle',
     event: { kind: 'call', call: composePositionRequest({ from: '232999142', to: '823299904' }) },
   },
   {
-    at: 400,
+    afterSeconds: 400,
     station: 'Merrow',
     event: { kind: 'call', call: composeGroupCall({ from: '232999871', to: '023299905', channel: '77' }) },
   },
-  { at: 900, station: 'Bounty of Lorn', event: { kind: 'prepare-alert', nature: 'flooding' } },
-  { at: 902, station: 'Bounty of Lorn', event: { kind: 'press-alert' } },
+  { afterSeconds: 900, station: 'Bounty of Lorn', event: { kind: 'prepare-alert', nature: 'flooding' } },
+  { afterSeconds: 902, station: 'Bounty of Lorn', event: { kind: 'press-alert' } },
 ];

@@ -58,13 +58,13 @@ const toTern = {
 describe('a simulation', () => {
   it('is the same for the same seed, and another for another', () => {
     const run = (seed: number) =>
-      simulate(evening, eveningScript, { seed, duration: 1800, bitErrorRate: 1e-4 });
+      simulate(evening, eveningScript, { seed, durationSeconds: 1800, bitErrorRate: 1e-4 });
     expect(run(7)).toEqual(run(7));
     expect(writeTimeLine(run(8))).not.toEqual(writeTimeLine(run(7)));
   });
 
   it('reads like a log book', () => {
-    const lines = writeTimeLine(simulate(evening, eveningScript, { seed: 7, duration: 1800 }), {
+    const lines = writeTimeLine(simulate(evening, eveningScript, { seed: 7, durationSeconds: 1800 }), {
       names: { '023299905': 'Ardle Sailing Club' },
     });
     expect(lines).toContain(
@@ -76,13 +76,13 @@ describe('a simulation', () => {
 
   it('refuses names that are not clear', () => {
     expect(() => simulate([ship('A', own), ship('A', friend)], [], { seed: 1 })).toThrow(RangeError);
-    expect(() => simulate([], [{ at: 1, station: 'B', event: { kind: 'silence' } }], { seed: 1 })).toThrow(
-      RangeError,
-    );
+    expect(() =>
+      simulate([], [{ afterSeconds: 1, station: 'B', event: { kind: 'silence' } }], { seed: 1 }),
+    ).toThrow(RangeError);
   });
 
   it('does not care how wrong the clocks are', () => {
-    const answered = [-86_400_000, 0, 3_600_000].map((clockError) => {
+    const answered = [-86_400_000, 0, 3_600_000].map((clockErrorMs) => {
       const policies = {
         individual: 'automatic',
         position: 'by-hand',
@@ -92,10 +92,14 @@ describe('a simulation', () => {
         area: 'by-hand',
         'all-ships': 'by-hand',
       } as const;
-      const tern = ship('Tern', friend, 1, { clockError, settings: { mmsi: friend, policies } });
-      const result = simulate([ship('Merrow', own), tern], [{ at: 5, station: 'Merrow', event: toTern }], {
-        seed: 1,
-      });
+      const tern = ship('Tern', friend, 1, { clockErrorMs, settings: { mmsi: friend, policies } });
+      const result = simulate(
+        [ship('Merrow', own), tern],
+        [{ afterSeconds: 5, station: 'Merrow', event: toTern }],
+        {
+          seed: 1,
+        },
+      );
       return heardBy(result, 'Merrow').map(({ kind }) => kind);
     });
     expect(answered).toEqual(Array.from({ length: 3 }, () => ['individual-acknowledgement']));
@@ -107,10 +111,16 @@ describe('a simulation', () => {
       ['busy', 'unable-to-comply'],
       ['never', undefined],
     ] as const) {
-      const tern = ship('Tern', friend, 1, { person: { answers, delay: [200, 280], talk: [10, 20] } });
-      const result = simulate([ship('Merrow', own), tern], [{ at: 5, station: 'Merrow', event: toTern }], {
-        seed: 3,
+      const tern = ship('Tern', friend, 1, {
+        person: { answers, delaySeconds: [200, 280], talkSeconds: [10, 20] },
       });
+      const result = simulate(
+        [ship('Merrow', own), tern],
+        [{ afterSeconds: 5, station: 'Merrow', event: toTern }],
+        {
+          seed: 3,
+        },
+      );
       expect(heardBy(result, 'Merrow')[0]?.kind).toBe(kind);
     }
   });
@@ -124,11 +134,11 @@ describe('propagation', () => {
   ])('ends at the radio horizon: at %f miles %i call is heard', (miles, count) => {
     const result = simulate(
       [ship('Merrow', own), ship('Tern', friend, miles)],
-      [{ at: 5, station: 'Merrow', event: toTern }],
+      [{ afterSeconds: 5, station: 'Merrow', event: toTern }],
       {
         seed: 1,
         bitErrorRate: 0,
-        duration: 60,
+        durationSeconds: 60,
       },
     );
     expect(heardBy(result, 'Tern')).toHaveLength(count);
@@ -149,10 +159,10 @@ describe('two transmissions', () => {
     const west = ship('West', own, 0, { position: destination(home, 270, 6 * 1852) });
     const east = ship('East', friend, 6);
     const script = [
-      { at: 5, station: 'West', event: request(own) },
-      { at: 5.1, station: 'East', event: request(friend) },
+      { afterSeconds: 5, station: 'West', event: request(own) },
+      { afterSeconds: 5.1, station: 'East', event: request(friend) },
     ];
-    const result = simulate([west, east, skerra], script, { seed: 1, bitErrorRate: 0, duration: 60 });
+    const result = simulate([west, east, skerra], script, { seed: 1, bitErrorRate: 0, durationSeconds: 60 });
     expect(result.channel70.bursts).toBe(2);
     expect(heardBy(result, 'Skerra')).toEqual([]);
     expect(result.channel70.meant.lost).toBe(2);
@@ -160,13 +170,13 @@ describe('two transmissions', () => {
 
   it('of stations that hear each other come one after the other', () => {
     const script = [
-      { at: 5, station: 'Merrow', event: request(own) },
-      { at: 5.1, station: 'Tern', event: request(friend) },
+      { afterSeconds: 5, station: 'Merrow', event: request(own) },
+      { afterSeconds: 5.1, station: 'Tern', event: request(friend) },
     ];
     const result = simulate([ship('Merrow', own), ship('Tern', friend, 1), skerra], script, {
       seed: 1,
       bitErrorRate: 0,
-      duration: 60,
+      durationSeconds: 60,
     });
     expect(heardBy(result, 'Skerra')).toHaveLength(2);
   });
@@ -174,7 +184,7 @@ describe('two transmissions', () => {
   it('never start while another is noticed, distress excepted', () => {
     const result = simulate(evening, [...eveningScript, ...eveningScript], {
       seed: 5,
-      duration: 1800,
+      durationSeconds: 1800,
       bitErrorRate: 0,
     });
     const sends = result.moments.flatMap(({ at, effect }) =>

@@ -471,7 +471,9 @@ describe('what a stranger writes', () => {
     const text = 'One\r\n18:00:00  Merrow  two\u2028three\u0007';
     const merrow = { name: 'Merrow', settings: { mmsi: own }, ...at };
     const event = { kind: 'note', text } as const;
-    const lines = writeTimeLine(simulate([merrow], [{ at: 1, station: 'Merrow', event }], { seed: 1 }));
+    const lines = writeTimeLine(
+      simulate([merrow], [{ afterSeconds: 1, station: 'Merrow', event }], { seed: 1 }),
+    );
     expect(lines.filter((line) => /[\p{Cc}\u2028\u2029]/u.test(line))).toEqual([]);
   });
 
