@@ -26,7 +26,7 @@ const out = fileURLToPath(new URL('../docs/generated/figures', import.meta.url))
 mkdirSync(out, { recursive: true });
 const write = (name, svg) => writeFileSync(join(out, `${name}.svg`), svg.replace(/\n\s*\n/g, '\n'));
 
-write('rooms', rooms({ id: 'rooms', title: 'The rooms of the library' }));
+write('rooms', rooms({ id: 'rooms', title: 'The modules of the library' }));
 
 write(
   'identity-anatomy',

@@ -16,7 +16,7 @@ export interface HeardBurst {
   readonly event: number;
   /** The call and how sure it is. Act automatically only on verdict `clean`. */
   readonly reception: Reception;
-  /** What the decoder had to say besides. */
+  /** Other notices of the decoder. */
   readonly notices: readonly Notice[];
   /** Where the dot pattern begins, in samples since the stream began; not rounded, and negative when it was cut off. */
   readonly startSample: number;
@@ -45,7 +45,7 @@ export function startSampleOf(fit: Fit, sampleRate: number): number {
   return sampleAt(fit, -DOT_BITS, sampleRate);
 }
 
-/** What is told of a burst. */
+/** A received burst: its call, its place in the stream, and how it sounded. */
 export function heardBurst(
   fit: Fit,
   event: number,

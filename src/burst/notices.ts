@@ -10,7 +10,7 @@ interface Circumstances {
   readonly expansion: ExpansionReading;
 }
 
-/** What a person should be told about how a call was received. */
+/** Notices about how a call was received. */
 export function receptionNotices(quality: ReceptionQuality, about: Circumstances): Notice[] {
   const notices: Notice[] = [];
   const sure = `${percent(quality.probability)} sure`;

@@ -65,7 +65,7 @@ export interface Reception {
     readonly polarity: 'normal' | 'inverted';
     /** How many calls of one attempt, the same to the bit, it rests on: 1 unless several were joined. */
     readonly calls: number;
-    /** What became of an expansion: none heard, read with its own error check right, or heard and not readable. */
+    /** State of the expansion: none received, read with its own error check right, or heard and not readable. */
     readonly expansion: 'none' | 'read' | 'broken';
     /** Index of the first phasing bit in what was given; negative when the front was cut off. */
     readonly start: number;
@@ -77,7 +77,7 @@ export interface Reception {
 /** How sure a reception is. */
 export type ReceptionQuality = Reception['quality'];
 
-/** What became of the error check. */
+/** State of the error check. */
 export type ErrorCheck = ReceptionQuality['errorCheck'];
 
 /** One character of a call and how sure it is. */

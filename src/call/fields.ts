@@ -95,7 +95,7 @@ export type FieldName = keyof CallFields;
 
 /** What a field is made of. */
 export interface FieldForm {
-  /** What people call it. */
+  /** Its usual name. */
   readonly label: string;
   /** One symbol, a row of them, a symbol that is there or not, or the sets of an expansion. */
   readonly holds: 'symbol' | 'symbols' | 'flag' | 'sets';

@@ -95,6 +95,6 @@ export type { Caution } from './describe/cautions.ts';
 export { describeCall } from './describe/describe-call.ts';
 export type { CallDescription } from './describe/field-rows.ts';
 
-// Every code a notice of this room can carry.
+// Every code of a notice of this module.
 
 export { CALL_ISSUE_CODES } from './issue-code.ts';

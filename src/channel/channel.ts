@@ -1,7 +1,7 @@
 /** Whether a fact was read in the source named, or is remembered and waits for a better source. */
 export type Evidence = Channel['evidence']['frequency'];
 
-/** What a channel may serve. Words of Radio Regulations Appendix 18 and of the national tables. */
+/** Uses of a channel. Words of Radio Regulations Appendix 18 and of the national tables. */
 export type ChannelUse =
   | 'ais'
   | 'aircraft-support'
@@ -68,7 +68,7 @@ export interface Channel {
   readonly service: 'voice' | 'distress' | 'dsc' | 'ais' | 'asm' | 'vdes' | 'data' | 'weather';
   /** Most typical use first. */
   readonly uses: readonly ChannelUse[];
-  /** What the plan has it for, in plain words. */
+  /** Its use in the plan, in plain words. */
   readonly note: string;
   /** Where in the plan's waters this holds, in plain words; `null` for all of them. */
   readonly region: string | null;
@@ -87,7 +87,7 @@ export interface Channel {
   readonly conditionalPowerLimits: readonly {
     /** Most power, watts. */
     readonly watts: number;
-    /** What the watts are: output of the transmitter, or power radiated from the aerial. */
+    /** How the watts are measured: output of the transmitter, or power radiated from the aerial. */
     readonly measure: 'output' | 'radiated';
     /** When the limit applies, in plain words. */
     readonly when: string;
@@ -100,13 +100,13 @@ export interface Channel {
   readonly intership: Readonly<
     Record<'nonCommercial' | 'commercial', 'preferred' | 'allowed' | 'restricted' | 'prohibited'>
   >;
-  /** What to mind before using it, in plain words. */
+  /** Caution before using it, in plain words. */
   readonly caution: string | null;
   /** Whether a call may name it as the working channel for speech at all. */
   readonly assignable: boolean;
   /** Why not, when `assignable` is false. */
   readonly notAssignableReason: string | null;
-  /** What restricts selective calls of every kind in these waters, in plain words; `null` where nothing does. */
+  /** Restriction on selective calls of every kind in these waters, in plain words; `null` where nothing does. */
   readonly selectiveCallRule: string | null;
   /** How the frequency, the uses and the power were obtained. */
   readonly evidence: Readonly<

@@ -10,7 +10,7 @@ import { frequencyOf } from './frequency-of.ts';
 /** A channel that is not yet part of a plan: {@link definePlan} adds the name of the plan. */
 export type PlanlessChannel = OwnPlan['channels'][number];
 
-/** What a channel of your own is for; each may be left out. */
+/** Options of a channel of your own; each may be left out. */
 export interface OwnChannelOptions {
   /** `['intership', 'non-commercial']` unless stated. */
   readonly uses?: readonly ChannelUse[] | undefined;

@@ -44,6 +44,6 @@ export { workingChannels } from './working-channels.ts';
 
 export { decodeChannel, encodeChannel } from './call-digits.ts';
 
-/* Every code an issue or notice of this room can carry. */
+/* Every code of an issue or notice of this module. */
 
 export { CHANNEL_ISSUE_CODES } from './issue-code.ts';

@@ -29,11 +29,11 @@ export interface WorkingChannels {
     readonly channels: readonly Channel[];
     /** The least that any of the plans says of it. */
     readonly fitness: 'preferred' | 'allowed' | 'restricted';
-    /** What each set shows for it, in the order of the sets; empty where no sets were given. */
+    /** The name that each radio shows for it, in the order of the sets; empty where no sets were given. */
     readonly onSets: readonly string[];
     /** Why, in plain words, plan by plan. */
     readonly reason: string;
-    /** What to mind, with clauses. */
+    /** Cautions, with clauses. */
     readonly notices: readonly Notice[];
   }[];
   /** In order of number, plan by plan. */

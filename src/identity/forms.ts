@@ -3,11 +3,11 @@ import type { IdentityKind } from './identity.ts';
 /** One row of the table of forms. */
 export interface IdentityForm {
   readonly kind: IdentityKind;
-  /** What people call it. */
+  /** Its usual name. */
   readonly name: string;
   /** Nine characters: digits stand for themselves, `MID` for three digits beginning with 2 to 7, `x` and `y` for any digit. */
   readonly pattern: string;
-  /** Who holds such an identity. */
+  /** The stations that use such an identity. */
   readonly holder: string;
   /** Clause of the current edition. */
   readonly clause: string;

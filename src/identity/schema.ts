@@ -54,7 +54,7 @@ export function identitySchema(
   return formSchema('identitySchema', read, { type: 'string', pattern: patternOf(accept) });
 }
 
-/** What speaks against an identity in this field. */
+/** Objections to an identity in this field. */
 function issuesHere(
   identity: Identity,
   { accept, field }: NonNullable<Parameters<typeof identitySchema>[0]>,

@@ -19,11 +19,11 @@ import type { IdentityKind } from './identity.ts';
  * ```
  */
 export function usesOf(identity: { readonly kind: IdentityKind }): {
-  /** It may stand as the calling station's own identity. */
+  /** Allowed as the calling station's own identity. */
   readonly own: boolean;
-  /** It may be the address of a call to one station; every 00 form is addressed this way. */
+  /** Allowed as the address of a call to one station; every 00 form is addressed this way. */
   readonly individual: boolean;
-  /** It may be the address of a group call. */
+  /** Allowed as the address of a group call. */
   readonly group: boolean;
 } {
   switch (identity.kind) {

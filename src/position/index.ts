@@ -84,6 +84,6 @@ export { toGeoUri } from './geo-uri.ts';
 export { toGpx } from './gpx.ts';
 export type { Waypoint } from './waypoint.ts';
 
-// Every finding of this room.
+// Every code of this module.
 
 export { POSITION_ISSUE_CODES } from './issue-code.ts';

@@ -1,6 +1,6 @@
 import type { Coordinates } from '../position/index.ts';
 
-/** What kind of station an AIS message comes from, as the message itself says. */
+/** Kind of station that sent an AIS message, according to the message. */
 export type AisStation = AisReport['station'];
 
 /** Navigational status 0–15 (ITU-R M.1371-6 Annex 7, message 1); 9, 10 and 13 are reserved. */

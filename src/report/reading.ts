@@ -5,7 +5,7 @@ import type { AisReport } from './ais-report.ts';
 import type { GnssFix } from './gnss-fix.ts';
 import type { Sentence } from './sentence.ts';
 
-/** What each kind of reading says. */
+/** Readings by kind, with their fields. */
 export interface Readings {
   /** A call, from a `DSC` sentence and the `DSE` sentences that belong to it. */
   readonly call: {
@@ -100,7 +100,7 @@ export interface Readings {
     /** Degrees, east positive. */
     readonly variation?: number;
   };
-  /** What a VHF radio is set to. */
+  /** Settings of a VHF radio. */
   readonly radio: {
     /** Frequency that it receives on, kHz, or `null`. */
     readonly receiveKHz: number | null;
@@ -129,7 +129,7 @@ export interface Readings {
     readonly to: string | null;
     readonly text: string;
   };
-  /** Who a node of the network is. */
+  /** Identification of a network node. */
   readonly node: {
     /** Its address, 0 to 251; 254 when it has none. */
     readonly source: number;
@@ -144,7 +144,7 @@ export interface Readings {
   };
   /** A sound sentence that this library has no meaning for, or whose fields hold none. */
   readonly other: object;
-  /** Something that is no sentence, or a damaged one. */
+  /** A line that is not a sentence, or a damaged one. */
   readonly damaged: {
     /** As it stood; empty when it was too long to keep. */
     readonly text: string;
@@ -172,7 +172,7 @@ export type Reading<Kind extends keyof Readings = keyof Readings, Source = Sente
      */
     readonly at: number | null;
     readonly notices: readonly Notice[];
-    /** What it was read from, as received, in order; empty when nothing could be kept. */
+    /** The sentences or messages it was read from, as received, in order; empty when nothing could be kept. */
     readonly sources: readonly Source[];
   } & Readings[K];
 }[Kind];

@@ -1,4 +1,4 @@
-/** What stood between two backslashes in front of a sentence (NMEA 0183 version 4 and IEC 61162-450, TAG block). */
+/** The text between two backslashes before a sentence (NMEA 0183 version 4 and IEC 61162-450, TAG block). */
 export type TagBlock = NonNullable<Sentence['tag']>;
 
 /**
@@ -13,9 +13,9 @@ export interface Sentence {
   readonly start: '$' | '!';
   /** `'standard'` (talker and formatter), `'query'` (`ttllQ`) or `'proprietary'` (`P` and a maker's code). */
   readonly form: 'standard' | 'query' | 'proprietary';
-  /** Who speaks: two characters, e.g. `'CD'`; `'P'` in a proprietary sentence. */
+  /** Talker: two characters, e.g. `'CD'`; `'P'` in a proprietary sentence. */
   readonly talker: string;
-  /** What is said: three characters, e.g. `'DSC'`; everything after the `P` in a proprietary sentence. */
+  /** Sentence formatter: three characters, e.g. `'DSC'`; everything after the `P` in a proprietary sentence. */
   readonly formatter: string;
   /** The fields after the address, blanks around them removed, `^hh` escapes left as they are. */
   readonly fields: readonly string[];

@@ -61,7 +61,7 @@ export function writeSentences(
 ): {
   /** In order, each without its line end; put CR LF after each on the wire. */
   readonly sentences: readonly string[];
-  /** What the sentences do not carry. */
+  /** Fields of the call that the sentences do not carry. */
   readonly notices: readonly Notice[];
 } {
   const { direction, talker = 'CD', allowDistress = false } = options;

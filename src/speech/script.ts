@@ -1,7 +1,7 @@
 import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
 
-/** What is known in each situation, by its kind. */
+/** Situations by kind, with their facts. */
 export interface Situations {
   /** Own vessel is in grave and imminent danger. */
   readonly mayday: {
@@ -82,7 +82,7 @@ export interface Situations {
   };
 }
 
-/** What the voice message is for. */
+/** The purpose of the voice message. */
 export type Situation<Kind extends keyof Situations = keyof Situations> = {
   [K in Kind]: { readonly kind: K } & Situations[K];
 }[Kind];
@@ -99,9 +99,9 @@ export interface SpokenScript {
   readonly lines: readonly {
     /** The words; a missing fact is put in brackets, e.g. `[call sign]`. */
     readonly say: string;
-    /** Who says it, when it is not the own station. */
+    /** The speaker, when it is not the own station. */
     readonly who?: 'other';
-    /** What to do or mind at this line. */
+    /** Instruction or caution for this line. */
     readonly note?: string;
   }[];
   /** The missing facts, which are put in brackets, each once. */
@@ -118,5 +118,5 @@ export function script(parts: Omit<SpokenScript, 'blanks'>): SpokenScript {
   return { ...parts, blanks: [...new Set(blanks)] };
 }
 
-/** What is known of a distress. */
+/** Facts of a distress. */
 export type SpokenDistress = Situations['mayday'];

@@ -11,7 +11,7 @@ export interface NothingToSay {
 /** Finds a station's name and call sign by its nine digits. */
 export type StationOf = (mmsi: string | null) => SpokenStation;
 
-/** What a call asks a station to say, or why nothing. */
+/** The voice situation after a call, or the reason why nothing is said. */
 export function situationOf(call: Call, own: string | null, stationOf: StationOf): Situation | NothingToSay {
   const mine = own !== null && call.from === own;
   switch (call.kind) {

@@ -9,7 +9,7 @@ const CLIPPED_SHARE = 0.01;
 
 const BLOCK = 4096;
 
-/** What came in during one second of the stream, whether a call or not. Plain data. */
+/** Level of one second of the stream, whether a call or not. Plain data. */
 export interface SoundLevel {
   readonly kind: 'sound-level';
   /** Where the second begins, in samples since the stream began. */

@@ -2,7 +2,7 @@ import { failure, type Issue, type Notice, type Result, success } from '../../re
 import { safely } from '../../result/internal.ts';
 import { chunksOf, textAt } from './chunk.ts';
 
-/** What a WAV file holds. Plain data but for its samples: for JSON take those out first. */
+/** Content of a WAV file. Plain data but for its samples: for JSON take those out first. */
 export interface WavSound {
   readonly kind: 'wav-sound';
   /** Samples per second. */

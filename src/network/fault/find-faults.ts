@@ -9,7 +9,7 @@ export type NetworkSighting = NetworkFinding['sightings'][number];
 /** One fault, with every place where it was seen. */
 export type NetworkFinding = NetworkFaultReport['findings'][number];
 
-/** What a look at a log found, and how much there was to look at. */
+/** Findings about a log, and how much of it was examined. */
 export interface NetworkFaultReport {
   readonly kind: 'network-fault-report';
   /** In the order in which to look. */
@@ -24,7 +24,7 @@ export interface NetworkFaultReport {
     readonly sightings: readonly {
       /** Line or frame of the log, counted from 1; `null` when it concerns the whole. */
       readonly line: number | null;
-      /** What shows it, for people. */
+      /** The evidence, for people. */
       readonly seen: string;
     }[];
   }[];
@@ -32,7 +32,7 @@ export interface NetworkFaultReport {
   readonly clean: boolean;
   readonly messages: number;
   readonly calls: number;
-  /** What cannot be seen from a log and is left to look at when the findings do not explain it. */
+  /** Checks that a log cannot answer, for when the findings do not explain the problem. */
   readonly outside: readonly string[];
 }
 

@@ -187,7 +187,7 @@ export const DSC_CALL = {
   ],
 } as const;
 
-/** What a VHF radio is set to. */
+/** Settings of a VHF radio. */
 export const RADIO = {
   pgn: 129799,
   name: 'Radio Frequency/Mode/Power',

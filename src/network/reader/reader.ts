@@ -9,7 +9,7 @@ import { createFastPacketAssembler, type TornPacket } from '../transport/fast-pa
 import { addressOf, type FrameAddress, type NetworkFrame } from '../transport/frame.ts';
 import { createContext, type MessageReader, other, readerOf } from './message-reading.ts';
 
-/** What a reader of the network is told. */
+/** Options of a network reader. */
 export interface NetworkReaderOptions {
   /** Own identity, nine digits: calls to one station are addressed to it, which their message does not carry. */
   readonly own?: string | undefined;

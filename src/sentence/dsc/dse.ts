@@ -8,7 +8,7 @@ import { MOST_CHARACTERS } from '../frame/format.ts';
 import { readIdentityField, stationKey } from './identity-field.ts';
 import { codeOfSymbol, symbolOfCode, symbolsOfDigits } from './symbol-code.ts';
 
-/** What a `DSE` sentence says. */
+/** Content of a `DSE` sentence. */
 export interface DseReading {
   /** How many sentences carry the expansion, 1–9. */
   readonly total: number;

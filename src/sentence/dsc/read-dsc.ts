@@ -10,7 +10,7 @@ import { readPlaceField } from './place-field.ts';
 import { type DscContext, readStations } from './station-field.ts';
 import { endOfLetter, symbolsOfDigits } from './symbol-code.ts';
 
-/** What a `DSC` sentence says, as the fields of a call. */
+/** The fields of a call from a `DSC` sentence. */
 export interface DscReading {
   readonly fields: CallFields;
   /** Whether the sentence says that its expansion follows (field 11). */

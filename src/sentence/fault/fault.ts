@@ -6,7 +6,7 @@ export type Sighting = Finding['sightings'][number];
 /** One fault, with every place where it was seen. */
 export type Finding = FaultReport['findings'][number];
 
-/** What a look at a stream found, and how much there was to look at. */
+/** Findings about a stream, and how much of it was examined. */
 export interface FaultReport {
   readonly kind: 'fault-report';
   /** In the order in which a technician would look. */
@@ -41,6 +41,6 @@ export interface FaultReport {
   readonly sentences: number;
   /** Calls among them, repeats counted. */
   readonly calls: number;
-  /** What cannot be seen from here and stays to be looked at when the findings do not explain it. */
+  /** Checks that the stream cannot answer, for when the findings do not explain the problem. */
   readonly outside: readonly string[];
 }

@@ -4,7 +4,7 @@ import { quote } from '../../result/internal.ts';
 import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
 import { DIRECTIONS } from '../dsc/station-field.ts';
 
-/** What a reader of sentences is told. */
+/** Options of a sentence reader. */
 export interface ReaderOptions {
   /** Which way the `DSC` sentences travel: from the radio (`'received'`, the default) or to it (`'commanded'`). */
   readonly direction?: 'received' | 'commanded' | undefined;

@@ -15,7 +15,7 @@ import { createTargetNumbers } from './target-numbers.ts';
 /** One thing that a repairer changed. */
 export type Change = RepairedChunk['changes'][number];
 
-/** What goes on after a piece of the stream came in. */
+/** Output of a repairer for one chunk of the stream, with every change. */
 export interface RepairedChunk {
   /** To be sent on, one character a byte (ISO 8859-1). */
   readonly output: string;

@@ -8,11 +8,11 @@ export interface DistressAdvice {
   /** Nine digits, `null` when unknown. */
   readonly distressed: string | null;
   readonly phase: Dialogue<'heard-distress'>['phase'];
-  /** What to do now, in order. */
+  /** Steps to take now, in order. */
   readonly now: readonly AdviceStep[];
   /** The question to answer, and the events that answer it; `null` when there is none now. */
   readonly question: { readonly text: string; readonly answers: readonly AnswerKind[] } | null;
-  /** What to wait for, `null` when for nothing. */
+  /** The event to wait for, `null` when none. */
   readonly waitFor: AdviceStep | null;
   /** Who acknowledges an alert on VHF. */
   readonly whoAcknowledges: AdviceStep;

@@ -2,7 +2,7 @@ import type { Verdict } from '../../burst/index.ts';
 import type { Call, NatureOfDistress } from '../../call/index.ts';
 import type { StationEvents } from './event.ts';
 
-/** What a dialogue of each procedure holds. */
+/** Dialogues by procedure, with their fields. */
 export interface Dialogues {
   /** A call that this station sends, and what becomes of it. */
   readonly outgoing: {

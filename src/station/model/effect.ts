@@ -6,7 +6,7 @@ import type { DistressAdvice } from './advice.ts';
 import type { AnswerKind } from './event.ts';
 import type { LogEntry } from './log-entry.ts';
 
-/** What each kind of effect says. */
+/** Effects by kind, with their fields. */
 export interface Effects {
   /** Transmit on channel 70. Answer with a `sent` or `send-failed` event. */
   readonly send: {
@@ -99,7 +99,7 @@ export interface Effects {
     /** UTC at which the own alert was sent, for `alertTime` of `spokenScript`: where a false one is cancelled, else `null`. */
     readonly alertTime: TimeOfDay | null;
   };
-  /** What to do about a distress alert that was heard, by the decision flow. */
+  /** Advice on another vessel's distress alert, by the decision flow. */
   readonly advise: {
     readonly advice: DistressAdvice;
   };
@@ -117,7 +117,7 @@ export interface Effects {
   };
 }
 
-/** What the station asks for: `Effect<'send'>` is one kind, `Effect` any. */
+/** An action that the station asks its program to take: `Effect<'send'>` is one kind, `Effect` any. */
 export type Effect<Kind extends keyof Effects = keyof Effects> = {
   [K in Kind]: {
     readonly kind: K;
@@ -125,7 +125,7 @@ export type Effect<Kind extends keyof Effects = keyof Effects> = {
     readonly dialogue: number | null;
     /** Document and section that ask for it; `null` where nothing but common sense does. */
     readonly clause: string | null;
-    /** What a person must bear in mind; never `null` where distress is concerned. */
+    /** The caution to show; never `null` where distress is concerned. */
     readonly caution: string | null;
   } & Effects[K];
 }[Kind];

@@ -3,7 +3,7 @@ import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { SettingsChange } from './settings.ts';
 
-/** What each kind of event says. */
+/** Events by kind, with their fields. */
 export interface StationEvents {
   /** The clock advances. Give one when the last `wake` effect asked for it; early or late ones do no harm. */
   readonly clock: object;

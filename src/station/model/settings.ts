@@ -13,7 +13,7 @@ import { type TimerName, timers } from './timer.ts';
  */
 export type Policy = 'automatic' | 'by-hand' | `reject-${Reason}`;
 
-/** What a station is and what its owner wants. Plain data, kept in the state. */
+/** Settings of a station: identity, equipment and its owner's choices. Plain data, kept in the state. */
 export interface StationSettings {
   /** Own identity, nine digits; `null` until one is stored: such a station only receives. */
   readonly mmsi: string | null;
