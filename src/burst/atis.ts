@@ -1,10 +1,10 @@
+import { ATIS_FORMAT } from '../call/internal.ts';
 import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { errorCheckOf } from './error-check.ts';
 import { DOT_PATTERN, DX_PHASING_SLOTS, RX_LAG, streamOf } from './sequence.ts';
 import { decodeSymbol, encodeSymbol } from './symbol-code.ts';
 
-/** Format specifier of an ATIS burst. deviation: D-burst-9 (the layout is second-hand). */
-const ATIS_FORMAT = 121;
+// deviation: D-burst-9 (the layout is second-hand).
 const END = 127;
 /** Symbols from the first of phasing to the last error check. */
 const STREAM_LENGTH = 34;

@@ -22,6 +22,7 @@ export type { ComposedKind } from './kinds.ts';
 export { stationNamed } from './station-names.ts';
 export type { EndOfSequence, FormatSpecifier } from './symbol.ts';
 export {
+  ATIS_FORMAT,
   categories,
   endsOfSequence,
   firstTelecommands,

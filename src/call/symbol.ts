@@ -229,6 +229,9 @@ export const secondTelecommands: SymbolTable<SecondTelecommand> = {
 /** End-of-sequence characters. */
 export const endsOfSequence: SymbolTable<EndOfSequence> = { field: 'end of sequence', rows: endTable };
 
+/** Format specifier by which sets on inland waters identify themselves on a voice channel. deviation: D-burst-9 */
+export const ATIS_FORMAT = 121;
+
 /** Symbol for "no information" in a telecommand or a frequency element (M.493). */
 export const NO_INFORMATION = 126;
 

@@ -4,7 +4,7 @@ import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
-import { ATIS_FORMAT } from '../notice/composition-notices.ts';
+import { ATIS_FORMAT } from '../symbol.ts';
 import {
   categoryWords,
   firstTelecommandWords,

@@ -2,7 +2,7 @@ import type { Notice } from '../../result/index.ts';
 import { saysNothing } from '../element/channel-symbols.ts';
 import { allFields, type CallFields, fieldForms, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
-import { categories, isNamed, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
+import { ATIS_FORMAT, categories, isNamed, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
 import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 
@@ -13,12 +13,9 @@ export function unrecognisedNotices(fields: CallFields): Notice[] {
   return [fields.format === ATIS_FORMAT ? atisNotice : unread(fields), ...missingCharacters(fields)];
 }
 
-/** Format specifier by which sets on inland waters identify themselves on a voice channel. deviation: D-burst-9 */
-export const ATIS_FORMAT = 121;
-
 const atisNotice: Notice = {
   code: 'call-atis',
-  message: 'Call: format 121 identifies a vessel on inland waters (ATIS) and is refused as a call',
+  message: `Call: format ${ATIS_FORMAT} identifies a vessel on inland waters (ATIS) and is refused as a call`,
   at: ['format'],
   received: String(ATIS_FORMAT),
   clause: 'ETSI EN 300 698 Annex B, restated',
