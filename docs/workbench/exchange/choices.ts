@@ -54,7 +54,7 @@ function offersIn(state: StationState, dialogue: Dialogue, hasWords: boolean): r
     [yes, { kind: 'confirm', ...base }],
     [no, { kind: 'decline', ...base }],
   ];
-  const away: Offer = ['Put it away', { kind: 'dismiss', ...base }];
+  const away: Offer = ['Dismiss it', { kind: 'dismiss', ...base }];
   switch (dialogue.procedure) {
     case 'incoming':
       if (dialogue.phase === 'deciding') {
