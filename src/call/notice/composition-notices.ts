@@ -24,7 +24,7 @@ const atisNotice: Notice = {
 function unread(fields: CallFields): Notice {
   return {
     code: 'call-unrecognised',
-    message: 'Call: its format specifier and first telecommand belong to no kind of call in the tables',
+    message: 'Call: format specifier and first telecommand match no kind of call in the tables',
     at: ['format'],
     received: `${shown(fields.format)}, ${shown(fields.telecommand1)}`,
     clause: RECOMMENDATION,
