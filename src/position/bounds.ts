@@ -102,7 +102,11 @@ export function boundsFrom(
   requireNotNegative('ownDoubt', ownDoubt);
   requireNotNegative('uncertainty', uncertainty);
   const apart = at === null ? null : Math.abs(now - at) / 1000;
-  const movement = apart === null || speed === undefined ? null : metresRun(speed, apart + clockDoubt);
+  // Nowhere on Earth is farther away than half round it.
+  const movement =
+    apart === null || speed === undefined
+      ? null
+      : Math.min(HALF_ROUND, Math.abs(metresRun(speed, apart + clockDoubt)));
   const margin = (movement ?? 0) + uncertainty;
   const box = boxOf(withStep(position, options), assumption);
   const range = rangeToBox(own, box);

@@ -49,9 +49,11 @@ export function timeToReach(
   const stream = vectorOf(current.set - track, current.drift);
   // Just enough way to cancel the stream is enough, whatever the last bits say.
   if (Math.abs(stream.east) > own * (1 + 1e-12)) return null;
-  const ahead = Math.sqrt(Math.max(0, own ** 2 - stream.east ** 2));
-  const made = ahead + stream.north;
-  if (made <= 0) return null;
+  const across = Math.min(own, Math.abs(stream.east));
+  const ahead = Math.sqrt(own - across) * Math.sqrt(own + across);
+  const seconds = metres / (ahead + stream.north);
+  // Less way than any number can count in seconds is none.
+  if (!(seconds >= 0 && Number.isFinite(seconds))) return null;
   const steer = directionOf({ east: -stream.east, north: ahead });
-  return { seconds: metres / made, metres, track, steer: (track + steer) % 360 };
+  return { seconds, metres, track, steer: (track + steer) % 360 };
 }

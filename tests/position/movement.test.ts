@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  boundsFrom,
   type Coordinates,
   closestApproach,
   deadReckoning,
@@ -516,5 +517,24 @@ describe('intercept', () => {
   it('is already there', () => {
     const { solutions } = intercept({ position, speed: 5 }, { position, course: 10, speed: 8 });
     expect(solutions).toEqual([{ seconds: 0, position, metres: 0, track: null, steer: null }]);
+  });
+});
+
+// By definition: JSON has neither NaN nor Infinity nor -0.
+describe('numbers that no vessel has', () => {
+  const here = { latitude: 56.3, longitude: -6.5 };
+  const there = { latitude: 56.4, longitude: -6.5 };
+
+  it.each([1e155, 1e300])('give a time at %f knots, in a stream that is nearly as fast', (speed) => {
+    const current = { set: 90, drift: speed / 2 };
+    const seconds = timeToReach(here, there, { speed, current })?.seconds ?? -1;
+    expect(seconds).toBeGreaterThanOrEqual(0);
+    expect(seconds).toBeLessThan(1e-100);
+  });
+
+  it('give bounds with a movement of 0, or of no more than half round the Earth', () => {
+    const bounds = (speed: number) => boundsFrom(here, there, { at: 0, now: 60_000, speed, uncertainty: 0 });
+    expect(bounds(-0).movement).toBe(0);
+    expect(bounds(1e300).movement).toBeLessThan(2.1e7);
   });
 });
