@@ -86,7 +86,7 @@ for (const [procedure, title] of Object.entries(procedures)) {
   write(`station-${procedure}`, stateDiagram({ procedure, title, phases, transitions }));
 }
 
-const person = { answers: 'able', delay: [5, 9], talk: [60, 90] };
+const person = { answers: 'able', delaySeconds: [5, 9], talkSeconds: [60, 90] };
 const stationOf = (name, settings, latitude, longitude) => ({
   name,
   settings,
@@ -101,15 +101,20 @@ const coast = {
   ...stationOf('Skerra Coastguard', { mmsi: '002329990', equipment: 'coast', designated: true }, 56.45, -6.2),
   person: undefined,
 };
-const byKey = (call, words) => [{ at: 5, station: 'Merrow', event: { kind: 'call', call }, words }];
+const byKey = (call, words) => [{ afterSeconds: 5, station: 'Merrow', event: { kind: 'call', call }, words }];
 const alert = [
   {
-    at: 5,
+    afterSeconds: 5,
     station: 'Bounty of Lorn',
     event: { kind: 'prepare-alert', nature: 'flooding' },
     words: 'lifts the cover, chooses flooding',
   },
-  { at: 8, station: 'Bounty of Lorn', event: { kind: 'press-alert' }, words: 'holds the distress key down' },
+  {
+    afterSeconds: 8,
+    station: 'Bounty of Lorn',
+    event: { kind: 'press-alert' },
+    words: 'holds the distress key down',
+  },
 ];
 write(
   'time-line-individual',
@@ -121,7 +126,7 @@ write(
       composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' }),
       'proposes channel 72',
     ),
-    duration: 60,
+    durationSeconds: 60,
   }),
 );
 write(
@@ -131,7 +136,7 @@ write(
     title: 'Where is she? A position request and its reply',
     stations: [caller, friend],
     script: byKey(composePositionRequest({ from: '232999871', to: '232999142' }), 'asks for the position'),
-    duration: 60,
+    durationSeconds: 60,
   }),
 );
 write(
@@ -143,14 +148,19 @@ write(
     script: [
       ...alert,
       {
-        at: 40,
+        afterSeconds: 40,
         station: 'Skerra Coastguard',
         event: { kind: 'acknowledge', dialogue: 0 },
         words: 'decides to acknowledge',
       },
-      { at: 42, station: 'Skerra Coastguard', event: { kind: 'confirm', dialogue: 0 }, words: 'confirms' },
+      {
+        afterSeconds: 42,
+        station: 'Skerra Coastguard',
+        event: { kind: 'confirm', dialogue: 0 },
+        words: 'confirms',
+      },
     ],
-    duration: 90,
+    durationSeconds: 90,
   }),
 );
 write(
@@ -162,18 +172,18 @@ write(
     script: [
       ...alert,
       {
-        at: 20,
+        afterSeconds: 20,
         station: 'Bounty of Lorn',
         event: { kind: 'cancel-alert' },
         words: 'sees the mistake and cancels',
       },
       {
-        at: 24,
+        afterSeconds: 24,
         station: 'Bounty of Lorn',
         event: { kind: 'confirm', dialogue: 0 },
         words: 'confirms: it was false',
       },
     ],
-    duration: 60,
+    durationSeconds: 60,
   }),
 );

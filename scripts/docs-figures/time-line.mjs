@@ -11,12 +11,12 @@ const WIDTH = 650;
  * and not to scale. Arrows are calls on channel 70; words beside a line are what that station does, and what its
  * operator does where a line of the script has words for it.
  */
-export function timeLine({ id, title, stations, script, duration }) {
+export function timeLine({ id, title, stations, script, durationSeconds }) {
   const start = Date.UTC(2026, 7, 14, 18, 0);
-  const { moments } = simulate(stations, script, { seed: 3, start, duration, bitErrorRate: 0 });
+  const { moments } = simulate(stations, script, { seed: 3, start, durationSeconds, bitErrorRate: 0 });
   const names = stations.map(({ name }) => name);
-  const acts = script.map(({ at, station, words }) => ({
-    at: start + at * 1000,
+  const acts = script.map(({ afterSeconds, station, words }) => ({
+    at: start + afterSeconds * 1000,
     lane: names.indexOf(station),
     text: words,
     isCall: false,

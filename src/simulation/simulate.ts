@@ -48,7 +48,7 @@ const FIX_INTERVAL = 300_000;
  *   ],
  *   [
  *     {
- *       at: 5,
+ *       afterSeconds: 5,
  *       station: 'Merrow',
  *       event: { kind: 'call', call: composeTestCall({ from: '232999871', to: '002329990' }) },
  *     },
