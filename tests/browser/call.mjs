@@ -34,7 +34,7 @@ export const callChecks = [
     name: 'call: distress makes no sound without the word that it stays off the air, and no link carries the word',
     async run({ page, open }) {
       await open('workbench/call.html#kind=distress-alert');
-      const [play, save, decode] = ['Sound it', 'Save as WAV', 'Read it back'].map((name) =>
+      const [play, save, decode] = ['Play it', 'Save as WAV', 'Read it back'].map((name) =>
         page.getByRole('button', { name }),
       );
       for (const button of [play, save, decode]) assert(await button.isDisabled());

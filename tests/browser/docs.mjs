@@ -24,8 +24,8 @@ export const docsChecks = [
         const panels = page.locator('details.try');
         for (let index = 0; index < (await panels.count()); index++) {
           const panel = panels.nth(index);
-          await panel.locator('summary').click();
           const wanted = shown(await panel.locator('xpath=preceding-sibling::pre[1]/code').innerText());
+          await panel.locator('summary').click();
           await panel.getByRole('button', { name: 'Run' }).click();
           await panel
             .locator('[role="status"]')

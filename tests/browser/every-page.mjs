@@ -234,7 +234,7 @@ export const everyPageChecks = [
       await page.goto(at('workbench/number.html'));
       const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
       const light = await paper();
-      await page.getByLabel('Paper').selectOption('dark');
+      await page.getByLabel('Theme').selectOption('dark');
       const dark = await paper();
       assert.notEqual(dark, light);
       await page.goto(at('workbench/place.html'));

@@ -44,9 +44,9 @@ export const placeChecks = [
       await page.locator('#plot').waitFor();
       const [tenth, fine] = await page.locator('#answer section').allTextContents();
       // A tenth of a minute is 185 m of latitude: half a step below the digits and one above, in both axes.
-      const off = Number(/Off by at most([\d,]+) m/.exec(tenth)[1].replace(',', ''));
+      const off = Number(/Up to this far off([\d,]+) m/.exec(tenth)[1].replace(',', ''));
       assert(off > 185 && off < 240, String(off));
-      assert.match(fine, /56°22\.0000′ N 006°32\.0000′ W.*Off by at most1 m/);
+      assert.match(fine, /56°22\.0000′ N 006°32\.0000′ W.*Up to this far off1 m/);
       assert.match(fine, /Time to reach4\d min to 4\d min at 6 knots/);
       const [, bearing, magnetic] = /M, ([\d.]+)° true, ([\d.]+)° magnetic/.exec(fine).map(Number);
       // Westerly variation is added.
