@@ -11,7 +11,7 @@ export interface HeardBurst {
   readonly kind: 'heard-burst';
   /**
    * Number of the call in this stream, from 1. A later burst with the same number is the same call, sent again in the same
-   * attempt: all that was heard of it is joined, and its reception is surer, never less sure. Keep the latest.
+   * attempt, and its reception joins what was heard of it. Keep the surest.
    */
   readonly event: number;
   /** The call and how sure it is. Act automatically only on verdict `clean`. */
