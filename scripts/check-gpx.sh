@@ -27,13 +27,14 @@ writeFileSync(`${folder}/none.gpx`, toGpx([], { creator: awkward[3] }));
 writeFileSync(`${folder}/awkward.gpx`, toGpx(waypoints, { creator: awkward[5] }));
 
 // Each breaks one rule of GPX 1.1, and the schema must say so.
-const right = toGpx([{ position: corners[9], name: 'Merrow', time: 0, type: 'boat' }], { creator: 'check' });
+const right = toGpx([{ position: corners[9], name: 'Merrow', time: 0, type: 'boat', id: '232999871' }], { creator: 'check' });
 const wrong = {
   order: right.replace(/( *<time>.*\n)( *<name>.*\n)/, '$2$1'),
   longitude: right.replace(/lon="[^"]*"/, 'lon="180.000000"'),
   latitude: right.replace(/lat="[^"]*"/, 'lat="90.000001"'),
   time: right.replace(/<time>.*</, '<time>1970-01-01<'),
   element: right.replace('</wpt>', '<course>90</course></wpt>'),
+  extensions: right.replace(/(<extensions>)/, '$1<name>Merrow</name>'),
   twice: right.replace(/( *<name>.*\n)/, '$1$1'),
   version: right.replace('version="1.1"', 'version="1.0"'),
   namespace: right.replace('GPX/1/1', 'GPX/1/0'),
