@@ -304,7 +304,7 @@ export const docsChecks = [
   },
   {
     name: 'docs: a long table can be filtered, and its head stays in sight',
-    options: { viewport: { width: 1400, height: 800 } },
+    options: { viewport: { width: 1500, height: 800 } },
     async run({ page, open }) {
       await open('documents/Administrations.html');
       const rows = page.locator('.wide').first().locator('tbody tr');
