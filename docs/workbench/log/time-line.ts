@@ -3,7 +3,7 @@ import type { Mark } from './messages.ts';
 
 const WIDTH = 640;
 
-/** Every call of a log along its time, or along its lines where they have no time; distress stands taller. */
+/** Every call of a log along its time, or along its lines where they have no time; strokes of distress are taller. */
 export function timeLine(marks: readonly Mark[], lines: number): HTMLElement | null {
   if (marks.length < 2) return null;
   const timed = marks.every(({ at }) => at !== null);
