@@ -3,24 +3,20 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { AUDIO_ISSUE_CODES } from 'seahail/audio';
-import { BRIDGE_ISSUE_CODES } from 'seahail/bridge';
-import { BURST_ISSUE_CODES } from 'seahail/burst';
-import { CALL_ISSUE_CODES, compositions, fieldLengths } from 'seahail/call';
-import { CHANNEL_ISSUE_CODES, formatMegahertz } from 'seahail/channel';
+import { compositions, fieldLengths } from 'seahail/call';
+import { formatMegahertz } from 'seahail/channel';
 import { canadaPlan } from 'seahail/channel/canada';
 import { internationalPlan } from 'seahail/channel/international';
 import { netherlandsInlandPlan, netherlandsSeaPlan } from 'seahail/channel/netherlands';
 import { swedenPlan } from 'seahail/channel/sweden';
 import { unitedKingdomPlan } from 'seahail/channel/united-kingdom';
 import { unitedStatesPlan } from 'seahail/channel/united-states';
-import { DIRECTORY_ISSUE_CODES } from 'seahail/directory';
-import { IDENTITY_ISSUE_CODES, identityForms, usesOf } from 'seahail/identity';
+import { identityForms, usesOf } from 'seahail/identity';
 import { administrationsEdition, allAdministrations } from 'seahail/identity/administrations';
-import { NETWORK_FAULTS, NETWORK_ISSUE_CODES, PARAMETER_GROUPS } from 'seahail/network';
-import { POSITION_ISSUE_CODES } from 'seahail/position';
-import { FAULTS, SENTENCE_ISSUE_CODES } from 'seahail/sentence';
-import { phaseTable, STATION_ISSUE_CODES, timers, transitionTable } from 'seahail/station';
+import { english } from 'seahail/locale/en';
+import { NETWORK_FAULTS, PARAMETER_GROUPS } from 'seahail/network';
+import { FAULTS } from 'seahail/sentence';
+import { phaseTable, timers, transitionTable } from 'seahail/station';
 
 const out = fileURLToPath(new URL('../docs/generated', import.meta.url));
 mkdirSync(out, { recursive: true });
@@ -315,28 +311,16 @@ function transitionsPage() {
 }
 
 function issueCodesPage() {
-  const rooms = [
-    ['identity', IDENTITY_ISSUE_CODES],
-    ['directory', DIRECTORY_ISSUE_CODES],
-    ['channel', CHANNEL_ISSUE_CODES],
-    ['position', POSITION_ISSUE_CODES],
-    ['call', CALL_ISSUE_CODES],
-    ['burst', BURST_ISSUE_CODES],
-    ['network', NETWORK_ISSUE_CODES],
-    ['bridge', BRIDGE_ISSUE_CODES],
-    ['audio', AUDIO_ISSUE_CODES],
-    ['sentence', SENTENCE_ISSUE_CODES],
-    ['station', STATION_ISSUE_CODES],
-  ];
+  const modules = Map.groupBy(Object.entries(english.codes), ([, { module }]) => module);
   page(
     'issue-codes',
     'Issue codes',
-    'Every code that an issue or notice can carry. Codes are stable: branch on them. Messages are English for people and may be reworded in any release. How results work: [guide to results](../guide/result.md).',
-    ...rooms.map(
-      ([room, codes]) =>
-        `## ${capital(room)}\n\n${table(
-          ['code', 'meaning'],
-          codes.map(({ code, meaning }) => [code, meaning]),
+    'Every code that an issue, a notice or another text can carry. Codes are stable: branch on them. Texts may be reworded in any release; what stands in braces is a param. How results work: [guide to results](../guide/result.md).',
+    ...[...modules].map(
+      ([module, codes]) =>
+        `## ${capital(module)}\n\n${table(
+          ['code', 'grade', 'text'],
+          codes.map(([code, { grade }]) => [code, grade ?? '', [english.texts[code]].flat()[0]]),
         )}`,
     ),
   );

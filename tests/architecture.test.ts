@@ -24,6 +24,21 @@ const arrows: Record<string, readonly string[]> = {
   network: ['result', 'position', 'call', 'report'],
   station: ['result', 'identity', 'directory', 'channel', 'position', 'call', 'speech', 'burst'],
   simulation: ['position', 'call', 'burst', 'station'],
+  locale: [
+    'result',
+    'identity',
+    'directory',
+    'channel',
+    'position',
+    'call',
+    'speech',
+    'burst',
+    'audio',
+    'sentence',
+    'network',
+    'bridge',
+    'station',
+  ],
 };
 
 /** Files that import each other in a circle, one line a circle: the list may only get shorter, to none. */

@@ -7,6 +7,7 @@ import type { Notice } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { administrationRows } from './administration-table.ts';
 import type { Identity } from './identity.ts';
+import { issue } from './texts.ts';
 
 /** One allocated MID. */
 export interface Administration {
@@ -136,12 +137,10 @@ export function administrationName(entry: Administration, locale?: string): stri
 export function checkAssigned(identity: Identity): readonly Notice[] {
   if (!('mid' in identity) || byMid().has(identity.mid)) return [];
   return [
-    {
-      code: 'identity-mid-unallocated',
-      message: `Identity has the MID ${identity.mid}, which is not allocated to any country in the list of ${administrationsEdition.asOf}`,
-      at: [],
-      received: quote(identity.mmsi),
-      clause: administrationsEdition.document,
-    },
+    issue(
+      'identity-mid-unallocated',
+      { mid: identity.mid, edition: administrationsEdition.asOf },
+      { received: quote(identity.mmsi), clause: administrationsEdition.document },
+    ),
   ];
 }

@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Mmsi } from './identity.ts';
+import { issue } from './texts.ts';
 
 /**
  * Countries of the regional arrangement on the inland waterway service: ISO 3166-1 code, then each MID after the
@@ -147,14 +148,9 @@ export function decodeAtisCode(code: unknown): Result<readonly [AtisReading, ...
   const digits = typeof code === 'string' && code.length <= 40 ? code.replace(/\s/g, '') : '';
   const [likelier, ...others] = atisReadings(digits);
   if (likelier !== undefined) return success([likelier, ...others]);
-  return failure({
-    code: 'identity-atis-shape',
-    message: 'ATIS code: expected ten digits, 9 and a MID first',
-    at: [],
-    expected: '10 digits, the first a 9',
-    received: typeof code === 'string' ? quote(code) : typeof code,
-    clause: 'Regional arrangement on the inland waterway radiotelephone service, Annex 1',
-  });
+  const received = typeof code === 'string' ? quote(code) : typeof code;
+  const clause = 'Regional arrangement on the inland waterway radiotelephone service, Annex 1';
+  return failure(issue('identity-atis-shape', {}, { received, clause }));
 }
 
 /** What ten digits may be as an ATIS code, the likelier first; nothing where they are none. */

@@ -2,6 +2,7 @@ import { failure, type Notice, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
+import { issue } from './texts.ts';
 
 /**
  * The ten digits in which a call carries an identity: the nine and a tenth digit, ITU-R M.493-16 (from memory).
@@ -60,14 +61,9 @@ export function decodeCallAddress(tenDigits: unknown): Result<{
 }> {
   const text = typeof tenDigits === 'string' ? tenDigits : '';
   const received = typeof tenDigits === 'string' ? quote(tenDigits) : typeof tenDigits;
-  const about = { at: [], received, clause: 'ITU-R M.493-16' };
+  const about = { received, clause: 'ITU-R M.493-16' };
   if (!/^\d{10}$/.test(text)) {
-    return failure({
-      ...about,
-      code: 'identity-address-shape',
-      message: 'Call address: expected 10 digits',
-      expected: '10 digits',
-    });
+    return failure(issue('identity-address-shape', {}, about));
   }
   const digits = text.slice(0, 9);
   const tenthDigit = text.slice(9);
@@ -75,19 +71,10 @@ export function decodeCallAddress(tenDigits: unknown): Result<{
   const notices: Notice[] = [];
   if (tenthDigit !== '0') {
     // deviation: D-identity-5
-    notices.push({
-      ...about,
-      code: 'identity-tenth-digit',
-      message: `Call address ends in ${tenthDigit}, not 0: several radios share one identity, or it was damaged`,
-    });
+    notices.push(issue('identity-tenth-digit', { digit: tenthDigit }, about));
   }
   if (identity === undefined) {
-    notices.push({
-      ...about,
-      code: 'identity-unassigned',
-      message: `Call address holds ${digits}, which has no assigned format`,
-      clause: 'ITU-R M.585-10',
-    });
+    notices.push(issue('identity-address-unassigned', { digits }, { received, clause: 'ITU-R M.585-10' }));
   }
   return success({ digits, tenthDigit, ...(identity !== undefined && { identity }) }, notices);
 }

@@ -1,6 +1,7 @@
 import { type FormSchema, failure, type Notice, type Result, success } from '../result/index.ts';
 import { formSchema, quote } from '../result/internal.ts';
 import { shipCallSign } from './call-sign-shape.ts';
+import { issue } from './texts.ts';
 
 /**
  * Look whether a text is plausible as the call sign of a ship station, by the shapes of the Radio Regulations.
@@ -21,28 +22,21 @@ import { shipCallSign } from './call-sign-shape.ts';
  */
 export function checkCallSign(text: string): readonly Notice[] {
   if (typeof text !== 'string') {
-    return warn(typeof text, 'identity-call-sign-shape', `Call sign: expected text, got ${typeof text}`);
+    const type = typeof text;
+    return [issue('identity-call-sign-type', { type }, { received: type, clause: CLAUSE })];
   }
   // The bound keeps the cost flat; no call sign comes near it.
   if (text.length <= 100) {
     const sign = text.replace(/\s/g, '').toUpperCase();
     if (/^\d{9}$/.test(sign)) {
-      return warn(
-        text,
-        'identity-call-sign-digits',
-        'Call sign has nine digits, as an MMSI has: it belongs in another field',
-      );
+      return [issue('identity-call-sign-digits', {}, { received: quote(text), clause: CLAUSE })];
     }
     // Survival craft: two digits after the ship's, the first not 0 or 1 where it follows a letter.
     const [, ship = '', last = ''] = /^(.*(.))\d\d$/.exec(sign) ?? [];
     const survivalCraft = shipCallSign.test(ship) && !(/[A-Z]/.test(last) && /[01].$/.test(sign));
     if (shipCallSign.test(sign) || survivalCraft) return [];
   }
-  return warn(
-    text,
-    'identity-call-sign-shape',
-    `Call sign ${quote(text)} does not look like a ship’s: check the licence`,
-  );
+  return [issue('identity-call-sign-shape', {}, { received: quote(text), clause: CLAUSE })];
 }
 
 /**
@@ -72,8 +66,4 @@ export function callSignSchema(): FormSchema<string> {
   return formSchema('callSignSchema', read, { type: 'string', pattern: '^[0-9A-Z]{4,9}$' });
 }
 
-function warn(text: string, code: string, message: string): readonly Notice[] {
-  return [
-    { code, message, at: [], received: quote(text), clause: 'Radio Regulations Article 19 Section III' },
-  ];
-}
+const CLAUSE = 'Radio Regulations Article 19 Section III';

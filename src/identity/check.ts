@@ -1,5 +1,7 @@
-import { failure, type Issue, type Notice, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import type { TermOf } from '../result/internal.ts';
 import type { Identity, IdentityKind } from './identity.ts';
+import { type fieldTexts, issue } from './texts.ts';
 import { usesOf } from './uses.ts';
 
 /** Where an identity is to be used. */
@@ -50,21 +52,15 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
       : use === 'distressed'
         ? whyNotDistressed(identity.kind)
         : whyNotCalled(identity.kind, use);
-  if (refusal !== undefined) return failure(finding(identity, 'identity-use', refusal, 'ITU-R M.585-10'));
+  const received = `'${identity.mmsi}'`;
+  if (refusal !== undefined)
+    return failure(issue('identity-use', { reason: refusal }, { received, clause: 'ITU-R M.585-10' }));
+  const usual = { received, clause: 'common practice' };
   if ((use === 'individual' || use === 'group') && field.own === identity.mmsi) {
-    return failure(
-      finding(
-        identity,
-        'identity-own-called',
-        'Address is the own identity: expected another station',
-        'common practice',
-      ),
-    );
+    return failure(issue('identity-own-called', {}, usual));
   }
   const doubt = use === 'own' ? doubtAboutOwn(identity, station) : undefined;
-  const notices: Notice[] =
-    doubt === undefined ? [] : [finding(identity, 'identity-station', doubt, 'common practice')];
-  return success(identity, notices);
+  return success(identity, doubt === undefined ? [] : [issue('identity-station', { reason: doubt }, usual)]);
 }
 
 const USES = ['own', 'individual', 'group', 'distressed'];
@@ -80,75 +76,56 @@ export function wantField({ use, station = 'fixed' }: IdentityField): void {
 
 type Station = NonNullable<IdentityField['station']>;
 
-function whyNotOwn(kind: IdentityKind, station: Station): string | undefined {
-  if (station === 'coast') {
-    return kind === 'coast'
-      ? undefined
-      : 'Own identity is not a coast station: theirs begin with 00 and a MID';
-  }
+function whyNotOwn(kind: IdentityKind, station: Station): TermOf<typeof fieldTexts, 'use'> | undefined {
+  if (station === 'coast') return kind === 'coast' ? undefined : 'own-not-coast';
   switch (kind) {
     case 'ship-group':
-      return "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7";
+      return 'own-group';
     case 'coast':
     case 'coast-all':
     case 'coast-all-national':
-      return "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7";
+      return 'own-coast';
     case 'sar-aircraft-all-national':
-      return 'Own identity is a group of aircraft: expected a single station';
+      return 'own-aircraft-group';
     default:
-      return usesOf({ kind }).own ? undefined : aisDevice('Own identity');
+      return usesOf({ kind }).own ? undefined : 'own-ais';
   }
 }
 
-function whyNotDistressed(kind: IdentityKind): string | undefined {
-  if (usesOf({ kind }).own && kind !== 'coast') return undefined;
-  return 'Vessel in distress has an identity that no vessel, aircraft or person uses in calls';
+function whyNotDistressed(kind: IdentityKind): TermOf<typeof fieldTexts, 'use'> | undefined {
+  return usesOf({ kind }).own && kind !== 'coast' ? undefined : 'distressed';
 }
 
-function whyNotCalled(kind: IdentityKind, use: 'individual' | 'group'): string | undefined {
+function whyNotCalled(
+  kind: IdentityKind,
+  use: 'individual' | 'group',
+): TermOf<typeof fieldTexts, 'use'> | undefined {
   const uses = usesOf({ kind });
   if (uses[use]) return undefined;
-  if (uses.group) return 'Address is a group: a group call reaches it, not a call to one station';
-  if (uses.individual) return 'Address is not a group: the identity of a group of ships begins with one 0';
-  return kind === 'mob'
-    ? 'Address is a man-overboard device, which does not take ordinary calls'
-    : aisDevice('Address');
+  if (uses.group) return 'called-group';
+  if (uses.individual) return 'called-single';
+  return kind === 'mob' ? 'called-mob' : 'called-ais';
 }
 
-function aisDevice(field: string): string {
-  return `${field} belongs to an AIS device, which takes no part in calls`;
-}
-
-function doubtAboutOwn(identity: Identity, station: Station): string | undefined {
+function doubtAboutOwn(
+  identity: Identity,
+  station: Station,
+): TermOf<typeof fieldTexts, 'station'> | undefined {
   // Ofcom guidance for UK ship radio licensing keeps a block apart for portable sets. deviation: D-identity-9
   const ukPortable = identity.mmsi.startsWith('2359');
   switch (identity.kind) {
     case 'ship':
-      if (station === 'fixed') {
-        return ukPortable
-          ? 'Own identity begins with 2359, usually a UK portable radio: check the licence'
-          : undefined;
-      }
-      return ukPortable
-        ? undefined
-        : 'Own identity is a ship: countries differ on whether a hand-held radio may use it, check the licence';
+      if (station === 'fixed') return ukPortable ? 'uk-portable' : undefined;
+      return ukPortable ? undefined : 'ship-handheld';
     case 'handheld':
-      return station === 'fixed'
-        ? 'Own identity is for a hand-held radio, but this radio is fixed'
-        : undefined;
+      return station === 'fixed' ? 'handheld-fixed' : undefined;
     case 'craft':
-      return station === 'fixed'
-        ? "Own identity is for a tender or survival craft, not for the ship's radio"
-        : undefined;
+      return station === 'fixed' ? 'craft' : undefined;
     case 'mob':
-      return 'Own identity is for a man-overboard device, but this radio is not one';
+      return 'mob';
     case 'sar-aircraft':
-      return 'Own identity is for an aircraft, but this radio is aboard a vessel';
+      return 'aircraft';
     default:
       return undefined;
   }
-}
-
-function finding(identity: Identity, code: string, message: string, clause: string): Issue {
-  return { code, message, at: [], received: `'${identity.mmsi}'`, clause };
 }

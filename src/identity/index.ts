@@ -33,7 +33,6 @@ export type {
   IdentityParts,
   Mmsi,
 } from './identity.ts';
-export { IDENTITY_ISSUE_CODES } from './issue-code.ts';
 export { mmsi } from './mmsi.ts';
 export { parseIdentity } from './parse.ts';
 

@@ -1,9 +1,10 @@
-import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { failure, type Notice, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { shipCallSign } from './call-sign-shape.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
+import { type ParseCode, parseIssue } from './texts.ts';
 
 /**
  * Read a maritime identity as people write it.
@@ -38,76 +39,65 @@ import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';
 export function parseIdentity(input: unknown): Result<Identity> {
   const notices: Finding[] = [];
   const read = typeof input === 'string' ? readText(input, notices) : readOther(input);
-  const dress = ([code, message, suggestion]: Finding): Issue => ({
-    code,
-    message: `Identity ${message}${suggestion === undefined ? '' : `; perhaps ${suggestion}`}`,
-    at: [],
-    expected: '9 digits',
-    received: typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input,
-    clause: 'ITU-R M.585-10',
-    ...(suggestion !== undefined && { suggestion }),
-  });
+  const received = typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input;
+  const dress = ([code, suggestion, params = {}]: Finding): Notice =>
+    parseIssue(code, params as never, {
+      received,
+      clause: 'ITU-R M.585-10',
+      ...(suggestion !== undefined && { suggestion }),
+    });
   if ('kind' in read) return success(read, notices.map(dress));
   const [first, ...others] = read.map(dress);
-  return failure(first as Issue, ...others);
+  return failure(first as Notice, ...others);
 }
 
 function readOther(input: unknown): readonly Finding[] {
   if (typeof input === 'number') {
-    return doubt('identity-number', 'is a number: pass text, numbers drop zeros', `${input}`);
+    return doubt('identity-number', `${input}`);
   }
-  return input === undefined || input === null ? empty : [['identity-not-text', 'is not text']];
+  return input === undefined || input === null ? empty : [['identity-not-text']];
 }
 
-const empty: readonly Finding[] = [['identity-empty', 'is empty']];
+const empty: readonly Finding[] = [['identity-empty']];
 
 function readText(input: string, notices: Finding[]): Identity | readonly Finding[] {
   // Most text comes from machines and has nothing to tidy.
   if (/^\d{9}$/.test(input)) return readDigits(input, notices);
   // The bound makes every pattern below cheap, whatever the text.
-  if (input.length > 200) return [['identity-too-long', `has ${input.length} characters`]];
+  if (input.length > 200) return [['identity-too-long', undefined, { count: input.length }]];
   let text = input;
-  const tidy = (
-    code: string,
-    message: string,
-    pattern: RegExp,
-    by: string | ((digit: string) => string) = '',
-  ): void => {
+  const tidy = (code: ParseCode, pattern: RegExp, by: string | ((digit: string) => string) = ''): void => {
     const next = text.replace(pattern, by as string);
-    if (next !== text) notices.push([code, message]);
+    if (next !== text) notices.push([code]);
     text = next;
   };
   // U+202E is not among them: it shows digits in reverse, so a person may have meant another number.
-  tidy(
-    'identity-invisible',
-    'read without invisible characters',
-    /[\xad\u200b-\u200f\u202a-\u202d\u2060-\u2069\ufeff]/g,
-  );
-  tidy('identity-digits', 'read with digits of another script', /(?!\d)\p{Nd}/gu, asciiDigit);
-  tidy('identity-blanks', 'read without blanks', /^\s+|\s+$|(\d)\s+(?=\d)/g, '$1');
-  tidy('identity-apostrophe', 'read without apostrophe', /^['’]/);
-  tidy('identity-label', 'read without label', /^mmsi\s*(number|no|nr)?[\s.:：#=]*/i);
+  tidy('identity-invisible', /[\xad\u200b-\u200f\u202a-\u202d\u2060-\u2069\ufeff]/g);
+  tidy('identity-digits', /(?!\d)\p{Nd}/gu, asciiDigit);
+  tidy('identity-blanks', /^\s+|\s+$|(\d)\s+(?=\d)/g, '$1');
+  tidy('identity-apostrophe', /^['’]/);
+  tidy('identity-label', /^mmsi\s*(number|no|nr)?[\s.:：#=]*/i);
 
   const digits = digitsOf(text);
   const nine = digits.length === 9 ? digits : '';
   const numbers = digits.length === 18 ? [digits.slice(0, 9), digits.slice(9)] : listed(text);
-  if (numbers.length > 1) return doubt('identity-two-numbers', 'holds two numbers', ...numbers);
-  if (/^[+\-‐-―−]/.test(text)) return doubt('identity-sign', 'has a sign', digits);
+  if (numbers.length > 1) return doubt('identity-two-numbers', ...numbers);
+  if (/^[+\-‐-―−]/.test(text)) return doubt('identity-sign', digits);
   if (/^imo/i.test(text)) return [imoNumber];
   const [, mantissa = '', exponent] = /^([\d.,]+)e\+?(\d+)$/i.exec(text) ?? [];
   if (mantissa !== '') {
     const kept = digitsOf(mantissa);
     const whole = kept.length === Number(exponent) + 1 ? kept : '';
-    return doubt('identity-scientific', 'has an exponent: digits may be lost', whole);
+    return doubt('identity-scientific', whole);
   }
   const [, integer = '', fraction] = /^(\d{7,})[.,](\d+)$/.exec(text) ?? [];
   if (integer !== '') {
     const whole = Number(fraction) === 0 ? integer : '';
-    return doubt('identity-decimal', 'has a decimal part', whole, nine);
+    return doubt('identity-decimal', whole, nine);
   }
 
-  if (/^\d{1,3}(,\d{3})+$/.test(text)) tidy('identity-thousands', 'read without commas', /,/g);
-  tidy('identity-separators', 'read without separators', /(\d)\s*[-‐-―−.·]+\s*(?=\d)/g, '$1');
+  if (/^\d{1,3}(,\d{3})+$/.test(text)) tidy('identity-thousands', /,/g);
+  tidy('identity-separators', /(\d)\s*[-‐-―−.·]+\s*(?=\d)/g, '$1');
   if (text === '') return empty;
   return text === digits ? readDigits(digits, notices) : readOdd(text, digits, nine);
 }
@@ -116,19 +106,19 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
   const identity = classify(digits);
   const alike = /^(.)\1+$/.test(digits);
   if (identity !== undefined) {
-    if (alike) notices.push(['identity-repeated-digit', 'has nine identical digits']);
+    if (alike) notices.push(['identity-repeated-digit']);
     return identity;
   }
   if (digits.length === 9) {
     return alike || digits === '123456789'
-      ? [['identity-placeholder', 'is a placeholder']]
-      : [['identity-unassigned', `has no assigned format: none starts with ${digits.slice(0, 5)}`]];
+      ? [['identity-placeholder']]
+      : [['identity-unassigned', undefined, { start: digits.slice(0, 5) }]];
   }
   const readings = readingsOf(digits);
   // Eight digits: a ship's number with one left out is likelier than a group's that lost its zero.
   return readings.length > 0 && digits.length !== 8
     ? readings
-    : [['identity-digit-count', `needs 9 digits, has ${digits.length}`], ...readings];
+    : [['identity-digit-count', undefined, { count: digits.length }], ...readings];
 }
 
 function readOdd(text: string, digits: string, nine: string): readonly Finding[] {
@@ -136,13 +126,14 @@ function readOdd(text: string, digits: string, nine: string): readonly Finding[]
   // As scanned and hand-written lists have them; the second and third are Cyrillic and Greek.
   const repaired = compact.replace(/\D/g, (letter) => '000111258'['OОΟIL|ZSB'.indexOf(letter)] ?? letter);
   const findings: Finding[] = [];
-  if (shipCallSign.test(compact)) findings.push(['identity-call-sign', 'looks like a call sign']);
+  if (shipCallSign.test(compact)) findings.push(['identity-call-sign']);
   if (digits.length > 4 && repaired !== compact && !/\D/.test(repaired)) {
-    findings.push(...doubt('identity-letter', 'has letters that look like digits', repaired));
+    findings.push(...doubt('identity-letter', repaired));
   }
   if (findings.length > 0) return findings;
   const [odd] = /[^\d\s.-]/u.exec(text) ?? /\D/.exec(text) ?? text;
-  return doubt('identity-character', `has the character ${quote(odd as string)}`, nine);
+  const params = { character: quote(odd as string) };
+  return doubt('identity-character', nine).map(([code, suggestion]): Finding => [code, suggestion, params]);
 }
 
 /** The parts that a list sign or the word "and" puts apart, if long enough for an identity. */

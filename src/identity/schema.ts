@@ -3,6 +3,7 @@ import { failures, formSchema, quote, requireOptions } from '../result/internal.
 import { checkIdentity, type IdentityField, wantField } from './check.ts';
 import type { Identity, IdentityKind, Mmsi } from './identity.ts';
 import { parseIdentity } from './parse.ts';
+import { issue } from './texts.ts';
 
 /**
  * A schema for one identity, for libraries that take Standard Schema v1: forms, routers, procedures, environment.
@@ -81,15 +82,11 @@ function likelierFirst(
 }
 
 function unwanted(mmsi: Mmsi, kind: IdentityKind, accept: readonly IdentityKind[]): Issue {
-  const expected = accept.join(' or ');
-  return {
-    code: 'identity-kind',
-    message: `Identity: expected ${expected}, got ${kind}`,
-    at: [],
-    expected,
-    received: `'${mmsi}'`,
-    clause: 'ITU-R M.585-10',
-  };
+  return issue(
+    'identity-kind',
+    { kind, accepted: accept },
+    { received: `'${mmsi}'`, clause: 'ITU-R M.585-10' },
+  );
 }
 
 const shapes: Readonly<Record<IdentityKind, string>> = {

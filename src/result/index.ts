@@ -6,7 +6,7 @@
  * @packageDocumentation
  */
 export type { FormSchema } from './form-schema.ts';
-export type { Issue, Notice } from './issue.ts';
+export type { CodedText, Grade, Issue, Notice, Param } from './issue.ts';
 
 export type { Result } from './result.ts';
 export { failure, success } from './result.ts';

@@ -4,3 +4,5 @@ export { givenInWords, requireOptions, safely } from './given.ts';
 export { quote } from './quote.ts';
 export type { Failure } from './result.ts';
 export { failures } from './result.ts';
+export type { CodeOf, IssueMaker, ParamsOf, Template, TemplateOf, TermOf, Texts } from './texts.ts';
+export { issueMaker, render, textMaker } from './texts.ts';

@@ -71,7 +71,7 @@ describe('ATIS codes', () => {
   it('in a field for an identity suggests no ship first (DA2345, not 211012345)', () => {
     const result = parseIdentity('9211012345');
     if (result.ok) throw new Error('an identity');
-    expect(result.issues[0].message).toContain('of a call sign');
+    expect(result.issues[0].code).toBe('identity-atis-call-sign');
     expect(result.issues[0]).not.toHaveProperty('suggestion');
     expect(result.issues[1]).toMatchObject({ code: 'identity-atis', suggestion: '211012345' });
   });

@@ -67,7 +67,7 @@ describe('a number is no identity: leading zeros are lost in numbers', () => {
   it('is only read, and gives what there is to say of it', () => {
     expect(isMmsi(232999142)).toBe(false);
     expect(checkCallSign(232999142 as unknown as string)).toMatchObject([
-      { code: 'identity-call-sign-shape', message: 'Call sign: expected text, got number' },
+      { code: 'identity-call-sign-type', params: { type: 'number' } },
     ]);
     const directory = createDirectory({ mmsi: '232999142', origin: 'typed', name: 'Tern of Ardle' });
     for (const given of [232999142, null, undefined, {}] as unknown as string[]) {
@@ -96,7 +96,7 @@ describe('address of a call', () => {
         expect(encodeCallAddress(address.value.digits, address.value.tenthDigit)).toBe(`${digits}${tenth}`);
         const codes = address.notices.map(({ code }) => code);
         expect(codes.includes('identity-tenth-digit')).toBe(tenth !== 0);
-        expect(codes.includes('identity-unassigned')).toBe(address.value.identity === undefined);
+        expect(codes.includes('identity-address-unassigned')).toBe(address.value.identity === undefined);
         expect(JSON.parse(JSON.stringify(address))).toEqual(address);
       }),
     );

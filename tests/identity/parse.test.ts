@@ -214,12 +214,13 @@ describe('parseIdentity', () => {
 
   it('says the digits wanted, the text found and the clause with each issue', () => {
     const result = parseIdentity('23');
-    expect(result).toEqual({
+    expect(result).toMatchObject({
       ok: false,
       issues: [
         {
           code: 'identity-digit-count',
-          message: 'Identity needs 9 digits, has 2',
+          grade: 'error',
+          params: { count: 2 },
           at: [],
           expected: '9 digits',
           received: "'23'",
@@ -236,7 +237,7 @@ describe('parseIdentity', () => {
         issues: [
           {
             code: 'identity-character',
-            message: "Identity has the character '.'; perhaps 232999871",
+            params: { character: "'.'" },
             suggestion: '232999871',
           },
         ],

@@ -1,0 +1,40 @@
+/**
+ * The English texts, as the library itself uses them: for pages that show every code, and as a pattern for another
+ * language.
+ *
+ * @packageDocumentation
+ */
+import { fieldTexts, parseTexts } from '../identity/internal.ts';
+import type { Grade } from '../result/index.ts';
+import type { Texts } from '../result/internal.ts';
+import type { Catalogue } from './catalogue.ts';
+
+const modules: Readonly<Record<string, readonly Texts[]>> = {
+  identity: [parseTexts, fieldTexts],
+};
+
+/** The texts in English, with the grade of each code and the module it belongs to. */
+export const english: Catalogue & {
+  /** `null` for what is no issue, such as advice or what a station shows. */
+  readonly codes: Readonly<Record<string, { readonly module: string; readonly grade: Grade | null }>>;
+} = {
+  lang: 'en',
+  translated: { by: 'the authors', on: '2026-11-28', note: 'the original' },
+  texts: Object.fromEntries(
+    Object.values(modules)
+      .flat()
+      .flatMap((texts) => Object.values(texts).flatMap((group) => Object.entries(group))),
+  ) as Catalogue['texts'],
+  codes: Object.fromEntries(
+    Object.entries(modules).flatMap(([module, tables]) =>
+      tables
+        .flatMap(({ terms: _, ...groups }) => Object.entries(groups))
+        .flatMap(([group, texts]) =>
+          Object.keys(texts).map((code) => [
+            code,
+            { module, grade: group === 'said' ? null : (group as Grade) },
+          ]),
+        ),
+    ),
+  ),
+};

@@ -1,0 +1,19 @@
+/**
+ * The texts of the library in Dutch, for `translate` of `seahail/locale`. Safety wording needs a second reader, a radio
+ * operator who speaks the language, before anyone relies on it.
+ *
+ * @packageDocumentation
+ */
+import type { Catalogue } from './catalogue.ts';
+import { identity } from './nl/identity.ts';
+
+/** Dutch. */
+export const dutch: Catalogue = {
+  lang: 'nl',
+  translated: {
+    by: 'the authors, none of whom is a radio operator in this language',
+    on: '2026-11-28',
+    note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
+  },
+  texts: { ...identity },
+};
