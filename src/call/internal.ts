@@ -31,3 +31,4 @@ export {
   nameOfSymbol,
   symbolOfName,
 } from './symbol.ts';
+export { type CallTexts, callTerms, categoryTerms } from './terms.ts';

@@ -1,9 +1,11 @@
+import type { CallTexts } from '../call/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
 import type { CodeOf, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 
 /** The English texts of every module: what a complete catalogue has to say. */
 type Modules = {
   readonly identity: IdentityTexts;
+  readonly call: CallTexts;
 };
 
 type EachModule<Part extends 'code' | 'flat'> = {

@@ -5,6 +5,7 @@
  * @packageDocumentation
  */
 import type { Catalogue } from './catalogue.ts';
+import { call } from './de/call.ts';
 import { identity } from './de/identity.ts';
 
 /** German. */
@@ -15,5 +16,5 @@ export const german: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity },
+  texts: { ...identity, ...call },
 };

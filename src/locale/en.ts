@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+import { callTerms, categoryTerms } from '../call/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import type { Grade } from '../result/index.ts';
 import type { Texts } from '../result/internal.ts';
@@ -11,6 +12,7 @@ import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
   identity: [parseTexts, fieldTexts],
+  call: [{ terms: callTerms }, { terms: categoryTerms }],
 };
 
 /** The texts in English, with the grade of each code and the module it belongs to. */

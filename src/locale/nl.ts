@@ -5,6 +5,7 @@
  * @packageDocumentation
  */
 import type { Catalogue } from './catalogue.ts';
+import { call } from './nl/call.ts';
 import { identity } from './nl/identity.ts';
 
 /** Dutch. */
@@ -15,5 +16,5 @@ export const dutch: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity },
+  texts: { ...identity, ...call },
 };

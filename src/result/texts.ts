@@ -62,8 +62,9 @@ type ValueOf<T extends Texts, Slot extends string> = Slot extends `${string}:${i
       ? readonly Param[]
       : Param;
 
-/** A term; any value where one term stands for all others. */
-type WordOf<T extends Texts, Group extends string> = '*' extends TermOf<T, Group> ? Param : TermOf<T, Group>;
+/** A term, or another coded text in its place; any value where one term stands for all others. */
+type WordOf<T extends Texts, Group extends string> =
+  '*' extends TermOf<T, Group> ? Param : TermOf<T, Group> | CodedText;
 
 type Reserved = 'received' | 'expected' | 'suggestion';
 

@@ -10,11 +10,11 @@ import {
   composeUnableToComply,
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
-import { reasonWords } from '../describe/words.ts';
 import { channelName } from '../element/channel-symbols.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { type Reason, reasons } from '../symbol.ts';
+import { callTerms } from '../terms.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
 import { isFitChannel } from './fit-channel.ts';
 import {
@@ -140,7 +140,13 @@ function unable(call: Call<'individual-call'> | Call<'position-request'>, from: 
   return reasons.rows.flatMap(([, reason]) =>
     call.kind === 'position-request' && OF_A_PROPOSAL.includes(reason)
       ? []
-      : [answer('unable', `Unable: ${reasonWords[reason]}`, composeUnableToComply({ call, from, reason }))],
+      : [
+          answer(
+            'unable',
+            `Unable: ${callTerms[`second-telecommand.${reason}`]}`,
+            composeUnableToComply({ call, from, reason }),
+          ),
+        ],
   );
 }
 
@@ -165,7 +171,7 @@ function telephone(call: Call<'automatic-service-call'>, station: AnsweringStati
   return [
     answer('able', onChannel('Able', call, station), back),
     ...reasons.rows.map(([, reason]) =>
-      answer('unable', `Unable: ${reasonWords[reason]}`, {
+      answer('unable', `Unable: ${callTerms[`second-telecommand.${reason}`]}`, {
         ...back,
         firstTelecommand: 'unable-to-comply',
         secondTelecommand: reason,

@@ -26,17 +26,9 @@ import {
   type SymbolTable,
   secondTelecommands,
 } from '../symbol.ts';
+import { callTerms, categoryTerms, inWords } from '../terms.ts';
 import type { Caution } from './cautions.ts';
 import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
-import {
-  categoryWords,
-  endWords,
-  firstTelecommandWords,
-  formatWords,
-  inWords,
-  natureWords,
-  secondTelecommandWords,
-} from './words.ts';
 
 /** A call for people. */
 export interface CallDescription {
@@ -96,23 +88,23 @@ function valueWords(
 ): string {
   switch (field) {
     case 'format':
-      return named(formatSpecifiers, formatWords, fields.format);
+      return named(formatSpecifiers, callTerms, 'format-specifier', fields.format);
     case 'address': {
       const address = addressOf(fields);
       return address === null ? 'not understood' : addressWords(address, nameOf);
     }
     case 'category':
-      return named(categories, categoryWords, fields.category);
+      return named(categories, categoryTerms, 'category', fields.category);
     case 'self':
       return nameOf(identityOf(fields.self));
     case 'telecommand1':
-      return named(firstTelecommands, firstTelecommandWords, fields.telecommand1);
+      return named(firstTelecommands, callTerms, 'first-telecommand', fields.telecommand1);
     case 'telecommand2':
-      return named(secondTelecommands, secondTelecommandWords, fields.telecommand2);
+      return named(secondTelecommands, callTerms, 'second-telecommand', fields.telecommand2);
     case 'distressed':
       return same(fields.distressed, UNKNOWN_SHIP) ? 'not known' : nameOf(identityOf(fields.distressed));
     case 'nature':
-      return named(natures, natureWords, fields.nature);
+      return named(natures, callTerms, 'nature', fields.nature);
     case 'header':
       return 'a position follows';
     case 'position':
@@ -120,28 +112,29 @@ function valueWords(
     case 'time':
       return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
     case 'subsequent':
-      return named(firstTelecommands, firstTelecommandWords, fields.subsequent);
+      return named(firstTelecommands, callTerms, 'first-telecommand', fields.subsequent);
     case 'receive':
     case 'transmit':
       return elementWords(fields[field], channelOf);
     case 'telephone':
       return telephoneOf(fields.telephone) ?? 'not understood';
     case 'end':
-      return named(endsOfSequence, endWords, fields.end);
+      return named(endsOfSequence, callTerms, 'end-of-sequence', fields.end);
     default:
       return 'kept as received';
   }
 }
 
-function named<Name extends string>(
+function named<Group extends string, Name extends string>(
   table: SymbolTable<Name>,
-  words: Readonly<Record<Name, string>>,
+  terms: Readonly<Record<`${Group}.${Name}`, string>>,
+  group: Group,
   symbol: number | null,
 ): string {
   if (symbol === null) return 'not read';
   const name = nameOfSymbol(table, symbol);
   if (symbol === NO_INFORMATION && name.startsWith('symbol-')) return 'no information';
-  return inWords(words, name);
+  return inWords(terms, group, name);
 }
 
 function elementWords(element: Symbols | null, channelOf: ChannelOf): string {

@@ -5,13 +5,7 @@ import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import { ATIS_FORMAT } from '../symbol.ts';
-import {
-  categoryWords,
-  firstTelecommandWords,
-  inWords,
-  natureWords,
-  secondTelecommandWords,
-} from './words.ts';
+import { callTerms, categoryTerms, inWords } from '../terms.ts';
 
 /** How a station is named. */
 export type NameOf = (mmsi: string | null) => string;
@@ -45,7 +39,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'individual-acknowledgement':
       return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;
     case 'unable-to-comply':
-      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(secondTelecommandWords, call.reason)}`;
+      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(callTerms, 'second-telecommand', call.reason)}`;
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
@@ -116,7 +110,7 @@ function vessel(mmsi: string | null, nameOf: NameOf): string {
 }
 
 function distressWords(call: DistressCall): string {
-  const nature = call.nature === null ? 'nature not known' : inWords(natureWords, call.nature);
+  const nature = call.nature === null ? 'nature not known' : inWords(callTerms, 'nature', call.nature);
   return `${nature}, ${placeAndTime(call)}`;
 }
 
@@ -126,7 +120,7 @@ function opening(
   >,
 ): string {
   if (call.category === null) return 'Call';
-  const word = inWords(categoryWords, call.category);
+  const word = inWords(categoryTerms, 'category', call.category);
   return `${word.charAt(0).toUpperCase()}${word.slice(1)} call`;
 }
 
@@ -139,8 +133,9 @@ function invitation(
   const parts = [where(call, channelOf)];
   const spoken = call.firstTelecommand?.startsWith('telephony') === true;
   if (call.firstTelecommand !== null && !spoken)
-    parts.push(inWords(firstTelecommandWords, call.firstTelecommand));
-  if (call.secondTelecommand !== null) parts.push(inWords(secondTelecommandWords, call.secondTelecommand));
+    parts.push(inWords(callTerms, 'first-telecommand', call.firstTelecommand));
+  if (call.secondTelecommand !== null)
+    parts.push(inWords(callTerms, 'second-telecommand', call.secondTelecommand));
   return parts.join(', ');
 }
 
