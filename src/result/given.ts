@@ -9,6 +9,22 @@ export function givenInWords(value: unknown): string {
 }
 
 /**
+ * The words above as terms, for a module whose texts have `{received:given}`: a value that is quoted is no term and
+ * stays as it is.
+ */
+export const givenTerms = {
+  'given.a function': 'a function',
+  'given.a list': 'a list',
+  'given.an object': 'an object',
+  'given.a Date: use its getTime()': 'a Date: use its getTime()',
+  'given.a result: look at .ok first, then use .value': 'a result: look at .ok first, then use .value',
+  'given.a promise: await it first': 'a promise: await it first',
+  'given.an object with lat: name its fields latitude and longitude':
+    'an object with lat: name its fields latitude and longitude',
+  'given.something that throws when it is looked at': 'something that throws when it is looked at',
+} as const;
+
+/**
  * What a reader makes of a value from outside; what cannot even be looked at, for a getter that throws, is refused
  * like anything else that cannot be read.
  */

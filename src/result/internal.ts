@@ -1,8 +1,17 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { formSchema } from './form-schema.ts';
-export { givenInWords, requireOptions, safely } from './given.ts';
+export { givenInWords, givenTerms, requireOptions, safely } from './given.ts';
 export { quote } from './quote.ts';
 export type { Failure } from './result.ts';
 export { failures } from './result.ts';
-export type { CodeOf, IssueMaker, ParamsOf, Template, TemplateOf, TermOf, Texts } from './texts.ts';
+export type {
+  CodeOf,
+  IssueMaker,
+  ParamsOf,
+  Template,
+  TemplateOf,
+  TermOf,
+  TextMaker,
+  Texts,
+} from './texts.ts';
 export { issueMaker, render, textMaker } from './texts.ts';

@@ -94,10 +94,11 @@ export function issueMaker<T extends Texts>(texts: T): IssueMaker<T> {
   };
 }
 
+/** Makes the texts of one module that are no issues. */
+export type TextMaker<T extends Texts> = <C extends CodeOf<T>>(code: C, params: ParamsOf<T, C>) => CodedText;
+
 /** What makes texts that are no issues, of the texts of a module. */
-export function textMaker<T extends Texts>(
-  texts: T,
-): <C extends CodeOf<T>>(code: C, params: ParamsOf<T, C>) => CodedText {
+export function textMaker<T extends Texts>(texts: T): TextMaker<T> {
   const issue = issueMaker(texts);
   return (code, params) => ({ code, params, message: issue(code, params).message });
 }

@@ -94,8 +94,11 @@ describe.each([german, french, dutch])('$lang', (catalogue) => {
       const lines = rendered(module, catalogue);
       const englishLines = rendered(module, english);
       expect(lines.length).toBe(englishLines.length);
-      expect(lines.filter((line, n) => line === englishLines[n])).toEqual([]);
-      expect(lines.filter((line) => /\bundefined\b|\bnull\b|\[object|[{}[\]]/.test(line))).toEqual([]);
+      // A text of data alone, such as "{ship} MHz", is the same in every language.
+      const said = (line: string) => line.replace(/^\S+ \S+: /, '').replace(/MHz|[^a-z]/gi, '');
+      expect(lines.filter((line, n) => line === englishLines[n] && said(line) !== '')).toEqual([]);
+      const odd = /\bundefined\b|\bnull\b|\[object|[{}[\]]/;
+      expect(lines.filter((line, n) => odd.test(line) && !odd.test(englishLines[n] as string))).toEqual([]);
       // Words that only English has; terms of the trade that every language takes over are not among them.
       const left =
         /\b([Tt]he|[Aa]nd|with|which|expected|got|has|have|from|[Tt]his|that|not|call|calls|vessel|does|only|other|of the)\b/;
