@@ -58,7 +58,7 @@ const { createReceiver, modulate } = door${specifiers.indexOf('seahail/audio')};
 const call = composePositionRequest({ from: '232999871', to: '232999142' });
 const onReception = ({ reception }) => (globalThis.heard = reception.call.kind + ' ' + reception.quality.verdict);
 const receiver = createReceiver({ sampleRate: 48000, onReception });
-receiver.push(modulate(encodeCall(call), { sampleRate: 48000, leadIn: 0.1, tail: 0.3 }));
+receiver.push(modulate(encodeCall(call), { sampleRate: 48000, leadInSeconds: 0.1, tailSeconds: 0.3 }));
 receiver.flush();`;
 
 const runtime = project('runtime', [], {

@@ -91,8 +91,8 @@ for (const ebN0Db of [Number.POSITIVE_INFINITY, 20, 16, 14]) {
     const sound = modulate(bits + FILLER, {
       sampleRate: RATE,
       amplitude: 0.2,
-      leadIn: 0.05 + n / 1e4,
-      tail: 0.05,
+      leadInSeconds: 0.05 + n / 1e4,
+      tailSeconds: 0.05,
       allowDistress: true,
     });
     const found = readByModem(withNoise(sound, 0.2, ebN0Db, 100 + n));

@@ -114,7 +114,7 @@ function build() {
 /** What the pretended microphone plays round and round. */
 function microphone() {
   const call = composeTestCall({ from: '232999871', to: '002329990' });
-  const samples = modulate(encodeCall(call), { sampleRate: 48_000, leadIn: 1, tail: 1 });
+  const samples = modulate(encodeCall(call), { sampleRate: 48_000, leadInSeconds: 1, tailSeconds: 1 });
   const path = join(folder, 'microphone.wav');
   writeFileSync(path, writeWav(samples, { sampleRate: 48_000 }));
   return path;

@@ -19,7 +19,12 @@ export function canBeSent(call) {
 /** Writes the calls as sound and gives what a receiver hears in it. Distress formats stay in the file. */
 export function overTheAir(calls, file) {
   const bursts = calls.map((call) =>
-    modulate(encodeCall(call), { sampleRate: SAMPLE_RATE, allowDistress: true, leadIn: 0.2, tail: 0.2 }),
+    modulate(encodeCall(call), {
+      sampleRate: SAMPLE_RATE,
+      allowDistress: true,
+      leadInSeconds: 0.2,
+      tailSeconds: 0.2,
+    }),
   );
   const samples = new Float32Array(bursts.reduce((sum, burst) => sum + burst.length, 0));
   let offset = 0;

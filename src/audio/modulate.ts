@@ -50,9 +50,9 @@ export function modulate(
      */
     readonly preEmphasis?: boolean | undefined;
     /** Silence before the first bit in seconds, not rounded to whole samples; 0 when left out. */
-    readonly leadIn?: number | undefined;
+    readonly leadInSeconds?: number | undefined;
     /** Silence after the last bit in seconds; 0 when left out. */
-    readonly tail?: number | undefined;
+    readonly tailSeconds?: number | undefined;
     /** Phase of the sub-carrier at the first bit in cycles, 0 when left out. */
     readonly startPhase?: number | undefined;
     /**
@@ -67,18 +67,27 @@ export function modulate(
     throw new TypeError("modulate: bits: expected a string of '0' and '1'");
   }
   requireOptions('modulate', options, 'sampleRate');
-  const { sampleRate, amplitude = 0.5, leadIn = 0, tail = 0, startPhase = 0, preEmphasis = false } = options;
+  const {
+    sampleRate,
+    amplitude = 0.5,
+    leadInSeconds = 0,
+    tailSeconds = 0,
+    startPhase = 0,
+    preEmphasis = false,
+  } = options;
   inRange('sampleRate', sampleRate, 8000, 192_000);
   inRange('amplitude', amplitude, Number.MIN_VALUE, 1);
-  inRange('leadIn', leadIn, 0, 3600);
-  inRange('tail', tail, 0, 3600);
+  inRange('leadInSeconds', leadInSeconds, 0, 3600);
+  inRange('tailSeconds', tailSeconds, 0, 3600);
   inRange('startPhase', startPhase, -1e6, 1e6);
   if (options.allowDistress !== true) assertStaysOffAir(bits);
 
   const phases = phaseAtBits(bits);
   const low = preEmphasis ? (CENTRE_HZ - SHIFT_HZ) / (CENTRE_HZ + SHIFT_HZ) : 1;
-  const samples = new Float32Array(Math.ceil((leadIn + bits.length / BAUD + tail) * sampleRate - 1e-9));
-  const delay = leadIn * sampleRate;
+  const samples = new Float32Array(
+    Math.ceil((leadInSeconds + bits.length / BAUD + tailSeconds) * sampleRate - 1e-9),
+  );
+  const delay = leadInSeconds * sampleRate;
   for (let n = Math.ceil(delay - 1e-9); n < samples.length; n++) {
     const inBits = ((n - delay) * BAUD) / sampleRate;
     const k = Math.max(0, Math.floor(inBits));

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result/index.ts';
+import type { Notice } from '../result/index.ts';
 import type { TermOf } from '../result/internal.ts';
 import type { Identity, IdentityKind } from './identity.ts';
 import { type fieldTexts, issue } from './texts.ts';
@@ -26,8 +26,8 @@ export interface IdentityField {
  *
  * @param identity - the identity as {@link parseIdentity} gave it
  * @param field - where it is to be used
- * @returns the identity, with notices for what a person should look at again; an issue where the form of the
- * identity is not for this use at all
+ * @returns nothing where it is sensible; grade `'check'` for what a person should look at again, `'error'` where the
+ * form of the identity is not for this use at all
  * @throws RangeError when the use or the station is none of those named
  *
  * Source: ITU-R M.585-10, M.493-16, from memory in parts; notices are common practice.
@@ -37,13 +37,13 @@ export interface IdentityField {
  * @example
  * ```ts
  * import { checkIdentity, parseIdentity } from 'seahail/identity';
+ * import { valueOf } from 'seahail/result';
  *
- * const club = parseIdentity('023299905');
- * const answer = club.ok ? checkIdentity(club.value, { use: 'own' }) : club;
- * if (!answer.ok) console.log(answer.issues[0].message); // Own identity begins with 0, which marks a group: a ship's begins with 2 to 7
+ * const club = valueOf(parseIdentity('023299905'));
+ * console.log(checkIdentity(club, { use: 'own' })[0]?.message); // Own identity begins with 0, which marks a group: a ship's begins with 2 to 7
  * ```
  */
-export function checkIdentity(identity: Identity, field: IdentityField): Result<Identity> {
+export function checkIdentity(identity: Identity, field: IdentityField): readonly Notice[] {
   wantField(field);
   const { use, station = 'fixed' } = field;
   const refusal =
@@ -54,13 +54,13 @@ export function checkIdentity(identity: Identity, field: IdentityField): Result<
         : whyNotCalled(identity.kind, use);
   const received = `'${identity.mmsi}'`;
   if (refusal !== undefined)
-    return failure(issue('identity-use', { reason: refusal }, { received, clause: 'ITU-R M.585-10' }));
+    return [issue('identity-use', { reason: refusal }, { received, clause: 'ITU-R M.585-10' })];
   const usual = { received, clause: 'common practice' };
   if ((use === 'individual' || use === 'group') && field.own === identity.mmsi) {
-    return failure(issue('identity-own-called', {}, usual));
+    return [issue('identity-own-called', {}, usual)];
   }
   const doubt = use === 'own' ? doubtAboutOwn(identity, station) : undefined;
-  return success(identity, doubt === undefined ? [] : [issue('identity-station', { reason: doubt }, usual)]);
+  return doubt === undefined ? [] : [issue('identity-station', { reason: doubt }, usual)];
 }
 
 const USES = ['own', 'individual', 'group', 'distressed'];

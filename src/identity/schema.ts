@@ -63,8 +63,7 @@ function issuesHere(
   if (accept !== undefined && !accept.includes(identity.kind)) {
     return [unwanted(identity.mmsi, identity.kind, accept)];
   }
-  const checked = field === undefined ? undefined : checkIdentity(identity, field);
-  return checked === undefined || checked.ok ? [] : checked.issues;
+  return field === undefined ? [] : checkIdentity(identity, field).filter(({ grade }) => grade === 'error');
 }
 
 /** Where the field takes no ships, eight digits lack no digit of one: what has a suggestion comes first. */

@@ -33,7 +33,7 @@ export interface Bounds {
   readonly assumption: RoundingAssumption;
 }
 
-const OPTIONS = ['at', 'now', 'speed', 'clockDoubt', 'uncertainty', 'ownDoubt', 'assumption'] as const;
+const OPTIONS = ['at', 'now', 'speed', 'clockDoubtSeconds', 'uncertainty', 'ownDoubt', 'assumption'] as const;
 
 /** Half a meridian: no two places on WGS 84 are farther apart. */
 const HALF_ROUND = 20_003_931.459;
@@ -80,7 +80,7 @@ export function boundsFrom(
     /** The greatest speed she may have made since, knots. Without it, or without a time, the bounds are those of the fix. */
     readonly speed?: number | undefined;
     /** Seconds by which `at` may be wrong; 60 unless stated, as the time of a call has no seconds. */
-    readonly clockDoubt?: number | undefined;
+    readonly clockDoubtSeconds?: number | undefined;
     /**
      * Metres by which her fix may be wrong. Must be stated for plain coordinates, which do not say how fine they are;
      * else it comes on top of the resolution, and is 0 unless stated.
@@ -94,11 +94,19 @@ export function boundsFrom(
 ): Bounds {
   requireCoordinates(own);
   requireOptions('boundsFrom', options, OPTIONS, 'at and now');
-  const { at, now, speed, clockDoubt = 60, ownDoubt = 0, uncertainty = 0, assumption = 'unknown' } = options;
+  const {
+    at,
+    now,
+    speed,
+    clockDoubtSeconds = 60,
+    ownDoubt = 0,
+    uncertainty = 0,
+    assumption = 'unknown',
+  } = options;
   requireFinite('now', now);
   if (at !== null) requireFinite('at', at);
   if (speed !== undefined) requireNotNegative('speed', speed);
-  requireNotNegative('clockDoubt', clockDoubt);
+  requireNotNegative('clockDoubtSeconds', clockDoubtSeconds);
   requireNotNegative('ownDoubt', ownDoubt);
   requireNotNegative('uncertainty', uncertainty);
   const apart = at === null ? null : Math.abs(now - at) / 1000;
@@ -106,7 +114,7 @@ export function boundsFrom(
   const movement =
     apart === null || speed === undefined
       ? null
-      : Math.min(HALF_ROUND, Math.abs(metresRun(speed, apart + clockDoubt)));
+      : Math.min(HALF_ROUND, Math.abs(metresRun(speed, apart + clockDoubtSeconds)));
   const margin = (movement ?? 0) + uncertainty;
   const box = boxOf(withStep(position, options), assumption);
   const range = rangeToBox(own, box);

@@ -19,7 +19,7 @@ const MINUTE = 60_000;
  *
  * @param time - hour and minute, UTC, of the position
  * @param receivedAt - instant of receipt, epoch milliseconds
- * @param options - `clockDoubt`: by how many seconds the two clocks may differ; 300 unless stated
+ * @param options - `clockDoubtSeconds`: by how many seconds the two clocks may differ; 300 unless stated
  * @returns the instant and its age at receipt
  * @throws RangeError when the hour or minute is no time of day or an instant is not finite
  *
@@ -36,7 +36,7 @@ const MINUTE = 60_000;
 export function resolveTime(
   time: TimeOfDay,
   receivedAt: number,
-  options: { readonly clockDoubt?: number | undefined } = {},
+  options: { readonly clockDoubtSeconds?: number | undefined } = {},
 ): {
   /** Start of that minute, epoch milliseconds. */
   readonly at: number;
@@ -44,11 +44,11 @@ export function resolveTime(
   readonly age: number;
 } {
   const { hour, minute } = time;
-  const { clockDoubt: doubt = 300 } = options;
+  const { clockDoubtSeconds: doubt = 300 } = options;
   requireWhole('hour', hour, 23);
   requireWhole('minute', minute, 59);
   requireFinite('receivedAt', receivedAt);
-  requireNotNegative('clockDoubt', doubt);
+  requireNotNegative('clockDoubtSeconds', doubt);
   const latest = receivedAt + doubt * 1000;
   const midnight = Math.floor(latest / DAY) * DAY;
   const today = midnight + (hour * 60 + minute) * MINUTE;

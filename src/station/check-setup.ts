@@ -88,8 +88,7 @@ function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
   }
   const parsed = parseIdentity(mmsi);
   const station = equipment === 'coast' ? 'coast' : equipment === 'H' ? 'handheld' : 'fixed';
-  const checked = parsed.ok ? checkIdentity(parsed.value, { use: 'own', station }) : parsed;
-  const doubt = checked.ok ? checked.notices[0] : checked.issues[0];
+  const [doubt] = parsed.ok ? checkIdentity(parsed.value, { use: 'own', station }) : parsed.issues;
   // A man-overboard device has an identity of a form of its own.
   const fitsDevice = parsed.ok && (equipment === 'M') === (parsed.value.kind === 'mob');
   if (fitsDevice && (doubt === undefined || equipment === 'M')) {
@@ -162,14 +161,14 @@ function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
   const item = { subject: 'groups', clause: 'ITU-R M.585-10, group ship station call identities' } as const;
   for (const group of groups) {
     const parsed = parseIdentity(group);
-    const checked = parsed.ok
+    const [wrong] = parsed.ok
       ? checkIdentity(parsed.value, { use: 'group', ...(mmsi !== null && { own: mmsi }) })
-      : parsed;
-    if (!checked.ok) {
+      : parsed.issues;
+    if (wrong !== undefined) {
       return {
         ...item,
         status: 'not-ready',
-        finding: checked.issues[0].message,
+        finding: wrong.message,
         toDo: `Correct or remove the group ${group}`,
       };
     }

@@ -20,11 +20,13 @@ describe('modulate', () => {
         anyBits,
         fc.double({ min: 8000, max: 192_000, noNaN: true }),
         fc.double({ min: 0, max: 0.01, noNaN: true }),
-        (bits, sampleRate, leadIn) => {
-          const samples = modulate(bits, { sampleRate, leadIn, amplitude: 1, allowDistress: true });
-          expect(Math.abs(samples.length - (leadIn + bits.length / 1200) * sampleRate)).toBeLessThan(1);
+        (bits, sampleRate, leadInSeconds) => {
+          const samples = modulate(bits, { sampleRate, leadInSeconds, amplitude: 1, allowDistress: true });
+          expect(Math.abs(samples.length - (leadInSeconds + bits.length / 1200) * sampleRate)).toBeLessThan(
+            1,
+          );
           for (let n = 0; n < samples.length; n += 7) {
-            const time = n / sampleRate - leadIn;
+            const time = n / sampleRate - leadInSeconds;
             // Beside a boundary between bits rounding may choose either; the wave is continuous, its ends are not.
             if (Math.abs(time) < 1e-9 || Math.abs(time - bits.length / 1200) < 1e-9) continue;
             expect(samples[n]).toBeCloseTo(slowSample(bits, time), 5);
@@ -57,8 +59,8 @@ describe('modulate', () => {
       sampleRate: 48_000,
       amplitude: 0.25,
       startPhase: 0.25,
-      leadIn: 0.001,
-      tail: 0.002,
+      leadInSeconds: 0.001,
+      tailSeconds: 0.002,
     });
     expect(samples.length).toBe(48 + 40 + 96);
     expect([samples[47], samples[48], samples[88]]).toEqual([0, 0.25, 0]);
@@ -68,8 +70,8 @@ describe('modulate', () => {
     const none = {
       amplitude: undefined,
       preEmphasis: undefined,
-      leadIn: undefined,
-      tail: undefined,
+      leadInSeconds: undefined,
+      tailSeconds: undefined,
       startPhase: undefined,
       allowDistress: undefined,
     };
@@ -105,8 +107,8 @@ describe('modulate', () => {
     }
     for (const amplitude of [0, -1, 1.01, Number.NaN])
       expect(() => modulate('1', { sampleRate: 8000, amplitude })).toThrow(RangeError);
-    for (const leadIn of [-1, Number.NaN, 1e9])
-      expect(() => modulate('1', { sampleRate: 8000, leadIn })).toThrow(RangeError);
+    for (const leadInSeconds of [-1, Number.NaN, 1e9])
+      expect(() => modulate('1', { sampleRate: 8000, leadInSeconds })).toThrow(RangeError);
   });
 });
 

@@ -8,8 +8,8 @@ import { valueOf } from '../../src/result/index.ts';
 
 // Invented stations of the demo scenario.
 const sampleRate = 8000;
-const sound = (call: Parameters<typeof encodeCall>[0], leadIn = 0.1) =>
-  modulate(encodeCall(call), { sampleRate, leadIn, tail: 0.2 });
+const sound = (call: Parameters<typeof encodeCall>[0], leadInSeconds = 0.1) =>
+  modulate(encodeCall(call), { sampleRate, leadInSeconds, tailSeconds: 0.2 });
 const test = composeTestCall({ from: '232999871', to: '002329990' });
 const request = composePositionRequest({ from: '232999871', to: '232999142' });
 

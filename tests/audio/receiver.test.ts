@@ -70,7 +70,7 @@ describe('worked sequences as sound', () => {
     (sampleRate) => {
       const gap = 0.0503;
       const parts = sequences.map(({ bits }) =>
-        modulate(bits, { sampleRate, leadIn: gap, allowDistress: true }),
+        modulate(bits, { sampleRate, leadInSeconds: gap, allowDistress: true }),
       );
       const samples = new Float32Array(parts.reduce((sum, { length }) => sum + length, 0));
       const starts: number[] = [];
@@ -209,9 +209,12 @@ describe('createReceiver', () => {
   });
 
   it('reads a burst that is clipped hard, and says that the sound is too loud', () => {
-    const samples = modulate(testCall.bits, { sampleRate: 8000, amplitude: 1, leadIn: 0.2, tail: 0.5 }).map(
-      (x) => Math.max(-1, Math.min(1, 8 * x)),
-    );
+    const samples = modulate(testCall.bits, {
+      sampleRate: 8000,
+      amplitude: 1,
+      leadInSeconds: 0.2,
+      tailSeconds: 0.5,
+    }).map((x) => Math.max(-1, Math.min(1, 8 * x)));
     const { heard, issues } = receive(samples);
     onlyClean(heard, testCall);
     expect(issues.map(({ code }) => code)).toEqual(['audio-clipped']);
@@ -466,7 +469,7 @@ describe('spoilt phasing', () => {
     ['another tone', (n: number) => 0.4 * Math.sin(0.9 * n)],
     ['noise', (n: number) => 0.8 * Math.sin(n * n * 12.9898)],
   ])('is enough of it when the first eight words are %s', (_, sound) => {
-    const samples = modulate(bits, { sampleRate, tail: 0.2 });
+    const samples = modulate(bits, { sampleRate, tailSeconds: 0.2 });
     for (let n = 0; n < lost; n++) samples[n] = sound(n);
     const heard: HeardBurst[] = [];
     const receiver = createReceiver({ sampleRate, onReception: (burst) => heard.push(burst) });

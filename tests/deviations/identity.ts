@@ -15,10 +15,8 @@ const identity = (digits: string): Identity => {
   if (!result.ok) throw new Error(result.issues[0].message);
   return result.value;
 };
-const noticesOf = (digits: string, field: IdentityField): number => {
-  const result = checkIdentity(identity(digits), field);
-  return result.ok ? result.notices.length : Number.NaN;
-};
+const noticesOf = (digits: string, field: IdentityField): number =>
+  checkIdentity(identity(digits), field).filter(({ grade }) => grade !== 'error').length;
 
 export const deviations: Record<string, () => void> = {
   'D-identity-4': () => {

@@ -148,33 +148,29 @@ describe('what checkIdentity tells', () => {
     ['002329990', { use: 'group' }, 'called-single'],
     ['002329990', { use: 'distressed' }, 'distressed'],
   ])('refusing %s for %j: %s', (digits, field, reason) => {
-    expect(checkIdentity(identity(digits), field)).toMatchObject({
-      ok: false,
-      issues: [
-        {
-          code: 'identity-use',
-          params: { reason },
-          at: [],
-          received: `'${digits}'`,
-          clause: 'ITU-R M.585-10',
-        },
-      ],
-    });
+    expect(checkIdentity(identity(digits), field)).toMatchObject([
+      {
+        code: 'identity-use',
+        grade: 'error',
+        params: { reason },
+        at: [],
+        received: `'${digits}'`,
+        clause: 'ITU-R M.585-10',
+      },
+    ]);
   });
 
   it.each(['individual', 'group'] as const)('of a call to oneself, %s', (use) => {
     const digits = use === 'group' ? '023299905' : '232999871';
-    expect(checkIdentity(identity(digits), { use, own: digits })).toMatchObject({
-      ok: false,
-      issues: [
-        {
-          code: 'identity-own-called',
-          at: [],
-          received: `'${digits}'`,
-          clause: 'common practice',
-        },
-      ],
-    });
+    expect(checkIdentity(identity(digits), { use, own: digits })).toMatchObject([
+      {
+        code: 'identity-own-called',
+        grade: 'error',
+        at: [],
+        received: `'${digits}'`,
+        clause: 'common practice',
+      },
+    ]);
   });
 
   it.each<[string, 'fixed' | 'handheld' | 'coast', string]>([
@@ -188,19 +184,16 @@ describe('what checkIdentity tells', () => {
     ['111232501', 'fixed', 'aircraft'],
     ['111232501', 'handheld', 'aircraft'],
   ])('of %s in a set that is %s, without refusing: %s', (digits, station, reason) => {
-    expect(checkIdentity(identity(digits), { use: 'own', station })).toMatchObject({
-      ok: true,
-      value: identity(digits),
-      notices: [
-        {
-          code: 'identity-station',
-          params: { reason },
-          at: [],
-          received: `'${digits}'`,
-          clause: 'common practice',
-        },
-      ],
-    });
+    expect(checkIdentity(identity(digits), { use: 'own', station })).toMatchObject([
+      {
+        code: 'identity-station',
+        grade: 'check',
+        params: { reason },
+        at: [],
+        received: `'${digits}'`,
+        clause: 'common practice',
+      },
+    ]);
   });
 
   it.each<[string, 'fixed' | 'handheld' | 'coast']>([
@@ -211,7 +204,7 @@ describe('what checkIdentity tells', () => {
     ['982329990', 'handheld'],
     ['002329990', 'coast'],
   ])('nothing of %s in a set that is %s', (digits, station) => {
-    expect(checkIdentity(identity(digits), { use: 'own', station })).toMatchObject({ ok: true, notices: [] });
+    expect(checkIdentity(identity(digits), { use: 'own', station })).toEqual([]);
   });
 });
 

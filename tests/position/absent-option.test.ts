@@ -27,7 +27,7 @@ const other = { position: ardle, course: 200, speed: 5 };
 const mast = { height: 15 };
 const waypoint = { position: merrow, name: 'Merrow' };
 const blank = { time: undefined, description: undefined, source: undefined, type: undefined };
-const doubts = { speed: undefined, clockDoubt: undefined, ownDoubt: undefined, assumption: undefined };
+const doubts = { speed: undefined, clockDoubtSeconds: undefined, ownDoubt: undefined, assumption: undefined };
 const labels = { title: undefined, ownName: undefined, reach: undefined, id: undefined };
 const current = undefined;
 
@@ -67,7 +67,7 @@ it.each<[string, unknown, unknown]>([
   ],
   [
     'resolveTime',
-    resolveTime({ hour: 14, minute: 0 }, now, { clockDoubt: undefined }),
+    resolveTime({ hour: 14, minute: 0 }, now, { clockDoubtSeconds: undefined }),
     resolveTime({ hour: 14, minute: 0 }, now),
   ],
   ['toGeoUri', toGeoUri(merrow, { uncertainty: undefined }), toGeoUri(merrow)],

@@ -103,7 +103,7 @@ describe('boundsFrom', () => {
           towards: fc.double({ min: 0, max: 360, noNaN: true }),
           speed: fc.constantFrom(undefined, 0, 3, 30),
           age: fc.integer({ min: -60, max: 7200 }),
-          clockDoubt: fc.constantFrom(0, 60, 300),
+          clockDoubtSeconds: fc.constantFrom(0, 60, 300),
           ownDoubt: fc.constantFrom(0, 10, 1000),
         }),
         fc.array(
@@ -128,7 +128,7 @@ describe('boundsFrom', () => {
           const options: Parameters<typeof boundsFrom>[2] = {
             at: now - made.age * 1000,
             now,
-            clockDoubt: made.clockDoubt,
+            clockDoubtSeconds: made.clockDoubtSeconds,
             ownDoubt: made.ownDoubt,
             assumption: made.assumption,
             ...(made.speed === undefined ? {} : { speed: made.speed }),
@@ -245,19 +245,19 @@ describe('boundsFrom', () => {
   it('counts the doubt of own position and of the clock', () => {
     const own = { latitude: 56.5, longitude: -6.4 };
     const tern = read('1561800632');
-    const plain = boundsFrom(own, tern, { at: now - 600_000, now, speed: 6, clockDoubt: 0 });
+    const plain = boundsFrom(own, tern, { at: now - 600_000, now, speed: 6, clockDoubtSeconds: 0 });
     const doubted = boundsFrom(own, tern, {
       at: now - 600_000,
       now,
       speed: 6,
-      clockDoubt: 300,
+      clockDoubtSeconds: 300,
       ownDoubt: 50,
     });
     // 6 knots for 300 s is 926 m.
     expect(plain.least - doubted.least).toBeCloseTo(976, 6);
     expect(doubted.greatest - plain.greatest).toBeCloseTo(976, 6);
     // A fix from the future is a wrong clock: its age is negative, her movement is not.
-    const ahead = boundsFrom(own, tern, { at: now + 600_000, now, speed: 6, clockDoubt: 0 });
+    const ahead = boundsFrom(own, tern, { at: now + 600_000, now, speed: 6, clockDoubtSeconds: 0 });
     expect([ahead.age, ahead.movement]).toEqual([-600, plain.movement]);
   });
 
@@ -276,7 +276,7 @@ describe('boundsFrom', () => {
     expect(() => boundsFrom({ latitude: 95, longitude: 0 }, tern, { at: now, now })).toThrow(RangeError);
     for (const bad of [
       { speed: -1 },
-      { clockDoubt: Number.NaN },
+      { clockDoubtSeconds: Number.NaN },
       { ownDoubt: Infinity },
       { now: Number.NaN },
       { at: Infinity },
@@ -388,7 +388,7 @@ describe('describeBounds', () => {
 
 describe('bounds of a position that is not from a call', () => {
   const own = { latitude: 56.3667, longitude: -6.4 };
-  const options: Parameters<typeof boundsFrom>[2] = { at: now, now, clockDoubt: 0 };
+  const options: Parameters<typeof boundsFrom>[2] = { at: now, now, clockDoubtSeconds: 0 };
 
   // -6.533333 degrees are 6 degrees 31.99998 minutes: cut to whole minutes it would be half a mile off.
   it('leaves a typed decimal where it is', () => {

@@ -60,7 +60,8 @@ const doors: Record<string, (value: number) => unknown> = {
   'boundsFrom own': (latitude) => boundsFrom({ ...merrow, latitude }, tern, { at: now, now }),
   'boundsFrom now': (value) => boundsFrom(merrow, tern, { at: now, now: value }),
   'boundsFrom speed': (speed) => boundsFrom(merrow, tern, { at: now, now, speed }),
-  'boundsFrom clockDoubt': (clockDoubt) => boundsFrom(merrow, tern, { at: now, now, clockDoubt }),
+  'boundsFrom clockDoubtSeconds': (clockDoubtSeconds) =>
+    boundsFrom(merrow, tern, { at: now, now, clockDoubtSeconds }),
   'boundsFrom ownDoubt': (ownDoubt) => boundsFrom(merrow, tern, { at: now, now, ownDoubt }),
   'boxContains latitude': (latitude) => boxContains(box, { ...merrow, latitude }),
   'areaContains longitude': (longitude) => areaContains(area, { ...merrow, longitude }),
@@ -80,7 +81,8 @@ const doors: Record<string, (value: number) => unknown> = {
   'trueToCompass variation': (variation) => trueToCompass(5, { variation, deviation: 5 }),
   'resolveTime hour': (hour) => resolveTime({ hour, minute: 0 }, now),
   'resolveTime receivedAt': (receivedAt) => resolveTime({ hour: 1, minute: 0 }, receivedAt),
-  'resolveTime clockDoubt': (clockDoubt) => resolveTime({ hour: 1, minute: 0 }, now, { clockDoubt }),
+  'resolveTime clockDoubtSeconds': (clockDoubtSeconds) =>
+    resolveTime({ hour: 1, minute: 0 }, now, { clockDoubtSeconds }),
   'toGeoUri longitude': (longitude) => toGeoUri({ ...merrow, longitude }),
   'toGeoUri uncertainty': (uncertainty) => toGeoUri(merrow, { uncertainty }),
   'toGpx latitude': (latitude) =>

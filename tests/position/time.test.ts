@@ -18,10 +18,10 @@ describe('resolveTime', () => {
   });
 
   it('lets the caller say how far clocks may differ', () => {
-    expect(resolveTime({ hour: 0, minute: 4 }, received, { clockDoubt: 0 }).at).toBe(
+    expect(resolveTime({ hour: 0, minute: 4 }, received, { clockDoubtSeconds: 0 }).at).toBe(
       Date.UTC(2026, 4, 31, 0, 4),
     );
-    expect(resolveTime({ hour: 0, minute: 4 }, received, { clockDoubt: 40 }).at).toBe(
+    expect(resolveTime({ hour: 0, minute: 4 }, received, { clockDoubtSeconds: 40 }).at).toBe(
       Date.UTC(2026, 5, 1, 0, 4),
     );
   });
@@ -33,16 +33,16 @@ describe('resolveTime', () => {
         fc.integer({ min: 0, max: 59 }),
         fc.integer({ min: 0, max: 4e12 }),
         fc.integer({ min: 0, max: 3600 }),
-        (hour, minute, now, clockDoubt) => {
-          const { at, age } = resolveTime({ hour, minute }, now, { clockDoubt });
+        (hour, minute, now, clockDoubtSeconds) => {
+          const { at, age } = resolveTime({ hour, minute }, now, { clockDoubtSeconds });
           const date = new Date(at);
           expect([date.getUTCHours(), date.getUTCMinutes(), Math.abs(at % MINUTE)]).toEqual([
             hour,
             minute,
             0,
           ]);
-          expect(at).toBeLessThanOrEqual(now + clockDoubt * 1000);
-          expect(at).toBeGreaterThan(now + clockDoubt * 1000 - 24 * 60 * MINUTE);
+          expect(at).toBeLessThanOrEqual(now + clockDoubtSeconds * 1000);
+          expect(at).toBeGreaterThan(now + clockDoubtSeconds * 1000 - 24 * 60 * MINUTE);
           expect(age).toBe(Math.max(0, now - at) / 1000);
         },
       ),
@@ -59,6 +59,8 @@ describe('resolveTime', () => {
       expect(() => resolveTime(time, received)).toThrow(RangeError);
     }
     expect(() => resolveTime({ hour: 1, minute: 1 }, Number.NaN)).toThrow(RangeError);
-    expect(() => resolveTime({ hour: 1, minute: 1 }, received, { clockDoubt: -1 })).toThrow(RangeError);
+    expect(() => resolveTime({ hour: 1, minute: 1 }, received, { clockDoubtSeconds: -1 })).toThrow(
+      RangeError,
+    );
   });
 });

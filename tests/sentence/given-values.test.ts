@@ -132,7 +132,7 @@ describe('options that are none', () => {
   it.each([
     [{ direction: 'x' }, RangeError],
     [{ own: 232_999_871 }, TypeError],
-    [{ wait: '5' }, RangeError],
+    [{ waitMs: '5' }, RangeError],
     [{ waitSentences: '5' }, RangeError],
     [{ now: 8.64e15 + 2 }, RangeError],
   ])('reading refuses %j', (options, error) => {
@@ -206,7 +206,7 @@ describe('an option that is said to be undefined', () => {
       direction: undefined,
       own: undefined,
       now: undefined,
-      wait: undefined,
+      waitMs: undefined,
       waitSentences: undefined,
       unchecked: undefined,
     };

@@ -159,12 +159,15 @@ describe('the time of a position', () => {
 });
 
 describe('options', () => {
-  it.each([{ own: '12' }, { wait: -1 }, { wait: Number.NaN }, { waitSentences: -1 }, { now: Number.NaN }])(
-    '%j is refused',
-    (options) => {
-      expect(() => createSentenceReader(options)).toThrow(RangeError);
-    },
-  );
+  it.each([
+    { own: '12' },
+    { waitMs: -1 },
+    { waitMs: Number.NaN },
+    { waitSentences: -1 },
+    { now: Number.NaN },
+  ])('%j is refused', (options) => {
+    expect(() => createSentenceReader(options)).toThrow(RangeError);
+  });
 
   it('an instant that is none is refused', () => {
     expect(() => createSentenceReader().push('', Number.NaN)).toThrow(RangeError);

@@ -145,8 +145,8 @@ describe('waiting for an expansion', () => {
 
   it('goes on for two seconds where it is, or as long as told', () => {
     expect([waited(2000), waited(2001)]).toEqual([true, false]);
-    expect([waited(50, { wait: 50 }), waited(51, { wait: 50 })]).toEqual([true, false]);
-    expect([waited(0, { wait: 0 }), waited(1, { wait: 0 })]).toEqual([true, false]);
+    expect([waited(50, { waitMs: 50 }), waited(51, { waitMs: 50 })]).toEqual([true, false]);
+    expect([waited(0, { waitMs: 0 }), waited(1, { waitMs: 0 })]).toEqual([true, false]);
   });
 
   it('ends with the stream', () => {
@@ -211,7 +211,7 @@ describe('an option that is none', () => {
     [{ own: '12' }, "own: expected nine digits, got '12'"],
     [{ own: 'x232999871' }, "own: expected nine digits, got 'x232999871'"],
     [{ own: '2329998710' }, "own: expected nine digits, got '2329998710'"],
-    [{ wait: -1 }, 'wait: expected milliseconds, got -1'],
+    [{ waitMs: -1 }, 'waitMs: expected milliseconds, got -1'],
     [{ waitSentences: -1 }, 'waitSentences: expected a count, got -1'],
     [{ waitSentences: Number.NaN }, 'waitSentences: expected a count, got NaN'],
     [{ now: Number.POSITIVE_INFINITY }, 'now: expected an instant in epoch milliseconds, got Infinity'],

@@ -164,8 +164,8 @@ function soundOf(sampleRate: number): Float32Array | null {
   if (made === null) return null;
   return modulate(made.burst, {
     sampleRate,
-    leadIn: 0.1,
-    tail: 0.1,
+    leadInSeconds: 0.1,
+    tailSeconds: 0.1,
     allowDistress: made.distress && offAir.checked,
   });
 }

@@ -94,15 +94,16 @@ function useAnswer(
 ): { readonly verdict: string; readonly said: HTMLElement } | null {
   const use = question['use'] as IdentityField['use'] | '' | undefined;
   if (use === undefined || use === '') return null;
-  const result = checkIdentity(identity, {
+  const notices = checkIdentity(identity, {
     use,
     station: (question['set'] ?? 'fixed') as NonNullable<IdentityField['station']>,
   });
+  const fits = notices.every(({ grade }) => grade !== 'error');
   const said = h(
     'div',
     { class: 'verdict' },
-    h('p', {}, h('b', {}, result.ok ? 'Yes, it can be used that way.' : 'No, it cannot be used that way.')),
-    findings(result.ok ? result.notices : result.issues),
+    h('p', {}, h('b', {}, fits ? 'Yes, it can be used that way.' : 'No, it cannot be used that way.')),
+    findings(notices),
     use === 'own'
       ? h(
           'p',
@@ -111,7 +112,7 @@ function useAnswer(
         )
       : null,
   );
-  return { verdict: `It may ${result.ok ? '' : 'not '}${USES[use]}.`, said };
+  return { verdict: `It may ${fits ? '' : 'not '}${USES[use]}.`, said };
 }
 
 function answerSign(sign: string): void {

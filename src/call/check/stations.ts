@@ -58,7 +58,7 @@ function identityNotices(
       },
     ];
   }
-  const checked = checkIdentity(identity, field);
-  if (!checked.ok) return checked.issues.map((issue) => ({ ...issue, at: [at, ...issue.at] }));
-  return which === 'refusals' ? [] : checked.notices.map((notice) => ({ ...notice, at: [at, ...notice.at] }));
+  return checkIdentity(identity, field)
+    .filter(({ grade }) => which === 'all' || grade === 'error')
+    .map((notice) => ({ ...notice, at: [at, ...notice.at] }));
 }

@@ -16,7 +16,7 @@ export interface ReaderOptions {
   /** Instant of receipt, epoch milliseconds, for whatever carries no time of its own: a log that was just saved. */
   readonly now?: number | undefined;
   /** Milliseconds to wait for an announced expansion; 2000 unless given. No standard says how long. */
-  readonly wait?: number | undefined;
+  readonly waitMs?: number | undefined;
   /** Sentences to let pass while waiting when nothing gives the time; 24 unless given, two seconds' worth at 4800 bit/s. */
   readonly waitSentences?: number | undefined;
   /** Whether sentences without a checksum are read, marked `'unchecked'`; not unless asked for. */
@@ -28,7 +28,7 @@ export interface ReaderSettings {
   readonly direction: 'received' | 'commanded';
   readonly own: Symbols | null;
   readonly now: number | null;
-  readonly wait: number;
+  readonly waitMs: number;
   readonly waitSentences: number;
   readonly unchecked: boolean;
 }
@@ -44,7 +44,7 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
     direction = 'received',
     own,
     now,
-    wait = 2000,
+    waitMs = 2000,
     waitSentences = 24,
     unchecked = false,
   } = options ?? {};
@@ -52,7 +52,7 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
   if (own !== undefined) requireIdentityText('own', own);
   if (own !== undefined && !/^\d{9}$/.test(own))
     throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
-  if (!isNotNegative(wait)) throw new RangeError(`wait: expected milliseconds, got ${wait}`);
+  if (!isNotNegative(waitMs)) throw new RangeError(`waitMs: expected milliseconds, got ${waitMs}`);
   if (!isNotNegative(waitSentences))
     throw new RangeError(`waitSentences: expected a count, got ${waitSentences}`);
   if (now !== undefined) requireInstant('now', now);
@@ -60,7 +60,7 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
     direction,
     own: own === undefined ? null : symbolsOf(`${own}0`),
     now: now ?? null,
-    wait,
+    waitMs,
     waitSentences,
     unchecked,
   };

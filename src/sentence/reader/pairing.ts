@@ -36,7 +36,7 @@ export interface CallState {
 /** How long and how much to wait for. */
 export interface PairingSettings {
   /** Milliseconds to wait for a `DSE` sentence, where times of receipt are known. */
-  readonly wait: number;
+  readonly waitMs: number;
   /** Sentences to let pass while waiting, where they are not. */
   readonly waitSentences: number;
 }
@@ -79,7 +79,7 @@ const NONE: readonly CallState[] = [];
  * An expansion joins the latest open call of the same station that still lacks it, calls of the same
  * talker first; never a call of another station.
  */
-export function createPairing({ wait, waitSentences }: PairingSettings): Pairing {
+export function createPairing({ waitMs, waitSentences }: PairingSettings): Pairing {
   let entries: Entry[] = [];
   let seen = 0;
   const repeats = createRepeats();
@@ -92,7 +92,7 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
     if (entries.length === 0) return NONE;
     const over = entries.filter(
       (entry, index) =>
-        entries.length - index > MOST_OPEN || hasWaited(entry, receipt, seen, wait, waitSentences),
+        entries.length - index > MOST_OPEN || hasWaited(entry, receipt, seen, waitMs, waitSentences),
     );
     if (over.length === 0) return NONE;
     entries = entries.filter((entry) => !over.includes(entry));
@@ -159,10 +159,10 @@ export function createPairing({ wait, waitSentences }: PairingSettings): Pairing
   };
 }
 
-function hasWaited(entry: Entry, now: Receipt, seen: number, wait: number, waitSentences: number): boolean {
+function hasWaited(entry: Entry, now: Receipt, seen: number, waitMs: number, waitSentences: number): boolean {
   const { receipt } = entry.open;
   if (receipt.at !== null && now.at !== null && receipt.clock === now.clock) {
-    return now.at - receipt.at > wait;
+    return now.at - receipt.at > waitMs;
   }
   return seen - entry.since > waitSentences;
 }
