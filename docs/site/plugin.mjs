@@ -55,7 +55,7 @@ export function load(app) {
     writeFileSync(join(assets, 'custom.css'), css.join('\n'));
     await buildEditAndRun(assets);
     await build({
-      entryPoints: [join(root, 'docs/site/shell.ts'), join(root, 'docs/site/front.ts')],
+      entryPoints: ['shell', 'front', 'languages'].map((name) => join(root, `docs/site/${name}.ts`)),
       outdir: assets,
       plugins: [doors],
       bundle: true,
@@ -81,9 +81,11 @@ function dressed({ contents: rendered, url, model }, contents) {
     `<a href="${base}workbench/index.html">Workbench</a>`,
     `<a href="${base}all-docs.txt">All as one text</a>`,
   ].join('\n');
-  const scripts = ['shell.js', ...(examples === html ? [] : ['edit-and-run.js'])].map(
-    (name) => `<script defer src="${base}assets/${name}"></script>`,
-  );
+  const scripts = [
+    'shell.js',
+    ...(examples === html ? [] : ['edit-and-run.js']),
+    ...(/Issue_codes/i.test(url) ? ['languages.js'] : []),
+  ].map((name) => `<script defer src="${base}assets/${name}"></script>`);
   const whole = examples
     .replace('<div id="tsd-toolbar-links"></div>', `<div id="tsd-toolbar-links">${links}</div>`)
     // Contents as plain links, for readers without JavaScript too, in the place of a tree made by a script.

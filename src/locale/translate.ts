@@ -13,7 +13,10 @@ export interface Translated {
 }
 
 /** What can be translated: an issue, notice, caution, advice, note or what a station shows and asks. */
-export interface Translatable extends Pick<CodedText, 'code' | 'params'> {
+export interface Translatable {
+  /** Without one, as on a note of a plan of your own, the text stays as it is. */
+  readonly code?: string;
+  readonly params?: CodedText['params'];
   /** The text in English, kept where the catalogue has none; `text` where the object has that instead. */
   readonly message?: string;
   readonly text?: string;
@@ -48,8 +51,8 @@ export function translate(
   catalogue: Pick<Catalogue, 'lang'> & { readonly texts: Partial<Catalogue['texts']> },
 ): Translated {
   const texts: Readonly<Record<string, Template | undefined>> = catalogue.texts;
-  const template = Object.hasOwn(texts, coded.code) ? texts[coded.code] : undefined;
-  const { code: _, params, message, text = message ?? '', expected, ...more } = coded;
+  const { code = '', params = {}, message, text = message ?? '', expected, ...more } = coded;
+  const template = Object.hasOwn(texts, code) ? texts[code] : undefined;
   if (template === undefined) return { lang: 'en', text, ...(expected !== undefined && { expected }) };
   const nested = Object.entries(params).map(([name, value]) => [name, said(value, catalogue)]);
   const { message: made, ...rest } = render(template, { ...Object.fromEntries(nested), ...more }, texts);

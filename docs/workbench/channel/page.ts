@@ -2,6 +2,7 @@ import { type WorkingChannels, type WorkingPurpose, workingChannels } from 'seah
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
+import { said } from '../frame/language.ts';
 import { sentence } from '../frame/ledger.ts';
 import { planOf } from '../frame/plans.ts';
 import { forThisTalk, frequencies, lookUp } from './look-up.ts';
@@ -80,7 +81,7 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
             h(
               'p',
               { class: 'mind' },
-              sentence(notice.message),
+              said(notice, sentence),
               ' ',
               h('span', { class: 'clause' }, notice.clause ?? ''),
             ),

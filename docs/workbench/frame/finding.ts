@@ -1,4 +1,5 @@
 import { byId } from './dom.ts';
+import { bindLanguage } from './language.ts';
 
 /** What a page was asked, by the names of its form's fields. Kept after the `#` of the address, so that a finding can be shared. */
 export type Question = Readonly<Record<string, string>>;
@@ -73,6 +74,7 @@ export function bindFinding(
   window.addEventListener('hashchange', () => {
     if (location.hash.slice(1) !== asked) fromAddress();
   });
+  bindLanguage(() => answer(read(form)));
   fromAddress();
   return {
     set(changes) {

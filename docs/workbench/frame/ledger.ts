@@ -1,5 +1,6 @@
 import type { Issue } from 'seahail/result';
 import { type Child, h } from './dom.ts';
+import { said } from './language.ts';
 
 /** One line of a ledger: what, the answer, and the rule it follows. */
 export interface LedgerLine {
@@ -53,7 +54,7 @@ function finding(
   return h(
     'li',
     {},
-    h('p', {}, sentence(issue.message)),
+    h('p', {}, said(issue, sentence)),
     suggestion === undefined || choose === undefined
       ? null
       : h(

@@ -9,6 +9,7 @@ import { checkAssigned } from 'seahail/identity/administrations';
 import { announce } from '../frame/announce.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
+import { said } from '../frame/language.ts';
 import { findings, sentence } from '../frame/ledger.ts';
 import { anatomy } from './anatomy.ts';
 import { formName, inShort, linesOf } from './lines.ts';
@@ -126,7 +127,7 @@ function answerSign(sign: string): void {
           {},
           notices.length === 0
             ? 'A shape that ships are given. Only a licence can confirm it.'
-            : sentence(notices[0]?.message ?? ''),
+            : said(notices[0] ?? {}, sentence),
         ),
     notices.length === 0 ? null : h('p', { class: 'clause' }, notices[0]?.clause ?? ''),
   );

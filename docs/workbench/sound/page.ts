@@ -3,6 +3,7 @@ import type { Issue } from 'seahail/result';
 import { announce } from '../frame/announce.ts';
 import { byId, fill } from '../frame/dom.ts';
 import { bindDrop } from '../frame/drop.ts';
+import { bindLanguage } from '../frame/language.ts';
 import { leadOn } from '../frame/lead-on.ts';
 import { findings, ledger } from '../frame/ledger.ts';
 import { inventedMinute } from './example.ts';
@@ -27,6 +28,7 @@ let listener: Listener | null = null;
 /** Counts the questions, so that a late answer to an old one is not shown. */
 let round = 0;
 
+bindLanguage(() => {});
 bindDrop(byId('drop'), byId<HTMLInputElement>('file'), (file) => {
   void hearFile(file);
 });
