@@ -15,6 +15,8 @@ import { serve } from '../tests/browser/server.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const recipes = join(root, 'docs/recipe');
+/** Recipes that another project tries: {@link jest} below, scripts/check-node-recipes.mjs. */
+const APART = ['jest.md', 'serial-port.md', 'tcp-to-browser.md', 'edge.md'];
 const PACKAGES = [
   'vite@7.3.8',
   'typescript@5.9.3',
@@ -103,7 +105,7 @@ function build() {
   writeFileSync(join(folder, 'package.json'), JSON.stringify({ private: true, type: 'module' }));
   run('npm', ['install', '--no-audit', '--no-fund', tarball(), ...PACKAGES]);
   const files = readdirSync(recipes)
-    .filter((name) => name !== 'jest.md')
+    .filter((name) => !APART.includes(name))
     .flatMap((name) => filesOf(readFileSync(join(recipes, name), 'utf8')));
   for (const [name, text] of [...files, ...Object.entries(HARNESS)]) writeFileSync(join(folder, name), text);
   run(process.execPath, [join(folder, 'node_modules/typescript/bin/tsc'), '-p', folder]);
