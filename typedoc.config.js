@@ -58,6 +58,8 @@ export default {
     'docs/deviations.md',
     'shared/README.md',
   ],
+  // How `locale` works out its types from the tables of every module.
+  intentionallyNotExported: ['Modules', 'EachModule', 'CodeOf', 'ParamsOf'],
   plugin: ['./docs/site/plugin.mjs'],
   // Seen from a document: all of them lie in one folder beside the workbench.
   externalSymbolLinkMappings: { global: { workbench: '../workbench/index.html' } },

@@ -311,16 +311,19 @@ function transitionsPage() {
 }
 
 function issueCodesPage() {
-  const modules = Map.groupBy(Object.entries(english.codes), ([, { module }]) => module);
+  const codes = Object.entries(english.codes);
+  const modules = [...new Set(codes.map(([, { module }]) => module))];
   page(
     'issue-codes',
     'Issue codes',
     'Every code that an issue, a notice or another text can carry. Codes are stable: branch on them. Texts may be reworded in any release; what stands in braces is a param. How results work: [guide to results](../guide/result.md).',
-    ...[...modules].map(
-      ([module, codes]) =>
-        `## ${capital(module)}\n\n${table(
+    ...modules.map(
+      (each) =>
+        `## ${capital(each)}\n\n${table(
           ['code', 'grade', 'text'],
-          codes.map(([code, { grade }]) => [code, grade ?? '', [english.texts[code]].flat()[0]]),
+          codes
+            .filter(([, { module }]) => module === each)
+            .map(([code, { grade }]) => [code, grade ?? '', [english.texts[code]].flat()[0]]),
         )}`,
     ),
   );
