@@ -2,6 +2,7 @@
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { createGzip } from 'node:zlib';
 
 const TYPES = {
   '.html': 'text/html; charset=utf-8',
@@ -22,8 +23,15 @@ export async function serve(folder, under = '/some/place/') {
       response.writeHead(404).end();
       return;
     }
-    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream' });
-    createReadStream(path).pipe(response);
+    const type = TYPES[extname(path)];
+    // Compressed, as any host of static pages does it.
+    const gzip = type !== undefined && /gzip/.test(request.headers['accept-encoding'] ?? '');
+    response.writeHead(200, {
+      'content-type': type ?? 'application/octet-stream',
+      ...(gzip && { 'content-encoding': 'gzip' }),
+    });
+    const file = createReadStream(path);
+    (gzip ? file.pipe(createGzip()) : file).pipe(response);
   });
   await new Promise((listening) => server.listen(0, '127.0.0.1', listening));
   return {
