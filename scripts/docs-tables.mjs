@@ -334,7 +334,7 @@ function capital(words) {
 }
 
 function faultsPage() {
-  const serial = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why, remedy]);
+  const serial = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why.message, remedy.message]);
   const network = NETWORK_FAULTS.map(({ id, certainty, why, remedy }) => [words(id), certainty, why, remedy]);
   page(
     'faults',

@@ -1,11 +1,13 @@
 import type { CallTexts } from '../call/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
 import type { CodeOf, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
+import type { SentenceTexts } from '../sentence/internal.ts';
 
 /** The English texts of every module: what a complete catalogue has to say. */
 type Modules = {
   readonly identity: IdentityTexts;
   readonly call: CallTexts;
+  readonly sentence: SentenceTexts;
 };
 
 type EachModule<Part extends 'code' | 'flat'> = {

@@ -7,6 +7,7 @@
 import type { Catalogue } from './catalogue.ts';
 import { call } from './de/call.ts';
 import { identity } from './de/identity.ts';
+import { sentence } from './de/sentence.ts';
 
 /** German. */
 export const german: Catalogue = {
@@ -16,5 +17,5 @@ export const german: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call },
+  texts: { ...identity, ...call, ...sentence },
 };

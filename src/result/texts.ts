@@ -103,7 +103,7 @@ export function textMaker<T extends Texts>(texts: T): TextMaker<T> {
   return (code, params) => ({ code, params, message: issue(code, params).message });
 }
 
-/** Fills a template: the text, and what it expects where it says so. */
+/** Fills a template: the text, and what it expects where that is not empty. */
 export function render(
   template: Template,
   params: Readonly<Record<string, unknown>>,
@@ -111,7 +111,8 @@ export function render(
 ): { readonly message: string; readonly expected?: string } {
   if (typeof template !== 'string') {
     const expected = render(template[1], params, terms).message;
-    return { ...render(template[0], { ...params, expected }, terms), expected };
+    const said = render(template[0], { ...params, expected }, terms);
+    return expected === '' ? said : { ...said, expected };
   }
   const message = template
     .replace(/\[([^{]*\{(\w+)[^\]]*)\]/g, (_, part, name) => (params[name] === undefined ? '' : part))

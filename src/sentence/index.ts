@@ -36,7 +36,3 @@ export { createSentenceRepairer, type RepairedChunk, type SentenceRepairer } fro
 
 export { formatSentence } from './frame/format.ts';
 export { parseSentence } from './frame/parse.ts';
-
-// Every code of this module.
-
-export { SENTENCE_ISSUE_CODES } from './issue-code.ts';

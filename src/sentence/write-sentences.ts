@@ -4,9 +4,12 @@ import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
 import { readDsc } from './dsc/read-dsc.ts';
 import { DIRECTIONS } from './dsc/station-field.ts';
-import { uncarriedNotice, uncarriedNotices } from './dsc/uncarried.ts';
+import { uncarriedNotices } from './dsc/uncarried.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
+import { issue } from './texts.ts';
+
+const CLAUSE = 'IEC 61162-1, DSC sentence';
 
 /**
  * Writes a call as its `DSC` sentence and, when it carries more than fits, its `DSE` sentences.
@@ -81,7 +84,11 @@ export function writeSentences(
       direction === 'commanded' || fields.format === 102 ? 'self' : 'address',
     ),
     ...left.map(({ specifier, symbols }) =>
-      uncarriedNotice('Expansion', `data set ${specifier} of ${symbols.length} symbols`),
+      issue(
+        'sentence-expansion-lost',
+        { specifier, count: symbols.length },
+        { at: ['DSC'], received: String(specifier), clause: CLAUSE },
+      ),
     ),
     ...(kind === call.kind ? [] : [kindNotice(call.kind, kind)]),
   ];
@@ -110,12 +117,5 @@ function refuseDistress(): never {
 }
 
 function kindNotice(written: Call['kind'], read: Call['kind']): Notice {
-  return {
-    code: 'sentence-kind-lost',
-    message: `The DSC sentence of this call (${written}) reads as ${read}`,
-    at: ['DSC'],
-    expected: written,
-    received: read,
-    clause: 'IEC 61162-1, DSC sentence',
-  };
+  return issue('sentence-kind-lost', { written }, { at: ['DSC'], received: read, clause: CLAUSE });
 }

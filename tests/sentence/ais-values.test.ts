@@ -289,16 +289,16 @@ describe('a message in several sentences', () => {
 
   it.each(['0', '10', 'x', ''])('of %j parts is none', (total) => {
     const [reading] = readSentences(line(`AIVDM,${total},1,,A,${armour(bitsOf('1', {}))[0]},0`, '!'));
-    expect(reading?.notices.map(({ code }) => code)).toEqual(['sentence-ais-payload']);
+    expect(reading?.notices.map(({ code }) => code)).toEqual(['sentence-ais-count']);
   });
 
   it.each([
-    ['no payload', 'AIVDM,1,1,,A,,0'],
-    ['no count of fill bits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,'],
-    ['fill bits of two digits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,00'],
-    ['nothing', 'AIVDM'],
-  ])('with %s cannot be read', (_, body) => {
-    expect(readSentences(line(body, '!'))[0]?.notices[0]?.code).toBe('sentence-ais-payload');
+    ['no payload', 'AIVDM,1,1,,A,,0', 'payload'],
+    ['no count of fill bits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,', 'payload'],
+    ['fill bits of two digits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,00', 'payload'],
+    ['nothing', 'AIVDM', 'count'],
+  ])('with %s cannot be read', (_, body, part) => {
+    expect(readSentences(line(body, '!'))[0]?.notices[0]?.code).toBe(`sentence-ais-${part}`);
   });
 
   it('keeps where each sentence stood and what was said of it', () => {

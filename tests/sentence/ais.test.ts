@@ -250,7 +250,7 @@ describe('AIS that cannot be used costs a notice', () => {
       ['AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vX0000,0'],
       'sentence-ais-payload',
     ],
-    ['an impossible count', ['AIVDM,1,2,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,0'], 'sentence-ais-payload'],
+    ['an impossible count', ['AIVDM,1,2,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,0'], 'sentence-ais-count'],
     ['fill bits of 6', ['AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,6'], 'sentence-ais-payload'],
     ['a second part missing', [five[0]], 'sentence-ais-incomplete'],
     ['a first part missing', [five[1]], 'sentence-ais-incomplete'],

@@ -121,11 +121,9 @@ describe('a group of DSE sentences', () => {
 
   it('of which a sentence is lost says what was applied', () => {
     const readings = read(announced, 'CDDSE,3,1,A,2329991420,00,23451234', 'CDDSE,3,3,,,04,TERN');
-    expect(readings[0]?.notices[0]?.message).toBe(
-      'Expansion: only 1 of its DSE sentences came, applied: decimals of the position',
-    );
+    expect(readings[0]?.notices[0]).toMatchObject({ params: { applied: [100] }, received: '1' });
     expect(codes(readings)).toEqual([
-      'sentence-expansion-missing',
+      'sentence-expansion-incomplete',
       'sentence-expansion-flag',
       'sentence-expansion-alone',
     ]);

@@ -36,8 +36,8 @@ describe('characters above FF hex', () => {
       ok: false,
       issues: [
         {
-          code: 'sentence-checksum-wrong',
-          message: `Checksum '${line.trim().slice(-3)}' is invalid: the sentence has a character above FF hex`,
+          code: 'sentence-checksum-impossible',
+          received: `'${line.trim().slice(-3)}'`,
         },
       ],
     });
@@ -59,9 +59,9 @@ describe('characters above FF hex', () => {
       createSentenceRepairer({ repair: ['blank-sent', 'blank-damage'] }).push(`${CANCELLING}\r\n`).output,
     ).toBe(`${CANCELLING}\r\n`);
     const [finding] = findFaults(`${CANCELLING}\r\n`).findings;
-    expect([finding?.id, finding?.sightings[0]?.seen]).toEqual([
+    expect([finding?.id, finding?.sightings[0]?.seen]).toMatchObject([
       'checksum-wrong',
-      "$CDDSC,20,\u2003,a\u2003b, x,,,,,,R,*74 (computed none: a character above FF hex, stated '*74')",
+      { code: 'sentence-seen-no-checksum', params: { line: CANCELLING, stated: "'*74'" } },
     ]);
   });
 

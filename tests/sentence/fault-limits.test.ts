@@ -17,10 +17,12 @@ const seen = (
   bodies: readonly string[],
   id: string,
   options?: NonNullable<Parameters<typeof findFaults>[1]>,
-): string[] =>
+): unknown[] =>
   look(bodies, options).findings.flatMap((finding) =>
     finding.id === id ? finding.sightings.map((sighting) => sighting.seen) : [],
   );
+/** What the first finding of a stream shows. */
+const shown = (input: string | Uint8Array): unknown => findFaults(input).findings[0]?.sightings[0]?.seen;
 const own = 'GPRMC,140500.00,A,5621.1000,N,00632.4000,W,5.2,184.0,010626,1.5,W,A';
 const reply = (place: string, decimals: string, time = '1404', talker = 'CD'): string[] => [
   `${talker}DSC,20,2329991420,08,21,26,${place},${time},,,B,E`,
@@ -62,25 +64,26 @@ describe('bytes that are no text', () => {
   it.each([0x00, 0xff, 0x80, 0xe0, 0xfe, 0x7f, 0x1f, 0x07, 0x01])(
     'are of a slow line on a fast port when they look like %i',
     (code) => {
-      expect(findFaults(Uint8Array.from(Array(20).fill(code))).findings[0]?.sightings[0]?.seen).toBe(
-        '20 of 20 bytes cannot be in a sentence, most of them as a slow line looks to a fast port',
-      );
+      expect(shown(Uint8Array.from(Array(20).fill(code)))).toMatchObject({
+        code: 'sentence-seen-slow',
+        params: { foreign: 20, count: 20 },
+      });
     },
   );
 
   it.each([0xf3, 0x81, 0xa0, 0x15, 0x12])('are not when they look like %i', (code) => {
-    expect(findFaults(Uint8Array.from(Array(20).fill(code))).findings[0]?.sightings[0]?.seen).toBe(
-      '20 of 20 bytes cannot be in a sentence',
-    );
+    expect(shown(Uint8Array.from(Array(20).fill(code)))).toMatchObject({
+      code: 'sentence-seen-foreign',
+      params: { foreign: 20, count: 20 },
+    });
   });
 
   it('are of a slow line only when more than half of them are', () => {
-    const mixed = (slow: number, other: number): string | undefined =>
-      findFaults(Uint8Array.from([...Array(slow).fill(0xe0), ...Array(other).fill(0xf3)])).findings[0]
-        ?.sightings[0]?.seen;
-    expect(mixed(10, 10)).toBe('20 of 20 bytes cannot be in a sentence');
-    expect(mixed(11, 10)).toMatch(/slow line/);
-    expect(findFaults('\u0100'.repeat(20)).findings[0]?.sightings[0]?.seen).not.toMatch(/slow line/);
+    const mixed = (slow: number, other: number): unknown =>
+      shown(Uint8Array.from([...Array(slow).fill(0xe0), ...Array(other).fill(0xf3)]));
+    expect(mixed(10, 10)).toMatchObject({ code: 'sentence-seen-foreign' });
+    expect(mixed(11, 10)).toMatchObject({ code: 'sentence-seen-slow' });
+    expect(shown('\u0100'.repeat(20))).toMatchObject({ code: 'sentence-seen-foreign' });
   });
 
   it('do not hide a sound sentence', () => {
@@ -92,9 +95,9 @@ describe('bytes that are no text', () => {
 
   it('may come in any number', () => {
     const { characters, findings } = findFaults(new Uint8Array(10_000).fill(0xf3));
-    expect([characters, findings[0]?.sightings[0]?.seen]).toEqual([
+    expect([characters, findings[0]?.sightings[0]?.seen]).toMatchObject([
       10_000,
-      '10000 of 10000 bytes cannot be in a sentence',
+      { code: 'sentence-seen-foreign', params: { foreign: 10_000, count: 10_000 } },
     ]);
   });
 });
@@ -209,25 +212,27 @@ describe('minutes that are rounded', () => {
 });
 
 describe('a time that is hours off', () => {
-  const log = (time: string, options?: NonNullable<Parameters<typeof findFaults>[1]>): string[] =>
+  const log = (time: string, options?: NonNullable<Parameters<typeof findFaults>[1]>): unknown[] =>
     seen([own, ...reply('1562000630', '33001200', time)], 'wrong-time', options);
 
   it.each([
     ['1404', []],
     ['1335', []],
     ['1311', []],
-    ['1310', ['1 hour before the receipt']],
-    ['1305', ['1 hour before the receipt']],
-    ['1300', ['1 hour before the receipt']],
+    ['1310', ['before', 1]],
+    ['1305', ['before', 1]],
+    ['1300', ['before', 1]],
     ['1259', []],
-    ['1235', ['1.5 hours before the receipt']],
-    ['0205', ['12 hours before the receipt']],
-    ['0135', ['11.5 hours after the receipt']],
-    ['1505', ['1 hour after the receipt']],
-    ['1605', ['2 hours after the receipt']],
+    ['1235', ['before', 1.5]],
+    ['0205', ['before', 12]],
+    ['0135', ['after', 11.5]],
+    ['1505', ['after', 1]],
+    ['1605', ['after', 2]],
     ['1410', []],
-  ])('%s, received at 14:05', (time, sightings) => {
-    expect(log(time)).toEqual(sightings);
+  ])('%s, received at 14:05', (time, [side, hours]) => {
+    expect(log(time)).toMatchObject(
+      side === undefined ? [] : [{ code: `sentence-seen-hours-${side}`, params: { hours } }],
+    );
   });
 
   it('is certain enough only when the stream itself tells the receipt', () => {
@@ -494,6 +499,6 @@ describe('a position of whole minutes', () => {
       expect(diagonal(latitude) / 1852).toBeGreaterThan(1);
       expect(diagonal(latitude) / 1852).toBeLessThan(1.5);
     }
-    expect(FAULTS.find(({ id }) => id === 'no-expansion')?.why).toContain('a mile and a half');
+    expect(FAULTS.find(({ id }) => id === 'no-expansion')?.why.message).toContain('a mile and a half');
   });
 });

@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { english } from '../../src/locale/en.ts';
+import { translate } from '../../src/locale/index.ts';
 import type { Finding } from '../../src/sentence/fault/fault.ts';
 import type { FaultId } from '../../src/sentence/fault/fault-list.ts';
 import { FAULTS, findFaults } from '../../src/sentence/index.ts';
@@ -23,6 +25,9 @@ const corpus = readdirSync(folder).map(
 );
 const inputOf = ({ lines, hex }: Log): string | Uint8Array =>
   hex === undefined ? (lines ?? []).map((line) => `${line}\r\n`).join('') : Buffer.from(hex, 'hex');
+
+const withoutMessages = (value: unknown): unknown =>
+  JSON.parse(JSON.stringify(value, (key, part) => (key === 'message' ? undefined : part)));
 
 describe('the fault corpus', () => {
   it('has three logs of every fault, and a clean one', () => {
@@ -46,8 +51,15 @@ describe('the fault corpus', () => {
     expect(report.findings.map(({ id }) => id)).toEqual(expected);
     expect(report.clean).toBe(expected.length === 0);
     expect(report.outside.length).toBeGreaterThan(0);
-    expect(report.findings).toEqual(
-      log.findings.map((finding) => ({ ...FAULTS.find(({ id }) => id === finding.id), ...finding })),
+    // Texts by code and params: their wording is pinned in tests/locale.
+    expect(withoutMessages(report.findings)).toEqual(
+      log.findings.map(({ id, ...finding }) => ({
+        id,
+        ...finding,
+        step: FAULTS.find((fault) => fault.id === id)?.step,
+        why: { code: 'sentence-why', params: { fault: id } },
+        remedy: { code: 'sentence-remedy', params: { fault: id } },
+      })),
     );
   });
 
@@ -71,34 +83,30 @@ describe('the fault corpus', () => {
 describe('finding faults', () => {
   it('reports what was looked at and what cannot be seen from here', () => {
     const quiet = corpus.find(({ fault }) => fault === null)?.logs[0] as Log;
-    expect(findFaults(inputOf(quiet), quiet.options)).toEqual({
+    expect(withoutMessages(findFaults(inputOf(quiet), quiet.options))).toEqual({
       kind: 'fault-report',
       findings: [],
       clean: true,
-      summary: 'No fault found in 15 sentences with 8 calls: check the display and its settings',
+      summary: { code: 'sentence-report-clean', params: { sentences: 15, calls: 8 } },
       characters: 789,
       lines: 15,
       sentences: 15,
       calls: 8,
-      outside: findFaults('').outside,
+      outside: ['accepted', 'network', 'tenth-digit', 'other-vessel'].map((check) => ({
+        code: 'sentence-outside',
+        params: { check },
+      })),
     });
-    expect(findFaults('').outside).toHaveLength(4);
   });
 
   it.each([
-    ['', '1 fault found and no sentence: start with no-data'],
-    [
-      line('CDDSC,20,2329991420,00,03,26,,,,,B,'),
-      '1 fault found in 1 sentence with 1 call: start with polled',
-    ],
-    [
-      line('CVDSC,20,2329991420,00,03,26,,,,,B,'),
-      '2 faults found in 1 sentence with 1 call: start with talker',
-    ],
-    [line('GPZDA,,,,,,'), '1 fault found in 1 sentence without a call: start with calls-filtered'],
-    [line('GPZDA,,,,,,').repeat(2), '1 fault found in 2 sentences without a call: start with calls-filtered'],
-  ])('of %j is told in one sentence', (input, summary) => {
-    expect(findFaults(input)).toMatchObject({ summary });
+    ['', { faults: 1, sentences: 0, calls: 0, first: 'no-data' }],
+    [line('CDDSC,20,2329991420,00,03,26,,,,,B,'), { faults: 1, sentences: 1, calls: 1, first: 'polled' }],
+    [line('CVDSC,20,2329991420,00,03,26,,,,,B,'), { faults: 2, sentences: 1, calls: 1, first: 'talker' }],
+    [line('GPZDA,,,,,,'), { faults: 1, sentences: 1, calls: 0, first: 'calls-filtered' }],
+    [line('GPZDA,,,,,,').repeat(2), { faults: 1, sentences: 2, calls: 0, first: 'calls-filtered' }],
+  ])('sums up %j', (input, params) => {
+    expect(findFaults(input)).toMatchObject({ summary: { code: 'sentence-report-faults', params } });
   });
 
   it('finds none in clean logs', () => {
@@ -117,6 +125,22 @@ describe('finding faults', () => {
     const { findings } = findFaults('$CVDSC,20,2329991420,08, 21,26,1562000630');
     expect(findings.map(({ id }) => id)).toEqual(expect.arrayContaining(['checksum-missing', 'talker']));
     expect(findings.flatMap(({ sightings }) => sightings.filter(({ corrected }) => corrected))).toEqual([]);
+  });
+
+  it('is said in English by the catalogue as by the report itself', () => {
+    const reports = corpus.flatMap(({ logs }) => logs.map((log) => findFaults(inputOf(log), log.options)));
+    for (const { findings, outside, summary } of reports) {
+      const texts = [
+        summary,
+        ...outside,
+        ...findings.flatMap(({ why, remedy, sightings }) => [
+          why,
+          remedy,
+          ...sightings.map(({ seen }) => seen),
+        ]),
+      ].filter((text) => typeof text !== 'string');
+      expect(texts.map((text) => translate(text, english).text)).toEqual(texts.map(({ message }) => message));
+    }
   });
 
   it('never throws, and its report survives JSON', () => {

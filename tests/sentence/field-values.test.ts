@@ -311,7 +311,7 @@ describe('own position', () => {
     expect(first(`GP${formatter}`)).toMatchObject({
       kind: 'own-position',
       fix: { formatter, position: null, quality: 'none', time: null, instant: null, speed: null },
-      notices: [{ code: 'sentence-fix-unusable', received: "''" }],
+      notices: [{ code: 'sentence-fix-not-valid', received: "''" }],
     });
   });
 

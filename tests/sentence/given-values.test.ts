@@ -37,12 +37,13 @@ function revoked(): unknown {
 
 describe('neither text nor bytes', () => {
   it.each(noText)('%s: parseSentence fails', (_, value, type) => {
-    expect(parseSentence(value as string)).toEqual({
+    expect(parseSentence(value as string)).toMatchObject({
       ok: false,
       issues: [
         {
           code: 'sentence-not-text',
-          message: `Input: expected text, got ${type}`,
+          grade: 'error',
+          params: { accepted: 'text' },
           at: [],
           expected: 'text',
           received: type,
@@ -61,24 +62,31 @@ describe('neither text nor bytes', () => {
   it.each(noText)('%s: readSentences and a reader tell the damage', (_, value, type) => {
     const issue = {
       code: 'sentence-not-text',
-      message: `Input: expected text or a Uint8Array, got ${type}`,
+      grade: 'error',
+      params: { accepted: 'stream' },
       at: [],
       expected: 'text or a Uint8Array',
       received: type,
     };
     const damaged = { kind: 'damaged', notices: [], sources: [], text: '', dropped: 0, issues: [issue] };
-    expect(readSentences(value as string, { now: 7 })).toEqual([{ ...damaged, line: 1, offset: 0, at: 7 }]);
+    expect(readSentences(value as string, { now: 7 })).toMatchObject([
+      { ...damaged, line: 1, offset: 0, at: 7 },
+    ]);
     const reader = createSentenceReader();
     reader.push('$GPZDA,,,,,,*48\r\n$GPZ');
-    expect(reader.push(value as string, 9)).toEqual([{ ...damaged, line: 2, offset: 21, at: 9 }]);
+    expect(reader.push(value as string, 9)).toMatchObject([{ ...damaged, line: 2, offset: 21, at: 9 }]);
     expect(reader.push('DA,,,,,,*48\r\n').map(({ kind }) => kind)).toEqual(['other']);
   });
 
   it.each(noText)('%s: findFaults finds no sentence', (_, value, type) => {
     const { findings, clean, characters } = findFaults(value as string);
     expect([findings.map(({ id }) => id), clean, characters]).toEqual([['no-sentence'], false, 0]);
-    expect(findings[0]?.sightings).toEqual([
-      { line: 1, field: null, seen: `Input: expected text or a Uint8Array, got ${type}` },
+    expect(findings[0]?.sightings).toMatchObject([
+      {
+        line: 1,
+        field: null,
+        seen: { code: 'sentence-not-text', params: { accepted: 'stream', received: type } },
+      },
     ]);
   });
 

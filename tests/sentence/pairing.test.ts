@@ -100,7 +100,7 @@ describe('a call and its expansion', () => {
     for (const order of [one + two, two + one]) {
       expect(shown(readSentences(reply(tern) + order))).toEqual(['1.0 final fine']);
     }
-    expect(shown(readSentences(reply(tern) + one))).toEqual(['1.0 final fine missing']);
+    expect(shown(readSentences(reply(tern) + one))).toEqual(['1.0 final fine incomplete']);
   });
 
   it('alone is kept apart', () => {

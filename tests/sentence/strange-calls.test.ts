@@ -25,7 +25,11 @@ describe('a symbol without a code', () => {
   ] as const)('%s %i leaves field %i empty, with a notice', (field, symbol, place) => {
     const { sentences, notices } = writeSentences(strange({ [field]: symbol }), { direction: 'received' });
     expect(sentences[0]?.split(',')[place]).toBe('');
-    expect(notices[0]).toMatchObject({ code: 'sentence-content-lost', received: `symbol ${symbol}` });
+    expect(notices[0]).toMatchObject({
+      code: 'sentence-content-lost',
+      params: { count: 1 },
+      received: String(symbol).padStart(2, '0'),
+    });
   });
 
   it('in the nature of an alert does not become another nature', () => {
@@ -47,7 +51,9 @@ describe('a symbol without a code', () => {
     const call = strange({ expansion: [{ specifier: 102, symbols: [126, 4] }] });
     const { sentences, notices } = writeSentences(call, { direction: 'received' });
     expect(sentences).toEqual(writeSentences(strange({}), { direction: 'received' }).sentences);
-    expect(notices).toMatchObject([{ code: 'sentence-content-lost' }]);
+    expect(notices).toMatchObject([
+      { code: 'sentence-expansion-lost', params: { specifier: 102, count: 2 } },
+    ]);
   });
 });
 

@@ -22,7 +22,7 @@ export function reportOf(
       h(
         'ul',
         { class: 'reasons' },
-        report.outside.map((text) => h('li', {}, sentence(text))),
+        report.outside.map((text) => h('li', {}, sentence(wording(text)))),
       ),
     ),
   ];
@@ -44,8 +44,8 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
     h(
       'div',
       {},
-      h('p', {}, sentence(why)),
-      h('p', {}, h('i', {}, 'What to do: '), sentence(remedy)),
+      h('p', {}, sentence(wording(why))),
+      h('p', {}, h('i', {}, 'What to do: '), sentence(wording(remedy))),
       h(
         'details',
         {},
@@ -60,7 +60,7 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
               'li',
               {},
               line === null ? '' : `Line ${line}: `,
-              h('span', { class: 'wire' }, seen),
+              h('span', typeof seen === 'string' ? { class: 'wire' } : {}, wording(seen)),
               corrected === undefined
                 ? null
                 : [', should have been ', h('ins', { class: 'wire' }, corrected.join(' '))],
@@ -71,4 +71,8 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
       h('p', { class: 'clause' }, h('code', {}, id)),
     ),
   );
+}
+
+function wording(text: string | FaultReport['summary']): string {
+  return typeof text === 'string' ? text : text.message;
 }

@@ -1,6 +1,7 @@
 import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
+import { issue } from '../texts.ts';
 import { groupsOf, type Payload } from './payload.ts';
 
 /** One sentence of a message, with whatever the reader knows about it. */
@@ -55,7 +56,7 @@ export function createAisAssembly<About>(): AisAssembly<About> {
   function giveUp(key: string): GivenUp<About>[] {
     const parts = unfinished.get(key)?.parts ?? [];
     unfinished.delete(key);
-    return parts.map((part) => ({ ...part, notice: incomplete(part.sentence) }));
+    return parts.map((part) => ({ ...part, notice: noticeOf('sentence-ais-incomplete', part.sentence) }));
   }
 
   function giveUpOldest(): GivenUp<About>[] {
@@ -72,7 +73,7 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       if (!/^[1-9]$/.test(total) || !/^[1-9]$/.test(number) || number > total) {
         return {
           whole: null,
-          givenUp: [{ ...part, notice: malformed(part.sentence, 'its count of parts is malformed') }],
+          givenUp: [{ ...part, notice: noticeOf('sentence-ais-count', part.sentence) }],
         };
       }
       if (total === '1') return joined([part]);
@@ -90,7 +91,10 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       }
       const givenUp = giveUp(key);
       if (number !== '1')
-        return { whole: null, givenUp: [...givenUp, { ...part, notice: incomplete(part.sentence) }] };
+        return {
+          whole: null,
+          givenUp: [...givenUp, { ...part, notice: noticeOf('sentence-ais-incomplete', part.sentence) }],
+        };
       unfinished.set(key, { parts: [part], last: seen });
       return { whole: null, givenUp: [...givenUp, ...giveUpOldest()] };
     },
@@ -108,7 +112,7 @@ function joined<About>(parts: AssembledAis<About>['parts']): Added<About> {
     const more = groupsOf(sentence.fields[4] ?? '');
     const bits = sentence.fields[5] ?? '';
     if (more === null || more.length === 0 || !/^[0-5]$/.test(bits)) {
-      const notice = malformed(sentence, 'its payload is malformed');
+      const notice = noticeOf('sentence-ais-payload', sentence);
       return { whole: null, givenUp: parts.map((part) => ({ ...part, notice })) };
     }
     groups.push(...more);
@@ -124,22 +128,9 @@ function channelOf(field: string | undefined): 'A' | 'B' | null {
   return field === 'B' || field === '2' ? 'B' : null;
 }
 
-function incomplete({ raw }: Sentence): Notice {
-  return {
-    code: 'sentence-ais-incomplete',
-    message: `AIS sentence ${quote(raw)} is part of a message whose other parts are missing`,
-    at: ['AIS'],
-    received: quote(raw),
-    clause: CLAUSE,
-  };
-}
-
-function malformed({ raw }: Sentence, why: string): Notice {
-  return {
-    code: 'sentence-ais-payload',
-    message: `AIS sentence ${quote(raw)} cannot be read: ${why}`,
-    at: ['AIS'],
-    received: quote(raw),
-    clause: CLAUSE,
-  };
+function noticeOf(
+  code: 'sentence-ais-count' | 'sentence-ais-payload' | 'sentence-ais-incomplete',
+  { raw }: Sentence,
+): Notice {
+  return issue(code, {}, { at: ['AIS'], received: quote(raw), clause: CLAUSE });
 }

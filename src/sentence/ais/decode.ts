@@ -1,6 +1,7 @@
 import type { AisReport } from '../../report/index.ts';
 import type { NavigationalStatus } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import { issue } from '../texts.ts';
 import { type Payload, signed, text, unsigned } from './payload.ts';
 
 /** A report, or `null` and a notice that says why there is none. */
@@ -55,23 +56,13 @@ const STATUS: readonly (NavigationalStatus | undefined)[] = [
 export function decodeAis(payload: Payload): DecodedAis {
   const message = unsigned(payload, 0, 6);
   const least = LEAST_BITS.get(message);
-  if (least === undefined)
-    return refused('sentence-ais-unread', `AIS message ${message} is not read`, String(message));
+  if (least === undefined) return refused(issue('sentence-ais-unread', {}, about(String(message))));
   if (payload.length < least) {
-    const bits = payload.length === 1 ? '1 bit' : `${payload.length} bits`;
-    return refused(
-      'sentence-ais-short',
-      `AIS message ${message}: expected at least ${least} bits, got ${bits}`,
-      bits,
-    );
+    return refused(issue('sentence-ais-short', { message, least }, about(String(payload.length))));
   }
   const number = unsigned(payload, 8, 30);
   if (number > 999_999_999) {
-    return refused(
-      'sentence-ais-identity',
-      `AIS identity ${number} has more than nine digits`,
-      String(number),
-    );
+    return refused(issue('sentence-ais-identity', {}, about(String(number))));
   }
   const draft: Draft = { message, mmsi: String(number).padStart(9, '0'), station: 'ship-class-a' };
   const notices: Notice[] = [];
@@ -197,9 +188,7 @@ function place(
   if (latitude === 91 || longitude === 181) return;
   if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
     const received = `${latitude}, ${longitude}`;
-    notices.push(
-      notice('sentence-ais-position', `AIS position ${received} is out of range and is left out`, received),
-    );
+    notices.push(issue('sentence-ais-position', {}, about(received)));
     return;
   }
   draft.position = { latitude, longitude };
@@ -256,10 +245,10 @@ function readInstant(draft: Draft, payload: Payload): void {
   if (year >= 1900 && year <= 9999 && new Date(instant).getUTCDate() === day) draft.instant = instant;
 }
 
-function refused(code: string, message: string, received: string): DecodedAis {
-  return { report: null, notices: [notice(code, message, received)] };
+function refused(notice: Notice): DecodedAis {
+  return { report: null, notices: [notice] };
 }
 
-function notice(code: string, message: string, received: string): Notice {
-  return { code, message, at: ['AIS'], received, clause: CLAUSE };
+function about(received: string): Pick<Notice, 'at' | 'received' | 'clause'> {
+  return { at: ['AIS'], received, clause: CLAUSE };
 }

@@ -8,7 +8,7 @@ export function readCode(texts: readonly string[], field: number, notices: Notic
   if (text === '') return null;
   const symbol = symbolOfCode(text);
   if (symbol === null) {
-    notices.push(fieldNotice('sentence-code', 'DSC', field, text, 'two digits'));
+    notices.push(fieldNotice('sentence-code', { formatter: 'DSC', field }, text));
   }
   return symbol;
 }

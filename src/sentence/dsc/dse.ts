@@ -47,7 +47,7 @@ export function readDse(texts: readonly string[], before: DseReading | null = nu
   const goesOn = flag === '' && place > 1 && before?.total === count && before.number === place - 1;
   const read = goesOn ? before.flag : flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
   if (read === 'unknown' && !goesOn) {
-    notices.push(fieldNotice('sentence-expansion-flag', 'DSE', 3, flag, 'A, Q or R'));
+    notices.push(fieldNotice('sentence-expansion-flag', { formatter: 'DSE', field: 3 }, flag));
   }
   readIdentityField(station, 'DSE', 4, notices);
   return {
@@ -106,15 +106,7 @@ const MOST_PAIR_CHARACTERS: number = MOST_CHARACTERS - '$CDDSE,1,1,A,1234567890*
 function counts(total: string, number: string, notices: Notice[]): [total: number, number: number] {
   if (/^[1-9]$/.test(total) && /^[1-9]$/.test(number) && number <= total)
     return [Number(total), Number(number)];
-  notices.push(
-    fieldNotice(
-      'sentence-expansion-count',
-      'DSE',
-      1,
-      `${total},${number}`,
-      'a count from 1 to 9 and a number up to it',
-    ),
-  );
+  notices.push(fieldNotice('sentence-expansion-count', { formatter: 'DSE', field: 1 }, `${total},${number}`));
   return [1, 1];
 }
 
@@ -126,7 +118,7 @@ function readSets(texts: readonly string[], query: boolean, notices: Notice[]): 
     if (codeText === '' && data === '') continue;
     const specifier = symbolOfCode(codeText);
     if (specifier === null) {
-      notices.push(fieldNotice('sentence-expansion-code', 'DSE', index + 1, codeText, 'two digits'));
+      notices.push(fieldNotice('sentence-expansion-code', { formatter: 'DSE', field: index + 1 }, codeText));
       continue;
     }
     sets.push(readSet(specifier, data, query, index + 2, notices));
@@ -149,7 +141,7 @@ function readSet(
     return { specifier, symbols: [], text: unescapeText(data.replaceAll("'", ',')) };
   const symbols = symbolsOfDigits(data);
   if (symbols === null || (specifier === 100 && symbols.length !== 4)) {
-    notices.push(fieldNotice('sentence-expansion-data', 'DSE', field, data, 'as many digits as the set has'));
+    notices.push(fieldNotice('sentence-expansion-data', { formatter: 'DSE', field }, data));
     return { specifier, symbols: [], text: unescapeText(data) };
   }
   return { specifier, symbols };

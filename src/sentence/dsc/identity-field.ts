@@ -19,9 +19,9 @@ export function readIdentityField(
   const symbols =
     text.length === 10 ? symbolsOfDigits(text) : text.length === 9 ? symbolsOfDigits(`${text}0`) : null;
   if (symbols === null) {
-    notices.push(fieldNotice('sentence-identity', formatter, field, text, 'nine digits and a 0'));
+    notices.push(fieldNotice('sentence-identity', { formatter, field }, text));
   } else if (text.length === 9) {
-    notices.push(fieldNotice('sentence-identity-nine-digits', formatter, field, text, `'${text}0'`));
+    notices.push(fieldNotice('sentence-identity-nine-digits', { formatter, field, identity: text }, text));
   }
   return symbols;
 }

@@ -22,9 +22,7 @@ export function isLegacy(texts: readonly string[]): boolean {
 export function fromLegacy(texts: readonly string[], notices: Notice[]): string[] {
   const [address = '', format = '', category = '', nature = '', first = '', second = '', end = '', ...rest] =
     texts;
-  notices.push(
-    countNotice('sentence-legacy-layout', texts, 'the identity comes first, as in the older layout'),
-  );
+  notices.push(countNotice('sentence-legacy-layout', texts));
   const alert = format === '12';
   return [
     format,

@@ -33,15 +33,7 @@ export function readPlaceField(text: string, notices: Notice[]): Place {
     case 8:
       return { receive: symbols.slice(0, 4), transmit: symbols.slice(4) };
     default:
-      notices.push(
-        fieldNotice(
-          'sentence-place',
-          'DSC',
-          6,
-          text,
-          '10 digits of position, or 6, 8, 12 or 16 of frequency',
-        ),
-      );
+      notices.push(fieldNotice('sentence-place', { formatter: 'DSC', field: 6 }, text));
       return {};
   }
 }

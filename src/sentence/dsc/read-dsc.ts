@@ -39,10 +39,9 @@ const UNKNOWN_SHIP: Symbols = [
 export function readDsc(texts: readonly string[], context: DscContext): DscReading {
   const notices: Notice[] = [];
   const eleven = isLegacy(texts) ? fromLegacy(texts, notices) : inEleven(texts);
-  if (eleven.length < DSC_FIELDS - 1)
-    notices.push(countNotice('sentence-fields-missing', eleven, 'the missing ones are read as empty'));
+  if (eleven.length < DSC_FIELDS - 1) notices.push(countNotice('sentence-fields-missing', eleven));
   if (eleven.length > DSC_FIELDS + 1 || (eleven[DSC_FIELDS] ?? '') !== '')
-    notices.push(countNotice('sentence-fields-surplus', eleven, 'the others are ignored'));
+    notices.push(countNotice('sentence-fields-surplus', eleven));
 
   const fields: DraftFields = { ...emptyFields };
   const format = readCode(eleven, 1, notices);
@@ -85,13 +84,13 @@ function readCategory(format: number | null, texts: readonly string[], notices: 
 function readEnd(text: string, notices: Notice[]): number | null {
   const end = endOfLetter(text);
   if (end !== null) return end;
-  notices.push(fieldNotice('sentence-acknowledgement', 'DSC', 10, text, 'R, B or S'));
+  notices.push(fieldNotice('sentence-acknowledgement', { formatter: 'DSC', field: 10 }, text));
   return null;
 }
 
 function readExpansionMark(text: string, notices: Notice[]): boolean {
   if (text !== '' && text !== 'E') {
-    notices.push(fieldNotice('sentence-expansion-mark', 'DSC', 11, text, 'E or nothing'));
+    notices.push(fieldNotice('sentence-expansion-mark', { formatter: 'DSC', field: 11 }, text));
   }
   return text === 'E';
 }
@@ -113,11 +112,11 @@ function readTimeOrNumber(fields: DraftFields, text: string, notices: Notice[]):
   } else if (text.length === 4 && digits) {
     fields.time = symbolsOfDigits(text);
   } else {
-    notices.push(fieldNotice('sentence-time', 'DSC', 7, text, 'four digits, hours and minutes UTC'));
+    notices.push(fieldNotice('sentence-time', { formatter: 'DSC', field: 7 }, text));
   }
 }
 
 function unusedShip(texts: readonly string[]): Notice {
   const received = `${texts[7] ?? ''},${texts[8] ?? ''}`;
-  return fieldNotice('sentence-ship-unexpected', 'DSC', 8, received, 'empty fields');
+  return fieldNotice('sentence-ship-unexpected', { formatter: 'DSC', field: 8 }, received);
 }

@@ -29,18 +29,9 @@ export function readStations(
     fields.self = direction === 'commanded' ? own : null;
     if (fields.address === null || fields.address.length !== 5) {
       fields.address = null;
-      notices.push(fieldNotice('sentence-area', 'DSC', 2, text, 'ten digits'));
+      notices.push(fieldNotice('sentence-area', { formatter: 'DSC', field: 2 }, text));
     } else if (direction === 'received' && /^[2-7].{8}0$/.test(text)) {
-      notices.push(
-        fieldNotice(
-          'sentence-area-or-identity',
-          'DSC',
-          2,
-          text,
-          'an area',
-          'is read as an area and may be a station',
-        ),
-      );
+      notices.push(fieldNotice('sentence-area-or-identity', { formatter: 'DSC', field: 2 }, text));
     }
     return;
   }
@@ -52,7 +43,7 @@ export function readStations(
     fields.self = own;
     if (format === 112 || format === 116) {
       if (station !== null) {
-        notices.push(fieldNotice('sentence-address-unexpected', 'DSC', 2, text, 'an empty field'));
+        notices.push(fieldNotice('sentence-address-unexpected', { formatter: 'DSC', field: 2 }, text));
       }
     } else fields.address = station;
   }

@@ -1,28 +1,29 @@
-import type { CallFields } from '../../call/index.ts';
+import type { CallFields, Symbols } from '../../call/index.ts';
 import { NO_INFORMATION } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import type { TermOf } from '../../result/internal.ts';
+import { issue, type sentenceTexts } from '../texts.ts';
 
-type Field = Exclude<keyof CallFields, 'header' | 'expansion'>;
+type Field = TermOf<typeof sentenceTexts, 'lost-content'>;
 
-const NAMES: Readonly<Record<Field, string>> = {
-  format: 'Format specifier',
-  address: 'Address',
-  category: 'Category',
-  self: 'Self-identification',
-  telecommand1: 'First telecommand',
-  telecommand2: 'Second telecommand',
-  distressed: 'Vessel in distress',
-  nature: 'Nature of distress',
-  position: 'Position',
-  time: 'Time of the position',
-  subsequent: 'Type of subsequent communication',
-  receive: 'First frequency or channel element',
-  transmit: 'Second frequency or channel element',
-  telephone: 'Telephone number',
-  rest: 'Rest of the message',
-  end: 'End of sequence',
-};
-const FIELDS = /* @__PURE__ */ Object.keys(NAMES) as readonly Field[];
+const FIELDS: readonly Field[] = [
+  'format',
+  'address',
+  'category',
+  'self',
+  'telecommand1',
+  'telecommand2',
+  'distressed',
+  'nature',
+  'position',
+  'time',
+  'subsequent',
+  'receive',
+  'transmit',
+  'telephone',
+  'rest',
+  'end',
+];
 /** A VHF channel may stand in both elements or in the first alone (ITU-R M.493). */
 const VHF = 90;
 
@@ -41,18 +42,13 @@ export function uncarriedNotices(fields: CallFields, read: CallFields, open: Fie
         fields.receive?.[0] === VHF &&
         shown(fields.transmit) === shown(fields.receive)
       ),
-  ).map((field) => uncarriedNotice(NAMES[field], shown(fields[field])));
-}
-
-/** Something in a call that its sentence cannot carry. */
-export function uncarriedNotice(name: string, received: string): Notice {
-  return {
-    code: 'sentence-content-lost',
-    message: `${name}: a DSC sentence cannot carry ${received}`,
-    at: ['DSC'],
-    received,
-    clause: 'IEC 61162-1, DSC sentence',
-  };
+  ).map((content) =>
+    issue(
+      'sentence-content-lost',
+      { content, count: symbolsIn(fields[content]).length },
+      { at: ['DSC'], received: shown(fields[content]), clause: 'IEC 61162-1, DSC sentence' },
+    ),
+  );
 }
 
 function saysNothing(value: CallFields[Field]): boolean {
@@ -62,6 +58,11 @@ function saysNothing(value: CallFields[Field]): boolean {
 
 /** Symbols as people write them down, two dashes for a character that could not be read. */
 function shown(value: CallFields[Field]): string {
-  if (typeof value === 'number' || value === null) return `symbol ${value ?? '––'}`;
-  return `symbols ${value.map((symbol) => (symbol === null ? '––' : String(symbol).padStart(2, '0'))).join(' ')}`;
+  return symbolsIn(value)
+    .map((symbol) => (symbol === null ? '––' : String(symbol).padStart(2, '0')))
+    .join(' ');
+}
+
+function symbolsIn(value: CallFields[Field]): Symbols {
+  return typeof value === 'number' || value === null ? [value] : value;
 }

@@ -1,12 +1,13 @@
 import type { Call } from '../../call/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
-import type { Notice } from '../../result/index.ts';
+import type { CodedText, Notice } from '../../result/index.ts';
 import { inEleven } from '../dsc/layout.ts';
 import { elevenFields, paddedFields, rewritten } from '../repair/correct.ts';
 import { writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';
 import { certaintyOf, fieldOf } from './line-fault.ts';
+import { said, textOf } from './texts.ts';
 
 /** What is known beside the stream. */
 export interface CallContext {
@@ -23,6 +24,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-legacy-layout', 'legacy-layout'],
   ['sentence-fields-missing', 'fields-missing'],
   ['sentence-expansion-missing', 'expansion-missing'],
+  ['sentence-expansion-incomplete', 'expansion-missing'],
   ['sentence-expansion-late', 'expansion-late'],
   ['sentence-expansion-unannounced', 'expansion-unannounced'],
   ['sentence-identity-nine-digits', 'identity-nine-digits'],
@@ -35,7 +37,7 @@ export function addCallFaults(reading: Reading<'call'>, context: CallContext, co
     id: FaultId,
     certainty: 'certain' | 'likely' | 'possible',
     field: number | null,
-    seen: string,
+    seen: string | CodedText,
   ): void => {
     const corrected = correctedFor(id, reading);
     const sighting = { line: reading.line, field, seen };
@@ -50,7 +52,7 @@ export function addCallFaults(reading: Reading<'call'>, context: CallContext, co
 
   for (const notice of reading.notices) {
     const id = BY_NOTICE.get(notice.code);
-    if (id !== undefined) add(id, 'certain', fieldOf(notice), seenIn(notice, reading));
+    if (id !== undefined) add(id, 'certain', fieldOf(notice), seenIn(notice));
   }
   // The examples of the standard have ten fields, and a listener that counts to eleven drops them all the same.
   if (reading.sources[0]?.fields.length === 10) add('fields-missing', 'possible', null, '10');
@@ -59,14 +61,14 @@ export function addCallFaults(reading: Reading<'call'>, context: CallContext, co
   addKindFaults(reading.call, context, texts, add);
   if (context.own !== null && reading.call.from === context.own) add('own-call', 'likely', 2, context.own);
   if (reading.repeat > 0)
-    add('duplicates', 'certain', null, `the same again, ${reading.repeat + 1} times by now`);
+    add('duplicates', 'certain', null, said('sentence-seen-repeat', { count: reading.repeat + 1 }));
 }
 
 type Add = (
   id: FaultId,
   certainty: 'certain' | 'likely' | 'possible',
   field: number | null,
-  seen: string,
+  seen: string | CodedText,
 ) => void;
 
 function addFieldFaults(reading: Reading<'call'>, texts: readonly string[], add: Add): void {
@@ -94,14 +96,14 @@ function addKindFaults(call: Call, { expected }: CallContext, texts: readonly st
     if (call.position !== null) {
       if (texts[6] === '' || texts[6] === '8888') add('no-time', 'certain', 7, texts[6]);
       if (call.position.fraction === undefined) {
-        if (texts[10] !== 'E') add('no-expansion', 'certain', 11, 'no expansion announced and none received');
+        if (texts[10] !== 'E') add('no-expansion', 'certain', 11, said('sentence-seen-no-expansion', {}));
       } else if (call.position.fraction.latitude === 0 && call.position.fraction.longitude === 0) {
-        add('no-expansion', 'possible', null, 'all eight decimals are 0');
+        add('no-expansion', 'possible', null, said('sentence-seen-zero-decimals', {}));
       }
     }
   }
   if (call.kind === 'position-reply') {
-    if (place === '') add('refused', 'likely', 6, 'a position answer with an empty position');
+    if (place === '') add('refused', 'likely', 6, said('sentence-seen-empty-position', {}));
     else if (call.unsolicited) add('acknowledgement', 'possible', 10, texts[9] ?? '');
   }
   if ((call.kind === 'position-reply' || call.kind === 'position-request') && call.category !== 'safety') {
@@ -160,6 +162,7 @@ function dscTexts(reading: Reading<'call'>): readonly string[] {
   return inEleven(reading.sources[0]?.fields ?? []);
 }
 
-function seenIn({ received }: Notice, reading: Reading<'call'>): string {
-  return received ?? reading.sources[0]?.raw ?? '';
+/** What was received, where that is what the sentence holds; of an expansion, what is said of it. */
+function seenIn(notice: Notice): string | CodedText {
+  return /^sentence-expansion/.test(notice.code) ? textOf(notice) : (notice.received ?? '');
 }

@@ -1,3 +1,4 @@
+import type { CodedText } from '../../result/index.ts';
 import type { FAULTS } from './fault-list.ts';
 
 /** One place where a fault was seen. */
@@ -6,7 +7,10 @@ export type Sighting = Finding['sightings'][number];
 /** One fault, with every place where it was seen. */
 export type Finding = FaultReport['findings'][number];
 
-/** Findings about a stream, and how much of it was examined. */
+/**
+ * Findings about a stream, and how much of it was examined. Texts are in English, with code and params for `translate`
+ * of `seahail/locale`.
+ */
 export interface FaultReport {
   readonly kind: 'fault-report';
   /** In the order in which a technician would look. */
@@ -15,8 +19,8 @@ export interface FaultReport {
     readonly step: (typeof FAULTS)[number]['step'];
     /** `'certain'`: it is so. `'likely'`: nothing else is. `'possible'`: it may be sound all the same. */
     readonly certainty: 'certain' | 'likely' | 'possible';
-    readonly why: string;
-    readonly remedy: string;
+    readonly why: CodedText;
+    readonly remedy: CodedText;
     /** How often it was seen. */
     readonly count: number;
     /** The first places, twenty at most. */
@@ -25,8 +29,8 @@ export interface FaultReport {
       readonly line: number | null;
       /** Field of the sentence, counted from 1 after the address; `null` when it concerns the whole line. */
       readonly field: number | null;
-      /** The characters that show it, or what is missing, for people. */
-      readonly seen: string;
+      /** The characters that show it, or a text where something is missing or was counted. */
+      readonly seen: string | CodedText;
       /** The sentence, or the sentences in their right order, as they should have been; absent where nobody can know. */
       readonly corrected?: readonly string[];
     }[];
@@ -34,7 +38,7 @@ export interface FaultReport {
   /** Whether nothing was found. */
   readonly clean: boolean;
   /** One sentence for people. */
-  readonly summary: string;
+  readonly summary: CodedText;
   readonly characters: number;
   readonly lines: number;
   /** Sound sentences. */
@@ -42,5 +46,5 @@ export interface FaultReport {
   /** Calls among them, repeats counted. */
   readonly calls: number;
   /** Checks that the stream cannot answer, for when the findings do not explain the problem. */
-  readonly outside: readonly string[];
+  readonly outside: readonly CodedText[];
 }

@@ -1,4 +1,5 @@
 import type { Coordinates } from '../../position/index.ts';
+import type { CodedText } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { requireIdentityText, requireInstant } from '../arguments.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
@@ -7,18 +8,13 @@ import { pieceOf } from '../frame/piece.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
 import { createCollector } from './collector.ts';
-import { counted } from './counted.ts';
 import type { FaultReport, Finding } from './fault.ts';
 import { createSight, type Tally } from './sight.ts';
+import { said } from './texts.ts';
 
 const CHUNK = 4096;
 
-const OUTSIDE: readonly string[] = [
-  'which sentences the display accepts: see its manual; some displays draw distress alerts and no other calls, and WPL or TLL may work instead',
-  'whether the radio sends calls on another network of the boat and not on this line',
-  'what the display does with the tenth digit of an identity: a padding zero on the chart is cosmetic, but lists then do not match',
-  'whether the other vessel received the request, and whether its set is set to answer, to ask or to refuse',
-];
+const OUTSIDE = ['accepted', 'network', 'tenth-digit', 'other-vessel'] as const;
 
 /**
  * Finds why a reply never appeared on the display, in what came down the wire: a log, a capture, raw bytes.
@@ -102,7 +98,7 @@ export function findFaults(
     lines: bytes.lines,
     sentences: tally.sentences,
     calls: tally.calls,
-    outside: OUTSIDE,
+    outside: OUTSIDE.map((check) => said('sentence-outside', { check })),
   };
 }
 
@@ -126,22 +122,19 @@ function lifelessFindings(bytes: ByteCount): Finding[] {
   if (bytes.visible === 0) {
     collector.add('no-data', 'certain', {
       ...whole,
-      seen: bytes.count === 0 ? 'no byte' : 'spaces and line ends only',
+      seen: said(bytes.count === 0 ? 'sentence-seen-no-byte' : 'sentence-seen-blank', {}),
     });
   } else {
-    const hint =
-      bytes.smeared * 2 > bytes.foreign ? ', most of them as a slow line looks to a fast port' : '';
-    collector.add('wrong-speed', 'likely', {
-      ...whole,
-      seen: `${bytes.foreign} of ${bytes.count} bytes cannot be in a sentence${hint}`,
-    });
+    const { count, foreign, smeared } = bytes;
+    const code = smeared * 2 > foreign ? 'sentence-seen-slow' : 'sentence-seen-foreign';
+    collector.add('wrong-speed', 'likely', { ...whole, seen: said(code, { foreign, count }) });
   }
   return collector.findings();
 }
 
-function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): string {
-  const among = calls === 0 ? 'without a call' : `with ${counted(calls, 'call')}`;
-  const looked = sentences === 0 ? 'and no sentence' : `in ${counted(sentences, 'sentence')} ${among}`;
-  if (findings.length === 0) return `No fault found ${looked}: check the display and its settings`;
-  return `${counted(findings.length, 'fault')} found ${looked}: start with ${findings[0]?.id ?? ''}`;
+function summaryOf(findings: readonly Finding[], { sentences, calls }: Tally): CodedText {
+  const [first] = findings;
+  return first === undefined
+    ? said('sentence-report-clean', { sentences, calls })
+    : said('sentence-report-faults', { faults: findings.length, sentences, calls, first: first.id });
 }

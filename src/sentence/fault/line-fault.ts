@@ -5,6 +5,7 @@ import { rewritten } from '../repair/correct.ts';
 import type { Collector } from './collector.ts';
 import type { Finding } from './fault.ts';
 import type { FaultId } from './fault-list.ts';
+import { said } from './texts.ts';
 
 /** Faults that the framing shows, by the notice the reader gave. */
 const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, FaultId>([
@@ -13,8 +14,13 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-tag-unclosed', 'tag-block'],
   ['sentence-blank-damage', 'blank-damage'],
   ['sentence-blank-sent', 'blank-sent'],
-  ['sentence-checksum-missing', 'checksum-missing'],
+  ['sentence-unchecked', 'checksum-missing'],
   ['sentence-checksum-lower-case', 'checksum-lower-case'],
+]);
+const WRONG_CHECKSUM: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'sentence-checksum-wrong',
+  'sentence-checksum-impossible',
+  'sentence-checksum-malformed',
 ]);
 /** Faults that writing the sentence again repairs. A missing checksum is not one. */
 const MENDED_BY_WRITING: readonly FaultId[] = [
@@ -50,7 +56,7 @@ export function addLineFaults(reading: Exclude<Reading, Reading<'damaged'>>, col
     collector.add(id, isWhole ? certainty : certaintyOf(certainty, sentences), {
       line: reading.line,
       field: fieldOf(notice),
-      seen: notice.received ?? notice.message,
+      seen: notice.received ?? '',
       ...(MENDED_BY_WRITING.includes(id) && corrected()),
     });
   }
@@ -64,15 +70,16 @@ export function addDamage(
 ): number {
   let wrong = 0;
   for (const issue of reading.issues) {
-    if (issue.code !== 'sentence-checksum-wrong' && issue.code !== 'sentence-checksum-malformed') continue;
+    if (!WRONG_CHECKSUM.has(issue.code)) continue;
     wrong += 1;
-    const { expected = 'none: a character above FF hex', received = '' } = issue;
+    const { params: { computed } = {}, received: stated = '' } = issue;
     if (differences.size < 2) differences.add(differenceOf(issue));
-    collector.add('checksum-wrong', 'certain', {
-      line: reading.line,
-      field: null,
-      seen: `${reading.text.trim()} (computed ${expected}, stated ${received})`,
-    });
+    const line = reading.text.trim();
+    const seen =
+      computed === undefined
+        ? said('sentence-seen-no-checksum', { line, stated })
+        : said('sentence-seen-checksum', { line, computed, stated });
+    collector.add('checksum-wrong', 'certain', { line: reading.line, field: null, seen });
   }
   return wrong;
 }

@@ -3,7 +3,10 @@ import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { type Coordinates, rangeAndBearing } from '../../position/index.ts';
 import { cornerOf, resolveTime } from '../../position/internal.ts';
 import type { Reading } from '../../report/index.ts';
+import type { CodedText } from '../../result/index.ts';
+import type { TermOf } from '../../result/internal.ts';
 import type { Collector } from './collector.ts';
+import { type faultTexts, said } from './texts.ts';
 
 /** What the stream has told of places so far; bounded. */
 export interface Places {
@@ -39,9 +42,13 @@ export function addPlausibility(
     collector.add('wrong-quadrant', 'likely', { line, field: 6, seen: text });
   }
   if (call.from !== null) {
-    const by = roundedBy(call.from, position, time, places);
-    if (by !== null)
-      collector.add('minutes-rounded', 'likely', { line, field: 6, seen: `${text}, a minute off by ${by}` });
+    const source = roundedBy(call.from, position, time, places);
+    if (source !== null)
+      collector.add('minutes-rounded', 'likely', {
+        line,
+        field: 6,
+        seen: said('sentence-seen-minute-off', { position: text, source }),
+      });
     if (time !== null) remember(places.reports, call.from, { position, time });
   }
   if (time !== null) {
@@ -49,7 +56,7 @@ export function addPlausibility(
     const offset = age === null ? null : zoneLike(age);
     if (offset !== null) {
       const certainty = reading.positionTime === null ? 'possible' : 'likely';
-      collector.add('wrong-time', certainty, { line, field: 7, seen: offsetInWords(offset) });
+      collector.add('wrong-time', certainty, { line, field: 7, seen: offsetSaid(offset) });
     }
   }
 }
@@ -89,7 +96,7 @@ function roundedBy(
   position: ReportedPosition,
   time: TimeOfDay | null,
   places: Places,
-): 'AIS' | 'her last report' | null {
+): TermOf<typeof faultTexts, 'minute-source'> | null {
   const { fraction } = position;
   if (fraction === undefined) return null;
   const rounded = { latitude: fraction.latitude >= 5000, longitude: fraction.longitude >= 5000 };
@@ -97,7 +104,7 @@ function roundedBy(
   if (ais !== undefined) {
     const off = minutesBetween(cornerOf(position), ais, position);
     if (isMinuteOff(off.latitude, rounded.latitude) && isMinuteOff(off.longitude, rounded.longitude)) {
-      if (rounded.latitude || rounded.longitude) return 'AIS';
+      if (rounded.latitude || rounded.longitude) return 'ais';
     }
     return null;
   }
@@ -115,7 +122,7 @@ function roundedBy(
     half && decimals < 5000 && minutes > ONE_MINUTE.least && minutes < ONE_MINUTE.most;
   return jumped(off.latitude, rounded.latitude, before.latitude) ||
     jumped(off.longitude, rounded.longitude, before.longitude)
-    ? 'her last report'
+    ? 'report'
     : null;
 }
 
@@ -136,9 +143,9 @@ function isMinuteOff(minutes: number, rounded: boolean): boolean {
     : Math.abs(minutes) < 1 - ONE_MINUTE.least;
 }
 
-function offsetInWords(hours: number): string {
-  const size = Math.abs(hours);
-  return `${size} ${size === 1 ? 'hour' : 'hours'} ${hours > 0 ? 'before' : 'after'} the receipt`;
+function offsetSaid(hours: number): CodedText {
+  const code = hours > 0 ? 'sentence-seen-hours-before' : 'sentence-seen-hours-after';
+  return said(code, { hours: Math.abs(hours) });
 }
 
 /** The offset in hours when an age looks like a time zone, else `null`. A time ahead of the receipt looks almost a day old. */

@@ -1,12 +1,13 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
+import type { CodedText, Issue } from '../../result/index.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
-import { noneAmong } from './counted.ts';
 import type { Sighting } from './fault.ts';
 import { addDamage, addLineFaults } from './line-fault.ts';
 import { addPlausibility, type Places, remember } from './plausibility.ts';
+import { said, textOf } from './texts.ts';
 
 /** How much there was to look at. */
 export interface Tally {
@@ -54,7 +55,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     if (!held.has(key)) tally.calls += 1;
     held.set(key, reading);
     const { from } = reading.call;
-    if (from !== null && reading.notices.some(({ code }) => code === 'sentence-expansion-missing')) {
+    if (from !== null && reading.notices.some(({ code }) => isUnfinished(code))) {
       remember(unfinished, from, true);
     }
     if (held.size <= MOST_HELD) return;
@@ -111,11 +112,11 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       // A damaged line, or an expansion on its own, says more about a missing call.
       const isTold = wrong > 0 || strayed.length > 0;
       if (tally.sentences === 0 || (isTold && !context.expects)) return;
-      const seen = noneAmong(tally.sentences, 'sentence', 'DSC');
+      const seen = said('sentence-seen-no-call', { sentences: tally.sentences });
       collector.add('calls-filtered', context.expects ? 'likely' : 'possible', { ...whole, seen });
     } else if (context.expects && !replies.has('came') && !(replies.has('polled') && positions === 0)) {
-      const sought = context.expected === null ? 'position reply' : `position reply of ${context.expected}`;
-      const seen = noneAmong(tally.calls, 'call', sought);
+      const station = context.expected === null ? {} : { station: context.expected };
+      const seen = said('sentence-seen-no-reply', { calls: tally.calls, ...station });
       // A damaged line, or a call whose station cannot be read, may be the reply.
       const certainty = replies.has('doubtful') || wrong > 0 ? 'possible' : 'likely';
       collector.add('reply-missing', certainty, { ...whole, seen });
@@ -123,8 +124,8 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   }
 
   /** The beginning of the line, or why there is none to show. */
-  function shown({ text, issues }: Reading<'damaged'>): string {
-    return text === '' ? (issues[0]?.message ?? '') : text.trim().slice(0, MOST_SHOWN);
+  function shown({ text, issues }: Reading<'damaged'>): string | CodedText {
+    return text === '' ? textOf(issues[0] as Issue) : text.trim().slice(0, MOST_SHOWN);
   }
 
   return {
@@ -163,10 +164,14 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       if (checked === 0) collector.confirm('checksum-missing');
       const [difference = ''] = differences;
       if (wrong >= LEAST_WRONG && differences.size === 1 && difference !== '' && tally.sentences === 0) {
-        const seen = `${wrong} checksums, each off by ${difference}`;
+        const seen = said('sentence-seen-alike', { count: wrong, difference });
         collector.add('rewritten-between', 'likely', { line: null, field: null, seen });
       }
       return { tally, collector };
     },
   };
+}
+
+function isUnfinished(code: string): boolean {
+  return code === 'sentence-expansion-missing' || code === 'sentence-expansion-incomplete';
 }

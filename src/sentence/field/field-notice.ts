@@ -1,23 +1,17 @@
 import type { Notice } from '../../result/index.ts';
-
-import { quote } from '../../result/internal.ts';
+import { type ParamsOf, quote } from '../../result/internal.ts';
+import { issue, type SentenceCode, type sentenceTexts } from '../texts.ts';
 
 /** A notice about one field of a sentence, fields counted from 1. */
-export function fieldNotice(
-  code: string,
-  formatter: string,
-  field: number,
+export function fieldNotice<Code extends SentenceCode>(
+  code: Code,
+  params: ParamsOf<typeof sentenceTexts, Code> & { readonly formatter: string; readonly field: number },
   received: string,
-  expected: string,
-  fact?: string,
 ): Notice {
-  const got = quote(received);
-  return {
-    code,
-    message: `${formatter} field ${field}: ${fact === undefined ? `expected ${expected}, got ${got}` : `${got} ${fact}`}`,
+  const { formatter, field } = params;
+  return issue(code, params, {
     at: [formatter, 'field', field],
-    expected,
-    received: got,
+    received: quote(received),
     clause: `IEC 61162-1, ${formatter} sentence`,
-  };
+  });
 }

@@ -184,10 +184,9 @@ function withoutChecksum(
   unchecked: boolean,
 ): Taken {
   const raw = line.slice(start, limit).trimEnd();
-  const missing = checksumMissing(raw);
   const place = { start, end: start + raw.length, next: limit };
-  if (!unchecked) return { result: failure(missing), ...place };
-  notices.push(missing);
+  if (!unchecked) return { result: failure(checksumMissing('sentence-checksum-missing', raw)), ...place };
+  notices.push(checksumMissing('sentence-unchecked', raw));
   return { result: dissect(raw.slice(1), 'unchecked', tag, raw, notices), ...place };
 }
 

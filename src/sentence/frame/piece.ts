@@ -1,4 +1,5 @@
 import type { Issue } from '../../result/index.ts';
+import { issue } from '../texts.ts';
 
 /** What the functions of this room take for a stream or a piece of it. */
 export const PIECE_WANTED = 'text or a Uint8Array';
@@ -19,15 +20,8 @@ export function pieceOf(value: unknown): string | Uint8Array | null {
 }
 
 /** A value that is neither text nor bytes: nothing was received, but it must not pass in silence. */
-export function notText(value: unknown, expected: string): Issue {
-  const received = typeName(value);
-  return {
-    code: 'sentence-not-text',
-    message: `Input: expected ${expected}, got ${received}`,
-    at: [],
-    expected,
-    received,
-  };
+export function notText(value: unknown, accepted: 'text' | 'stream'): Issue {
+  return issue('sentence-not-text', { accepted }, { received: typeName(value) });
 }
 
 /** Type of a value in one word, without looking into it. */

@@ -4,6 +4,7 @@ import type { Notice } from '../../result/index.ts';
 import { readCoordinates } from '../field/coordinate-fields.ts';
 import { fieldNotice } from '../field/field-notice.ts';
 import { instantOf, readUtc } from '../field/utc-field.ts';
+import type { SentenceCode } from '../texts.ts';
 
 /** A fix read, and what should be said about it. */
 export interface ReadFix {
@@ -35,6 +36,14 @@ const QUALITIES: readonly FixQuality[] = [
   'manual',
   'simulated',
 ];
+
+/** What is said of a position of each quality. */
+const DOUBTS: { readonly [Quality in FixQuality]?: SentenceCode & `sentence-fix-${string}` } = {
+  none: 'sentence-fix-not-valid',
+  simulated: 'sentence-fix-simulated',
+  manual: 'sentence-fix-manual',
+  estimated: 'sentence-fix-estimated',
+};
 
 /** Reads `RMC`, `GLL`, `GGA` or `GNS`; `null` for any other formatter. */
 export function readOwnFix(formatter: string, texts: readonly string[]): ReadFix | null {
@@ -77,19 +86,11 @@ function judge(
 ): ReadFix {
   const read = readCoordinates(texts, from);
   const usable = quality !== 'none' && quality !== 'simulated';
-  const notice = (code: string, expected: string, says?: string): Notice[] => [
-    fieldNotice(code, formatter, from + 1, texts.slice(from, from + 4).join(','), expected, says),
-  ];
-  let notices: Notice[] = [];
-  if (!usable) {
-    const says = quality === 'none' ? 'is marked as not valid' : 'is simulated';
-    notices = notice('sentence-fix-unusable', 'a valid fix', `${says} and is not used`);
-  } else if (read === null) {
-    notices = notice('sentence-fix-unreadable', 'ddmm.mm,N,dddmm.mm,E');
-  } else if (quality === 'estimated' || quality === 'manual') {
-    const says = quality === 'manual' ? 'was entered by hand' : 'is dead reckoning, not a fix';
-    notices = notice('sentence-fix-estimated', 'a fix', says);
-  }
+  const code = usable && read === null ? 'sentence-fix-unreadable' : DOUBTS[quality];
+  const notices =
+    code === undefined
+      ? []
+      : [fieldNotice(code, { formatter, field: from + 1 }, texts.slice(from, from + 4).join(','))];
   const position = usable ? read : null;
   return { fix: { formatter, position, quality, time, instant: null, speed: null, course: null }, notices };
 }

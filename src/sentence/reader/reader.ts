@@ -7,7 +7,8 @@ import { readDsc } from '../dsc/read-dsc.ts';
 import { createDecoder } from '../frame/encoding.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
-import { notText, PIECE_WANTED, pieceOf } from '../frame/piece.ts';
+import { notText, pieceOf } from '../frame/piece.ts';
+import { issue } from '../texts.ts';
 import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
 import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
@@ -200,16 +201,13 @@ function damagedReading(line: Line, at: number | null, text: string, issues: rea
 
 /** Something that a program without types pushed, and that is no piece of a stream. */
 function strange(value: unknown, place: Pick<Line, 'number' | 'offset'>, at: number | null): Reading {
-  return damagedReading({ ...place, text: '', dropped: 0 }, at, '', [notText(value, PIECE_WANTED)]);
+  return damagedReading({ ...place, text: '', dropped: 0 }, at, '', [notText(value, 'stream')]);
 }
 
 function endless({ dropped }: Line): Issue {
-  return {
-    code: 'sentence-line-endless',
-    message: `Line: expected an end within ${MOST_LINE_CHARACTERS} characters, got ${dropped} characters without a start of a sentence`,
-    at: [0],
-    expected: `a line end within ${MOST_LINE_CHARACTERS} characters`,
-    received: `${dropped} characters`,
-    clause: 'IEC 61162-1, sentence structure',
-  };
+  return issue(
+    'sentence-line-endless',
+    { limit: MOST_LINE_CHARACTERS },
+    { at: [0], received: String(dropped), clause: 'IEC 61162-1, sentence structure' },
+  );
 }
