@@ -269,7 +269,7 @@ export const callChecks = [
       assert.match((await word(25).getAttribute('class')) ?? '', /tied/);
       // Every character goes twice, so one copy may be lost: ITU-R M.493, time diversity.
       await assertText(verdict, /^Received clean$/);
-      await assertText(page.locator('#again .one-copy'), /one copy says so/);
+      await assertText(page.locator('#again .one-copy'), /from one copy/);
       // The copy stands five words later.
       for (let presses = 0; presses < 5; presses++) await page.keyboard.press('ArrowRight');
       await page.keyboard.press('Space');

@@ -16,8 +16,8 @@ const VERDICTS: Readonly<Record<Verdict, string>> = {
 
 const SOURCES: Readonly<Record<CharacterQuality['source'], string>> = {
   'both-copies': 'both copies agree',
-  'one-copy': 'one copy says so',
-  soft: 'both copies added up',
+  'one-copy': 'from one copy',
+  soft: 'from both copies combined',
   repaired: 'repaired',
   unread: 'not read',
 };
@@ -39,6 +39,9 @@ export function heardCard(
         what: 'When',
         answer: `${(heard.startSample / sampleRate).toFixed(3)} to ${(heard.endSample / sampleRate).toFixed(3)} s`,
       },
+      quality.calls === 1
+        ? null
+        : { what: 'Rests on', answer: `${quality.calls} calls of one attempt, added together` },
       channel === null ? null : { what: 'Channel of the file', answer: String(channel) },
       { what: 'Signal to noise', answer: `${minus(heard.snrDb.toFixed(1))} dB in 3 kHz, estimated` },
       { what: 'Level', answer: `${minus(heard.levelDb.toFixed(1))} dB of full scale` },
@@ -60,7 +63,7 @@ export function heardCard(
         ? null
         : {
             what: 'Expansion',
-            answer: quality.expansion === 'read' ? 'read, its own check right' : 'heard, not readable',
+            answer: quality.expansion === 'read' ? 'read, its own check passes' : 'heard, not readable',
           },
     ]),
     findings(heard.notices),
@@ -70,9 +73,9 @@ export function heardCard(
 function errorCheckAnswer(check: Quality['errorCheck']): string {
   switch (check.kind) {
     case 'as-sent':
-      return 'right as sent';
+      return 'passes';
     case 'used-for-repair':
-      return 'used for the repair';
+      return 'used for the repair, so it confirms nothing';
     case 'wrong':
       return `wrong: ${check.received} received, ${check.computed} computed`;
     default:

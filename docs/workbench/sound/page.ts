@@ -95,7 +95,7 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
   announce('Listening.');
   progress.value = 0;
   byId('progress-line').hidden = false;
-  const heard: (HeardBurst & { channel: number })[] = [];
+  const heard: Heard[] = [];
   const issues: Issue[] = [];
   for (const [channel, samples] of channels.entries()) {
     const found = await listenThrough(samples, sampleRate, (done) => {
@@ -104,7 +104,8 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
     if (mine !== round) return;
     issues.push(...found.issues);
     for (const burst of found.heard)
-      if (!heard.some((other) => isSame(other, burst, sampleRate))) heard.push({ ...burst, channel });
+      if (!heard.some((other) => other.channel !== channel && isSame(other, burst, sampleRate)))
+        keep(heard, { ...burst, channel });
   }
   byId('progress-line').hidden = true;
   const drawn = channels[heard[0]?.channel ?? 0];
@@ -132,6 +133,25 @@ function withTime(issue: Issue, sampleRate: number): Issue {
   return { ...issue, message: `At ${at} s something began like a call and could not be read: ${why}` };
 }
 
+interface Heard extends HeardBurst {
+  readonly channel: number;
+}
+
+/** The calls of one attempt are one call to a person: the surest report of it, from where the first began to the end of the last. */
+function keep(heard: Heard[], burst: Heard): void {
+  const at = heard.findIndex(({ channel, event }) => channel === burst.channel && event === burst.event);
+  const before = heard[at];
+  if (before === undefined) heard.push(burst);
+  else heard[at] = { ...surer(before, burst), startSample: before.startSample, endSample: burst.endSample };
+}
+
+const VERDICTS = ['doubtful', 'repaired', 'clean'];
+
+function surer(one: Heard, other: Heard): Heard {
+  const rank = ({ reception }: Heard): number => VERDICTS.indexOf(reception.quality.verdict);
+  return rank(other) >= rank(one) ? other : one;
+}
+
 /** Whether two channels gave the same call at the same instant. */
 function isSame(one: HeardBurst, other: HeardBurst, sampleRate: number): boolean {
   return (
@@ -143,7 +163,7 @@ function isSame(one: HeardBurst, other: HeardBurst, sampleRate: number): boolean
 async function startRecording(): Promise<void> {
   clear();
   round++;
-  let count = 0;
+  const kept: Heard[] = [];
   let told = 0;
   record.disabled = true;
   try {
@@ -163,9 +183,13 @@ async function startRecording(): Promise<void> {
   const { sampleRate } = microphone;
   listener = listen(sampleRate, {
     onHeard: (heard: HeardBurst) => {
-      count++;
-      announce(`${plural(count)} heard so far.`);
-      byId('heard').prepend(heardCard(heard, sampleRate, leadOn(heard.reception.call)));
+      keep(kept, { ...heard, channel: 0 });
+      announce(`${plural(kept.length)} heard so far.`);
+      const latestFirst = kept.toReversed();
+      fill(
+        byId('heard'),
+        latestFirst.map((each) => heardCard(each, sampleRate, leadOn(each.reception.call))),
+      );
     },
     onIssue: (issue: Issue) => byId('issues').append(findings([withTime(issue, sampleRate)]) ?? ''),
   });
@@ -198,7 +222,7 @@ function showLevel(samples: Float32Array): void {
   for (const sample of samples) peak = Math.max(peak, Math.abs(sample));
   const dB = peak === 0 ? -60 : Math.max(-60, 20 * Math.log10(peak));
   byId<HTMLMeterElement>('level').value = dB;
-  byId('level-words').textContent = dB > -0.1 ? 'too loud' : dB < -45 ? 'very quiet' : 'well';
+  byId('level-words').textContent = dB > -0.1 ? 'too loud' : dB < -45 ? 'very quiet' : 'good';
 }
 
 function clear(): void {
