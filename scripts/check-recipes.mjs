@@ -143,7 +143,7 @@ const checks = {
     await page.getByLabel('Channel').fill('16');
     await page.getByRole('button', { name: 'Keep' }).click();
     await page.getByText('The boat needs a name').waitFor();
-    await page.getByText('expected ship or handheld').waitFor();
+    await page.getByText('expected ship or hand-held radio').waitFor();
     await page.getByText(/Channel 16/).waitFor();
     await page.getByLabel('Boat').fill('Tern of Ardle');
     await page.getByLabel('MMSI of the friend').fill('23299914l');

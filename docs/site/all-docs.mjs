@@ -28,6 +28,8 @@ function plainProse(markdown) {
       /<svg[\s\S]*?<title[^>]*>([\s\S]*?)<\/title>\s*<desc[^>]*>([\s\S]*?)<\/desc>[\s\S]*?<\/svg>/g,
       'Figure: $1. $2',
     )
+    // A link to another page is its words here.
+    .replace(/\[([^\]]+)\]\((?!https?:)[^)\s]*\)/g, '$1')
     .replace(/<\/?(?:div|span)\b[^>]*>/g, '')
     .replace(/&#(\d+);/g, (_, code) => String.fromCodePoint(Number(code)));
 }

@@ -24,11 +24,11 @@ export const parseTexts = {
     'identity-placeholder': ['Identity is a placeholder', '9 digits'],
     'identity-unassigned': ['Identity has no assigned format: none starts with {start}', '9 digits'],
     'identity-leading-zeros': [
-      'Identity is missing digits: spreadsheets drop leading zeros; perhaps {suggestion}',
+      'Identity is missing digits: spreadsheets drop leading zeros[; perhaps {suggestion}]',
       '9 digits',
     ],
     'identity-call-address': [
-      'Identity has ten digits, the form used on the air; perhaps {suggestion}',
+      'Identity has ten digits, the form used on the air[; perhaps {suggestion}]',
       '9 digits',
     ],
     'identity-atis': ['Identity looks like an inland waterway ATIS code[; perhaps {suggestion}]', '9 digits'],
@@ -59,7 +59,10 @@ export const fieldTexts = {
     'identity-address-shape': ['Call address: expected 10 digits', '10 digits'],
     'identity-use': '{reason:use}',
     'identity-own-called': 'Address is the own identity: expected another station',
-    'identity-kind': ['Identity: expected {expected}, got {kind}', '{accepted& or }'],
+    'identity-kind': [
+      'Identity: expected {expected}, got {kind:identity-kind}',
+      '{accepted:identity-kind& or }',
+    ],
   },
   check: {
     'identity-tenth-digit':
@@ -73,6 +76,20 @@ export const fieldTexts = {
     'identity-call-sign-type': 'Call sign: expected text, got {type}',
   },
   terms: {
+    'identity-kind.ship': 'ship',
+    'identity-kind.ship-group': 'group of ships',
+    'identity-kind.coast': 'coast station',
+    'identity-kind.coast-all-national': 'all coast stations of a country',
+    'identity-kind.coast-all': 'all coast stations',
+    'identity-kind.sar-aircraft': 'aircraft',
+    'identity-kind.sar-aircraft-all-national': 'all aircraft of a country',
+    'identity-kind.craft': 'craft of a parent ship',
+    'identity-kind.aton': 'aid to navigation',
+    'identity-kind.handheld': 'hand-held radio',
+    'identity-kind.ais-sart': 'AIS-SART',
+    'identity-kind.mob': 'man-overboard device',
+    'identity-kind.epirb-ais': 'EPIRB-AIS',
+    'identity-kind.amrd-b': 'autonomous radio device',
     'use.own-not-coast': 'Own identity is not a coast station: theirs begin with 00 and a MID',
     'use.own-group': "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7",
     'use.own-coast': "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7",

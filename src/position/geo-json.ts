@@ -48,12 +48,12 @@ function feature(waypoint: Waypoint): PointCollection['features'][number] {
   if (uncertainty !== undefined) requireNotNegative('uncertainty', uncertainty);
   return {
     type: 'Feature',
-    ...(id === undefined ? {} : { id }),
+    ...(id == null ? {} : { id }),
     geometry: { type: 'Point', coordinates: [Number(fixedText(longitude)), Number(fixedText(latitude))] },
     properties: {
       ...properties,
       name,
-      ...(time === undefined ? {} : { time: utcText(time) }),
+      ...(time == null ? {} : { time: utcText(time) }),
       ...(description === undefined ? {} : { description }),
       ...(source === undefined ? {} : { source }),
       ...(type === undefined ? {} : { type }),

@@ -40,7 +40,7 @@ function wpt(waypoint: Waypoint): string {
   const east = fixedText(longitude);
   const lon = Number(east) === 180 ? fixedText(-180) : east;
   const elements = [
-    element('time', waypoint.time === undefined ? undefined : utcText(waypoint.time)),
+    element('time', waypoint.time == null ? undefined : utcText(waypoint.time)),
     `  <name>${xmlText(waypoint.name)}</name>`,
     element('desc', waypoint.description),
     element('src', waypoint.source),
@@ -56,7 +56,7 @@ function wpt(waypoint: Waypoint): string {
 
 /** What GPX has no element for, in a namespace of our own: the schema lets other namespaces stand here. */
 function extensions({ id, properties = {} }: Waypoint): string {
-  const all = Object.entries({ ...(id === undefined ? {} : { id }), ...properties });
+  const all = Object.entries({ ...(id == null ? {} : { id }), ...properties });
   const lines = all.map(
     ([name, value]) =>
       `    <property xmlns="${NAMESPACE}" name="${xmlText(name)}">${xmlText(String(value))}</property>`,

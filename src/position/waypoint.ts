@@ -6,8 +6,8 @@ export interface Waypoint {
   readonly position: Coordinates;
   /** Short name, for example the ship's name or identity. */
   readonly name: string;
-  /** When the position was true, epoch milliseconds. */
-  readonly time?: number | undefined;
+  /** When the position was true, epoch milliseconds; `null` when that is not known, as calls have it. */
+  readonly time?: number | null | undefined;
   /** For people: what the call was. */
   readonly description?: string | undefined;
   /** Where the position came from, for example `DSC position reply`. */
@@ -17,7 +17,7 @@ export interface Waypoint {
   /** The position is good to within so many metres. GPX has no element for it; GeoJSON carries it as a property. */
   readonly uncertainty?: number | undefined;
   /** What a map knows it by, so that a later report moves it instead of adding another: for example nine digits. */
-  readonly id?: string | undefined;
+  readonly id?: string | null | undefined;
   /** Anything else that an app wants to find again: `properties` of GeoJSON, `extensions` of GPX. */
   readonly properties?: Readonly<Record<string, string | number | boolean | null>> | undefined;
 }

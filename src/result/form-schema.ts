@@ -12,7 +12,9 @@ export interface FormSchema<Output> {
     /** Gives the value, or what is wrong with the text. Validates at once, without a promise; issues have all fields of {@link Issue}. */
     readonly validate: (
       value: unknown,
-    ) => { readonly value: Output; readonly issues?: undefined } | { readonly issues: readonly Issue[] };
+    ) =>
+      | { readonly value: Output; readonly issues?: undefined }
+      | { readonly issues: readonly [Issue, ...Issue[]] };
     /** For the type checker only. */
     readonly types?: { readonly input: string; readonly output: Output } | undefined;
     /** JSON Schema (draft 2020-12, draft-07 or OpenAPI 3.0) of the text and of the value. */
@@ -45,7 +47,7 @@ export function formSchema<Output>(
         const result = read(value);
         return result.ok
           ? { value: result.value }
-          : { issues: result.issues.map((issue) => withFittingOffer(issue, read)) };
+          : { issues: eachOf(result.issues, (issue) => withFittingOffer(issue, read)) };
       },
       jsonSchema: {
         input: ({ target }) => jsonSchema(name, target, { type: 'string' }),
@@ -53,6 +55,14 @@ export function formSchema<Output>(
       },
     },
   };
+}
+
+/** The same number of issues: at least one. */
+function eachOf(
+  [first, ...others]: readonly [Issue, ...Issue[]],
+  change: (issue: Issue) => Issue,
+): [Issue, ...Issue[]] {
+  return [change(first), ...others.map(change)];
 }
 
 /** The issue without its suggestion, where the field would refuse that as well: an offer must lead somewhere. */

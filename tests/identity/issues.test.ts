@@ -251,7 +251,7 @@ describe('what the other checks tell', () => {
           code: 'identity-kind',
           params: { kind: 'coast', accepted: ['ship', 'handheld'] },
           at: [],
-          expected: 'ship or handheld',
+          expected: 'ship or hand-held radio',
           received: "'002329990'",
           clause: 'ITU-R M.585-10',
         },

@@ -228,7 +228,7 @@ describe('recipe: form resolver that keeps only issues with a path', () => {
     expect(await resolve(form, { own: '023299905', club: '23299905' })).toEqual({
       values: {},
       errors: {
-        own: 'Identity: expected ship, got ship-group',
+        own: 'Identity: expected ship, got group of ships',
         club: 'Identity is missing digits: spreadsheets drop leading zeros; perhaps 023299905',
       },
     });

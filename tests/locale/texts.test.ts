@@ -133,8 +133,8 @@ describe('translate', () => {
     };
     expect(translate(issue, english)).toEqual({
       lang: 'en',
-      text: 'Identity: expected ship or mob, got coast',
-      expected: 'ship or mob',
+      text: 'Identity: expected ship or man-overboard device, got coast station',
+      expected: 'ship or man-overboard device',
     });
   });
 });

@@ -26,11 +26,11 @@ export const identity: Translation<IdentityTexts> = {
   'identity-placeholder': ['Kennung ist ein Platzhalter', '9 Ziffern'],
   'identity-unassigned': ['Kennung hat kein vergebenes Format: keines beginnt mit {start}', '9 Ziffern'],
   'identity-leading-zeros': [
-    'Kennung fehlen Ziffern: Tabellenprogramme lassen führende Nullen weg; vielleicht {suggestion}',
+    'Kennung fehlen Ziffern: Tabellenprogramme lassen führende Nullen weg[; vielleicht {suggestion}]',
     '9 Ziffern',
   ],
   'identity-call-address': [
-    'Kennung hat zehn Ziffern wie bei der Aussendung; vielleicht {suggestion}',
+    'Kennung hat zehn Ziffern wie bei der Aussendung[; vielleicht {suggestion}]',
     '9 Ziffern',
   ],
   'identity-atis': [
@@ -49,7 +49,10 @@ export const identity: Translation<IdentityTexts> = {
   'identity-address-shape': ['Rufadresse: 10 Ziffern erwartet', '10 Ziffern'],
   'identity-use': '{reason:use}',
   'identity-own-called': 'Adresse ist die eigene Kennung: eine andere Funkstelle erwartet',
-  'identity-kind': ['Kennung: {expected} erwartet, {kind} erhalten', '{accepted& oder }'],
+  'identity-kind': [
+    'Kennung: {expected} erwartet, {kind:identity-kind} erhalten',
+    '{accepted:identity-kind& oder }',
+  ],
   'identity-repeated-digit': ['Kennung hat neun gleiche Ziffern', '9 Ziffern'],
   'identity-tenth-digit':
     'Rufadresse endet mit {digit} statt 0: mehrere Geräte teilen sich eine Kennung, oder sie wurde gestört empfangen',
@@ -68,6 +71,20 @@ export const identity: Translation<IdentityTexts> = {
   'identity-label': ['Kennung ohne Beschriftung gelesen', '9 Ziffern'],
   'identity-thousands': ['Kennung ohne Kommas gelesen', '9 Ziffern'],
   'identity-separators': ['Kennung ohne Trennzeichen gelesen', '9 Ziffern'],
+  'identity-kind.ship': 'Schiff',
+  'identity-kind.ship-group': 'Schiffsgruppe',
+  'identity-kind.coast': 'Küstenfunkstelle',
+  'identity-kind.coast-all-national': 'alle Küstenfunkstellen eines Landes',
+  'identity-kind.coast-all': 'alle Küstenfunkstellen',
+  'identity-kind.sar-aircraft': 'Luftfahrzeug',
+  'identity-kind.sar-aircraft-all-national': 'alle Luftfahrzeuge eines Landes',
+  'identity-kind.craft': 'Beiboot eines Schiffes',
+  'identity-kind.aton': 'Schifffahrtszeichen',
+  'identity-kind.handheld': 'Handfunkgerät',
+  'identity-kind.ais-sart': 'AIS-SART-Sender',
+  'identity-kind.mob': 'Mann-über-Bord-Gerät',
+  'identity-kind.epirb-ais': 'EPIRB-AIS-Bake',
+  'identity-kind.amrd-b': 'autonomes Funkgerät',
   'use.own-not-coast': 'Eigene Kennung ist keine Küstenfunkstelle: deren beginnen mit 00 und einer MID',
   'use.own-group':
     'Eigene Kennung beginnt mit 0, dem Zeichen einer Gruppe: die eines Schiffes beginnt mit 2 bis 7',

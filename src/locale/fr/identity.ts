@@ -29,11 +29,11 @@ export const identity: Translation<IdentityTexts> = {
   'identity-placeholder': ['Identité : numéro d’exemple', '9 chiffres'],
   'identity-unassigned': ['Identité : aucun format attribué ne commence par {start}', '9 chiffres'],
   'identity-leading-zeros': [
-    'Identité : il manque des chiffres, les tableurs suppriment les zéros de tête ; peut-être {suggestion}',
+    'Identité : il manque des chiffres, les tableurs suppriment les zéros de tête[ ; peut-être {suggestion}]',
     '9 chiffres',
   ],
   'identity-call-address': [
-    'Identité : dix chiffres, la forme utilisée à l’émission ; peut-être {suggestion}',
+    'Identité : dix chiffres, la forme utilisée à l’émission[ ; peut-être {suggestion}]',
     '9 chiffres',
   ],
   'identity-atis': [
@@ -52,7 +52,10 @@ export const identity: Translation<IdentityTexts> = {
   'identity-address-shape': ['Adresse d’appel : 10 chiffres attendus', '10 chiffres'],
   'identity-use': '{reason:use}',
   'identity-own-called': 'Adresse : c’est la propre identité de la station, une autre station est attendue',
-  'identity-kind': ['Identité : {expected} attendu, {kind} reçu', '{accepted& ou }'],
+  'identity-kind': [
+    'Identité : {expected} attendu, {kind:identity-kind} reçu',
+    '{accepted:identity-kind& ou }',
+  ],
   'identity-repeated-digit': ['Identité : neuf chiffres identiques', '9 chiffres'],
   'identity-tenth-digit':
     'Adresse d’appel : se termine par {digit} et non par 0, plusieurs appareils partagent une identité ou la réception était altérée',
@@ -72,6 +75,20 @@ export const identity: Translation<IdentityTexts> = {
   'identity-label': ['Identité lue sans l’étiquette', '9 chiffres'],
   'identity-thousands': ['Identité lue sans les virgules', '9 chiffres'],
   'identity-separators': ['Identité lue sans les séparateurs', '9 chiffres'],
+  'identity-kind.ship': 'navire',
+  'identity-kind.ship-group': 'groupe de navires',
+  'identity-kind.coast': 'station côtière',
+  'identity-kind.coast-all-national': 'toutes les stations côtières d’un pays',
+  'identity-kind.coast-all': 'toutes les stations côtières',
+  'identity-kind.sar-aircraft': 'aéronef',
+  'identity-kind.sar-aircraft-all-national': 'tous les aéronefs d’un pays',
+  'identity-kind.craft': 'embarcation d’un navire',
+  'identity-kind.aton': 'aide à la navigation',
+  'identity-kind.handheld': 'portatif',
+  'identity-kind.ais-sart': 'émetteur AIS-SART',
+  'identity-kind.mob': 'appareil d’homme à la mer',
+  'identity-kind.epirb-ais': 'radiobalise EPIRB-AIS',
+  'identity-kind.amrd-b': 'appareil radio autonome',
   'use.own-not-coast':
     'Identité propre : ce n’est pas une station côtière, les leurs commencent par 00 et un MID',
   'use.own-group':

@@ -29,11 +29,11 @@ export const identity: Translation<IdentityTexts> = {
     '9 cijfers',
   ],
   'identity-leading-zeros': [
-    'Identiteit mist cijfers: rekenbladen laten voorloopnullen weg; misschien {suggestion}',
+    'Identiteit mist cijfers: rekenbladen laten voorloopnullen weg[; misschien {suggestion}]',
     '9 cijfers',
   ],
   'identity-call-address': [
-    'Identiteit heeft tien cijfers, de vorm bij uitzending; misschien {suggestion}',
+    'Identiteit heeft tien cijfers, de vorm bij uitzending[; misschien {suggestion}]',
     '9 cijfers',
   ],
   'identity-atis': [
@@ -49,7 +49,10 @@ export const identity: Translation<IdentityTexts> = {
   'identity-address-shape': ['Oproepadres: verwacht 10 cijfers', '10 cijfers'],
   'identity-use': '{reason:use}',
   'identity-own-called': 'Adres is de eigen identiteit: verwacht een ander station',
-  'identity-kind': ['Identiteit: verwacht {expected}, gekregen {kind}', '{accepted& of }'],
+  'identity-kind': [
+    'Identiteit: verwacht {expected}, gekregen {kind:identity-kind}',
+    '{accepted:identity-kind& of }',
+  ],
   'identity-repeated-digit': ['Identiteit heeft negen gelijke cijfers', '9 cijfers'],
   'identity-tenth-digit':
     'Oproepadres eindigt op {digit}, niet op 0: meerdere radio’s delen één identiteit, of de ontvangst was gestoord',
@@ -69,6 +72,20 @@ export const identity: Translation<IdentityTexts> = {
   'identity-label': ['Identiteit gelezen zonder het opschrift', '9 cijfers'],
   'identity-thousands': ['Identiteit gelezen zonder komma’s', '9 cijfers'],
   'identity-separators': ['Identiteit gelezen zonder scheidingstekens', '9 cijfers'],
+  'identity-kind.ship': 'schip',
+  'identity-kind.ship-group': 'groep schepen',
+  'identity-kind.coast': 'kuststation',
+  'identity-kind.coast-all-national': 'alle kuststations van een land',
+  'identity-kind.coast-all': 'alle kuststations',
+  'identity-kind.sar-aircraft': 'luchtvaartuig',
+  'identity-kind.sar-aircraft-all-national': 'alle luchtvaartuigen van een land',
+  'identity-kind.craft': 'vaartuig van een moederschip',
+  'identity-kind.aton': 'navigatiehulpmiddel',
+  'identity-kind.handheld': 'portofoon',
+  'identity-kind.ais-sart': 'AIS-SART-zender',
+  'identity-kind.mob': 'man-over-boord-apparaat',
+  'identity-kind.epirb-ais': 'EPIRB-AIS-baken',
+  'identity-kind.amrd-b': 'autonoom radioapparaat',
   'use.own-not-coast': 'Eigen identiteit is geen kuststation: die beginnen met 00 en een MID',
   'use.own-group':
     'Eigen identiteit begint met 0, het teken van een groep: die van een schip begint met 2 tot 7',
