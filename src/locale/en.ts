@@ -8,13 +8,13 @@ import { callTerms, categoryTerms } from '../call/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import type { Grade } from '../result/index.ts';
 import type { Texts } from '../result/internal.ts';
-import { faultTexts, sentenceTexts } from '../sentence/internal.ts';
+import { faultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
   identity: [parseTexts, fieldTexts],
   call: [{ terms: callTerms }, { terms: categoryTerms }],
-  sentence: [sentenceTexts, faultTexts],
+  sentence: [sentenceTexts, writingTexts, faultTexts],
 };
 
 /** The texts in English, with the grade of each code and the module it belongs to. */

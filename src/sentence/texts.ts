@@ -1,7 +1,7 @@
 import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
 import type { faultTexts } from './fault/texts.ts';
 
-/** What reading and writing sentences says. */
+/** What reading sentences says. */
 export const sentenceTexts = {
   error: {
     'sentence-not-text': ['Input: expected {expected}, got {received}', '{accepted:sentence-input}'],
@@ -108,10 +108,6 @@ export const sentenceTexts = {
       'Expansion for {received} is not applied to the call of {expected}',
       '{waiting}',
     ],
-    'sentence-content-lost': '{content:lost-content}: a DSC sentence cannot carry {count:symbols} {received}',
-    'sentence-expansion-lost':
-      'Expansion: a DSE sentence cannot carry data set {specifier} of {count} {count:symbols}',
-    'sentence-kind-lost': ['The DSC sentence of this call ({expected}) reads as {received}', '{written}'],
     'sentence-fix-not-valid': [
       '{formatter} field {field}: {received} is marked as not valid and is not used',
       'a valid fix',
@@ -166,6 +162,31 @@ export const sentenceTexts = {
   terms: {
     'sentence-input.text': 'text',
     'sentence-input.stream': 'text or a Uint8Array',
+    'expansion-set.100': 'decimals of the position',
+    'expansion-set.101': 'source of the fix',
+    'expansion-set.102': 'speed',
+    'expansion-set.103': 'course',
+    'expansion-set.104': 'name',
+    'expansion-set.105': 'finer area',
+    'expansion-set.106': 'persons on board',
+    'expansion-set.none': 'nothing',
+    'expansion-set.*': 'another data set',
+    'sentences.1': 'sentence',
+    'sentences.*': 'sentences',
+    'bits.1': 'bit',
+    'bits.*': 'bits',
+  },
+} as const;
+
+/** What writing sentences says. A table of its own, so that an app that only reads does not carry it. */
+export const writingTexts = {
+  check: {
+    'sentence-content-lost': '{content:lost-content}: a DSC sentence cannot carry {count:symbols} {received}',
+    'sentence-expansion-lost':
+      'Expansion: a DSE sentence cannot carry data set {specifier} of {count} {count:symbols}',
+    'sentence-kind-lost': ['The DSC sentence of this call ({expected}) reads as {received}', '{written}'],
+  },
+  terms: {
     'lost-content.format': 'Format specifier',
     'lost-content.address': 'Address',
     'lost-content.category': 'Category',
@@ -182,29 +203,19 @@ export const sentenceTexts = {
     'lost-content.telephone': 'Telephone number',
     'lost-content.rest': 'Rest of the message',
     'lost-content.end': 'End of sequence',
-    'expansion-set.100': 'decimals of the position',
-    'expansion-set.101': 'source of the fix',
-    'expansion-set.102': 'speed',
-    'expansion-set.103': 'course',
-    'expansion-set.104': 'name',
-    'expansion-set.105': 'finer area',
-    'expansion-set.106': 'persons on board',
-    'expansion-set.none': 'nothing',
-    'expansion-set.*': 'another data set',
-    'sentences.1': 'sentence',
-    'sentences.*': 'sentences',
     'symbols.1': 'symbol',
     'symbols.*': 'symbols',
-    'bits.1': 'bit',
-    'bits.*': 'bits',
   },
 } as const;
 
 /** All texts of this module. */
-export type SentenceTexts = typeof sentenceTexts & typeof faultTexts;
+export type SentenceTexts = typeof sentenceTexts & typeof writingTexts & typeof faultTexts;
 
-/** Any code of reading and writing sentences. */
+/** Any code of reading sentences. */
 export type SentenceCode = CodeOf<typeof sentenceTexts>;
 
-/** Makes an issue or notice of reading and writing sentences. */
+/** Makes an issue or notice of reading sentences. */
 export const issue: IssueMaker<typeof sentenceTexts> = /* @__PURE__ */ issueMaker(sentenceTexts);
+
+/** Makes a notice of writing sentences. */
+export const lossNotice: IssueMaker<typeof writingTexts> = /* @__PURE__ */ issueMaker(writingTexts);

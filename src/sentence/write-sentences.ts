@@ -7,7 +7,7 @@ import { DIRECTIONS } from './dsc/station-field.ts';
 import { uncarriedNotices } from './dsc/uncarried.ts';
 import { dscFields } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
-import { issue } from './texts.ts';
+import { lossNotice } from './texts.ts';
 
 const CLAUSE = 'IEC 61162-1, DSC sentence';
 
@@ -84,7 +84,7 @@ export function writeSentences(
       direction === 'commanded' || fields.format === 102 ? 'self' : 'address',
     ),
     ...left.map(({ specifier, symbols }) =>
-      issue(
+      lossNotice(
         'sentence-expansion-lost',
         { specifier, count: symbols.length },
         { at: ['DSC'], received: String(specifier), clause: CLAUSE },
@@ -117,5 +117,5 @@ function refuseDistress(): never {
 }
 
 function kindNotice(written: Call['kind'], read: Call['kind']): Notice {
-  return issue('sentence-kind-lost', { written }, { at: ['DSC'], received: read, clause: CLAUSE });
+  return lossNotice('sentence-kind-lost', { written }, { at: ['DSC'], received: read, clause: CLAUSE });
 }

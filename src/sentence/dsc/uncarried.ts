@@ -2,9 +2,9 @@ import type { CallFields, Symbols } from '../../call/index.ts';
 import { NO_INFORMATION } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { TermOf } from '../../result/internal.ts';
-import { issue, type sentenceTexts } from '../texts.ts';
+import { lossNotice, type writingTexts } from '../texts.ts';
 
-type Field = TermOf<typeof sentenceTexts, 'lost-content'>;
+type Field = TermOf<typeof writingTexts, 'lost-content'>;
 
 const FIELDS: readonly Field[] = [
   'format',
@@ -43,7 +43,7 @@ export function uncarriedNotices(fields: CallFields, read: CallFields, open: Fie
         shown(fields.transmit) === shown(fields.receive)
       ),
   ).map((content) =>
-    issue(
+    lossNotice(
       'sentence-content-lost',
       { content, count: symbolsIn(fields[content]).length },
       { at: ['DSC'], received: shown(fields[content]), clause: 'IEC 61162-1, DSC sentence' },
