@@ -239,7 +239,7 @@ function bothCables() {
     else if (row.differ.length > 0) say(`  not alike     ${description.sentence}: ${row.differ.join(', ')}`);
   }
   for (const { id, certainty, remedy } of findNetworkFaults(network, asOwn).findings)
-    say(`  fault         ${words(id)}, ${certainty}: ${remedy}`);
+    say(`  fault         ${words(id)}, ${certainty}: ${remedy.message}`);
 }
 
 function finish() {

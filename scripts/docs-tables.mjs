@@ -335,7 +335,12 @@ function capital(words) {
 
 function faultsPage() {
   const serial = FAULTS.map(({ id, step, why, remedy }) => [words(id), step, why.message, remedy.message]);
-  const network = NETWORK_FAULTS.map(({ id, certainty, why, remedy }) => [words(id), certainty, why, remedy]);
+  const network = NETWORK_FAULTS.map(({ id, certainty, why, remedy }) => [
+    words(id),
+    certainty,
+    why.message,
+    remedy.message,
+  ]);
   page(
     'faults',
     'Faults between radio and display',

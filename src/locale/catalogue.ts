@@ -1,5 +1,6 @@
 import type { CallTexts } from '../call/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
+import type { NetworkTexts } from '../network/internal.ts';
 import type { CodeOf, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 import type { SentenceTexts } from '../sentence/internal.ts';
 
@@ -8,6 +9,7 @@ type Modules = {
   readonly identity: IdentityTexts;
   readonly call: CallTexts;
   readonly sentence: SentenceTexts;
+  readonly network: NetworkTexts;
 };
 
 type EachModule<Part extends 'code' | 'flat'> = {

@@ -7,6 +7,7 @@
 import type { Catalogue } from './catalogue.ts';
 import { call } from './de/call.ts';
 import { identity } from './de/identity.ts';
+import { network } from './de/network.ts';
 import { sentence } from './de/sentence.ts';
 
 /** German. */
@@ -17,5 +18,5 @@ export const german: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call, ...sentence },
+  texts: { ...identity, ...call, ...sentence, ...network },
 };

@@ -6,15 +6,17 @@
  */
 import { callTerms, categoryTerms } from '../call/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
+import { faultTexts as networkFaultTexts, networkTexts } from '../network/internal.ts';
 import type { Grade } from '../result/index.ts';
 import type { Texts } from '../result/internal.ts';
-import { faultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
+import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
   identity: [parseTexts, fieldTexts],
   call: [{ terms: callTerms }, { terms: categoryTerms }],
-  sentence: [sentenceTexts, writingTexts, faultTexts],
+  sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
+  network: [networkTexts, networkFaultTexts],
 };
 
 /** The texts in English, with the grade of each code and the module it belongs to. */

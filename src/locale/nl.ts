@@ -7,6 +7,7 @@
 import type { Catalogue } from './catalogue.ts';
 import { call } from './nl/call.ts';
 import { identity } from './nl/identity.ts';
+import { network } from './nl/network.ts';
 import { sentence } from './nl/sentence.ts';
 
 /** Dutch. */
@@ -17,5 +18,5 @@ export const dutch: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call, ...sentence },
+  texts: { ...identity, ...call, ...sentence, ...network },
 };

@@ -44,7 +44,3 @@ export type { ParameterField, ParameterValue } from './field/field.ts';
 export { decodeMessage } from './message/decode-message.ts';
 export { PARAMETER_GROUPS } from './message/layout.ts';
 export type { ParameterGroup } from './message/payload.ts';
-
-// Every finding of this module.
-
-export { NETWORK_ISSUE_CODES } from './issue-code.ts';

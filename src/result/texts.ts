@@ -103,6 +103,11 @@ export function textMaker<T extends Texts>(texts: T): TextMaker<T> {
   return (code, params) => ({ code, params, message: issue(code, params).message });
 }
 
+/** An issue as a text: what was received is one of its params. */
+export function textOf({ code, params, message, received = '' }: Issue): CodedText {
+  return { code, params: { ...params, received }, message };
+}
+
 /** Fills a template: the text, and what it expects where that is not empty. */
 export function render(
   template: Template,

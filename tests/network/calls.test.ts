@@ -68,6 +68,18 @@ describe('a constructed call', () => {
     if (notices.length === 0) expect(codes(readings)).toEqual([]);
   });
 
+  // One field of PGN 129808 is named "Nature of Distress or 1st Telecommand" in the public list of parameter groups.
+  it.each([
+    ['relay', 'telecommand'],
+    ['acknowledgement-nature', 'nature'],
+  ])('%s says whether the shared field is the telecommand or the nature', (id, meaning) => {
+    const notices = read(payloadOf(id)).flatMap((reading) => reading.notices);
+    expect(notices.find(({ code }) => code === 'network-distress-one-field')).toMatchObject({
+      grade: 'check',
+      params: { pgn: 129808, field: 'Nature of Distress or 1st Telecommand', meaning },
+    });
+  });
+
   it('tells a date that is 1024 weeks early, and uses the instant of the log', () => {
     const at = Date.UTC(2026, 5, 1, 10, 0, 5);
     const readings = read(payloadOf('date-early'), at);

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { english } from '../../src/locale/en.ts';
+import { translate } from '../../src/locale/index.ts';
 import type { NetworkFaultId } from '../../src/network/fault/fault-list.ts';
 import {
   findNetworkFaults,
@@ -60,6 +62,62 @@ describe('a log of the network', () => {
     ['waypoint-not-listed', logOf(goTo)],
   ])('shows %s and nothing else', (id, log, own) => {
     expect(idsIn(log, own)).toEqual([id]);
+    const [finding] = findNetworkFaults(log, own === undefined ? {} : { own }).findings;
+    expect(finding).toMatchObject({
+      why: { code: 'network-why', params: { fault: id } },
+      remedy: { code: 'network-remedy', params: { fault: id } },
+    });
+    const texts = [finding?.why, finding?.remedy, finding?.sightings[0]?.seen].flatMap((text) =>
+      typeof text === 'object' ? text : [],
+    );
+    expect(texts.map((text) => translate(text, english).text)).toEqual(texts.map(({ message }) => message));
+  });
+
+  it.each<[string, string, unknown]>([
+    ['', 'no-frames', { code: 'network-seen-no-frames', params: { count: 0 } }],
+    [
+      `${logOf([position(5)])}\nnonsense`,
+      'not-frames',
+      { code: 'network-log-line', params: { received: "'nonsense'" } },
+    ],
+    [
+      `${late}\n${logOf([...call('position-request').slice(0, 1), position(5)])}`,
+      'packet-torn',
+      // The first frame of a fast packet has 6 bytes of the payload, the others 7 (public descriptions of the network).
+      {
+        code: 'network-packet-torn',
+        params: {
+          pgn: 129808,
+          source: 3,
+          announced: 1 + Math.ceil((payloadOf('distress-alert').length - 6) / 7),
+          received: '4',
+        },
+      },
+    ],
+    [logOf(node(9, 4, 70)), 'no-call-message', { code: 'network-seen-radio', params: { deviceClass: 70 } }],
+    [
+      logOf(changed('individual-call', [0, 20])),
+      'two-digit-codes',
+      { code: 'network-seen-format', params: { format: 20 } },
+    ],
+    [
+      logOf([...call('distress-alert'), ...call('distress-alert', 1)]),
+      'call-repeated',
+      { code: 'network-seen-repeat', params: { event: 1, count: 2 } },
+    ],
+    [
+      logOf([...node(9, 4), ...node(9, 5)]),
+      'address-disputed',
+      { code: 'network-seen-names', params: { address: 9, count: 2 } },
+    ],
+    [
+      logOf([position(5), position(6)]),
+      'two-positions',
+      { code: 'network-seen-positions', params: { pgn: 129025, addresses: [5, 6] } },
+    ],
+  ])('%# is shown by data', (log, id, seen) => {
+    const finding = findNetworkFaults(log).findings.find((each) => each.id === id);
+    expect(finding?.sightings[0]?.seen).toMatchObject(seen as object);
   });
 
   it('has an example of every fault', () => {

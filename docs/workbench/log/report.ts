@@ -22,7 +22,7 @@ export function reportOf(
       h(
         'ul',
         { class: 'reasons' },
-        report.outside.map((text) => h('li', {}, sentence(wording(text)))),
+        report.outside.map((text) => h('li', {}, sentence(text.message))),
       ),
     ),
   ];
@@ -44,8 +44,8 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
     h(
       'div',
       {},
-      h('p', {}, sentence(wording(why))),
-      h('p', {}, h('i', {}, 'What to do: '), sentence(wording(remedy))),
+      h('p', {}, sentence(why.message)),
+      h('p', {}, h('i', {}, 'What to do: '), sentence(remedy.message)),
       h(
         'details',
         {},
@@ -73,6 +73,7 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
   );
 }
 
-function wording(text: string | FaultReport['summary']): string {
-  return typeof text === 'string' ? text : text.message;
+/** Of what was seen: the characters themselves, or the text. */
+function wording(seen: string | FaultReport['summary']): string {
+  return typeof seen === 'string' ? seen : seen.message;
 }

@@ -1,7 +1,10 @@
 import type { NetworkMessage } from '../../report/index.ts';
+import type { CodedText, Issue } from '../../result/index.ts';
+import { textOf } from '../../result/internal.ts';
 import { readNetworkLog } from '../log/read-log.ts';
 import type { NetworkReading } from '../reader/reader.ts';
 import { NETWORK_FAULTS, type NetworkFaultId } from './fault-list.ts';
+import { said } from './texts.ts';
 
 /** One place where a fault was seen. */
 export type NetworkSighting = NetworkFinding['sightings'][number];
@@ -9,23 +12,26 @@ export type NetworkSighting = NetworkFinding['sightings'][number];
 /** One fault, with every place where it was seen. */
 export type NetworkFinding = NetworkFaultReport['findings'][number];
 
-/** Findings about a log, and how much of it was examined. */
+/**
+ * Findings about a log, and how much of it was examined. Texts are in English, with code and params for `translate` of
+ * `seahail/locale`.
+ */
 export interface NetworkFaultReport {
   readonly kind: 'network-fault-report';
   /** In the order in which to look. */
   readonly findings: readonly {
     readonly id: (typeof NETWORK_FAULTS)[number]['id'];
     readonly certainty: 'certain' | 'likely' | 'possible';
-    readonly why: string;
-    readonly remedy: string;
+    readonly why: CodedText;
+    readonly remedy: CodedText;
     /** How often it was seen. */
     readonly count: number;
     /** The first places, twenty at most. */
     readonly sightings: readonly {
       /** Line or frame of the log, counted from 1; `null` when it concerns the whole. */
       readonly line: number | null;
-      /** The evidence, for people. */
-      readonly seen: string;
+      /** The message that shows it, or a text. */
+      readonly seen: string | CodedText;
     }[];
   }[];
   /** Whether nothing was found. */
@@ -33,7 +39,7 @@ export interface NetworkFaultReport {
   readonly messages: number;
   readonly calls: number;
   /** Checks that a log cannot answer, for when the findings do not explain the problem. */
-  readonly outside: readonly string[];
+  readonly outside: readonly CodedText[];
 }
 
 const MOST_SIGHTINGS = 20;
@@ -46,11 +52,7 @@ const COMMUNICATION = 70;
 const [RADIO_STATE, GO_TO] = [129_799, 129_284];
 const POSITIONS: readonly number[] = [129_025, 129_029];
 
-const OUTSIDE: readonly string[] = [
-  'whether the display takes PGN 129808 at all: its manual lists the parameter groups that it receives',
-  'whether a gateway between two buses passes PGN 129808 on',
-  'whether the other vessel heard the request, and whether she answers, asks or refuses',
-];
+const OUTSIDE = ['accepted', 'gateway', 'other-vessel'] as const;
 
 /** A notice of a reading, and the fault that it shows. */
 const BY_NOTICE: ReadonlyMap<string, NetworkFaultId> = /* @__PURE__ */ new Map<string, NetworkFaultId>([
@@ -89,14 +91,15 @@ export function findNetworkFaults(
 ): NetworkFaultReport {
   const readings = readNetworkLog(log, options);
   const sightings = new Map<NetworkFaultId, { count: number; places: NetworkSighting[] }>();
-  const see = (id: NetworkFaultId, line: number | null, seen: string): void => {
+  const see = (id: NetworkFaultId, line: number | null, seen: string | CodedText): void => {
     const known = sightings.get(id) ?? { count: 0, places: [] };
     known.count++;
     if (known.places.length < MOST_SIGHTINGS) known.places.push({ line, seen });
     sightings.set(id, known);
   };
   const messages = readings.flatMap(({ kind, sources }) => (kind === 'damaged' ? [] : sources));
-  if (messages.length === 0) see('no-frames', null, `${readings.length} lines that are not frames`);
+  if (messages.length === 0)
+    see('no-frames', null, said('network-seen-no-frames', { count: readings.length }));
   const end = readings.at(-1)?.line ?? 0;
   for (const reading of readings) {
     if (!isEdge(reading, end)) lookAt(reading, options?.own, see);
@@ -115,7 +118,7 @@ export function findNetworkFaults(
     clean: findings.length === 0,
     messages: messages.length,
     calls: readings.filter(({ kind }) => kind === 'call').length,
-    outside: OUTSIDE,
+    outside: OUTSIDE.map((check) => said('network-outside', { check })),
   };
 }
 
@@ -123,28 +126,38 @@ export function findNetworkFaults(
 function isEdge(reading: NetworkReading, end: number): boolean {
   if (reading.kind !== 'damaged') return false;
   const [issue] = reading.issues;
-  if (issue?.code !== 'network-packet-torn') return false;
-  return reading.line >= end || (issue.expected === 'a first frame' && reading.line <= EDGE_FRAMES);
+  if (issue === undefined || !isTorn(issue)) return false;
+  return reading.line >= end || (issue.code === 'network-packet-no-start' && reading.line <= EDGE_FRAMES);
 }
 
-type See = (id: NetworkFaultId, line: number | null, seen: string) => void;
+function isTorn({ code }: Issue): boolean {
+  return code === 'network-packet-torn' || code === 'network-packet-no-start';
+}
+
+type See = (id: NetworkFaultId, line: number | null, seen: string | CodedText) => void;
 
 function lookAt(reading: NetworkReading, own: string | undefined, see: See): void {
   const { line } = reading;
-  for (const { code, message } of reading.notices) {
-    const id = BY_NOTICE.get(code);
-    if (id !== undefined) see(id, line, message);
+  for (const notice of reading.notices) {
+    const id = BY_NOTICE.get(notice.code);
+    if (id !== undefined) see(id, line, textOf(notice));
   }
   if (reading.kind === 'damaged') {
     const [issue] = reading.issues;
-    if (issue?.code === 'network-packet-torn') see('packet-torn', line, issue.message);
-    else if (issue !== undefined) see('not-frames', line, issue.message);
+    if (issue !== undefined) see(isTorn(issue) ? 'packet-torn' : 'not-frames', line, textOf(issue));
   } else if (reading.kind === 'call') {
     const bytes = reading.sources[0]?.payload ?? '';
     const [format, category] = [0, 2].map((from) => Number.parseInt(bytes.slice(from, from + 2), 16));
-    if (format !== undefined && format < 100) see('two-digit-codes', line, `format ${format}`);
-    else if (format !== 112 && category === 255) see('category-lost', line, `format ${format}, no category`);
-    if (reading.repeat > 0) see('call-repeated', line, `event ${reading.event}, time ${reading.repeat + 1}`);
+    if (format !== undefined && format < 100)
+      see('two-digit-codes', line, said('network-seen-format', { format }));
+    else if (format !== undefined && format !== 112 && category === 255)
+      see('category-lost', line, said('network-seen-no-category', { format }));
+    if (reading.repeat > 0)
+      see(
+        'call-repeated',
+        line,
+        said('network-seen-repeat', { event: reading.event, count: reading.repeat + 1 }),
+      );
   } else if (reading.kind === 'ais' && !reading.own && own !== undefined && reading.report.mmsi === own) {
     see('own-report-as-target', line, reading.sources[0]?.raw ?? '');
   }
@@ -163,14 +176,15 @@ function lookAtNodes(readings: readonly NetworkReading[], see: See): void {
     } else if (!heard.has(source)) heard.set(source, reading.line);
   }
   for (const [source, names] of claims) {
-    if (names.size > 1) see('address-disputed', null, `address ${source}: ${names.size} names`);
+    if (names.size > 1)
+      see('address-disputed', null, said('network-seen-names', { address: source, count: names.size }));
   }
   const times = readings.flatMap(({ at }) => at ?? []);
   const span = times.length < 2 ? 0 : (times.at(-1) as number) - (times[0] as number);
   // Without any claim the log began after them all.
   if (span < LONG_ENOUGH_MS || claims.size === 0) return;
   for (const [source, line] of heard) {
-    if (!claims.has(source)) see('no-address-claim', line, `address ${source}`);
+    if (!claims.has(source)) see('no-address-claim', line, said('network-seen-address', { address: source }));
   }
 }
 
@@ -184,7 +198,7 @@ function lookAtGroups(
   for (const pgn of POSITIONS) {
     const senders = sources.get(pgn);
     if (senders !== undefined && senders.size > 1)
-      see('two-positions', null, `PGN ${pgn} from addresses ${[...senders].join(' and ')}`);
+      see('two-positions', null, said('network-seen-positions', { pgn, addresses: [...senders] }));
   }
   const isRadio = readings.some(
     ({ kind, ...node }) => kind === 'node' && 'deviceClass' in node && node.deviceClass === COMMUNICATION,
@@ -194,7 +208,9 @@ function lookAtGroups(
     see(
       'no-call-message',
       null,
-      sources.has(RADIO_STATE) ? 'PGN 129799' : 'a node of the class communication',
+      sources.has(RADIO_STATE)
+        ? `PGN ${RADIO_STATE}`
+        : said('network-seen-radio', { deviceClass: COMMUNICATION }),
     );
   if (sources.has(GO_TO) && ![129_285, 130_074].some((pgn) => sources.has(pgn)))
     see('waypoint-not-listed', null, `PGN ${GO_TO}`);

@@ -1,6 +1,7 @@
 import type { Issue } from '../../result/index.ts';
-import { safely } from '../../result/internal.ts';
+import { quote, safely } from '../../result/internal.ts';
 import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
+import { issue } from '../texts.ts';
 import { readFrameLine } from './candump.ts';
 import { latinText, linesOf } from './lines.ts';
 import { readCapture } from './pcap.ts';
@@ -48,7 +49,7 @@ export function readNetworkLog(
   };
   let line = 0;
   if (typeof log !== 'string' && !isBytes(log)) {
-    spoilt(0, '', issueOf('network-log-not-text', 'Log: expected text or bytes', typeof log));
+    spoilt(0, '', issue('network-log-not-text', {}, { received: typeof log, clause: CLAUSE }));
     return readings;
   }
   const capture = typeof log === 'string' ? null : readCapture(log);
@@ -57,11 +58,7 @@ export function readNetworkLog(
       line++;
       const frame: ReturnType<typeof readFrameLine> = readFrameLine(text);
       if (frame === 'unreadable') {
-        spoilt(
-          line,
-          text,
-          issueOf('network-log-line', 'Line: expected a CAN frame of a text log', text.slice(0, 40)),
-        );
+        spoilt(line, text, issue('network-log-line', {}, { received: quote(text), clause: CLAUSE }));
       } else if (typeof frame !== 'string')
         for (const reading of reader.push(frame, line)) readings.push(reading);
     }
@@ -71,19 +68,12 @@ export function readNetworkLog(
       if (frame !== null) readings.push(...reader.push(frame, line));
     }
     if (capture.fault !== null) {
-      const [code, fact] =
-        capture.fault === 'cut-off'
-          ? ['network-log-cut-off', 'Capture file: expected whole records to the end']
-          : ['network-log-link-type', 'Capture file: expected link type 227'];
-      spoilt(line + 1, '', issueOf(code, fact, capture.fault));
+      const code = capture.fault === 'cut-off' ? 'network-log-cut-off' : 'network-log-link-type';
+      spoilt(line + 1, '', issue(code, {}, { clause: CLAUSE }));
     }
   }
   readings.push(...reader.flush(line));
   return readings;
-}
-
-function issueOf(code: string, message: string, received: string): Issue {
-  return { code, message: `${message}, got ${received}`, at: [], received, clause: CLAUSE };
 }
 
 function isBytes(given: unknown): given is Uint8Array {

@@ -149,15 +149,7 @@ function report(
   const notices: Notice[] = [];
   const draft: Draft = { message, mmsi: String(mmsi).padStart(9, '0'), station };
   if (mmsi > 999_999_999) {
-    notices.push(
-      fieldNotice(
-        'network-ais-identity',
-        { pgn, field: 'User ID' },
-        String(mmsi),
-        'is not an identity',
-        'nine digits',
-      ),
-    );
+    notices.push(fieldNotice('network-ais-identity', { pgn, field: 'User ID' }, String(mmsi)));
   }
   fill(draft, notices);
   return {
@@ -182,13 +174,7 @@ function readPlace(
   if (latitude === 91 || longitude === 181) return;
   if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
     notices.push(
-      fieldNotice(
-        'network-position-range',
-        { pgn, field: 'Latitude' },
-        `${latitude} ${longitude}`,
-        'is not a position',
-        'at most 90 and 180 degrees',
-      ),
+      fieldNotice('network-position-range', { pgn, field: 'Latitude' }, `${latitude} ${longitude}`),
     );
     return;
   }

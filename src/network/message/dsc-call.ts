@@ -97,8 +97,6 @@ function identity(symbols: Symbols | null, field: string, notices: Notice[]): Sy
         'network-identity-tenth-digit',
         { pgn: DSC_CALL.pgn, field },
         digits === null ? symbols.join(' ') : digits,
-        'does not hold an identity and its tenth digit',
-        'five numbers of two digits each, the last digit 0',
       ),
     );
   }
@@ -130,10 +128,12 @@ function readMeaning(fields: DraftFields, values: DscCallValues, notices: Notice
     notices.push(
       fieldNotice(
         'network-distress-one-field',
-        { pgn: DSC_CALL.pgn, field: 'Nature of Distress or 1st Telecommand' },
+        {
+          pgn: DSC_CALL.pgn,
+          field: 'Nature of Distress or 1st Telecommand',
+          meaning: telecommand ? 'telecommand' : 'nature',
+        },
         String(first),
-        telecommand ? 'is read as the telecommand' : 'is read as the nature of distress',
-        'a nature of distress and a telecommand, which share this field',
       ),
     );
   } else {
@@ -152,8 +152,6 @@ function readPlace(fields: DraftFields, values: DscCallValues, notices: Notice[]
           'network-position-range',
           { pgn: DSC_CALL.pgn, field: 'Latitude of Vessel Reported' },
           `${latitude} ${longitude}`,
-          'is not a position',
-          'at most 90 and 180 degrees',
         ),
       );
     } else {
@@ -166,9 +164,7 @@ function readPlace(fields: DraftFields, values: DscCallValues, notices: Notice[]
       fieldNotice(
         'network-position-half',
         { pgn: DSC_CALL.pgn, field: 'Latitude of Vessel Reported' },
-        `${latitude} ${longitude}`,
-        'is half a position',
-        'latitude and longitude',
+        String(latitude ?? longitude),
       ),
     );
   }
@@ -220,8 +216,6 @@ function readChannels(fields: DraftFields, values: DscCallValues, notices: Notic
         'network-telephone-unexpected',
         { pgn: DSC_CALL.pgn, field: 'Telephone Number' },
         quote(text),
-        'is not used',
-        'up to 16 digits in an automatic call',
       ),
     );
   }
@@ -231,9 +225,7 @@ function frequency(raw: string, field: string, notices: Notice[]): Symbols | nul
   const text = plainText(raw);
   if (text === null) return null;
   if (/^\d{6}$/.test(text)) return symbolsOf(text);
-  notices.push(
-    fieldNotice('network-frequency', { pgn: DSC_CALL.pgn, field }, quote(text), 'is not used', 'six digits'),
-  );
+  notices.push(fieldNotice('network-frequency', { pgn: DSC_CALL.pgn, field }, quote(text)));
   return null;
 }
 
@@ -266,10 +258,12 @@ function* readExpansion(
       notices.push(
         fieldNotice(
           'network-text-cut-off',
-          { pgn: DSC_CALL.pgn, field: `DSC Expansion Field Data ${index + 1}` },
+          {
+            pgn: DSC_CALL.pgn,
+            field: `DSC Expansion Field Data ${index + 1}`,
+            length: data.charCodeAt(0) - 2,
+          },
           quote(text ?? ''),
-          'is shorter than it says and is not used',
-          `${data.charCodeAt(0) - 2} bytes`,
         ),
       );
     }
@@ -293,11 +287,13 @@ export function writeDscCall(
   if (aboutVessel && fields.telecommand1 !== null && fields.nature !== null) {
     notices.push(
       fieldNotice(
-        'network-distress-one-field',
-        { pgn: DSC_CALL.pgn, field: 'Nature of Distress or 1st Telecommand' },
-        `${fields.telecommand1} and ${fields.nature}`,
-        'carries the telecommand and loses the nature of distress',
-        'one of them',
+        'network-distress-nature-lost',
+        {
+          pgn: DSC_CALL.pgn,
+          field: 'Nature of Distress or 1st Telecommand',
+          nature: fields.nature,
+        },
+        String(fields.telecommand1),
       ),
     );
   }

@@ -118,13 +118,7 @@ function callReading(
   const more: Notice[] = [];
   if (short) {
     more.push(
-      fieldNotice(
-        'network-message-short',
-        { pgn: DSC_CALL.pgn, field: 'payload' },
-        `${payload.length} bytes`,
-        'ends before its last field',
-        'all fields',
-      ),
+      fieldNotice('network-message-short', { pgn: DSC_CALL.pgn, field: 'payload' }, String(payload.length)),
     );
   }
   if (receivedAt !== null && base.at !== null && isRolledOver(receivedAt, base.at)) {
@@ -133,8 +127,6 @@ function callReading(
         'network-date-early',
         { pgn: DSC_CALL.pgn, field: 'Date of Receipt' },
         new Date(receivedAt).toISOString().slice(0, 10),
-        'is 1024 weeks early and is not used',
-        'the date of the log',
       ),
     );
   }

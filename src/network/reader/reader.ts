@@ -4,6 +4,7 @@ import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { hexOf } from '../field/text.ts';
 import { CLAUSE } from '../message/notice.ts';
+import { issue } from '../texts.ts';
 import { isFast } from '../transport/fast-groups.ts';
 import { createFastPacketAssembler, type TornPacket } from '../transport/fast-packet.ts';
 import { addressOf, type FrameAddress, type NetworkFrame } from '../transport/frame.ts';
@@ -173,16 +174,17 @@ function messageOf(
 
 function tornReading(packet: TornPacket, line: number, now: number | null): NetworkReading {
   const { pgn, source, sequence, frames, announced } = packet;
-  const issue: Issue = {
-    code: 'network-packet-torn',
-    message: `Fast packet of PGN ${pgn} from ${source}: expected ${announced ?? 'a first frame and'} frames, got ${frames}`,
+  const more = {
     at: [`PGN ${pgn}`, `source ${source}`, `sequence ${sequence}`],
-    expected: announced === null ? 'a first frame' : `${announced} frames`,
-    received: `${frames}`,
+    received: String(frames),
     clause: CLAUSE,
   };
+  const torn =
+    announced === null
+      ? issue('network-packet-no-start', { pgn, source }, more)
+      : issue('network-packet-torn', { pgn, source, announced }, more);
   const message = messageOf(packet, labelOf(packet), packet.payload);
-  return { ...damaged(line, packet.at ?? now, message.raw, [issue]), sources: [message] };
+  return { ...damaged(line, packet.at ?? now, message.raw, [torn]), sources: [message] };
 }
 
 function damaged(line: number, at: number | null, text: string, issues: readonly Issue[]): NetworkReading {
@@ -190,12 +192,5 @@ function damaged(line: number, at: number | null, text: string, issues: readonly
 }
 
 function notFrame(value: unknown): Issue {
-  return {
-    code: 'network-not-a-frame',
-    message: `Frame: expected an identifier of 29 bits and up to 8 bytes, got ${typeof value}`,
-    at: [],
-    expected: '{ id, data, at }',
-    received: typeof value,
-    clause: CLAUSE,
-  };
+  return issue('network-not-a-frame', {}, { received: typeof value, clause: CLAUSE });
 }

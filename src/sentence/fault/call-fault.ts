@@ -1,13 +1,14 @@
 import type { Call } from '../../call/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { CodedText, Notice } from '../../result/index.ts';
+import { textOf } from '../../result/internal.ts';
 import { inEleven } from '../dsc/layout.ts';
 import { elevenFields, paddedFields, rewritten } from '../repair/correct.ts';
 import { writeSentences } from '../write-sentences.ts';
 import type { Collector } from './collector.ts';
 import type { FaultId } from './fault-list.ts';
 import { certaintyOf, fieldOf } from './line-fault.ts';
-import { said, textOf } from './texts.ts';
+import { said } from './texts.ts';
 
 /** What is known beside the stream. */
 export interface CallContext {

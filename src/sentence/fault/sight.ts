@@ -2,12 +2,13 @@ import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { CodedText, Issue } from '../../result/index.ts';
+import { textOf } from '../../result/internal.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
 import { type Collector, createCollector } from './collector.ts';
 import type { Sighting } from './fault.ts';
 import { addDamage, addLineFaults } from './line-fault.ts';
 import { addPlausibility, type Places, remember } from './plausibility.ts';
-import { said, textOf } from './texts.ts';
+import { said } from './texts.ts';
 
 /** How much there was to look at. */
 export interface Tally {

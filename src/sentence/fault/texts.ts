@@ -1,4 +1,3 @@
-import type { CodedText, Issue } from '../../result/index.ts';
 import { type TextMaker, textMaker } from '../../result/internal.ts';
 
 /** What finding faults says. A table of its own, so that an app that only reads does not carry it. */
@@ -170,8 +169,3 @@ export const faultTexts = {
 
 /** Makes a text of finding faults. */
 export const said: TextMaker<typeof faultTexts> = /* @__PURE__ */ textMaker(faultTexts);
-
-/** An issue as a text: what was received is one of its params. */
-export function textOf({ code, params, message, received = '' }: Issue): CodedText {
-  return { code, params: { ...params, received }, message };
-}

@@ -1,0 +1,4 @@
+/** What other modules of this library use of this one and the package does not publish. */
+export { faultTexts } from './fault/texts.ts';
+export type { NetworkTexts } from './texts.ts';
+export { networkTexts } from './texts.ts';
