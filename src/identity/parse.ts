@@ -39,12 +39,12 @@ import { type ParseCode, parseIssue } from './texts.ts';
 export function parseIdentity(input: unknown): Result<Identity> {
   const notices: Finding[] = [];
   const read = typeof input === 'string' ? readText(input, notices) : readOther(input);
-  const received = typeof input === 'string' || typeof input === 'number' ? quote(`${input}`) : typeof input;
+  const received = ['string', 'number'].includes(typeof input) ? quote(`${input}`) : typeof input;
   const dress = ([code, suggestion, params = {}]: Finding): Notice =>
     parseIssue(code, params as never, {
       received,
       clause: 'ITU-R M.585-10',
-      ...(suggestion !== undefined && { suggestion }),
+      ...(suggestion && { suggestion }),
     });
   if ('kind' in read) return success(read, notices.map(dress));
   const [first, ...others] = read.map(dress);
@@ -64,7 +64,7 @@ function readText(input: string, notices: Finding[]): Identity | readonly Findin
   // Most text comes from machines and has nothing to tidy.
   if (/^\d{9}$/.test(input)) return readDigits(input, notices);
   // The bound makes every pattern below cheap, whatever the text.
-  if (input.length > 200) return [['identity-too-long', undefined, { count: input.length }]];
+  if (input.length > 200) return [['identity-too-long', '', { count: input.length }]];
   let text = input;
   const tidy = (code: ParseCode, pattern: RegExp, by: string | ((digit: string) => string) = ''): void => {
     const next = text.replace(pattern, by as string);
@@ -112,13 +112,13 @@ function readDigits(digits: string, notices: Finding[]): Identity | readonly Fin
   if (digits.length === 9) {
     return alike || digits === '123456789'
       ? [['identity-placeholder']]
-      : [['identity-unassigned', undefined, { start: digits.slice(0, 5) }]];
+      : [['identity-unassigned', '', { start: digits.slice(0, 5) }]];
   }
   const readings = readingsOf(digits);
   // Eight digits: a ship's number with one left out is likelier than a group's that lost its zero.
   return readings.length > 0 && digits.length !== 8
     ? readings
-    : [['identity-digit-count', undefined, { count: digits.length }], ...readings];
+    : [['identity-digit-count', '', { count: digits.length }], ...readings];
 }
 
 function readOdd(text: string, digits: string, nine: string): readonly Finding[] {

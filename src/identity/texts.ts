@@ -1,4 +1,4 @@
-import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
+import { type CodeOf, type IssueMaker, issueMaker, plainIssueMaker } from '../result/internal.ts';
 
 /** What reading an identity says. A table of its own, so that an app that only reads does not carry the others. */
 export const parseTexts = {
@@ -22,33 +22,30 @@ export const parseTexts = {
     'identity-letter': ['Identity has letters that look like digits[; perhaps {suggestion}]', '9 digits'],
     'identity-character': ['Identity has the character {character}[; perhaps {suggestion}]', '9 digits'],
     'identity-placeholder': ['Identity is a placeholder', '9 digits'],
-    'identity-unassigned': ['Identity has no assigned format: none starts with {start}', '9 digits'],
+    'identity-unassigned': ['Identity: no format starts with {start}', '9 digits'],
     'identity-leading-zeros': [
       'Identity is missing digits: spreadsheets drop leading zeros[; perhaps {suggestion}]',
       '9 digits',
     ],
-    'identity-call-address': [
-      'Identity has ten digits, the form used on the air[; perhaps {suggestion}]',
+    'identity-call-address': ['Identity has ten digits, as on the air[; perhaps {suggestion}]', '9 digits'],
+    'identity-atis': [
+      'Identity looks like an ATIS code[; perhaps {suggestion}]',
       '9 digits',
     ],
-    'identity-atis': ['Identity looks like an inland waterway ATIS code[; perhaps {suggestion}]', '9 digits'],
-    'identity-atis-call-sign': [
-      'Identity looks like an inland waterway ATIS code of a call sign',
-      '9 digits',
-    ],
+    'identity-atis-call-sign': ['Identity looks like the ATIS code of a call sign', '9 digits'],
     'identity-digit-count': ['Identity needs 9 digits, has {count}', '9 digits'],
   },
   check: {
-    'identity-repeated-digit': ['Identity has nine identical digits', '9 digits'],
+    'identity-repeated-digit': 'Identity has nine identical digits',
   },
   note: {
-    'identity-invisible': ['Identity read without invisible characters', '9 digits'],
-    'identity-digits': ['Identity read with digits of another script', '9 digits'],
-    'identity-blanks': ['Identity read without blanks', '9 digits'],
-    'identity-apostrophe': ['Identity read without apostrophe', '9 digits'],
-    'identity-label': ['Identity read without label', '9 digits'],
-    'identity-thousands': ['Identity read without commas', '9 digits'],
-    'identity-separators': ['Identity read without separators', '9 digits'],
+    'identity-invisible': 'Identity read without invisible characters',
+    'identity-digits': 'Identity read with digits of another script',
+    'identity-blanks': 'Identity read without blanks',
+    'identity-apostrophe': 'Identity read without apostrophe',
+    'identity-label': 'Identity read without label',
+    'identity-thousands': 'Identity read without commas',
+    'identity-separators': 'Identity read without separators',
   },
 } as const;
 
@@ -117,7 +114,7 @@ export type IdentityTexts = typeof parseTexts & typeof fieldTexts;
 export type ParseCode = CodeOf<typeof parseTexts>;
 
 /** Makes an issue or notice of reading an identity. */
-export const parseIssue: IssueMaker<typeof parseTexts> = /* @__PURE__ */ issueMaker(parseTexts);
+export const parseIssue: IssueMaker<typeof parseTexts> = /* @__PURE__ */ plainIssueMaker(parseTexts);
 
 /** Makes any other issue or notice of this module. */
 export const issue: IssueMaker<typeof fieldTexts> = /* @__PURE__ */ issueMaker(fieldTexts);

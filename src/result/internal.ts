@@ -14,4 +14,4 @@ export type {
   TextMaker,
   Texts,
 } from './texts.ts';
-export { issueMaker, render, textMaker, textOf } from './texts.ts';
+export { issueMaker, plainIssueMaker, render, textMaker, textOf } from './texts.ts';

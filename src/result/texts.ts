@@ -87,11 +87,35 @@ export type IssueMaker<T extends Texts> = <C extends CodeOf<T>>(
 
 /** What makes issues of the texts of a module. */
 export function issueMaker<T extends Texts>(texts: T): IssueMaker<T> {
+  return makerBy(texts, render);
+}
+
+/** The same for a table that {@link renderPlain} fills. */
+export function plainIssueMaker<T extends Texts>(texts: T): IssueMaker<T> {
+  return makerBy(texts, renderPlain);
+}
+
+function makerBy<T extends Texts>(texts: T, fill: typeof render): IssueMaker<T> {
   return (code, params, { at = [], ...more } = {}) => {
     const group = Object.keys(texts).find((each) => code in (texts[each as Grade] as object)) as Grade;
-    const said = render(texts[group]?.[code] as Template, { ...params, ...more }, texts.terms);
+    const said = fill(texts[group]?.[code] as Template, { ...params, ...more }, texts.terms);
     return { code, grade: group, params, at, ...said, ...more };
   };
+}
+
+/**
+ * Fills a template of plain params, each alone in its optional part and at the end of it: for a table whose module has
+ * to be small.
+ */
+function renderPlain(
+  template: Template,
+  params: Readonly<Record<string, unknown>>,
+): { readonly message: string; readonly expected?: string } {
+  const [text, expected] = [template].flat();
+  const message = (text as string).replace(/\[?([^[{]*)\{(\w+)\}\]?/g, (_, before, name) =>
+    params[name] === undefined ? '' : before + params[name],
+  );
+  return { message, ...(expected && { expected }) };
 }
 
 /** Makes the texts of one module that are no issues. */
