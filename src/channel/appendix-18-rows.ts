@@ -1,5 +1,6 @@
 import type { Evidence } from './channel.ts';
 import type { PlanRow } from './expand-plan.ts';
+import { GUARDS_16 } from './not-speech.ts';
 
 /* Seen printed in national rules: frequencies in 47 CFR 80.871(d), uses in a Norwegian and a Dutch table. */
 const TABLE: Evidence = { basis: 'source', source: 'RR Appendix 18, table' };
@@ -94,7 +95,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     powerRule: '1 W radiated on board; elsewhere 25 W unless a national rule says less',
     conditionalPowerLimits: [{ watts: 1, measure: 'radiated', when: 'for communication on board' }],
     intership: 'restricted',
-    caution: 'normally used by ports or on board',
+    caution: 'normally used by ports or for work on board',
     evidence: { power: note('g') },
   },
   {
@@ -117,7 +118,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     note: 'navigation-related port traffic only; also long-range AIS reports from ships to satellites (note s)',
     powerW: 1,
     powerRule: '1 W, to protect channel 16',
-    never: 'it guards channel 16 and carries navigation-related port traffic only',
+    never: GUARDS_16,
     evidence: { use: note('n'), power: note('n') },
   },
   {

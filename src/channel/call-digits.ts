@@ -3,6 +3,7 @@ import { quote } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, parseDesignator } from './designator.ts';
 import { channelsNumbered, findChannel, isPlan, noPlan } from './find-channel.ts';
+import { issue } from './texts.ts';
 
 /**
  * The six digits by which a call names a VHF channel: 90 and four digits.
@@ -108,13 +109,8 @@ export function decodeChannel(
 > {
   if (digits === '' || digits === '126126126') return success({ kind: 'no-information', digits: '' });
   if (typeof digits !== 'string' || !/^(?:4\d{7}|\d{6})$/.test(digits)) {
-    return failure({
-      code: 'channel-digits-malformed',
-      message: `Channel digits: expected six digits, or eight that begin with 4, got ${typeof digits === 'string' ? quote(digits) : typeof digits}`,
-      at: [],
-      expected: 'six digits, or eight that begin with 4',
-      clause: M493,
-    });
+    const received = typeof digits === 'string' ? quote(digits) : typeof digits;
+    return failure(issue('channel-digits-malformed', {}, { received, clause: M493 }));
   }
   const first = digits.charAt(0);
   if (first === '9') return readChannel(digits, plan);
@@ -124,13 +120,7 @@ export function decodeChannel(
   if (/[012]/.test(first)) return success({ kind: 'frequency', digits, kHz: decimal(digits, 1) });
   if (digits.length === 8) return success({ kind: 'frequency', digits, kHz: decimal(digits.slice(1), 2) });
   return success({ kind: 'unknown', digits }, [
-    {
-      code: 'channel-digits-unknown',
-      message: `Channel digits ${digits} begin with ${first}, which has no known meaning in six digits`,
-      at: [],
-      received: digits,
-      clause: M493,
-    },
+    issue('channel-digits-unknown', { digit: first }, { received: digits, clause: M493 }),
   ]);
 }
 
@@ -162,8 +152,11 @@ export function digitsNaming(m1084: string): string {
 function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<typeof decodeChannel> {
   const name = channelNamedBy(digits);
   const second = digits.charAt(1);
-  if (name === null) return success({ kind: 'unknown', digits }, [unknownSecond(digits, second)]);
-  const notices: Notice[] = second === '0' ? [] : [oldForm(digits, second)];
+  const by = { received: digits, clause: M493 };
+  if (name === null) {
+    return success({ kind: 'unknown', digits }, [issue('channel-digits-second', { digit: second }, by)]);
+  }
+  const notices: Notice[] = second === '0' ? [] : [issue('channel-digits-old-form', { channel: name }, by)];
   const read = parseDesignator(name.padStart(4, '0'));
   const designator = read.ok ? read.value.text : name;
   const element = { kind: 'vhf-channel', digits, designator, channel: null } as const;
@@ -175,38 +168,15 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<
   return success(element, [...notices, singleLegOnly(plan, read.value) ?? found.issues[0]]);
 }
 
-function oldForm(digits: string, second: string): Notice {
-  return {
-    code: 'channel-digits-old-form',
-    message: `Channel digits ${digits} carry the leg in the second digit: read as ${second}0${digits.slice(4)}`,
-    at: [],
-    received: digits,
-    clause: M493,
-  };
-}
-
-function unknownSecond(digits: string, second: string): Notice {
-  return {
-    code: 'channel-digits-unknown',
-    message: `Channel digits ${digits} have ${second} in second place: expected 0`,
-    at: [],
-    expected: '0',
-    received: digits,
-    clause: M493,
-  };
-}
-
 function singleLegOnly(plan: ChannelPlan, designator: Designator): Notice | undefined {
   if (designator.kind !== 'numbered-channel' || designator.leg !== 'as-listed') return undefined;
   const legs = channelsNumbered(plan, designator.number).filter((channel) => !channel.receiveOnly);
   const [leg] = legs;
   if (leg === undefined) return undefined;
-  return {
-    code: 'channel-digits-single-leg-only',
-    message: `Channel ${designator.text} was received, but the ${plan.name} plan has ${leg.designator} in its place: the sender may mean either`,
-    at: [],
-    received: designator.text,
-    clause: plan.edition,
-    suggestion: leg.designator,
-  };
+  const { text } = designator;
+  return issue(
+    'channel-digits-single-leg-only',
+    { channel: text, plan: plan.name },
+    { received: text, clause: plan.edition, suggestion: leg.designator },
+  );
 }

@@ -5,6 +5,7 @@
  */
 import type { ChannelPlan, Evidence } from './channel.ts';
 import { expandPlan } from './expand-plan.ts';
+import { GUARDS_16 } from './not-speech.ts';
 
 const MEMORY: Evidence = { basis: 'memory', source: 'ISED RBR-2 schedule' };
 const APPENDIX_18: Evidence = { basis: 'source', source: 'RR Appendix 18, table' };
@@ -241,7 +242,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       channels: '27,28',
       uses: ['public-correspondence', 'ship-to-coast'],
       note: 'public correspondence, and working with the Coast Guard',
-      caution: 'split elsewhere into a voice channel and an ASM data channel',
+      caution: 'split in other countries into a voice channel and an ASM data channel',
       evidence: { frequency: PAIRS },
     },
     {
@@ -275,7 +276,6 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       uses: ['port-operations', 'marina'],
       note: 'port operations on the St Lawrence and Great Lakes; marinas in British Columbia',
       powerW: 1,
-      powerRule: '1 W',
     },
     {
       channels: '67',
@@ -334,7 +334,7 @@ export const canadaPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       note: 'port operations, ship movement and navigation only',
       powerW: 1,
       powerRule: '1 W, to protect channel 16',
-      never: 'it guards channel 16 and carries navigation-related port traffic only',
+      never: GUARDS_16,
     },
     {
       channels: '77',

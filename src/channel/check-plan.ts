@@ -1,21 +1,24 @@
 import type { Issue } from '../result/index.ts';
-import { givenInWords } from '../result/internal.ts';
+import { givenInWords, type TermOf } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
 import { plainText } from './plain-text.ts';
+import { type planCheckTexts, planIssue } from './texts.ts';
 
 /** More findings than a person can use at once are not listed. */
 const MOST_ISSUES = 20;
 
 type Path = readonly (string | number)[];
-/** What a field must hold, in words, and whether a value is that. */
-type Rule = readonly [expected: string, holds: (value: unknown) => boolean];
+/** What a field must hold: the words it may be one of, or the name of the rule. */
+type Expected = TermOf<typeof planCheckTexts, 'plan-rule'> | readonly string[];
+/** What a field must hold, and whether a value is that. */
+type Rule = readonly [expected: Expected, holds: (value: unknown) => boolean];
 
 /**
  * What keeps a value from being a channel plan: at most twenty findings, none for a plan that every function can use.
  * Nothing is thrown, whatever the value is.
  */
 export function planIssues(value: unknown): Issue[] {
-  if (!isRecord(value)) return [issue([], 'an object with name and channels', value)];
+  if (!isRecord(value)) return [issue([], 'plan', value)];
   const issues = fieldIssues(value, PLAN, []);
   if (!Array.isArray(value['channels'])) return issues;
   const names = new Map<string, number>();
@@ -26,20 +29,19 @@ export function planIssues(value: unknown): Issue[] {
   const plan = value as unknown as ChannelPlan;
   return plan.callingChannels
     .filter((name) => !names.has(plainText(name) ?? ''))
-    .map((name) => issue(['callingChannels'], 'channels of this plan', name));
+    .map((name) => issue(['callingChannels'], 'calling', name));
 }
 
 function channelIssues(value: unknown, place: number, names: Map<string, number>): Issue[] {
   const at = ['channels', place];
-  if (!isRecord(value)) return [issue(at, 'a channel, as simplexChannel makes one', value)];
+  if (!isRecord(value)) return [issue(at, 'channel', value)];
   const issues = fieldIssues(value, CHANNEL, at);
   if (issues.length > 0) return issues;
   const channel = value as unknown as Channel;
   for (const name of [channel.designator, ...channel.aliases]) {
     const plain = plainText(name) ?? '';
     const holder = names.get(plain) ?? place;
-    if (holder !== place)
-      issues.push(issue([...at, 'designator'], `another name than channels[${holder}] has`, name));
+    if (holder !== place) issues.push(nameTwice(place, holder, name));
     names.set(plain, holder);
   }
   const wrong = CONSISTENT.find(([, , holds]) => !holds(channel));
@@ -58,17 +60,23 @@ function fieldIssues(
   });
 }
 
-function issue(at: Path, expected: string, given: unknown): Issue {
-  const place = at.map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`)).join('');
-  const received = givenInWords(given);
-  return {
-    code: 'channel-plan-malformed',
-    message: `Channel plan${place === '' ? '' : ` ${place.slice(1)}`}: expected ${expected}, got ${received}`,
-    at,
-    expected,
-    received,
-    clause: 'common practice',
-  };
+function issue(at: Path, expected: Expected, given: unknown): Issue {
+  const place = at
+    .map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`))
+    .join('')
+    .slice(1);
+  const more = { at, received: givenInWords(given), clause: 'common practice' };
+  if (typeof expected !== 'string')
+    return planIssue('channel-plan-word', { place, accepted: expected }, more);
+  return planIssue('channel-plan-malformed', { ...(place !== '' && { place }), rule: expected }, more);
+}
+
+function nameTwice(place: number, holder: number, name: string): Issue {
+  return planIssue(
+    'channel-plan-name-twice',
+    { place: `channels[${place}].designator`, holder: `channels[${holder}]` },
+    { at: ['channels', place, 'designator'], received: givenInWords(name), clause: 'common practice' },
+  );
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
@@ -89,19 +97,16 @@ const orNull =
   (holds: (value: unknown) => boolean) =>
   (value: unknown): boolean =>
     value === null || holds(value);
-const oneOf = (...words: readonly string[]): Rule => [words.join(', '), isOneOf(words)];
+const oneOf = (...words: readonly string[]): Rule => [words, isOneOf(words)];
 
 const TEXT: Rule = ['text', isText];
-const TEXT_OR_NULL: Rule = ['text or null', orNull(isText)];
-const TEXTS: Rule = ['a list of texts', listOf(isText)];
-const TRUTH: Rule = ['true or false', (value) => typeof value === 'boolean'];
-const WATTS: Rule = ['watts above zero or null', orNull(isWatts)];
-const KHZ: Rule = [
-  'whole kilohertz or null',
-  orNull((value) => Number.isInteger(value) && (value as number) > 0),
-];
+const TEXT_OR_NULL: Rule = ['text-or-null', orNull(isText)];
+const TEXTS: Rule = ['texts', listOf(isText)];
+const TRUTH: Rule = ['truth', (value) => typeof value === 'boolean'];
+const WATTS: Rule = ['watts', orNull(isWatts)];
+const KHZ: Rule = ['khz', orNull((value) => Number.isInteger(value) && (value as number) > 0)];
 // A call sign or a frequency in full is longer than any name of a channel; plain-text.ts reads no longer one.
-const NAME: Rule = ['a name of 1 to 40 characters', isName];
+const NAME: Rule = ['name', isName];
 function isName(value: unknown): boolean {
   return isText(value) && plainText(value as string) !== undefined;
 }
@@ -152,7 +157,7 @@ const PLAN: { readonly [field in keyof ChannelPlan]: Rule } = {
   cautions: TEXTS,
   callingChannels: TEXTS,
   rules: TEXTS,
-  channels: ['a list of channels', Array.isArray],
+  channels: ['channels', Array.isArray],
 };
 
 const isLimit = (value: unknown): boolean =>
@@ -167,16 +172,13 @@ const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
   kind: oneOf('channel'),
   plan: TEXT,
   designator: NAME,
-  aliases: ['a list of names of 1 to 40 characters', listOf(isName)],
-  m1084: [
-    'digits of ITU-R M.1084 or null',
-    orNull((value) => /^(?:[12]0)?\d\d$/.test(typeof value === 'string' ? value : '')),
-  ],
+  aliases: ['names', listOf(isName)],
+  m1084: ['m1084', orNull((value) => /^(?:[12]0)?\d\d$/.test(typeof value === 'string' ? value : ''))],
   shipKHz: KHZ,
   coastKHz: KHZ,
   mode: oneOf('simplex', 'duplex', 'coast-broadcast'),
   service: oneOf('voice', 'distress', 'dsc', 'ais', 'asm', 'vdes', 'data', 'weather'),
-  uses: ['a list of uses', listOf((value) => typeof value === 'string' && Object.hasOwn(USES, value))],
+  uses: ['uses', listOf((value) => typeof value === 'string' && Object.hasOwn(USES, value))],
   note: TEXT,
   region: TEXT_OR_NULL,
   transmitters: oneOf('ships', 'ships-and-coast', 'coast'),
@@ -185,11 +187,11 @@ const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
   powerLimitW: WATTS,
   powerRule: TEXT_OR_NULL,
   automaticPowerReduction: TRUTH,
-  conditionalPowerLimits: ['a list of power limits with watts, measure and when', listOf(isLimit)],
+  conditionalPowerLimits: ['limits', listOf(isLimit)],
   coastPowerLimitW: WATTS,
-  dataMessages: ['permitted, prohibited or null', orNull(isOneOf(['permitted', 'prohibited']))],
+  dataMessages: ['data', orNull(isOneOf(['permitted', 'prohibited']))],
   intership: [
-    'nonCommercial and commercial, each preferred, allowed, restricted or prohibited',
+    'intership',
     (value) =>
       isRecord(value) && isOneOf(FITNESS)(value['nonCommercial']) && isOneOf(FITNESS)(value['commercial']),
   ],
@@ -198,7 +200,7 @@ const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
   notAssignableReason: TEXT_OR_NULL,
   selectiveCallRule: TEXT_OR_NULL,
   evidence: [
-    'frequency, use and power, each with basis and source',
+    'evidence',
     (value) => isRecord(value) && ['frequency', 'use', 'power'].every((field) => isEvidence(value[field])),
   ],
 };
@@ -206,32 +208,28 @@ const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
 /** What the fields of one channel say of each other. */
 const CONSISTENT: readonly (readonly [
   field: keyof Channel,
-  expected: string,
+  expected: Expected,
   holds: (channel: Channel) => boolean,
 ])[] = [
-  ['shipKHz', 'a frequency for ships, for coast stations or for both', hasFrequency],
+  ['shipKHz', 'frequency', hasFrequency],
   [
     'mode',
-    'duplex for two frequencies, simplex for one',
+    'mode',
     ({ mode, shipKHz, coastKHz }) => {
       const hasTwo = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
       return mode !== 'coast-broadcast' ? hasTwo === (mode === 'duplex') : !hasTwo;
     },
   ],
-  [
-    'receiveOnly',
-    'true where ships have no frequency',
-    ({ receiveOnly, shipKHz }) => receiveOnly === (shipKHz === null),
-  ],
+  ['receiveOnly', 'receive-only', ({ receiveOnly, shipKHz }) => receiveOnly === (shipKHz === null)],
   [
     'transmitters',
-    'those that have a frequency',
+    'transmitters',
     ({ transmitters, shipKHz, coastKHz }) =>
       transmitters === (shipKHz === null ? 'coast' : coastKHz === null ? 'ships' : 'ships-and-coast'),
   ],
   [
     'notAssignableReason',
-    'a reason where the channel may not be named, and null elsewhere',
+    'reason',
     ({ assignable, notAssignableReason }) => assignable === (notAssignableReason === null),
   ],
 ];

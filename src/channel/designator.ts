@@ -2,6 +2,7 @@ import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
 import { plainText } from './plain-text.ts';
+import { issue } from './texts.ts';
 
 /**
  * What a person means by the name of a channel, which has a number or a name. Which waters have it is a question to a
@@ -94,20 +95,25 @@ function named(text: string, m1084: string | null): NamedDesignator {
 function readNumber(digits: string, letter: string | undefined, input: string): Result<Designator> {
   const prefix = digits.slice(0, -2).padStart(2, '0');
   const number = Number(digits.slice(-2));
-  if (/^[012]2$/.test(prefix)) return failure(interleaved(input));
-  if (!/^[012]0$/.test(prefix)) return failure(fourDigit(input));
+  const typed = { received: quote(input), clause: M1084 };
+  if (/^[012]2$/.test(prefix)) return failure(issue('channel-interleaved', {}, typed));
+  if (!/^[012]0$/.test(prefix)) return failure(issue('channel-four-digit', {}, typed));
   const leg =
     letter === 'A' || prefix === '10' ? 'ship' : letter === 'B' || prefix === '20' ? 'coast' : 'as-listed';
   const isPrivate = number >= 29 && number <= 59;
-  if (isPrivate ? digits.length > 2 : !inAppendix18(number)) return failure(range(number, input));
+  if (isPrivate ? digits.length > 2 : !inAppendix18(number)) {
+    const params = { number: twoDigits(number) };
+    return failure(issue('channel-number-range', params, { ...typed, clause: 'RR Appendix 18' }));
+  }
   // 160.900 MHz is printed as 2006 although 06 has no upper leg: the one exception to the rule below.
   // 47 CFR 80.203(b)(2) bars simplex use of the legs in the same way.
   if (leg !== 'as-listed' && !isPrivate && !hasLegs(number) && digits !== '2006')
-    return failure(noLegs(twoDigits(number), leg, input));
+    return failure(issue('channel-no-legs', { leg }, { ...typed, suggestion: twoDigits(number) }));
   const m1084 = isPrivate ? null : m1084Digits(number, leg);
   const text = letter === undefined ? (m1084 ?? twoDigits(number)) : `${twoDigits(number)}${letter}`;
   const value: Designator = { kind: 'numbered-channel', text, number, leg, m1084 };
-  return success(value, isPrivate ? [privateNumber(text, input)] : []);
+  const usual = { ...typed, clause: 'common practice' };
+  return success(value, isPrivate ? [issue('channel-private-number', { channel: text }, usual)] : []);
 }
 
 function twoDigits(number: number): string {
@@ -115,88 +121,28 @@ function twoDigits(number: number): string {
 }
 
 const M1084 = 'ITU-R M.1084 Annex 4';
-const FORMS =
-  "a number from 01 to 28 or 60 to 88, as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
 
 function notText(input: unknown): Issue {
   const whole = typeof input === 'number' && Number.isInteger(input) && input >= 1 && input <= 88;
-  const issue = {
-    code: 'channel-not-text',
-    message: `Channel: expected text, got ${input === null ? 'null' : typeof input}`,
-    at: [],
-    expected: FORMS,
-    clause: 'common practice',
-  };
-  return whole ? { ...issue, received: String(input), suggestion: twoDigits(input) } : issue;
+  return issue(
+    'channel-not-text',
+    { type: input === null ? 'null' : typeof input },
+    {
+      clause: 'common practice',
+      ...(whole && { received: String(input), suggestion: twoDigits(input) }),
+    },
+  );
 }
 
 /** Megahertz of the maritime band, as a scanner shows them. */
 const frequency = /^1[56]\d[.,]\d+ ?(MHz)?$/i;
 
 function malformed(input: string): Issue {
-  const what = frequency.test(input.trim()) ? 'looks like a frequency' : 'is not a channel designator';
-  return {
-    code: 'channel-malformed',
-    message: `Channel ${plainText(input) === '' ? 'is empty' : `${quote(input)} ${what}`}: expected ${FORMS}`,
-    at: [],
-    expected: FORMS,
-    received: quote(input),
-    clause: M1084,
-  };
-}
-
-function range(number: number, input: string): Issue {
-  return {
-    code: 'channel-number-range',
-    message: `Channel number ${twoDigits(number)} is not in use: expected 01 to 28 or 60 to 88`,
-    at: [],
-    expected: '01 to 28 or 60 to 88',
-    received: quote(input),
-    clause: 'RR Appendix 18',
-  };
-}
-
-function privateNumber(text: string, input: string): Issue {
-  return {
-    code: 'channel-private-number',
-    message: `Channel ${text} is outside Appendix 18: numbers 29 to 59 are private channels of single countries`,
-    at: [],
-    received: quote(input),
-    clause: 'common practice',
-  };
-}
-
-function fourDigit(input: string): Issue {
-  return {
-    code: 'channel-four-digit',
-    message: `Channel ${quote(input)} has an unknown prefix: expected 10 for the ship leg or 20 for the coast leg`,
-    at: [],
-    expected: 'two digits, or four that begin with 00, 10 or 20',
-    received: quote(input),
-    clause: M1084,
-  };
-}
-
-/** A prefix or letter on a channel that has no legs to tell apart. */
-export function noLegs(channel: string, leg: 'ship' | 'coast', input: string): Issue {
-  return {
-    code: 'channel-no-legs',
-    message: `Channel ${channel} has a single frequency, so it has no ${leg} leg ${quote(input)}`,
-    at: [],
-    expected: channel,
-    received: quote(input),
-    clause: M1084,
-    suggestion: channel,
-  };
-}
-
-function interleaved(input: string): Issue {
-  return {
-    code: 'channel-interleaved',
-    message: `Channel ${quote(input)} is numbered as a 12.5 kHz interleaved channel, which no plan here has`,
-    at: [],
-    expected: FORMS,
-    received: quote(input),
-    clause: M1084,
-  };
+  const code =
+    plainText(input) === ''
+      ? 'channel-empty'
+      : frequency.test(input.trim())
+        ? 'channel-is-frequency'
+        : 'channel-malformed';
+  return issue(code, {}, { received: quote(input), clause: M1084 });
 }

@@ -7,6 +7,7 @@ import {
   m1084Digits,
 } from './appendix-18.ts';
 import type { Channel, ChannelPlan, ChannelUse, ConditionalPowerLimit, Fitness } from './channel.ts';
+import { NOT_SPEECH } from './not-speech.ts';
 
 /** One line of a plan's table: everything its channels have in common, defaults left out. */
 export interface PlanRow {
@@ -155,14 +156,6 @@ function dataMessages(
   if (noDataMessagesOn.includes(designator)) return 'prohibited';
   return service === 'voice' && by !== 'coast' && users !== 'authority' ? 'permitted' : null;
 }
-
-const NOT_SPEECH: { readonly [service in Channel['service']]?: string } = {
-  dsc: 'it carries digital selective calls only, never speech',
-  ais: 'it carries automatic identification data only',
-  asm: 'it carries application-specific data messages only',
-  vdes: 'it carries data exchange only',
-  data: 'it carries data of autonomous devices only',
-};
 
 interface Numbered {
   readonly number: number;

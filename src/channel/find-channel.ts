@@ -1,10 +1,12 @@
-import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { type CodedText, failure, type Issue, type Result, success } from '../result/index.ts';
 import { givenInWords, safely } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, type NumberedDesignator, parseDesignator } from './designator.ts';
 import { formatMegahertz, frequenciesInWords } from './frequency.ts';
 import { frequencyOf } from './frequency-of.ts';
 import { plainText } from './plain-text.ts';
+import { planText } from './plan-text.ts';
+import { issue, text } from './texts.ts';
 
 /**
  * The channel of a plan that goes by a name.
@@ -105,15 +107,8 @@ export function noPlan(value: unknown): Issue {
     () => Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels),
     () => false,
   );
-  const received = isNear ? 'channels with fields missing' : givenInWords(value);
-  return {
-    code: 'channel-no-plan',
-    message: `Channel plan: expected a plan, as definePlan makes one, got ${received}`,
-    at: [],
-    expected: 'a plan, as definePlan makes one',
-    received,
-    clause: 'common practice',
-  };
+  const code = isNear ? 'channel-plan-incomplete' : 'channel-no-plan';
+  return issue(code, {}, { received: givenInWords(value), clause: 'common practice' });
 }
 
 /** The channels of a plan that share a number, whichever leg they use. */
@@ -127,63 +122,68 @@ function isWrapped(value: unknown): value is { readonly text: unknown } {
 }
 
 function notInPlan(plan: ChannelPlan, designator: Designator): Issue {
-  const { text } = designator;
-  const siblings = designator.kind === 'numbered-channel' ? channelsNumbered(plan, designator.number) : [];
-  const issue: Issue = {
-    code: 'channel-not-in-plan',
-    message: `Channel ${text} is not in the ${plan.name} plan${explanation(designator, siblings)}`,
-    at: [],
-    expected: `a channel of the ${plan.name} plan`,
-    received: text,
-    clause: plan.edition,
-  };
+  const isNumber = designator.kind === 'numbered-channel';
+  const siblings = isNumber ? channelsNumbered(plan, designator.number) : [];
+  const there = siblings.map((channel) =>
+    text('channel-there', { channel: channel.designator, frequencies: frequenciesInWords(channel) }),
+  );
   // Offered only from the pair to its leg: 22 can only mean 22A where no other 22 exists.
   // The other way round the two sides would listen on different frequencies.
   const suggestion =
-    designator.m1084?.length === 2 ? siblings.find((channel) => !channel.receiveOnly) : undefined;
-  return suggestion ? { ...issue, suggestion: suggestion.designator } : issue;
+    designator.m1084?.length === 2 ? siblings.find((channel) => !channel.receiveOnly)?.designator : undefined;
+  return absent(plan, designator.text, {
+    reading: isNumber ? byNumber(designator) : byName(designator.text),
+    there: there.length > 0 ? there : undefined,
+    suggestion,
+  });
 }
 
-/** What the arithmetic of the number and the plan's other uses of it tell. */
-function explanation(designator: Designator, siblings: readonly Channel[]): string {
-  if (designator.kind === 'named-channel') return NAMES[designator.text.charAt(0)] ?? '';
-  const there = siblings
-    .map((channel) => `${channel.designator} (${frequenciesInWords(channel)})`)
-    .join(' and ');
-  return `${byNumber(designator)}${there && `; the plan has ${there}`}`;
+/** What there is to say of a channel that a plan does not have, by whatever name. */
+export function absent(
+  plan: ChannelPlan,
+  channel: string,
+  more: {
+    readonly reading?: CodedText | undefined;
+    readonly there?: readonly CodedText[] | undefined;
+    readonly suggestion?: string | undefined;
+  } = {},
+): Issue {
+  const { reading, there, suggestion } = more;
+  return issue(
+    'channel-not-in-plan',
+    { channel, plan: plan.name, ...(reading && { reading }), ...(there && { there }) },
+    { received: channel, clause: plan.edition, ...(suggestion !== undefined && { suggestion }) },
+  );
 }
 
-function byNumber(designator: NumberedDesignator): string {
+/** What the arithmetic of the number tells. */
+function byNumber(designator: NumberedDesignator): CodedText | undefined {
   const frequencies = frequencyOf(designator);
-  if (frequencies === null) return '';
+  if (frequencies === null) return undefined;
   const [ship, coast] = [formatMegahertz(frequencies.shipKHz), formatMegahertz(frequencies.coastKHz)];
-  if (frequencies.mode === 'duplex')
-    return `: by its number ships use ${ship} and coast stations ${coast} MHz`;
-  if (designator.leg === 'as-listed') return `: by its number it is ${ship} MHz`;
+  const { leg } = designator;
+  if (frequencies.mode === 'duplex') return text('channel-by-number-two', { ship, coast });
+  if (leg === 'as-listed') return text('channel-by-number-one', { ship });
   const number = String(designator.number).padStart(2, '0');
-  return `: by its number it is the ${designator.leg} leg of ${number} as a single frequency, ${ship} MHz`;
+  return text('channel-by-number-leg', { leg, number, ship });
 }
 
-/** What the named channels are, by first letter. */
-const NAMES: { readonly [initial: string]: string | undefined } = {
-  W: ': weather channels are broadcasts of North America',
-  M: ': M and M2 are marina channels of the United Kingdom',
-  P: ': P4 is an old name of the United Kingdom marina channel M2',
-  L: ': L channels are for leisure craft in Nordic waters',
-  F: ': F channels are for fishing vessels in Nordic waters',
-  0: ': 0 is the private coastguard channel of the United Kingdom',
-};
+/** What the named channels are. */
+function byName(name: string): CodedText | undefined {
+  const initial = INITIALS.find((each) => name.startsWith(each));
+  return initial && text('channel-by-name', { initial });
+}
 
-function elsewhereIssue(other: ChannelPlan, text: string): Issue[] {
-  const channel = channelNamed(other, text);
+const INITIALS = ['W', 'M', 'P', 'L', 'F', '0'] as const;
+
+function elsewhereIssue(other: ChannelPlan, name: string): Issue[] {
+  const channel = channelNamed(other, name);
   if (!channel) return [];
-  return [
-    {
-      code: 'channel-elsewhere',
-      message: `Channel ${text} in the ${other.name} plan is ${frequenciesInWords(channel)}: ${channel.note}`,
-      at: [],
-      received: text,
-      clause: other.edition,
-    },
-  ];
+  const params = {
+    channel: name,
+    plan: other.name,
+    frequencies: frequenciesInWords(channel),
+    note: planText(channel.note),
+  };
+  return [issue('channel-elsewhere', params, { received: name, clause: other.edition })];
 }

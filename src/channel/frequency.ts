@@ -1,7 +1,8 @@
-import { failure, type Result, success } from '../result/index.ts';
+import { type CodedText, failure, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import type { Channel } from './channel.ts';
 import { plainText } from './plain-text.ts';
+import { issue, text } from './texts.ts';
 
 /**
  * A frequency in megahertz as tables print it.
@@ -24,11 +25,11 @@ export function formatMegahertz(kHz: number): string {
 }
 
 /** Frequencies of a channel in words, for messages. */
-export function frequenciesInWords(channel: Channel): string {
-  const { shipKHz, coastKHz } = channel;
-  if (shipKHz === null) return `${formatMegahertz(coastKHz ?? 0)} MHz from the coast only`;
-  if (coastKHz === null || coastKHz === shipKHz) return `${formatMegahertz(shipKHz)} MHz`;
-  return `ships on ${formatMegahertz(shipKHz)} and coast stations on ${formatMegahertz(coastKHz)} MHz`;
+export function frequenciesInWords({ shipKHz, coastKHz }: Channel): CodedText {
+  const [ship, coast] = [formatMegahertz(shipKHz ?? 0), formatMegahertz(coastKHz ?? 0)];
+  if (shipKHz === null) return text('channel-frequency-coast', { coast });
+  if (coastKHz === null || coastKHz === shipKHz) return text('channel-frequency-one', { ship });
+  return text('channel-frequency-two', { ship, coast });
 }
 
 /**
@@ -38,29 +39,21 @@ export function frequenciesInWords(channel: Channel): string {
 export function readHertz(input: unknown): Result<number> {
   if (typeof input === 'number') {
     if (isWholeKHz(input)) return success(input * 1000);
-    return failure({
-      code: 'channel-frequency-number',
-      message: `Frequency ${input} is not whole kilohertz: expected 156800 or the text '156.8'`,
-      at: [],
-      expected: 'whole kilohertz, or text in megahertz',
-      received: String(input),
-      clause: 'common practice',
-    });
+    return failure(issue('channel-frequency-number', {}, { received: String(input), ...USUAL }));
   }
-  const text = typeof input === 'string' ? plainText(input) : undefined;
-  const [, whole, decimals = '', unit] = /^(\d{1,6})(?:[.,](\d{1,6}))? ?(MHZ|KHZ)?$/.exec(text ?? '') ?? [];
+  if (typeof input !== 'string') {
+    return failure(issue('channel-frequency-type', { type: typeof input }, USUAL));
+  }
+  const plain = plainText(input) ?? '';
+  const [, whole, decimals = '', unit] = /^(\d{1,6})(?:[.,](\d{1,6}))? ?(MHZ|KHZ)?$/.exec(plain) ?? [];
   const places = (unit ?? (whole !== undefined && whole.length <= 3 ? 'MHZ' : 'KHZ')) === 'MHZ' ? 6 : 3;
   if (whole === undefined || /[1-9]/.test(decimals.slice(places))) {
-    return failure({
-      code: 'channel-frequency-malformed',
-      message: `Frequency ${typeof input === 'string' ? quote(input) : `of type ${typeof input}`} is not readable: expected '156.8' or '156800'`,
-      at: [],
-      expected: "megahertz as in '156.800', or kilohertz as in '156800'",
-      clause: 'common practice',
-    });
+    return failure(issue('channel-frequency-malformed', {}, { received: quote(input), ...USUAL }));
   }
   return success(Number(whole + decimals.slice(0, places).padEnd(places, '0')));
 }
+
+const USUAL = { clause: 'common practice' };
 
 function isWholeKHz(value: number): boolean {
   return Number.isInteger(value) && value >= 0 && value <= 999_999;

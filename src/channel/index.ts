@@ -19,6 +19,7 @@ export type { Channel, ChannelPlan, ChannelUse } from './channel.ts';
 
 export type { OwnChannelOptions, OwnPlan } from './define-plan.ts';
 export { definePlan, duplexChannel, parsePlan, simplexChannel } from './define-plan.ts';
+export { planText } from './plan-text.ts';
 
 /* From what people write to a channel of a plan. */
 
@@ -43,7 +44,3 @@ export { workingChannels } from './working-channels.ts';
 /* Channels and frequencies in the digits of a call. */
 
 export { decodeChannel, encodeChannel } from './call-digits.ts';
-
-/* Every code of an issue or notice of this module. */
-
-export { CHANNEL_ISSUE_CODES } from './issue-code.ts';

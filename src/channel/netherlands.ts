@@ -5,6 +5,7 @@
  */
 import type { Channel, ChannelPlan, Evidence } from './channel.ts';
 import { expandPlan, type PlanRow } from './expand-plan.ts';
+import { GUARDS_16 } from './not-speech.ts';
 
 const TABLE: Evidence = {
   basis: 'source',
@@ -31,7 +32,6 @@ const AIS: Omit<PlanRow, 'powerRule' | 'evidence'> = {
   service: 'ais',
   powerW: 12.5,
 };
-const GUARDS_16 = 'it guards channel 16 and carries navigation-related port traffic only';
 
 const FISHING: Omit<PlanRow, 'channels' | 'region'> = {
   uses: ['fishing', 'intership'],

@@ -1,6 +1,10 @@
-import type { Issue, Notice } from '../result/index.ts';
+import type { Notice } from '../result/index.ts';
+import type { CodeOf } from '../result/internal.ts';
 import { parseDesignator } from './designator.ts';
+import { GUARDS_16, NOT_SPEECH } from './not-speech.ts';
+import { planText } from './plan-text.ts';
 import { type WorkingPurpose, wantPurpose } from './purpose.ts';
+import { workingIssue, type workingTexts } from './texts.ts';
 
 /**
  * What speaks against naming a channel in a call in any waters, plan or no plan: channel 70, the guards of
@@ -28,68 +32,56 @@ export function neverAssignable(designator: string, purpose: WorkingPurpose): No
   wantPurpose(purpose);
   const read = parseDesignator(designator);
   if (!read.ok) return read.issues[0];
-  const bar = BARS.find(({ digits }) => digits.split(' ').includes(read.value.m1084 ?? ''));
+  const { m1084, text } = read.value;
+  const bar = BARS.find(({ digits }) => digits.split(' ').includes(m1084 ?? ''));
   if (bar === undefined || (bar.code === 'channel-distress-and-calling' && purpose === 'safety')) return null;
-  const { text } = read.value;
-  return {
-    code: bar.code,
-    message: `Channel ${text} ${bar.why}`,
-    at: [],
-    received: text,
-    clause: bar.clause,
-  };
+  const { code, reason, clause } = bar;
+  const params = { channel: text, ...(reason !== undefined && { reason: planText(reason) }) };
+  return workingIssue(code, params as never, { received: text, clause });
 }
 
-interface Bar extends Required<Pick<Issue, 'code' | 'clause'>> {
+interface Bar {
   /** Digits of ITU-R M.1084, parted by blanks. */
   readonly digits: string;
-  readonly why: string;
+  readonly code: CodeOf<typeof workingTexts>;
+  readonly reason?: string | undefined;
+  readonly clause: string;
 }
 
 /**
  * RR Appendix 18 in the arrangement of WRC-15, which WRC-19 and WRC-23 kept.
  */
 const BARS: readonly Bar[] = [
-  {
-    digits: '70',
-    code: 'channel-calls-only',
-    why: 'carries digital selective calls only, never speech',
-    clause: 'RR Appendix 18 note j)',
-  },
-  {
-    digits: '16',
-    code: 'channel-distress-and-calling',
-    why: 'is for distress, safety and calling: working talk goes to another channel',
-    clause: 'RR Appendix 18',
-  },
+  { digits: '70', code: 'channel-calls-only', clause: 'RR Appendix 18 note j)' },
+  { digits: '16', code: 'channel-distress-and-calling', clause: 'RR Appendix 18' },
   {
     digits: '75 76',
     code: 'channel-not-to-be-named',
-    why: 'cannot be proposed in a call: it guards channel 16 and carries navigation-related port traffic only',
+    reason: GUARDS_16,
     clause: 'RR Appendix 18 note n)',
   },
   {
     digits: '2087 2088',
     code: 'channel-data-only',
-    why: 'is not for speech: it carries automatic identification data only',
+    reason: NOT_SPEECH.ais,
     clause: 'RR Appendix 18, AIS 1 and AIS 2',
   },
   {
     digits: '2027 2028',
     code: 'channel-data-only',
-    why: 'is not for speech: it carries application-specific data messages only',
+    reason: NOT_SPEECH.asm,
     clause: 'WRC-15 Final Acts, RR Appendix 18 notes z) and zz)',
   },
   {
     digits: '1024 1025 1026 1084 1085 1086 2024 2025 2026 2084 2085 2086',
     code: 'channel-data-only',
-    why: 'is not for speech: it carries data exchange only',
+    reason: NOT_SPEECH.vdes,
     clause: 'RR Appendix 18 note w)',
   },
   {
     digits: '2006',
     code: 'channel-data-only',
-    why: 'is not for speech: it carries data of autonomous devices only',
+    reason: NOT_SPEECH.data,
     clause: 'RR Appendix 18 note r)',
   },
 ];

@@ -16,19 +16,18 @@ export type WorkingPurpose =
   | 'ship-to-coast'
   | 'safety';
 
-/** The purposes in words, for messages. */
-export const PURPOSE_WORDS: { readonly [purpose in WorkingPurpose]: string } = {
-  'intership-non-commercial': 'non-commercial talk between ships',
-  'intership-commercial': 'commercial talk between ships',
-  'intership-navigation': 'the safety of navigation between ships',
-  'ship-to-coast': 'talk between ship and coast',
-  safety: 'distress, urgency and safety traffic',
-};
+const PURPOSES: readonly string[] = [
+  'intership-non-commercial',
+  'intership-commercial',
+  'intership-navigation',
+  'ship-to-coast',
+  'safety',
+] satisfies readonly WorkingPurpose[];
 
 /** Throws on a purpose that is none of them. */
 export function wantPurpose(purpose: WorkingPurpose): void {
-  if (Object.hasOwn(PURPOSE_WORDS, purpose)) return;
-  throw new RangeError(`purpose: expected one of ${Object.keys(PURPOSE_WORDS).join(', ')}, got '${purpose}'`);
+  if (PURPOSES.includes(purpose)) return;
+  throw new RangeError(`purpose: expected one of ${PURPOSES.join(', ')}, got '${purpose}'`);
 }
 
 /** How the plan ranks a channel for a purpose, by its uses alone. */

@@ -76,7 +76,7 @@ export const swedenPlan: ChannelPlan = /* @__PURE__ */ expandPlan({
       region: 'Swedish waters, and ships with a Swedish licence',
       users: 'commercial',
       intership: ['prohibited', 'restricted'],
-      never: 'it is for fishing vessels, and it has no digits for a call',
+      never: 'it is for fishing vessels only, and it has no digits for a call',
     },
   ],
 });

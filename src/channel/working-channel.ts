@@ -1,8 +1,10 @@
 import type { Issue, Notice } from '../result/index.ts';
-import { givenInWords } from '../result/internal.ts';
+import { givenInWords, type ParamsOf } from '../result/internal.ts';
 import type { Channel, Evidence } from './channel.ts';
 import { formatMegahertz } from './frequency.ts';
-import { fitnessFor, PURPOSE_WORDS, type WorkingPurpose } from './purpose.ts';
+import { planText } from './plan-text.ts';
+import { fitnessFor, type WorkingPurpose } from './purpose.ts';
+import { workingIssue, type workingTexts } from './texts.ts';
 
 /**
  * What speaks against naming a channel as the working channel of a call, and what to mind if it is named.
@@ -47,92 +49,69 @@ export function isWorkingChannelAllowed(channel: Channel, purpose: WorkingPurpos
 
 /** What rules a channel out, or undefined when nothing does. */
 export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefined {
-  const { service, plan, notAssignableReason } = channel;
-  if (service === 'dsc') {
-    const text = 'carries digital selective calls only, never speech';
-    return notice(channel, 'channel-calls-only', text, 'RR Appendix 18 note j)');
-  }
-  if (channel.receiveOnly)
-    return notice(channel, 'channel-receive-only', `is receive only: ${notAssignableReason}`);
-  if (service !== 'voice' && service !== 'distress') {
-    return notice(channel, 'channel-data-only', `is not for speech: ${notAssignableReason}`);
-  }
+  const { designator, service, plan, selectiveCallRule: rule } = channel;
+  const common = { channel: designator };
+  const why = { ...common, reason: planText(channel.notAssignableReason ?? '') };
+  const by = (clause = clauseOf(channel.evidence.use)) => ({ received: designator, clause });
+  if (service === 'dsc') return workingIssue('channel-calls-only', common, by('RR Appendix 18 note j)'));
+  if (channel.receiveOnly) return workingIssue('channel-receive-only', why, by());
+  if (service !== 'voice' && service !== 'distress') return workingIssue('channel-data-only', why, by());
   if (!channel.assignable) {
     const code = channel.users === 'authority' ? 'channel-reserved' : 'channel-not-to-be-named';
-    return notice(channel, code, `cannot be proposed in a call: ${notAssignableReason}`);
+    return workingIssue(code, why, by());
   }
   if (service === 'distress') {
-    if (purpose === 'safety') return undefined;
-    const text = 'is for distress, safety and calling: working talk goes to another channel';
-    return notice(channel, 'channel-distress-and-calling', text);
+    return purpose === 'safety' ? undefined : workingIssue('channel-distress-and-calling', common, by());
   }
-  if (channel.selectiveCallRule !== null && purpose !== 'safety') {
-    return notice(channel, NO_CALLS, `cannot be proposed in a call: ${channel.selectiveCallRule}`);
+  if (rule !== null && purpose !== 'safety') {
+    const params = { ...common, rule: planText(rule) };
+    return workingIssue('channel-selective-calls-restricted', params, by());
   }
-  if (channel.mode === 'duplex' && purpose.startsWith('intership')) return twoFrequency(channel);
+  if (channel.mode === 'duplex' && purpose.startsWith('intership')) {
+    const [ship, coast] = [formatMegahertz(channel.shipKHz ?? 0), formatMegahertz(channel.coastKHz ?? 0)];
+    return workingIssue('channel-two-frequency', { ...common, ship, coast }, by('RR Appendix 18'));
+  }
   if (channel.coastKHz === null && purpose === 'ship-to-coast') {
-    const text = `is between ships only: no coast station works on it in the ${plan} plan`;
-    return notice(channel, 'channel-ships-only', text);
+    return workingIssue('channel-ships-only', { ...common, plan }, by());
   }
-  return fitnessFor(channel, purpose) === 'prohibited' ? otherUse(channel, purpose) : undefined;
-}
-
-const NO_CALLS = 'channel-selective-calls-restricted';
-
-function twoFrequency(channel: Channel): Issue {
-  const [ship, coast] = [formatMegahertz(channel.shipKHz ?? 0), formatMegahertz(channel.coastKHz ?? 0)];
-  return notice(
-    channel,
-    'channel-two-frequency',
-    `has two frequencies: the other ship listens on the coast side, ${coast} MHz, and does not hear a ship on ${ship} MHz`,
-    'RR Appendix 18',
-  );
-}
-
-function otherUse(channel: Channel, purpose: WorkingPurpose): Issue {
-  const { plan, note, caution } = channel;
+  if (fitnessFor(channel, purpose) !== 'prohibited') return undefined;
   const ordinary = purpose === 'intership-non-commercial' || purpose === 'intership-commercial';
   const code = ordinary ? 'channel-not-intership' : 'channel-other-use';
-  const instead = caution === null ? note : `${note} (${caution})`;
-  return notice(channel, code, `is not for ${PURPOSE_WORDS[purpose]} in the ${plan} plan: ${instead}`);
+  return workingIssue(code, { ...common, purpose, ...useOf(channel) }, by());
+}
+
+/** The plan of a channel, what the channel is for there, and the caution on it. */
+export function useOf({ plan, note, caution }: Channel): ParamsOf<typeof workingTexts, 'channel-use'> {
+  return { plan, note: planText(note), ...(caution !== null && { caution: planText(caution) }) };
 }
 
 /** What to mind on a channel that is not ruled out. */
 function cautionsOn(channel: Channel, purpose: WorkingPurpose): Issue[] {
-  const { plan, caution, region, users, powerLimitW, powerRule } = channel;
+  const { designator, plan, region, users, powerLimitW, powerRule, selectiveCallRule: rule } = channel;
+  const common = { channel: designator };
+  const by = (clause = clauseOf(channel.evidence.use)) => ({ received: designator, clause });
   const cautions: Issue[] = [];
   const restricted = fitnessFor(channel, purpose) === 'restricted';
-  if (channel.selectiveCallRule !== null) {
-    cautions.push(notice(channel, NO_CALLS, `in the ${plan} plan: ${channel.selectiveCallRule}`));
+  if (rule !== null) {
+    cautions.push(workingIssue('channel-safety-calls-only', { ...common, plan, rule: planText(rule) }, by()));
   }
+  const caution = channel.caution ?? (restricted && users === 'commercial' ? 'for commercial vessels' : null);
   if (caution !== null) {
     const code = restricted ? 'channel-restricted' : 'channel-caution';
-    cautions.push(notice(channel, code, `in the ${plan} plan: ${caution}`));
-  } else if (restricted && users === 'commercial') {
-    cautions.push(notice(channel, 'channel-restricted', `in the ${plan} plan: for commercial vessels`));
+    cautions.push(workingIssue(code, { ...common, plan, caution: planText(caution) }, by()));
   }
   if (region !== null) {
-    cautions.push(notice(channel, 'channel-regional', `has this use in part of the waters: ${region}`));
+    cautions.push(workingIssue('channel-regional', { ...common, region: planText(region) }, by()));
   }
   if (powerLimitW !== null && powerLimitW < 25) {
-    const text = `has a power limit: ${powerRule ?? `${powerLimitW} W`}`;
-    cautions.push(notice(channel, 'channel-low-power', text, clauseOf(channel.evidence.power)));
+    const limit = powerRule === null ? `${powerLimitW} W` : planText(powerRule);
+    const clause = clauseOf(channel.evidence.power);
+    cautions.push(workingIssue('channel-low-power', { ...common, limit }, by(clause)));
   }
   if (purpose === 'ship-to-coast') {
-    const text = 'need not be proposed: a coast station normally chooses the working channel';
-    cautions.push(notice(channel, 'channel-coast-names-it', text, 'ITU-R M.541-11, unverified'));
+    cautions.push(workingIssue('channel-coast-names-it', common, by('ITU-R M.541-11, unverified')));
   }
   return cautions;
-}
-
-function notice(
-  channel: Channel,
-  code: string,
-  text: string,
-  clause = clauseOf(channel.evidence.use),
-): Issue {
-  const { designator } = channel;
-  return { code, message: `Channel ${designator} ${text}`, at: [], received: designator, clause };
 }
 
 function clauseOf({ basis, source }: Evidence): string {

@@ -1,10 +1,11 @@
-import type { Notice } from '../result/index.ts';
+import type { CodedText, Notice } from '../result/index.ts';
 import { requireOptions } from '../result/internal.ts';
 import type { Channel, ChannelPlan, Fitness } from './channel.ts';
-import { channelNamed, channelsNumbered, isPlan, noPlan } from './find-channel.ts';
+import { absent, channelNamed, channelsNumbered, isPlan, noPlan } from './find-channel.ts';
 import { frequenciesInWords } from './frequency.ts';
 import { fitnessFor, type WorkingPurpose } from './purpose.ts';
-import { barTo, checkWorkingChannel } from './working-channel.ts';
+import { issue, workingText } from './texts.ts';
+import { barTo, checkWorkingChannel, useOf } from './working-channel.ts';
 
 /** A channel that serves under every plan asked about. */
 export type WorkingChannel = WorkingChannels['ranked'][number];
@@ -31,8 +32,10 @@ export interface WorkingChannels {
     readonly fitness: 'preferred' | 'allowed' | 'restricted';
     /** The name that each radio shows for it, in the order of the sets; empty where no sets were given. */
     readonly onSets: readonly string[];
-    /** Why, in plain words, plan by plan. */
+    /** Why, in plain words, plan by plan; `code` and `params` say it in another language. */
     readonly reason: string;
+    readonly code: string;
+    readonly params: CodedText['params'];
     /** Cautions, with clauses. */
     readonly notices: readonly Notice[];
   }[];
@@ -42,7 +45,7 @@ export interface WorkingChannels {
     readonly designator: string;
     /** The channel in those plans that have it. */
     readonly channels: readonly Channel[];
-    /** The first thing that rules it out, in plain words. */
+    /** The first thing that rules it out, in plain words: the message of the first notice. */
     readonly reason: string;
     /** Everything that rules it out, with clauses. */
     readonly notices: readonly [Notice, ...Notice[]];
@@ -110,7 +113,7 @@ export function workingChannels(
         channels,
         fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'prohibited'>,
         onSets: tuned.flatMap((channel) => channel?.designator ?? []),
-        reason: channels.map((channel) => inPlan(channel)).join('; '),
+        ...reasonFor(channels),
         notices: channels.flatMap((channel) => checkWorkingChannel(channel, purpose)),
       });
     } else {
@@ -149,14 +152,15 @@ function channelOnSet({ key }: Candidate, set: ChannelPlan): Channel | undefined
 
 function notOnSet({ designator }: Candidate, set: ChannelPlan): Notice {
   const namesake = channelNamed(set, designator);
-  const instead = namesake === undefined ? '' : `, which has ${frequenciesInWords(namesake)} under that name`;
-  return {
-    code: 'channel-not-on-set',
-    message: `Channel ${designator} cannot be tuned by a set with the channels of ${set.name}${instead}`,
-    at: [],
-    received: designator,
-    clause: set.edition,
-  };
+  return issue(
+    'channel-not-on-set',
+    {
+      channel: designator,
+      plan: set.name,
+      ...(namesake && { frequencies: frequenciesInWords(namesake) }),
+    },
+    { received: designator, clause: set.edition },
+  );
 }
 
 interface Candidate {
@@ -202,26 +206,23 @@ function obstacles(candidate: Candidate, plans: readonly ChannelPlan[], purpose:
 function absence({ designator, channels }: Candidate, plan: ChannelPlan): Notice {
   const digits = channels.find((channel) => channel?.m1084)?.m1084?.slice(-2);
   const namesake = channelNamed(plan, designator) ?? (digits && channelsNumbered(plan, Number(digits))[0]);
-  if (!namesake) {
-    return {
-      code: 'channel-not-in-plan',
-      message: `Channel ${designator} is not in the ${plan.name} plan`,
-      at: [],
-      received: designator,
-      clause: plan.edition,
-    };
-  }
-  return {
-    code: 'channel-meaning-differs',
-    message: `Channel ${designator} is not the same in the ${plan.name} plan, which has ${namesake.designator} (${frequenciesInWords(namesake)})`,
-    at: [],
-    received: designator,
-    clause: plan.edition,
-  };
+  if (!namesake) return absent(plan, designator);
+  return issue(
+    'channel-meaning-differs',
+    {
+      channel: designator,
+      plan: plan.name,
+      other: namesake.designator,
+      frequencies: frequenciesInWords(namesake),
+    },
+    { received: designator, clause: plan.edition },
+  );
 }
 
-function inPlan({ plan, note, caution }: Channel): string {
-  return `${plan}: ${note}${caution === null ? '' : ` (${caution})`}`;
+function reasonFor(channels: readonly Channel[]): Pick<WorkingChannel, 'reason' | 'code' | 'params'> {
+  const reasons = channels.map((channel) => workingText('channel-use', useOf(channel)));
+  const { code, params, message } = workingText('channel-serves', { reasons });
+  return { reason: message, code, params };
 }
 
 const LEVELS: readonly Fitness[] = ['preferred', 'allowed', 'restricted'];

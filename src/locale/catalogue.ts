@@ -1,12 +1,16 @@
 import type { CallTexts } from '../call/internal.ts';
+import type { ChannelTexts, planTexts } from '../channel/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
 import type { NetworkTexts } from '../network/internal.ts';
-import type { CodeOf, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
+import type { CodeOf, givenTerms, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 import type { SentenceTexts } from '../sentence/internal.ts';
 
 /** The English texts of every module: what a complete catalogue has to say. */
 type Modules = {
+  readonly result: { readonly terms: typeof givenTerms };
   readonly identity: IdentityTexts;
+  readonly channel: ChannelTexts;
+  readonly channelPlans: typeof planTexts;
   readonly call: CallTexts;
   readonly sentence: SentenceTexts;
   readonly network: NetworkTexts;

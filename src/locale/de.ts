@@ -6,8 +6,11 @@
  */
 import type { Catalogue } from './catalogue.ts';
 import { call } from './de/call.ts';
+import { channel } from './de/channel.ts';
+import { channelPlans } from './de/channel-plans.ts';
 import { identity } from './de/identity.ts';
 import { network } from './de/network.ts';
+import { result } from './de/result.ts';
 import { sentence } from './de/sentence.ts';
 
 /** German. */
@@ -18,5 +21,13 @@ export const german: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call, ...sentence, ...network },
+  texts: {
+    ...result,
+    ...identity,
+    ...channel,
+    ...channelPlans,
+    ...call,
+    ...sentence,
+    ...network,
+  },
 };

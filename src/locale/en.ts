@@ -5,15 +5,18 @@
  * @packageDocumentation
  */
 import { callTerms, categoryTerms } from '../call/internal.ts';
+import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import { faultTexts as networkFaultTexts, networkTexts } from '../network/internal.ts';
 import type { Grade } from '../result/index.ts';
-import type { Texts } from '../result/internal.ts';
+import { givenTerms, type Texts } from '../result/internal.ts';
 import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
+  result: [{ terms: givenTerms }],
   identity: [parseTexts, fieldTexts],
+  channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
   call: [{ terms: callTerms }, { terms: categoryTerms }],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],

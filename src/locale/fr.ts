@@ -6,8 +6,11 @@
  */
 import type { Catalogue } from './catalogue.ts';
 import { call } from './fr/call.ts';
+import { channel } from './fr/channel.ts';
+import { channelPlans } from './fr/channel-plans.ts';
 import { identity } from './fr/identity.ts';
 import { network } from './fr/network.ts';
+import { result } from './fr/result.ts';
 import { sentence } from './fr/sentence.ts';
 
 /** French. */
@@ -18,5 +21,13 @@ export const french: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call, ...sentence, ...network },
+  texts: {
+    ...result,
+    ...identity,
+    ...channel,
+    ...channelPlans,
+    ...call,
+    ...sentence,
+    ...network,
+  },
 };

@@ -6,8 +6,11 @@
  */
 import type { Catalogue } from './catalogue.ts';
 import { call } from './nl/call.ts';
+import { channel } from './nl/channel.ts';
+import { channelPlans } from './nl/channel-plans.ts';
 import { identity } from './nl/identity.ts';
 import { network } from './nl/network.ts';
+import { result } from './nl/result.ts';
 import { sentence } from './nl/sentence.ts';
 
 /** Dutch. */
@@ -18,5 +21,13 @@ export const dutch: Catalogue = {
     on: '2026-11-28',
     note: 'safety wording needs a second reader, a radio operator who speaks the language, before it is relied on',
   },
-  texts: { ...identity, ...call, ...sentence, ...network },
+  texts: {
+    ...result,
+    ...identity,
+    ...channel,
+    ...channelPlans,
+    ...call,
+    ...sentence,
+    ...network,
+  },
 };

@@ -48,11 +48,11 @@ describe('M.493 channel information, from memory', () => {
       if (!read.ok) throw new Error(read.issues[0].message);
       return read.notices;
     };
-    expect(noticesOf('900022', unitedStatesPlan)).toEqual([
+    expect(noticesOf('900022', unitedStatesPlan)).toMatchObject([
       {
         code: 'channel-digits-single-leg-only',
-        message:
-          'Channel 22 was received, but the United States plan has 1022 in its place: the sender may mean either',
+        grade: 'check',
+        params: { channel: '22', plan: 'United States' },
         at: [],
         received: '22',
         clause: unitedStatesPlan.edition,
@@ -131,7 +131,7 @@ describe('other elements, from memory', () => {
     }
     expect(decodeChannel('930022')).toMatchObject({
       value: { kind: 'unknown', digits: '930022' },
-      notices: [{ code: 'channel-digits-unknown' }],
+      notices: [{ code: 'channel-digits-second' }],
     });
   });
 

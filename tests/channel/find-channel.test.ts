@@ -37,17 +37,38 @@ describe('findChannel', () => {
 
   it('tells 22A, the leg, from 22, the pair (47 CFR 80.871(d), 80.373(f))', () => {
     const [issue] = issuesOf(internationalPlan, '22A');
-    expect(issue).toMatchObject({ code: 'channel-not-in-plan', received: '22A' });
-    expect(issue.message).toBe(
-      'Channel 22A is not in the International plan: by its number it is the ship leg of 22 as a single frequency, 157.100 MHz; the plan has 22 (ships on 157.100 and coast stations on 161.700 MHz)',
-    );
+    expect(issue).toMatchObject({
+      code: 'channel-not-in-plan',
+      received: '22A',
+      params: {
+        channel: '22A',
+        plan: 'International',
+        reading: {
+          code: 'channel-by-number-leg',
+          params: { leg: 'ship', number: '22', ship: '157.100' },
+        },
+        there: [
+          {
+            params: {
+              channel: '22',
+              frequencies: {
+                code: 'channel-frequency-two',
+                params: { ship: '157.100', coast: '161.700' },
+              },
+            },
+          },
+        ],
+      },
+    });
     expect(issue.suggestion).toBeUndefined();
   });
 
   it('offers the leg to someone who names a pair the plan has not', () => {
     const [issue] = issuesOf(unitedStatesPlan, '22');
     expect(issue.suggestion).toBe('1022');
-    expect(issue.message).toContain('the plan has 1022 (157.100 MHz)');
+    expect(issue.params).toMatchObject({
+      there: [{ params: { channel: '1022', frequencies: { params: { ship: '157.100' } } } }],
+    });
     expect(issuesOf(canadaPlan, '21')[0].suggestion).toBe('21A');
   });
 
@@ -58,23 +79,39 @@ describe('findChannel', () => {
       'channel-elsewhere',
       'channel-elsewhere',
     ]);
-    expect(issues[1]?.message).toMatch(
-      /^Channel 1022 in the United States plan is 157\.100 MHz: Coast Guard liaison/,
-    );
+    expect(issues[1]?.params).toMatchObject({
+      channel: '1022',
+      plan: 'United States',
+      frequencies: { params: { ship: '157.100' } },
+      note: { message: expect.stringMatching(/^Coast Guard liaison/) },
+    });
   });
 
   it.each([
-    [unitedStatesPlan, 'M2', 'United Kingdom'],
-    [unitedStatesPlan, 'P4', 'United Kingdom'],
-    [internationalPlan, '0', 'United Kingdom'],
-    [unitedKingdomPlan, 'WX1', 'North America'],
-    [unitedStatesPlan, '60', 'ships use 156.025 and coast stations 160.625 MHz'],
-    [unitedStatesPlan, 'ASM 1', 'is not in the United States plan'],
-    [internationalPlan, '42', 'is not in the International plan'],
-    [unitedStatesPlan, '1087', undefined],
-  ])('explains what a foreign name is', (plan, name, text) => {
-    if (text === undefined) expect(findChannel(plan, name).ok).toBe(true);
-    else expect(issuesOf(plan, name)[0].message).toContain(text);
+    [unitedStatesPlan, 'M2', { code: 'channel-by-name', params: { initial: 'M' } }],
+    [unitedStatesPlan, 'P4', { code: 'channel-by-name', params: { initial: 'P' } }],
+    [internationalPlan, '0', { code: 'channel-by-name', params: { initial: '0' } }],
+    [internationalPlan, 'L2', { code: 'channel-by-name', params: { initial: 'L' } }],
+    [internationalPlan, 'F3', { code: 'channel-by-name', params: { initial: 'F' } }],
+    [unitedKingdomPlan, 'WX1', { code: 'channel-by-name', params: { initial: 'W' } }],
+    [
+      unitedStatesPlan,
+      '60',
+      { code: 'channel-by-number-two', params: { ship: '156.025', coast: '160.625' } },
+    ],
+  ])('explains what a foreign name is', (plan, name, reading) => {
+    expect(issuesOf(plan, name)[0].params).toMatchObject({ plan: plan.name, reading });
+  });
+
+  it.each([
+    [unitedStatesPlan, 'ASM 1'],
+    [internationalPlan, '42'],
+  ])('says no more where the name gives nothing', (plan, name) => {
+    expect(issuesOf(plan, name)[0].params).toEqual({ channel: name, plan: plan.name });
+  });
+
+  it('finds 1087 in the United States', () => {
+    expect(findChannel(unitedStatesPlan, '1087').ok).toBe(true);
   });
 
   it.each([undefined, null, {}, { channels: {} }, 'Canada', 7])(
@@ -111,6 +148,6 @@ describe('findChannel', () => {
   it('passes on what is wrong with a name', () => {
     expect(issuesOf(internationalPlan, '1016')[0].code).toBe('channel-no-legs');
     expect(issuesOf(internationalPlan, 'toString')[0].code).toBe('channel-malformed');
-    expect(issuesOf(internationalPlan, '156.625 MHz')[0].message).toContain('looks like a frequency');
+    expect(issuesOf(internationalPlan, '156.625 MHz')[0].code).toBe('channel-is-frequency');
   });
 });

@@ -7,26 +7,29 @@ import {
   findChannel,
   formatMegahertz,
   parseDesignator,
+  planText,
   workingChannels,
 } from '../../src/channel/index.ts';
 import type { Issue, Result } from '../../src/result/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
 
+// Codes and params; the wording is in english/channel.txt.
+
 const issuesOf = (result: Result<unknown>) => (result.ok ? result.notices : result.issues);
 
-const FORMS =
-  "a number from 01 to 28 or 60 to 88, as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
+const FORMS = "a number as in '06', '22A' or '1022', or a name as in 'AIS 1' or 'WX3'";
 const M1084 = 'ITU-R M.1084 Annex 4';
 const M493 = 'ITU-R M.493-16, frequency and channel information, unverified';
 
 describe('what is wrong with the name of a channel', () => {
-  it.each<[input: unknown, issue: Issue]>([
+  it.each<[input: unknown, issue: Partial<Issue>]>([
     [
       null,
       {
         code: 'channel-not-text',
-        message: 'Channel: expected text, got null',
+        grade: 'error',
+        params: { type: 'null' },
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -36,7 +39,8 @@ describe('what is wrong with the name of a channel', () => {
       [72],
       {
         code: 'channel-not-text',
-        message: 'Channel: expected text, got object',
+        grade: 'error',
+        params: { type: 'object' },
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -46,7 +50,8 @@ describe('what is wrong with the name of a channel', () => {
       6,
       {
         code: 'channel-not-text',
-        message: 'Channel: expected text, got number',
+        grade: 'error',
+        params: { type: 'number' },
         at: [],
         expected: FORMS,
         clause: 'common practice',
@@ -58,18 +63,18 @@ describe('what is wrong with the name of a channel', () => {
       '22C',
       {
         code: 'channel-malformed',
-        message: `Channel '22C' is not a channel designator: expected ${FORMS}`,
+        params: {},
         at: [],
         expected: FORMS,
         received: "'22C'",
         clause: M1084,
       },
     ],
-    ...['', ' \t '].map((blank): [string, Issue] => [
+    ...['', ' \t '].map((blank): [string, Partial<Issue>] => [
       blank,
       {
-        code: 'channel-malformed',
-        message: `Channel is empty: expected ${FORMS}`,
+        code: 'channel-empty',
+        params: {},
         at: [],
         expected: FORMS,
         received: blank === '' ? "''" : "' \\u{9} '",
@@ -79,8 +84,8 @@ describe('what is wrong with the name of a channel', () => {
     [
       ' 156.625 ',
       {
-        code: 'channel-malformed',
-        message: `Channel ' 156.625 ' looks like a frequency: expected ${FORMS}`,
+        code: 'channel-is-frequency',
+        params: {},
         at: [],
         expected: FORMS,
         received: "' 156.625 '",
@@ -91,7 +96,7 @@ describe('what is wrong with the name of a channel', () => {
       '89',
       {
         code: 'channel-number-range',
-        message: 'Channel number 89 is not in use: expected 01 to 28 or 60 to 88',
+        params: { number: '89' },
         at: [],
         expected: '01 to 28 or 60 to 88',
         received: "'89'",
@@ -102,8 +107,8 @@ describe('what is wrong with the name of a channel', () => {
       '37a',
       {
         code: 'channel-private-number',
-        message:
-          'Channel 37A is outside Appendix 18: numbers 29 to 59 are private channels of single countries',
+        grade: 'check',
+        params: { channel: '37A' },
         at: [],
         received: "'37a'",
         clause: 'common practice',
@@ -113,7 +118,7 @@ describe('what is wrong with the name of a channel', () => {
       '3022',
       {
         code: 'channel-four-digit',
-        message: "Channel '3022' has an unknown prefix: expected 10 for the ship leg or 20 for the coast leg",
+        params: {},
         at: [],
         expected: 'two digits, or four that begin with 00, 10 or 20',
         received: "'3022'",
@@ -124,7 +129,7 @@ describe('what is wrong with the name of a channel', () => {
       '1006',
       {
         code: 'channel-no-legs',
-        message: "Channel 06 has a single frequency, so it has no ship leg '1006'",
+        params: { leg: 'ship' },
         at: [],
         expected: '06',
         received: "'1006'",
@@ -136,7 +141,7 @@ describe('what is wrong with the name of a channel', () => {
       '70B',
       {
         code: 'channel-no-legs',
-        message: "Channel 70 has a single frequency, so it has no coast leg '70B'",
+        params: { leg: 'coast' },
         at: [],
         expected: '70',
         received: "'70B'",
@@ -148,25 +153,25 @@ describe('what is wrong with the name of a channel', () => {
       '260',
       {
         code: 'channel-interleaved',
-        message: "Channel '260' is numbered as a 12.5 kHz interleaved channel, which no plan here has",
+        params: {},
         at: [],
-        expected: FORMS,
+        expected: 'a number from 01 to 28 or 60 to 88',
         received: "'260'",
         clause: M1084,
       },
     ],
-  ])('%j', (input, issue) => expect(issuesOf(parseDesignator(input))).toEqual([issue]));
+  ])('%j', (input, issue) => expect(issuesOf(parseDesignator(input))).toMatchObject([issue]));
 });
 
 describe('what is wrong with a frequency', () => {
   it.each([
-    ['156.8 GHz', "'156.8 GHz'"],
-    [undefined, 'of type undefined'],
-  ])('%j is not readable', (input, named) =>
-    expect(issuesOf(channelsAt(internationalPlan, input as string))).toEqual([
+    ['156.8 GHz', 'channel-frequency-malformed', { received: "'156.8 GHz'", params: {} }],
+    [undefined, 'channel-frequency-type', { params: { type: 'undefined' } }],
+  ])('%j is not readable', (input, code, more) =>
+    expect(issuesOf(channelsAt(internationalPlan, input as string))).toMatchObject([
       {
-        code: 'channel-frequency-malformed',
-        message: `Frequency ${named} is not readable: expected '156.8' or '156800'`,
+        code,
+        ...more,
         at: [],
         expected: "megahertz as in '156.800', or kilohertz as in '156800'",
         clause: 'common practice',
@@ -175,10 +180,9 @@ describe('what is wrong with a frequency', () => {
   );
 
   it('156.8 as a number: whole kilohertz or text', () => {
-    expect(issuesOf(channelsAt(internationalPlan, 156.8))).toEqual([
+    expect(issuesOf(channelsAt(internationalPlan, 156.8))).toMatchObject([
       {
         code: 'channel-frequency-number',
-        message: "Frequency 156.8 is not whole kilohertz: expected 156800 or the text '156.8'",
         at: [],
         expected: 'whole kilohertz, or text in megahertz',
         received: '156.8',
@@ -192,11 +196,11 @@ describe('what is odd about the channel digits of a call', () => {
   it.each([
     ['90002', "'90002'"],
     [900022, 'number'],
-  ])('%j is no element', (digits, named) =>
-    expect(issuesOf(decodeChannel(digits as string))).toEqual([
+  ])('%j is no element', (digits, received) =>
+    expect(issuesOf(decodeChannel(digits as string))).toMatchObject([
       {
         code: 'channel-digits-malformed',
-        message: `Channel digits: expected six digits, or eight that begin with 4, got ${named}`,
+        received,
         at: [],
         expected: 'six digits, or eight that begin with 4',
         clause: M493,
@@ -204,12 +208,13 @@ describe('what is odd about the channel digits of a call', () => {
     ]),
   );
 
-  it.each<[digits: string, notice: Issue]>([
+  it.each<[digits: string, notice: Partial<Issue>]>([
     [
       '512345',
       {
         code: 'channel-digits-unknown',
-        message: 'Channel digits 512345 begin with 5, which has no known meaning in six digits',
+        grade: 'check',
+        params: { digit: '5' },
         at: [],
         received: '512345',
         clause: M493,
@@ -218,8 +223,8 @@ describe('what is odd about the channel digits of a call', () => {
     [
       '930022',
       {
-        code: 'channel-digits-unknown',
-        message: 'Channel digits 930022 have 3 in second place: expected 0',
+        code: 'channel-digits-second',
+        params: { digit: '3' },
         at: [],
         expected: '0',
         received: '930022',
@@ -229,8 +234,8 @@ describe('what is odd about the channel digits of a call', () => {
     [
       '911022',
       {
-        code: 'channel-digits-unknown',
-        message: 'Channel digits 911022 have 1 in second place: expected 0',
+        code: 'channel-digits-second',
+        params: { digit: '1' },
         at: [],
         expected: '0',
         received: '911022',
@@ -241,22 +246,27 @@ describe('what is odd about the channel digits of a call', () => {
       '910022',
       {
         code: 'channel-digits-old-form',
-        message: 'Channel digits 910022 carry the leg in the second digit: read as 1022',
+        grade: 'check',
+        params: { channel: '1022' },
         at: [],
         received: '910022',
         clause: M493,
       },
     ],
-  ])('%s', (digits, notice) => expect(issuesOf(decodeChannel(digits))).toEqual([notice]));
+  ])('%s', (digits, notice) => expect(issuesOf(decodeChannel(digits))).toMatchObject([notice]));
 });
 
 describe('a channel the plan does not have', () => {
   it('is told from its namesake, with the plan that lacks it and the plan that has it', () => {
-    expect(issuesOf(findChannel(internationalPlan, 'WX1', { elsewhere: [unitedStatesPlan] }))).toEqual([
+    expect(issuesOf(findChannel(internationalPlan, 'WX1', { elsewhere: [unitedStatesPlan] }))).toMatchObject([
       {
         code: 'channel-not-in-plan',
-        message:
-          'Channel WX1 is not in the International plan: weather channels are broadcasts of North America',
+        grade: 'error',
+        params: {
+          channel: 'WX1',
+          plan: 'International',
+          reading: { code: 'channel-by-name', params: { initial: 'W' } },
+        },
         at: [],
         expected: 'a channel of the International plan',
         received: 'WX1',
@@ -264,8 +274,13 @@ describe('a channel the plan does not have', () => {
       },
       {
         code: 'channel-elsewhere',
-        message:
-          'Channel WX1 in the United States plan is 162.550 MHz from the coast only: continuous weather broadcast; the WX numbers have no official standing',
+        grade: 'check',
+        params: {
+          channel: 'WX1',
+          plan: 'United States',
+          frequencies: { code: 'channel-frequency-coast', params: { coast: '162.550' } },
+          note: planText('continuous weather broadcast; the WX numbers have no official standing'),
+        },
         at: [],
         received: 'WX1',
         clause: unitedStatesPlan.edition,
@@ -273,27 +288,60 @@ describe('a channel the plan does not have', () => {
     ]);
   });
 
-  it.each([
-    [unitedStatesPlan, 'ASM 1', 'Channel ASM 1 is not in the United States plan'],
-    [internationalPlan, '42', 'Channel 42 is not in the International plan'],
+  const one = (ship: string) => ({ code: 'channel-frequency-one', params: { ship } });
+  it.each<[ChannelPlan, string, object]>([
+    [unitedStatesPlan, 'ASM 1', {}],
+    [internationalPlan, '42', {}],
     [
       canadaPlan,
       '21',
-      'Channel 21 is not in the Canada plan: by its number ships use 157.050 and coast stations 161.650 MHz; the plan has 21A (157.050 MHz) and 21B (161.650 MHz from the coast only)',
+      {
+        reading: { code: 'channel-by-number-two', params: { ship: '157.050', coast: '161.650' } },
+        there: [
+          { code: 'channel-there', params: { channel: '21A', frequencies: one('157.050') } },
+          {
+            code: 'channel-there',
+            params: {
+              channel: '21B',
+              frequencies: { code: 'channel-frequency-coast', params: { coast: '161.650' } },
+            },
+          },
+        ],
+      },
     ],
     [
       unitedKingdomPlan,
       '07A',
-      'Channel 07A is not in the United Kingdom plan: by its number it is the ship leg of 07 as a single frequency, 156.350 MHz; the plan has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
+      {
+        reading: {
+          code: 'channel-by-number-leg',
+          params: { leg: 'ship', number: '07', ship: '156.350' },
+        },
+        there: [
+          {
+            code: 'channel-there',
+            params: {
+              channel: '07',
+              frequencies: {
+                code: 'channel-frequency-two',
+                params: { ship: '156.350', coast: '160.950' },
+              },
+            },
+          },
+        ],
+      },
     ],
     [
       { ...internationalPlan, name: 'Skerra Sound (invented)', channels: [] },
       '72',
-      'Channel 72 is not in the Skerra Sound (invented) plan: by its number it is 156.625 MHz',
+      { reading: { code: 'channel-by-number-one', params: { ship: '156.625' } } },
     ],
-  ])('is explained by its number', (plan, name, message) =>
-    expect(issuesOf(findChannel(plan, name)).map((issue) => issue.message)).toEqual([message]),
-  );
+  ])('is explained by its number', (plan, name, more) => {
+    const [{ params } = { params: {} }, ...others] = issuesOf(findChannel(plan, name));
+    expect(others).toEqual([]);
+    expect(params).toMatchObject({ channel: name, plan: plan.name, ...more });
+    expect(Object.keys(params ?? {})).toHaveLength(2 + Object.keys(more).length);
+  });
 
   it('is not looked up in what is no plan', () => {
     for (const [plan, given] of [
@@ -301,10 +349,9 @@ describe('a channel the plan does not have', () => {
       [{}, 'an object'],
       ['Canada', "'Canada'"],
     ] as const) {
-      expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toEqual([
+      expect(issuesOf(findChannel(plan as unknown as ChannelPlan, '72'))).toMatchObject([
         {
           code: 'channel-no-plan',
-          message: `Channel plan: expected a plan, as definePlan makes one, got ${given}`,
           at: [],
           expected: 'a plan, as definePlan makes one',
           received: given,

@@ -40,9 +40,9 @@ describe('channels that no call may name, in any waters', () => {
   it('16 for anything but distress, urgency and safety (RR Appendix 18)', () => {
     for (const purpose of ordinary) expect(codeOf('16', purpose)).toBe('channel-distress-and-calling');
     expect(neverAssignable('16', 'safety')).toBeNull();
-    expect(neverAssignable('0016', 'intership-non-commercial')).toEqual({
+    expect(neverAssignable('0016', 'intership-non-commercial')).toMatchObject({
       code: 'channel-distress-and-calling',
-      message: 'Channel 16 is for distress, safety and calling: working talk goes to another channel',
+      params: { channel: '16' },
       at: [],
       received: '16',
       clause: 'RR Appendix 18',

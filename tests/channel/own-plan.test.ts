@@ -75,20 +75,40 @@ describe('a plan written by hand', () => {
     channels: [...internationalPlan.channels, { ...channel, designator: 'X', aliases: [], ...change }],
   });
 
-  it.each<[unknown, readonly (string | number)[]]>([
-    [null, []],
+  const malformed = 'channel-plan-malformed';
+  it.each<[unknown, readonly (string | number)[], string?, object?]>([
+    [null, [], malformed, { rule: 'plan' }],
     ['{"kind":', []],
     [[], []],
-    [{}, ['kind']],
-    [{ ...internationalPlan, channels: 72 }, ['channels']],
-    [{ ...internationalPlan, channels: [null] }, ['channels', 0]],
-    [{ ...internationalPlan, callingChannels: ['99'] }, ['callingChannels']],
+    [{}, ['kind'], 'channel-plan-word', { place: 'kind', accepted: ['channel-plan'] }],
+    [
+      { ...internationalPlan, channels: 72 },
+      ['channels'],
+      malformed,
+      { place: 'channels', rule: 'channels' },
+    ],
+    [
+      { ...internationalPlan, channels: [null] },
+      ['channels', 0],
+      malformed,
+      { place: 'channels[0]', rule: 'channel' },
+    ],
+    [{ ...internationalPlan, callingChannels: ['99'] }, ['callingChannels'], malformed, { rule: 'calling' }],
     [withChannel({ shipKHz: 156.05 }), ['channels', internationalPlan.channels.length, 'shipKHz']],
     [withChannel({ shipKHz: '156050' }), ['channels', internationalPlan.channels.length, 'shipKHz']],
-    [withChannel({ designator: '16' }), ['channels', internationalPlan.channels.length, 'designator']],
+    [
+      withChannel({ designator: '16' }),
+      ['channels', internationalPlan.channels.length, 'designator'],
+      'channel-plan-name-twice',
+      {
+        place: `channels[${internationalPlan.channels.length}].designator`,
+        holder: `channels[${internationalPlan.channels.findIndex(({ designator }) => designator === '16')}]`,
+      },
+    ],
     [
       withChannel({ aliases: ['ais1', 'ais 1'] }),
       ['channels', internationalPlan.channels.length, 'designator'],
+      'channel-plan-name-twice',
     ],
     [
       withChannel({ designator: 'x'.repeat(41) }),
@@ -104,9 +124,9 @@ describe('a plan written by hand', () => {
       ['channels', internationalPlan.channels.length, 'notAssignableReason'],
     ],
     [withChannel({ evidence: {} }), ['channels', internationalPlan.channels.length, 'evidence']],
-  ])('is refused with the place of its fault: %#', (input, at) => {
+  ])('is refused with the place of its fault: %#', (input, at, code = malformed, params = {}) => {
     const result = parsePlan(input);
-    expect(result.ok || result.issues[0]).toMatchObject({ code: 'channel-plan-malformed', at });
+    expect(result.ok || result.issues[0]).toMatchObject({ code, grade: 'error', params, at });
   });
 
   it('with every fault lists twenty of them', () => {
@@ -133,7 +153,7 @@ describe('a plan written by hand', () => {
   it('gives an issue or a TypeError wherever it is used as it is', () => {
     const wrong = { name: 'A', channels: [{ designator: 'P1' }] } as unknown as ChannelPlan;
     for (const result of [findChannel(wrong, 'P1'), channelsAt(wrong, '156.8')]) {
-      expect(result.ok || result.issues[0].code).toBe('channel-no-plan');
+      expect(result.ok || result.issues[0].code).toBe('channel-plan-incomplete');
     }
     for (const use of [
       () => workingChannels(wrong, 'safety'),

@@ -4,6 +4,7 @@ import {
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
+  planText,
   type WorkingPurpose,
 } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
@@ -11,25 +12,20 @@ import { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan } fr
 
 const find = (plan: ChannelPlan, designator: string) => valueOf(findChannel(plan, designator));
 
-/** `[code, channel, purpose, plan, message, clause]`: the one thing that rules the channel out. */
-type Bar = readonly [string, string, WorkingPurpose, ChannelPlan, string, string];
+// Codes and params; the wording is in english/channel.txt.
+
+/** `[code, channel, purpose, plan, params beside the channel, clause]`: the one thing that rules the channel out. */
+type Bar = readonly [string, string, WorkingPurpose, ChannelPlan, object, string];
 
 describe('what rules a channel out, in words and with the clause', () => {
   it.each<Bar>([
-    [
-      'channel-calls-only',
-      '70',
-      'safety',
-      internationalPlan,
-      'Channel 70 carries digital selective calls only, never speech',
-      'RR Appendix 18 note j)',
-    ],
+    ['channel-calls-only', '70', 'safety', internationalPlan, {}, 'RR Appendix 18 note j)'],
     [
       'channel-receive-only',
       'WX1',
       'ship-to-coast',
       unitedStatesPlan,
-      'Channel WX1 is receive only: ships do not transmit on it',
+      { reason: planText('ships do not transmit on it') },
       'US National Weather Service, marine radio page',
     ],
     [
@@ -37,7 +33,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       'AIS 1',
       'intership-commercial',
       internationalPlan,
-      'Channel AIS 1 is not for speech: it carries automatic identification data only',
+      { reason: planText('it carries automatic identification data only') },
       'RR Appendix 18, table',
     ],
     [
@@ -45,7 +41,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '17',
       'intership-commercial',
       unitedStatesPlan,
-      'Channel 17 cannot be proposed in a call: it is reserved to the government',
+      { reason: planText('it is reserved to the government') },
       '47 CFR 80.373(f), as of March 2025',
     ],
     [
@@ -53,7 +49,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '76',
       'ship-to-coast',
       internationalPlan,
-      'Channel 76 cannot be proposed in a call: it guards channel 16 and carries navigation-related port traffic only',
+      { reason: planText('it guards channel 16 and carries navigation-related port traffic only') },
       'RR Appendix 18 note n)',
     ],
     [
@@ -61,7 +57,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '16',
       'intership-non-commercial',
       internationalPlan,
-      'Channel 16 is for distress, safety and calling: working talk goes to another channel',
+      {},
       'RR Appendix 18, unverified',
     ],
     [
@@ -69,7 +65,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '26',
       'intership-navigation',
       internationalPlan,
-      'Channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
+      { coast: '161.900', ship: '157.300' },
       'RR Appendix 18',
     ],
     [
@@ -77,7 +73,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       '72',
       'ship-to-coast',
       unitedKingdomPlan,
-      'Channel 72 is between ships only: no coast station works on it in the United Kingdom plan',
+      { plan: 'United Kingdom' },
       'UK Radiocommunications Agency sheet RA 264',
     ],
     [
@@ -85,7 +81,11 @@ describe('what rules a channel out, in words and with the clause', () => {
       '12',
       'intership-non-commercial',
       internationalPlan,
-      'Channel 12 is not for non-commercial talk between ships in the International plan: port operations and ship movement',
+      {
+        purpose: 'intership-non-commercial',
+        plan: 'International',
+        note: planText('port operations and ship movement'),
+      },
       'RR Appendix 18, table',
     ],
     [
@@ -93,7 +93,12 @@ describe('what rules a channel out, in words and with the clause', () => {
       '06',
       'intership-commercial',
       unitedStatesPlan,
-      'Channel 06 is not for commercial talk between ships in the United States plan: safety between ships, and rescue work with Coast Guard ships and aircraft (for safety traffic only)',
+      {
+        purpose: 'intership-commercial',
+        plan: 'United States',
+        note: planText('safety between ships, and rescue work with Coast Guard ships and aircraft'),
+        caution: planText('for safety traffic only'),
+      },
       '47 CFR 80.373(f), as of March 2025',
     ],
     [
@@ -101,7 +106,11 @@ describe('what rules a channel out, in words and with the clause', () => {
       '77',
       'safety',
       internationalPlan,
-      'Channel 77 is not for distress, urgency and safety traffic in the International plan: talk between ships, its only use',
+      {
+        purpose: 'safety',
+        plan: 'International',
+        note: planText('talk between ships, its only use'),
+      },
       'RR Appendix 18, table',
     ],
     [
@@ -109,7 +118,14 @@ describe('what rules a channel out, in words and with the clause', () => {
       '13',
       'ship-to-coast',
       internationalPlan,
-      'Channel 13 is not for talk between ship and coast in the International plan: safety of navigation, worldwide, chiefly from bridge to bridge; also ship movement and port operations where a national rule says so (for the safety of navigation; other uses by national rule only)',
+      {
+        purpose: 'ship-to-coast',
+        plan: 'International',
+        note: planText(
+          'safety of navigation, worldwide, chiefly from bridge to bridge; also ship movement and port operations where a national rule says so',
+        ),
+        caution: planText('for the safety of navigation; other uses by national rule only'),
+      },
       'RR Appendix 18 note k)',
     ],
     [
@@ -117,14 +133,18 @@ describe('what rules a channel out, in words and with the clause', () => {
       '72',
       'intership-navigation',
       internationalPlan,
-      'Channel 72 is not for the safety of navigation between ships in the International plan: talk between ships, its only use',
+      {
+        purpose: 'intership-navigation',
+        plan: 'International',
+        note: planText('talk between ships, its only use'),
+      },
       'RR Appendix 18, table',
     ],
-  ])('%s: channel %s for %s', (code, designator, purpose, plan, message, clause) =>
-    expect(checkWorkingChannel(find(plan, designator), purpose)).toEqual([
-      { code, message, at: [], received: designator, clause },
-    ]),
-  );
+  ])('%s: channel %s for %s', (code, designator, purpose, plan, params, clause) => {
+    const bars = checkWorkingChannel(find(plan, designator), purpose);
+    expect(bars).toMatchObject([{ code, grade: 'error', at: [], received: designator, clause }]);
+    expect(bars[0]?.params).toEqual({ channel: designator, ...params });
+  });
 
   it('nothing on 16 for safety traffic', () => {
     expect(checkWorkingChannel(find(internationalPlan, '16'), 'safety')).toEqual([]);
@@ -135,28 +155,40 @@ describe('what to mind on a channel that serves, in words and with the clause', 
   it('a caution, more if the channel is for particular reasons only, and a power limit', () => {
     const at: string[] = [];
     const received = '15';
-    expect(checkWorkingChannel(find(internationalPlan, '15'), 'intership-non-commercial')).toEqual([
+    expect(checkWorkingChannel(find(internationalPlan, '15'), 'intership-non-commercial')).toMatchObject([
       {
         code: 'channel-restricted',
-        message: 'Channel 15 in the International plan: normally used by ports or on board',
+        grade: 'check',
+        params: {
+          channel: '15',
+          plan: 'International',
+          caution: planText('normally used by ports or for work on board'),
+        },
         at,
         received,
         clause: 'RR Appendix 18, table',
       },
       {
         code: 'channel-low-power',
-        message:
-          'Channel 15 has a power limit: 1 W radiated on board; elsewhere 25 W unless a national rule says less',
+        grade: 'caution',
+        params: {
+          channel: '15',
+          limit: planText('1 W radiated on board; elsewhere 25 W unless a national rule says less'),
+        },
         at,
         received,
         clause: 'RR Appendix 18 note g)',
       },
     ]);
-    expect(checkWorkingChannel(find(internationalPlan, '06'), 'intership-commercial')).toEqual([
+    expect(checkWorkingChannel(find(internationalPlan, '06'), 'intership-commercial')).toMatchObject([
       {
         code: 'channel-caution',
-        message:
-          'Channel 06 in the International plan: keep it clear for search and rescue, and for ice-breakers and their aircraft',
+        grade: 'caution',
+        params: {
+          channel: '06',
+          plan: 'International',
+          caution: planText('keep it clear for search and rescue, and for ice-breakers and their aircraft'),
+        },
         at,
         received: '06',
         clause: 'RR Appendix 18, table',
@@ -165,9 +197,9 @@ describe('what to mind on a channel that serves, in words and with the clause', 
   });
 
   it('for whom it is, where the purpose does not say so', () => {
-    expect(checkWorkingChannel(find(canadaPlan, '08'), 'safety')[0]).toEqual({
+    expect(checkWorkingChannel(find(canadaPlan, '08'), 'safety')[0]).toMatchObject({
       code: 'channel-restricted',
-      message: 'Channel 08 in the Canada plan: for commercial vessels',
+      params: { channel: '08', plan: 'Canada', caution: planText('for commercial vessels') },
       at: [],
       received: '08',
       clause: 'ISED RBR-2 schedule, unverified',
@@ -175,19 +207,21 @@ describe('what to mind on a channel that serves, in words and with the clause', 
   });
 
   it('the part of the waters, and that the coast station names the channel', () => {
-    expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toEqual([
+    expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toMatchObject([
       {
         code: 'channel-regional',
-        message: 'Channel 08 has this use in part of the waters: both coasts and Lake Winnipeg',
+        grade: 'check',
+        params: { channel: '08', region: planText('both coasts and Lake Winnipeg') },
         at: [],
         received: '08',
         clause: 'ISED RBR-2 schedule, unverified',
       },
     ]);
-    expect(checkWorkingChannel(find(internationalPlan, '01'), 'ship-to-coast')).toEqual([
+    expect(checkWorkingChannel(find(internationalPlan, '01'), 'ship-to-coast')).toMatchObject([
       {
         code: 'channel-coast-names-it',
-        message: 'Channel 01 need not be proposed: a coast station normally chooses the working channel',
+        grade: 'note',
+        params: { channel: '01' },
         at: [],
         received: '01',
         clause: 'ITU-R M.541-11, unverified',
@@ -201,8 +235,8 @@ describe('what to mind on a channel that serves, in words and with the clause', 
       powerLimitW,
       powerRule: null,
     });
-    expect(checkWorkingChannel(limited(5), 'intership-commercial').map((notice) => notice.message)).toEqual([
-      'Channel 72 has a power limit: 5 W',
+    expect(checkWorkingChannel(limited(5), 'intership-commercial')).toMatchObject([
+      { code: 'channel-low-power', params: { channel: '72', limit: '5 W' } },
     ]);
     expect(checkWorkingChannel(limited(25), 'intership-commercial')).toEqual([]);
   });

@@ -4,6 +4,7 @@ import {
   type ChannelPlan,
   checkWorkingChannel,
   findChannel,
+  planText,
   type WorkingPurpose,
   workingChannels,
 } from '../../src/channel/index.ts';
@@ -27,11 +28,11 @@ const purposes: readonly WorkingPurpose[] = [
 ];
 const ranking = (given: ChannelPlan | readonly ChannelPlan[], purpose: WorkingPurpose) =>
   workingChannels(given, purpose).ranked.map((entry) => entry.designator);
-const reasonAgainst = (
+const barAgainst = (
   given: ChannelPlan | readonly ChannelPlan[],
   purpose: WorkingPurpose,
   designator: string,
-) => workingChannels(given, purpose).ruledOut.find((entry) => entry.designator === designator)?.reason;
+) => workingChannels(given, purpose).ruledOut.find((entry) => entry.designator === designator)?.notices[0];
 const codes = (plan: ChannelPlan, designator: string, purpose: WorkingPurpose) =>
   checkWorkingChannel(valueOf(findChannel(plan, designator)), purpose).map((notice) => notice.code);
 /** Every choice of one plan or more, each with every other. */
@@ -101,9 +102,9 @@ describe('talk between two ships', () => {
       expect(ranking(plan, 'intership-non-commercial').indexOf('06')).toBeGreaterThan(0);
       expect(codes(plan, '06', 'intership-non-commercial')).toContain('channel-caution');
     }
-    expect(reasonAgainst(unitedStatesPlan, 'intership-non-commercial', '06')).toContain(
-      'safety traffic only',
-    );
+    expect(barAgainst(unitedStatesPlan, 'intership-non-commercial', '06')?.params).toMatchObject({
+      caution: planText('for safety traffic only'),
+    });
   });
 
   it('never holds a two-frequency channel: the other ship listens on the coast side', () => {
@@ -114,36 +115,71 @@ describe('talk between two ships', () => {
         }
       }
     }
-    expect(reasonAgainst(internationalPlan, 'intership-non-commercial', '26')).toBe(
-      'Channel 26 has two frequencies: the other ship listens on the coast side, 161.900 MHz, and does not hear a ship on 157.300 MHz',
-    );
+    expect(barAgainst(internationalPlan, 'intership-non-commercial', '26')).toMatchObject({
+      code: 'channel-two-frequency',
+      params: { coast: '161.900', ship: '157.300' },
+    });
   });
 
-  it('gives a plain reason against every other channel', () => {
-    const against = (designator: string, plan = internationalPlan) =>
-      reasonAgainst(plan, 'intership-non-commercial', designator);
-    expect(against('70')).toBe('Channel 70 carries digital selective calls only, never speech');
-    expect(against('16')).toContain('distress, safety and calling');
-    expect(against('75')).toContain('guards channel 16');
-    expect(against('AIS 1')).toContain('automatic identification data only');
-    expect(against('2078')).toContain('receive only');
-    expect(against('13')).toContain('for the safety of navigation; other uses by national rule only');
-    expect(against('17', unitedStatesPlan)).toContain('reserved to the government');
-    expect(against('WX1', unitedStatesPlan)).toContain('receive only');
-    expect(against('M', unitedKingdomPlan)).toContain('marinas and clubs');
-    expect(against('1022', unitedStatesPlan)).toContain('only to talk with the Coast Guard');
+  it.each([
+    [internationalPlan, '70', 'channel-calls-only', {}],
+    [internationalPlan, '16', 'channel-distress-and-calling', {}],
+    [
+      internationalPlan,
+      '75',
+      'channel-not-to-be-named',
+      { reason: 'it guards channel 16 and carries navigation-related port traffic only' },
+    ],
+    [
+      internationalPlan,
+      'AIS 1',
+      'channel-data-only',
+      { reason: 'it carries automatic identification data only' },
+    ],
+    [internationalPlan, '2078', 'channel-receive-only', {}],
+    [
+      internationalPlan,
+      '13',
+      'channel-not-intership',
+      { caution: 'for the safety of navigation; other uses by national rule only' },
+    ],
+    [unitedStatesPlan, '17', 'channel-reserved', { reason: 'it is reserved to the government' }],
+    [unitedStatesPlan, 'WX1', 'channel-receive-only', { reason: 'ships do not transmit on it' }],
+    [
+      unitedKingdomPlan,
+      'M',
+      'channel-not-to-be-named',
+      { reason: 'it is for ships to marinas and clubs, and it has no digits for a call' },
+    ],
+    [unitedStatesPlan, '1022', 'channel-not-intership', { caution: 'only to talk with the Coast Guard' }],
+  ])('gives a plain reason against every other channel: %#', (plan, designator, code, texts) => {
+    const bar = barAgainst(plan, 'intership-non-commercial', designator);
+    const params = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, planText(text)]));
+    expect(bar).toMatchObject({ code, grade: 'error', params: { channel: designator, ...params } });
   });
 
   it('says where the same number means something else', () => {
     const both = [internationalPlan, unitedStatesPlan];
-    expect(reasonAgainst(both, 'intership-commercial', '1007')).toBe(
-      'Channel 1007 is not the same in the International plan, which has 07 (ships on 156.350 and coast stations on 160.950 MHz)',
-    );
-    expect(reasonAgainst(both, 'intership-non-commercial', '77')).toContain('with pilots only');
-    expect(reasonAgainst(both, 'intership-non-commercial', '15')).toContain('receive only');
+    expect(barAgainst(both, 'intership-commercial', '1007')).toMatchObject({
+      code: 'channel-meaning-differs',
+      params: {
+        channel: '1007',
+        plan: 'International',
+        other: '07',
+        frequencies: {
+          code: 'channel-frequency-two',
+          params: { ship: '156.350', coast: '160.950' },
+        },
+      },
+    });
+    expect(barAgainst(both, 'intership-non-commercial', '77')).toMatchObject({
+      code: 'channel-not-intership',
+      params: { plan: 'United States', caution: planText('with pilots only') },
+    });
+    expect(barAgainst(both, 'intership-non-commercial', '15')?.code).toBe('channel-receive-only');
     expect(
-      reasonAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '1078'),
-    ).toContain('United Kingdom plan');
+      barAgainst([unitedStatesPlan, unitedKingdomPlan], 'intership-non-commercial', '1078')?.params,
+    ).toMatchObject({ plan: 'United Kingdom' });
   });
 });
 
@@ -199,7 +235,7 @@ describe('other purposes', () => {
     const entry = ranked.find(({ designator }) => designator === '26');
     expect(entry?.notices.map((notice) => notice.code)).toContain('channel-coast-names-it');
     expect(entry?.fitness).toBe('restricted');
-    expect(reasonAgainst(internationalPlan, 'ship-to-coast', '72')).toContain('between ships only');
+    expect(barAgainst(internationalPlan, 'ship-to-coast', '72')?.code).toBe('channel-ships-only');
     expect(ranking(unitedKingdomPlan, 'ship-to-coast')).toContain('80');
     expect(ranking(unitedStatesPlan, 'ship-to-coast')).toContain('1022');
   });
@@ -230,6 +266,14 @@ describe('an answer under two plans', () => {
       reason:
         'International: between ships and port operations; search and rescue and pollution control in Europe and Canada (may be a port or rescue channel where you are); ' +
         `United States: ${channels[1]?.note} (${channels[1]?.caution})`,
+      code: 'channel-serves',
+      params: {
+        reasons: channels.map(({ plan, note, caution }) => ({
+          code: 'channel-use',
+          params: { plan, note: planText(note), caution: planText(caution ?? '') },
+          message: `${plan}: ${note} (${caution})`,
+        })),
+      },
       notices: channels.flatMap((channel) => checkWorkingChannel(channel, 'intership-non-commercial')),
     });
     expect(ranked[0]?.reason).toBe(
@@ -240,26 +284,31 @@ describe('an answer under two plans', () => {
   it('gives a channel that does not serve with all that speaks against it', () => {
     const ruledOut = (designator: string) =>
       workingChannels(both, 'ship-to-coast').ruledOut.find((entry) => entry.designator === designator);
-    const message = 'Channel 01 is not the same in the United States plan, which has 1001 (156.050 MHz)';
-    expect(ruledOut('01')).toEqual({
+    expect(ruledOut('01')?.reason).toBe(ruledOut('01')?.notices[0].message);
+    expect(ruledOut('01')).toMatchObject({
       kind: 'ruled-out-channel',
       designator: '01',
       channels: [find(internationalPlan, '01')],
-      reason: message,
       notices: [
         {
           code: 'channel-meaning-differs',
-          message,
+          grade: 'error',
+          params: {
+            channel: '01',
+            plan: 'United States',
+            other: '1001',
+            frequencies: { code: 'channel-frequency-one', params: { ship: '156.050' } },
+          },
           at: [],
           received: '01',
           clause: unitedStatesPlan.edition,
         },
       ],
     });
-    expect(ruledOut('60')?.notices).toEqual([
+    expect(ruledOut('60')?.notices).toMatchObject([
       {
         code: 'channel-not-in-plan',
-        message: 'Channel 60 is not in the United States plan',
+        params: { channel: '60', plan: 'United States' },
         at: [],
         received: '60',
         clause: unitedStatesPlan.edition,

@@ -1,0 +1,34 @@
+import type { CodedText } from '../result/index.ts';
+
+/**
+ * A text of a plan or channel as `translate` of `seahail/locale` takes it: a `note`, `region`, `caution`, `powerRule`,
+ * `notAssignableReason`, `selectiveCallRule`, the `when` of a power limit, or one of the `cautions` and `rules` of a
+ * plan.
+ *
+ * The code is made of the English text. So a text of your own, or one that was changed, has no translation and stays
+ * English: no translation can say what the plan no longer says.
+ *
+ * @param text - the text as the plan has it
+ * @returns the text with its code
+ *
+ * @example
+ * ```ts
+ * import { findChannel, planText } from 'seahail/channel';
+ * import { internationalPlan } from 'seahail/channel/international';
+ * import { translate } from 'seahail/locale';
+ * import { german } from 'seahail/locale/de';
+ *
+ * const found = findChannel(internationalPlan, '08');
+ * if (found.ok) console.log(translate(planText(found.value.note), german).text); // nur Verkehr zwischen Schiffen
+ * ```
+ */
+export function planText(text: string): CodedText {
+  return {
+    code: `channel-text-${text
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/-$/, '')}`,
+    params: {},
+    message: text,
+  };
+}
