@@ -1,5 +1,5 @@
 import { type Call, type CallFields, encodeFields } from '../call/index.ts';
-import { type FieldName, fieldForms } from '../call/internal.ts';
+import { type FieldName, fieldTerms } from '../call/internal.ts';
 import { errorCheckOf } from './error-check.ts';
 import { charactersFromSets, expansionSymbols } from './expansion.ts';
 import { encodeCharacters, headOf } from './information.ts';
@@ -74,7 +74,7 @@ function requireComplete(fields: CallFields): void {
   const { format, position, time, subsequent } = fields;
   const lacking = [
     ...NEEDED.filter((name) => fields[name] === null && (headOf(format) ?? NEEDED).includes(name)).map(
-      (name) => fieldForms[name].label.toLowerCase(),
+      (name) => fieldTerms[`call-field.${name}`].toLowerCase(),
     ),
     // With nothing in their place, what follows would be read as the position or the time.
     position === null && (time !== null || subsequent !== null) ? 'position' : null,

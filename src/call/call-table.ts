@@ -81,7 +81,7 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     const exact = sameFields(composed, fields);
     const notices =
       !exact && isMooredVesselAlarm({ ...call, asReceived: fields })
-        ? [mooredVesselNotice]
+        ? [mooredVesselNotice()]
         : compositionNotices(row, fields, exact ? null : composed);
     return { call, notices, exact };
   }

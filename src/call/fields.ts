@@ -95,8 +95,6 @@ export type FieldName = keyof CallFields;
 
 /** What a field is made of. */
 export interface FieldForm {
-  /** Its usual name. */
-  readonly label: string;
   /** One symbol, a row of them, a symbol that is there or not, or the sets of an expansion. */
   readonly holds: 'symbol' | 'symbols' | 'flag' | 'sets';
   /** How many symbols it takes on the air on VHF, where that is always the same. */
@@ -111,29 +109,28 @@ export interface FieldForm {
  * Source: ITU-R M.493-16 Annex 1; the format specifier is sent twice.
  */
 export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
-  format: { label: 'Format specifier', holds: 'symbol', length: 2, table: formatSpecifiers },
-  address: { label: 'Address', holds: 'symbols', length: 5 },
-  category: { label: 'Category', holds: 'symbol', length: 1, table: categories },
-  self: { label: 'Self-identification', holds: 'symbols', length: 5 },
-  telecommand1: { label: 'First telecommand', holds: 'symbol', length: 1, table: firstTelecommands },
-  telecommand2: { label: 'Second telecommand', holds: 'symbol', length: 1, table: secondTelecommands },
-  distressed: { label: 'Ship in distress', holds: 'symbols', length: 5 },
-  nature: { label: 'Nature of distress', holds: 'symbol', length: 1, table: natures },
-  receive: { label: 'First frequency or channel element', holds: 'symbols', length: 3 },
-  transmit: { label: 'Second frequency or channel element', holds: 'symbols', length: 3 },
-  telephone: { label: 'Telephone number', holds: 'symbols' },
-  header: { label: 'Header of the position', holds: 'flag', length: 1 },
-  position: { label: 'Position', holds: 'symbols', length: 5 },
-  time: { label: 'Time of the position', holds: 'symbols', length: 2 },
+  format: { holds: 'symbol', length: 2, table: formatSpecifiers },
+  address: { holds: 'symbols', length: 5 },
+  category: { holds: 'symbol', length: 1, table: categories },
+  self: { holds: 'symbols', length: 5 },
+  telecommand1: { holds: 'symbol', length: 1, table: firstTelecommands },
+  telecommand2: { holds: 'symbol', length: 1, table: secondTelecommands },
+  distressed: { holds: 'symbols', length: 5 },
+  nature: { holds: 'symbol', length: 1, table: natures },
+  receive: { holds: 'symbols', length: 3 },
+  transmit: { holds: 'symbols', length: 3 },
+  telephone: { holds: 'symbols' },
+  header: { holds: 'flag', length: 1 },
+  position: { holds: 'symbols', length: 5 },
+  time: { holds: 'symbols', length: 2 },
   subsequent: {
-    label: 'Type of subsequent communication',
     holds: 'symbol',
     length: 1,
     table: firstTelecommands,
   },
-  rest: { label: 'Rest of the message', holds: 'symbols' },
-  end: { label: 'End of sequence', holds: 'symbol', table: endsOfSequence },
-  expansion: { label: 'Expansion', holds: 'sets' },
+  rest: { holds: 'symbols' },
+  end: { holds: 'symbol', table: endsOfSequence },
+  expansion: { holds: 'sets' },
 };
 
 /** The names of all fields. */

@@ -94,7 +94,3 @@ export type { SpokenStation, StationNames } from './station-names.ts';
 export type { Caution } from './describe/cautions.ts';
 export { describeCall } from './describe/describe-call.ts';
 export type { CallDescription } from './describe/field-rows.ts';
-
-// Every code of a notice of this module.
-
-export { CALL_ISSUE_CODES } from './issue-code.ts';

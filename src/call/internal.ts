@@ -31,4 +31,6 @@ export {
   nameOfSymbol,
   symbolOfName,
 } from './symbol.ts';
-export { type CallTexts, callTerms, categoryTerms } from './terms.ts';
+export { callTerms, categoryTerms, fieldTerms, voiceTerms } from './terms.ts';
+export type { CallTexts } from './texts.ts';
+export { answerTexts, cautionTexts, checkTexts, receivedTexts } from './texts.ts';

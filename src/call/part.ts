@@ -1,3 +1,4 @@
+import type { TermOf } from '../result/internal.ts';
 import type { Call } from './call.ts';
 import { type ChannelElements, channelFields, NO_CHANNEL, readChannel } from './element/channel-symbols.ts';
 import type { Expansion } from './element/expansion.ts';
@@ -5,6 +6,7 @@ import { identityOf, identitySymbols, UNKNOWN_SHIP } from './element/identity-sy
 import { positionOf, positionSymbols, timeOf, timeSymbols } from './element/place-symbols.ts';
 import { telephoneOf, telephoneSymbols } from './element/telephone-number.ts';
 import type { CallFields, DraftFields, FieldName, Symbols } from './fields.ts';
+import { noSymbols } from './no-symbols.ts';
 import {
   type Category,
   categories,
@@ -20,6 +22,7 @@ import {
   symbolOfName,
   type UnknownSymbol,
 } from './symbol.ts';
+import type { checkTexts } from './texts.ts';
 
 /** The properties of a kind of call that its message carries. */
 export type MessageProperty<Any = Call> = Any extends unknown
@@ -29,8 +32,11 @@ export type MessageProperty<Any = Call> = Any extends unknown
 /** The properties of a call by name, while it is read or written. */
 export type Properties = Record<string, unknown>;
 
-/** What a property holds: in words, and whether a value is of that type. */
-export type ValueType = readonly [expected: string, fits: (value: unknown) => boolean];
+/** What a property holds: the term for it, and whether a value is of that type. */
+export type ValueType = readonly [
+  expected: TermOf<typeof checkTexts, 'value-type'>,
+  fits: (value: unknown) => boolean,
+];
 
 /** What a row says of its category and first telecommand, the usual one first. */
 export interface FixedBy {
@@ -52,8 +58,8 @@ export interface Part<Name extends string = string> {
   readonly fixed?: (row: FixedBy) => Partial<CallFields>;
 }
 
-export const TEXT: ValueType = ['text or null', (value) => value === null || typeof value === 'string'];
-export const RECORD_IF_ANY: ValueType = ['an object', (value) => value === undefined || isRecord(value)];
+export const TEXT: ValueType = ['text-or-null', (value) => value === null || typeof value === 'string'];
+export const RECORD_IF_ANY: ValueType = ['object', (value) => value === undefined || isRecord(value)];
 const nothing = (): void => {};
 
 export function isRecord(value: unknown): value is Readonly<Properties> {
@@ -197,12 +203,12 @@ export const POSITION: Part<'position'> = /* @__PURE__ */ property(
   (symbols, { fraction }) => positionOf(symbols, fraction),
   positionSymbols,
   [
-    'a reported position or null',
+    'position',
     (value) => value === null || (isRecord(value) && isRecord(value.latitude) && isRecord(value.longitude)),
   ],
 );
 export const TIME: Part<'time'> = /* @__PURE__ */ property('time', 'time', timeOf, timeSymbols, [
-  'an hour and a minute, or null',
+  'time',
   (value) => value === null || isRecord(value),
 ]);
 export const SUBSEQUENT: Part<'subsequent'> = /* @__PURE__ */ named(
@@ -250,8 +256,7 @@ export const END: Part<'end'> = {
     into.end = (Object.keys(ENDS) as (keyof typeof ENDS)[]).find((each) => ENDS[each] === name) ?? 'request';
   },
   write: ({ end }, into) => {
-    if (!Object.hasOwn(ENDS, String(end)))
-      throw new RangeError(`end: expected one of ${Object.keys(ENDS).join(', ')}, got '${end}'`);
+    if (!Object.hasOwn(ENDS, String(end))) throw noSymbols('end', `'${end}'`);
     into.end = symbolOfName(endsOfSequence, ENDS[end as keyof typeof ENDS]);
   },
 };

@@ -6,6 +6,8 @@
  * values are kept, so that what a radio of an older edition sends still has its name.
  */
 
+import { noSymbols } from './no-symbols.ts';
+
 /** A value the tables do not name, kept as received: `'symbol-107'`. */
 export type UnknownSymbol = `symbol-${number}`;
 
@@ -250,6 +252,16 @@ export function nameOfSymbol<Name extends string>(
   return `symbol-${symbol}`;
 }
 
+/** Whether a second telecommand is a reason for being unable to comply. */
+export function isReason(name: string | null): name is Reason {
+  return reasons.rows.some((row) => row[1] === name);
+}
+
+/** Whether a name is that of a symbol that its table does not have. */
+export function isUnknown(name: string): name is UnknownSymbol {
+  return name.startsWith('symbol-');
+}
+
 /** Whether a table names a symbol. */
 export function isNamed(table: SymbolTable<string>, symbol: number): boolean {
   for (const row of table.rows) if (row[0] === symbol) return true;
@@ -272,7 +284,8 @@ export function symbolOfName<Name extends string>(
   const symbol = /^symbol-(\d{1,3})$/.exec(name)?.[1];
   if (symbol === undefined || Number(symbol) > 127) {
     const names = table.rows.map(([, each]) => each).join(', ');
-    throw new RangeError(`${table.field}: expected one of ${names}, got '${name}'`);
+    const error = new RangeError(`${table.field}: expected one of ${names}, got '${name}'`);
+    throw noSymbols('name', `'${name}'`, error);
   }
   return Number(symbol);
 }

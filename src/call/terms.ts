@@ -1,9 +1,53 @@
-import type { UnknownSymbol } from './symbol.ts';
+/** The fields of a call, as the tables of ITU-R M.493 name them. */
+export const fieldTerms = {
+  'call-field.format': 'Format specifier',
+  'call-field.address': 'Address',
+  'call-field.category': 'Category',
+  'call-field.self': 'Self-identification',
+  'call-field.telecommand1': 'First telecommand',
+  'call-field.telecommand2': 'Second telecommand',
+  'call-field.distressed': 'Ship in distress',
+  'call-field.nature': 'Nature of distress',
+  'call-field.receive': 'First frequency or channel element',
+  'call-field.transmit': 'Second frequency or channel element',
+  'call-field.telephone': 'Telephone number',
+  'call-field.header': 'Header of the position',
+  'call-field.position': 'Position',
+  'call-field.time': 'Time of the position',
+  'call-field.subsequent': 'Type of subsequent communication',
+  'call-field.rest': 'Rest of the message',
+  'call-field.end': 'End of sequence',
+  'call-field.expansion': 'Expansion',
+} as const;
+
+/** Where distress traffic is spoken. */
+export const voiceTerms = {
+  'distress-voice.vhf': 'on channel 16',
+  'distress-voice.mf-hf': 'on the voice distress frequency of the band (2182 kHz for calls on 2187.5 kHz)',
+} as const;
+
+/** What each value of a call has to be, so that it has symbols; with what was got, this is what a composer throws. */
+export const valueTerms = {
+  'call-value.identity': 'identity: expected nine digits',
+  'call-value.channel': "channel: expected two to four digits such as '06' or '1022'",
+  'call-value.frequency': 'frequency: expected six or eight digits',
+  'call-value.telephone': 'telephone number: expected 1 to 16 digits',
+  'call-value.time': 'time: expected an hour 0–23 and a minute 0–59',
+  'call-value.position': 'position: expected degrees and minutes within their ranges',
+  'call-value.area': 'area: expected degrees and sides within their ranges',
+  'call-value.source': 'source of the fix: expected six digits',
+  'call-value.course': 'course: expected 0 to 359.9',
+  'call-value.speed': 'speed: expected 0 to 999.9',
+  'call-value.persons': 'persons on board: expected 0 to 9999',
+  'call-value.area-minutes': 'minutes of the area: expected 0 to 59.99',
+  'call-value.end': 'end: expected one of request, answer, end',
+  'call-value.name': 'name of a symbol: expected one of the tables, or symbol- and its number',
+} as const;
 
 /** Categories, apart because the notices about what was received need no other words. */
 export const categoryTerms = {
   'category.routine': 'routine',
-  'category.acs': "automatic connection system (older sets: ship's business)",
+  'category.acs': 'automatic connection system',
   'category.safety': 'safety',
   'category.urgency': 'urgency',
   'category.distress': 'distress',
@@ -24,17 +68,17 @@ export const callTerms = {
   'nature.piracy': 'piracy or armed attack',
   'nature.man-overboard': 'man overboard',
   'nature.epirb-emission': 'signal of an emergency beacon',
-  // Second telecommands, the reasons for being unable to comply first.
-  'second-telecommand.no-reason': 'no reason given',
-  'second-telecommand.switching-centre-congested': 'switching centre congested',
-  'second-telecommand.busy': 'busy',
-  'second-telecommand.queue': 'waiting in a queue',
-  'second-telecommand.station-barred': 'station barred',
-  'second-telecommand.no-operator': 'no operator available',
-  'second-telecommand.operator-unavailable': 'operator unavailable for the moment',
-  'second-telecommand.equipment-disabled': 'equipment out of order',
-  'second-telecommand.channel-unusable': 'cannot use the channel proposed',
-  'second-telecommand.mode-unusable': 'cannot use the mode proposed',
+  // Second telecommands: reasons for being unable to comply, and others.
+  'reason.no-reason': 'no reason given',
+  'reason.switching-centre-congested': 'switching centre congested',
+  'reason.busy': 'busy',
+  'reason.queue': 'waiting in a queue',
+  'reason.station-barred': 'station barred',
+  'reason.no-operator': 'no operator available',
+  'reason.operator-unavailable': 'operator unavailable for the moment',
+  'reason.equipment-disabled': 'equipment out of order',
+  'reason.channel-unusable': 'cannot use the channel proposed',
+  'reason.mode-unusable': 'cannot use the mode proposed',
   'second-telecommand.neutral-craft': 'craft of a State not party to an armed conflict',
   'second-telecommand.medical-transport': 'medical transport',
   'second-telecommand.pay-phone': 'public telephone',
@@ -96,16 +140,3 @@ export const callTerms = {
   'end-of-sequence.acknowledgement': 'this is an answer',
   'end-of-sequence.end-of-sequence': 'no answer is requested',
 } as const;
-
-/** All texts of this module. */
-export type CallTexts = { readonly terms: typeof callTerms & typeof categoryTerms };
-
-/** The word for a name of a field, or the number of a symbol without one. */
-export function inWords<Group extends string, Name extends string>(
-  terms: Readonly<Record<`${Group}.${Name}`, string>>,
-  group: Group,
-  name: Name | UnknownSymbol,
-): string {
-  const key = `${group}.${name}` as `${Group}.${Name}`;
-  return Object.hasOwn(terms, key) ? terms[key] : name.replace('symbol-', 'symbol ');
-}

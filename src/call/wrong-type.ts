@@ -1,23 +1,17 @@
+import type { Notice } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { kinds } from './kinds.ts';
 import { isRecord, type Properties, RECORD_IF_ANY, TEXT, type ValueType } from './part.ts';
-
-/** A value of another type than a call holds in that place. */
-export interface WrongType {
-  /** Names from the call down to the value; empty for the call itself. */
-  readonly at: readonly string[];
-  /** `<Subject>: expected <what>, got <what>`, without a full stop. */
-  readonly message: string;
-}
+import { checkNotice } from './texts.ts';
 
 /**
  * The first value of a call that is of another type than calls hold, `null` when there is none. It looks at types alone,
  * as a compiler would: whether a value has symbols is seen when it is encoded.
  */
-export function wrongType(call: unknown): WrongType | null {
-  if (!isRecord(call)) return wrong([], 'a call', call);
+export function wrongType(call: unknown): Notice | null {
+  if (!isRecord(call)) return wrong([], 'call', call);
   if (call.kind !== 'unrecognised-call' && !kinds.some(({ kind }) => kind === call.kind))
-    return wrong(['kind'], 'one of the kinds of call', call.kind);
+    return wrong(['kind'], 'kind', call.kind);
   return (
     wrongAddress(call.to, call.kind === 'unrecognised-call') ??
     mistyped(call, [], TYPES) ??
@@ -29,9 +23,9 @@ export function wrongType(call: unknown): WrongType | null {
 type Types = Readonly<Record<string, ValueType>>;
 
 const TEXT_IF_ANY: ValueType = ['text', (value) => value === undefined || typeof value === 'string'];
-const NUMBER_IF_ANY: ValueType = ['a number', (value) => value === undefined || typeof value === 'number'];
+const NUMBER_IF_ANY: ValueType = ['number', (value) => value === undefined || typeof value === 'number'];
 const NUMBERS_IF_ANY: ValueType = [
-  'a list of numbers',
+  'numbers',
   (value) => value === undefined || (Array.isArray(value) && value.every((each) => typeof each === 'number')),
 ];
 
@@ -57,30 +51,33 @@ const EXPANSION: Types = {
 
 const ADDRESS_KINDS: readonly unknown[] = ['station', 'group', 'area', 'all-ships', 'all-stations'];
 
-function wrongAddress(to: unknown, mayBeNull: boolean): WrongType | null {
+function wrongAddress(to: unknown, mayBeNull: boolean): Notice | null {
   if (to === null && mayBeNull) return null;
-  if (!isRecord(to)) return wrong(['to'], 'an address', to);
-  if (!ADDRESS_KINDS.includes(to.kind)) return wrong(['to', 'kind'], 'one of the kinds of address', to.kind);
+  if (!isRecord(to)) return wrong(['to'], 'address', to);
+  if (!ADDRESS_KINDS.includes(to.kind)) return wrong(['to', 'kind'], 'address-kind', to.kind);
   if (to.kind === 'area' && to.area !== null && !(isRecord(to.area) && isRecord(to.area.north)))
-    return wrong(['to', 'area'], 'a geographic area or null', to.area);
+    return wrong(['to', 'area'], 'area', to.area);
   return mistyped(to, ['to'], { mmsi: TEXT });
 }
 
-function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): WrongType | null {
+function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): Notice | null {
   for (const [name, [expected, fits]] of Object.entries(types))
     if (Object.hasOwn(record, name) && !fits(record[name]))
       return wrong([...at, name], expected, record[name]);
   return null;
 }
 
-function wrong(at: readonly string[], expected: string, value: unknown): WrongType {
-  const name = at.length === 0 ? 'call' : at.join('.');
-  return { at, message: `${name}: expected ${expected}, got ${given(value)}` };
+function wrong(at: readonly string[], type: ValueType[0], value: unknown): Notice {
+  const path = at.length === 0 ? 'call' : at.join('.');
+  return checkNotice('call-value-type', { path, type }, { at, received: given(value), clause: ANNEX });
 }
 
-/** A value in a message: short, whatever it is. */
+/** The clause that says which values a call holds. */
+export const ANNEX = 'ITU-R M.493-16 Annex 1';
+
+/** A value in a message: short, whatever it is, and the same in every language. */
 export function given(value: unknown): string {
   if (typeof value === 'string') return quote(value);
   if (typeof value === 'number' || typeof value === 'boolean' || value == null) return String(value);
-  return Array.isArray(value) ? 'a list' : `a value of type ${typeof value}`;
+  return Array.isArray(value) ? 'array' : typeof value;
 }

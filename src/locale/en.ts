@@ -4,7 +4,7 @@
  *
  * @packageDocumentation
  */
-import { callTerms, categoryTerms } from '../call/internal.ts';
+import { answerTexts, cautionTexts, checkTexts, receivedTexts } from '../call/internal.ts';
 import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import { faultTexts as networkFaultTexts, networkTexts } from '../network/internal.ts';
@@ -17,7 +17,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   result: [{ terms: givenTerms }],
   identity: [parseTexts, fieldTexts],
   channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
-  call: [{ terms: callTerms }, { terms: categoryTerms }],
+  call: [receivedTexts, checkTexts, cautionTexts, answerTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],
 };

@@ -23,6 +23,7 @@ import {
   decodeFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+import { saying } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const own = '232999142';
@@ -46,32 +47,31 @@ const service = composeAutomaticServiceCall({ from: friend, to: own, telephone: 
 describe('why no selective call answers', () => {
   const ashore: AnsweringStation = { own: coast, designated: true };
   const many = {
-    reason: 'a call to many has no DSC answer: listen on the channel that it gives',
+    code: 'call-no-answer-to-many',
     clause: 'ITU-R M.493-16 tables A1-4.5, A1-4.6 and A1-4.8',
   };
   const ends = {
-    reason: 'it ends an alert or relay and has no answer: keep watch on channel 16',
+    code: 'call-no-answer-distress-end',
     clause: '47 CFR 80.1121',
   };
   const answers = {
-    reason: 'the call is itself an answer',
+    code: 'call-no-answer-is-answer',
     clause: 'ITU-R M.493-16 Annex 1, end of sequence',
   };
   const nobody = {
-    reason: 'the call does not say which station sent it',
+    code: 'call-no-answer-sender',
     clause: 'ITU-R M.493-16 Annex 1, self-identification',
   };
   const unknownRelay = {
-    reason: 'the relay does not say who sent it or which vessel it is about',
+    code: 'call-no-answer-relay-sender',
     clause: 'ITU-R M.493-16 table A1-4.4',
   };
-  const cases: Record<string, readonly [Call, AnsweringStation, { reason: string; clause: string }]> = {
+  const cases: Record<string, readonly [Call, AnsweringStation, { code: string; clause: string }]> = {
     'an alert, heard by a ship': [
       alert,
       { own },
       {
-        reason:
-          'a DSC acknowledgement stops the repeats of an alert and is left to the coastguard: keep watch on channel 16. If nobody acknowledges within 5 minutes, acknowledge by voice when near and pass the distress on to a coast station by any means',
+        code: 'call-no-answer-ship-alert',
         clause: 'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)',
       },
     ],
@@ -79,7 +79,7 @@ describe('why no selective call answers', () => {
       { ...alert, from: null },
       ashore,
       {
-        reason: 'the alert does not say which vessel sent it',
+        code: 'call-no-answer-alert-sender',
         clause: 'ITU-R M.493-16 table A1-4.2',
       },
     ],
@@ -87,7 +87,7 @@ describe('why no selective call answers', () => {
       { ...alert, from: '002320014' },
       ashore,
       {
-        reason: 'the alert does not say which vessel sent it',
+        code: 'call-no-answer-alert-sender',
         clause: 'ITU-R M.493-16 table A1-4.2',
       },
     ],
@@ -95,7 +95,7 @@ describe('why no selective call answers', () => {
       composeDistressRelay({ from: coast, about: alert }),
       { own },
       {
-        reason: 'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
+        code: 'call-no-answer-ship-relay',
         clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
       },
     ],
@@ -122,12 +122,12 @@ describe('why no selective call answers', () => {
     'an answer of the telephone service': [
       { ...service, end: 'answer' },
       { own },
-      { reason: 'the call is itself an answer', clause: 'ITU-R M.493-16 table A1-4.9' },
+      { code: 'call-no-answer-is-answer', clause: 'ITU-R M.493-16 table A1-4.9' },
     ],
     'a call for another station': [
       hail,
       { own: bounty },
-      { reason: 'the call is for another station', clause: 'ITU-R M.493-16 Annex 1, address' },
+      { code: 'call-no-answer-other', clause: 'ITU-R M.493-16 Annex 1, address' },
     ],
     'a call from nobody': [{ ...hail, from: null }, { own }, nobody],
     'a test under the identity of a group': [
@@ -138,12 +138,12 @@ describe('why no selective call answers', () => {
     'what fits no kind of call': [
       decodeFields({ ...emptyFields, format: 113 }).call,
       { own },
-      { reason: 'the call was not understood', clause: 'ITU-R M.493-16 Annex 1' },
+      { code: 'call-no-answer-not-understood', clause: 'ITU-R M.493-16 Annex 1' },
     ],
   };
 
   it.each(Object.entries(cases))('%s', (_, [call, station, none]) => {
-    expect(answersTo(call, station)).toEqual({ answers: [], none });
+    expect(answersTo(call, station)).toMatchObject({ answers: [], none: { ...none, params: {} } });
   });
 });
 
@@ -151,14 +151,14 @@ describe('each answer says what it means, and by which table', () => {
   const first = (call: Call, station: AnsweringStation) => {
     const { answers, none } = answersTo(call, station);
     expect(none).toBeNull();
-    return answers.map(({ meaning, label, clause }) => [meaning, label, clause])[0];
+    return answers.map((each) => [each.meaning, saying(each), each.clause])[0];
   };
   const table = (row: string) => `ITU-R M.493-16 Annex 1 ${row}, unverified`;
 
   it('to a call, with its channel where it names one', () => {
-    expect(first(hail, { own })).toEqual(['able', 'Able, on channel 72', table('tables A1-4.7 and A1-4.9')]);
-    expect(first({ ...hail, channel: null }, { own })?.[1]).toBe('Able');
-    expect(first(service, { own })).toEqual(['able', 'Able, on channel 26', table('table A1-4.9')]);
+    expect(first(hail, { own })).toEqual(['able', 'able 72', table('tables A1-4.7 and A1-4.9')]);
+    expect(first({ ...hail, channel: null }, { own })?.[1]).toBe('able');
+    expect(first(service, { own })).toEqual(['able', 'able 26', table('table A1-4.9')]);
   });
 
   it('to a request, a test, polling', () => {
@@ -169,24 +169,24 @@ describe('each answer says what it means, and by which table', () => {
     } as const;
     expect(first(request, { own, position })).toEqual([
       'position',
-      'Position: 56°20′ N 006°30′ W',
+      'position 56°20′ N 006°30′ W',
       table('table A1-4.7'),
     ]);
     const test = composeTestCall({ from: friend, to: own });
-    expect(first(test, { own })).toEqual(['test', 'Test received', table('table A1-4.7')]);
+    expect(first(test, { own })).toEqual(['test', 'test', table('table A1-4.7')]);
     const polling = composePollingCall({ from: friend, to: own });
-    expect(first(polling, { own })).toEqual(['polling', 'In range', table('table A1-4.9')]);
+    expect(first(polling, { own })).toEqual(['polling', 'polling', table('table A1-4.9')]);
   });
 
   it('to an alert from a coast station, to a relay from the station called', () => {
     expect(first(alert, { own: coast, designated: true })).toEqual([
       'distress-acknowledgement',
-      'Acknowledge the alert',
+      'alert',
       table('table A1-4.2'),
     ]);
     expect(first(relay, { own, equipmentClass: 'A' })).toEqual([
       'relay-acknowledgement',
-      'Acknowledge the relay',
+      'relay',
       table('table A1-4.4'),
     ]);
     const toAll = composeDistressRelay({ from: friend, about: alert });
@@ -199,20 +199,20 @@ describe('each answer says what it means, and by which table', () => {
 
 describe('the channels that are offered', () => {
   const offered = (call: Call, station: Omit<AnsweringStation, 'own'>) =>
-    answersTo(call, { own, ...station }).answers.flatMap(({ meaning, label }) =>
-      meaning === 'unable' ? [] : [`${meaning}: ${label}`],
+    answersTo(call, { own, ...station }).answers.flatMap((each) =>
+      each.meaning === 'unable' ? [] : [`${each.meaning}: ${saying(each)}`],
     );
 
   it('name the one asked for once', () => {
     expect(offered(hail, { channels: ['72', '77'] })).toEqual([
-      'able: Able, on channel 72',
-      'able-on-another-channel: Able, on channel 77 instead',
+      'able: able 72',
+      'able-on-another-channel: able-instead 77',
     ]);
   });
 
   it('are never 70, asked for or offered', () => {
     expect(offered({ ...hail, channel: '70' }, { channels: ['70', '77'] })).toEqual([
-      'able-on-another-channel: Able, on channel 77 instead',
+      'able-on-another-channel: able-instead 77',
     ]);
   });
 
@@ -220,22 +220,18 @@ describe('the channels that are offered', () => {
   it('fit the waters, and 16 fits safety traffic but no routine', () => {
     const plan = unitedKingdomPlan;
     expect(offered({ ...hail, channel: '16' }, { plan })).toEqual([]);
-    expect(offered({ ...hail, channel: '16', category: 'safety' }, { plan })).toEqual([
-      'able: Able, on channel 16',
-    ]);
-    expect(offered({ ...hail, channel: '77', category: 'safety' }, { plan })).toEqual([
-      'able: Able, on channel 77',
-    ]);
+    expect(offered({ ...hail, channel: '16', category: 'safety' }, { plan })).toEqual(['able: able 16']);
+    expect(offered({ ...hail, channel: '77', category: 'safety' }, { plan })).toEqual(['able: able 77']);
     expect(offered({ ...hail, channel: '2099' }, { plan })).toEqual([]);
-    expect(offered({ ...hail, channel: null }, { plan })).toEqual(['able: Able']);
+    expect(offered({ ...hail, channel: null }, { plan })).toEqual(['able: able']);
   });
 
   it('are left to a coast station, whichever side it is on', () => {
     const plan = unitedKingdomPlan;
     const toCoast = composeIndividualCall({ from: friend, to: coast, channel: '26' });
-    expect(answersTo(toCoast, { own: coast, plan }).answers[0]?.label).toBe('Able, on channel 26');
+    expect(answersTo(toCoast, { own: coast, plan }).answers.map(saying)[0]).toBe('able 26');
     expect(offered(composeIndividualCall({ from: coast, to: own, channel: '26' }), { plan })).toEqual([
-      'able: Able, on channel 26',
+      'able: able 26',
     ]);
   });
 });
@@ -258,9 +254,11 @@ describe('an answer of the telephone service', () => {
       firstTelecommand: 'telephony-duplex',
       secondTelecommand: null,
     });
-    expect(answers[3]).toEqual({
+    expect(answers[3]).toMatchObject({
       meaning: 'unable',
-      label: 'Unable: busy',
+      code: 'call-answer-unable',
+      params: { reason: 'busy' },
+
       call: { ...back, firstTelecommand: 'unable-to-comply', secondTelecommand: 'busy' },
       clause: 'ITU-R M.493-16 Annex 1 table A1-4.9, unverified',
     });

@@ -18,6 +18,7 @@ import {
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { anyFields } from './arbitrary.ts';
+import { saying } from './without-words.ts';
 import { workedSequences } from './worked-sequences.ts';
 
 const own = '232999142';
@@ -40,16 +41,16 @@ describe('a plan of the waters', () => {
         plan: unitedKingdomPlan,
         channels: ['10', '77'],
       },
-    ).answers.flatMap((answer) => (answer.meaning === 'unable' ? [] : [answer.label]));
+    ).answers.flatMap((answer) => (answer.meaning === 'unable' ? [] : [saying(answer)]));
 
   it('leaves out what two ships cannot talk on', () => {
-    expect(asked('72')).toEqual(['Able, on channel 72', 'Able, on channel 77 instead']);
+    expect(asked('72')).toEqual(['able 72', 'able-instead 77']);
     // A pair (the other ship listens on the coast side), the coastguard's own, and calls only.
-    for (const channel of ['26', '16', '70']) expect(asked(channel)).toEqual(['Able, on channel 77 instead']);
+    for (const channel of ['26', '16', '70']) expect(asked(channel)).toEqual(['able-instead 77']);
   });
 
   it('has no say in what a coast station names', () => {
-    expect(asked('26', coast)[0]).toBe('Able, on channel 26');
+    expect(asked('26', coast)[0]).toBe('able 26');
   });
 });
 
@@ -58,19 +59,19 @@ describe('an individual call', () => {
 
   it('is answered able, able elsewhere, or unable with each of the ten reasons', () => {
     expect(none).toBeNull();
-    expect(answers.map((answer) => answer.label)).toEqual([
-      'Able, on channel 72',
-      'Able, on channel 77 instead',
-      'Unable: no reason given',
-      'Unable: switching centre congested',
-      'Unable: busy',
-      'Unable: waiting in a queue',
-      'Unable: station barred',
-      'Unable: no operator available',
-      'Unable: operator unavailable for the moment',
-      'Unable: equipment out of order',
-      'Unable: cannot use the channel proposed',
-      'Unable: cannot use the mode proposed',
+    expect(answers.map(saying)).toEqual([
+      'able 72',
+      'able-instead 77',
+      'unable no-reason',
+      'unable switching-centre-congested',
+      'unable busy',
+      'unable queue',
+      'unable station-barred',
+      'unable no-operator',
+      'unable operator-unavailable',
+      'unable equipment-disabled',
+      'unable channel-unusable',
+      'unable mode-unusable',
     ]);
   });
 
@@ -83,10 +84,7 @@ describe('an individual call', () => {
         channels: ['72'],
       },
     );
-    expect(asked.answers.slice(0, 2).map((answer) => answer.label)).toEqual([
-      'Able, on channel 72 instead',
-      'Unable: no reason given',
-    ]);
+    expect(asked.answers.slice(0, 2).map(saying)).toEqual(['able-instead 72', 'unable no-reason']);
   });
 
   it('is answered by the symbols of the worked sequences', () => {
@@ -112,11 +110,12 @@ describe('enquiries', () => {
     const call = composePositionRequest({ from: friend, to: own });
     const { answers } = answersTo(call, { own, position: place, time: { hour: 9, minute: 15 } });
     // A request proposes no channel and no mode, so that two of the ten reasons fall away.
-    expect(answers.map((answer) => answer.label).join()).not.toContain('proposed');
+    expect(answers.map(saying).join()).not.toMatch(/channel-unusable|mode-unusable/);
     expect(answers).toHaveLength(9);
     expect(answers[0]).toMatchObject({
       meaning: 'position',
-      label: 'Position: 56°20′ N 006°30′ W',
+      code: 'call-answer-position',
+      params: { position: '56°20′ N 006°30′ W' },
       call: { kind: 'position-reply', position: place, unsolicited: false },
     });
     expect(answers[1]?.call).toMatchObject({
@@ -124,7 +123,7 @@ describe('enquiries', () => {
       category: 'safety',
       reason: 'no-reason',
     });
-    expect(answersTo(call, { own }).answers[0]?.label).toBe('Position: not known');
+    expect(answersTo(call, { own }).answers[0]?.code).toBe('call-answer-position-unknown');
   });
 
   it('a test call and polling: one answer each', () => {
@@ -153,7 +152,7 @@ describe('no DSC answer, with its reason', () => {
   it('to an alert, except from a designated coast station (47 CFR 80.103(c), 80.1117(a))', () => {
     const { answers, none } = answersTo(alert, { own });
     expect(answers).toEqual([]);
-    expect(none?.reason).toMatch(/left to the coastguard/);
+    expect(none?.code).toBe('call-no-answer-ship-alert');
     expect(none?.clause).toContain('47 CFR 80.1117(a), 80.1121(b)');
     expect(
       answersTo(alert, { own: coast, designated: true }).answers.map((answer) => answer.call),
@@ -161,8 +160,8 @@ describe('no DSC answer, with its reason', () => {
   });
 
   it('to a relay for all ships; one to the own station has one', () => {
-    expect(answersTo(composeDistressRelay({ from: coast, about: alert }), { own }).none?.reason).toMatch(
-      /by voice/,
+    expect(answersTo(composeDistressRelay({ from: coast, about: alert }), { own }).none?.code).toBe(
+      'call-no-answer-ship-relay',
     );
     const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
     expect(answersTo(toOne, { own, equipmentClass: 'A' }).answers.map((answer) => answer.call)).toMatchObject(
@@ -177,13 +176,13 @@ describe('no DSC answer, with its reason', () => {
       const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
       const { answers, none } = answersTo(toOne, { own, equipmentClass });
       expect(answers).toEqual([]);
-      expect(none?.reason).toMatch(/by voice on channel 16/);
+      expect(none?.code).toBe('call-no-answer-class-relay');
     },
   );
 
   it('that a class of equipment does not send', () => {
     const test = composeTestCall({ from: friend, to: own });
-    expect(answersTo(test, { own, equipmentClass: 'M' }).none?.reason).toMatch(/by voice/);
+    expect(answersTo(test, { own, equipmentClass: 'M' }).none?.code).toBe('call-no-answer-class');
     expect(answersTo(test, { own, equipmentClass: 'H' }).answers).toHaveLength(1);
   });
 
@@ -192,15 +191,15 @@ describe('no DSC answer, with its reason', () => {
       composeGroupCall({ from: friend, to: '023299905', channel: '77' }),
       composeAllShipsCall({ from: friend, category: 'safety' }),
     ]) {
-      expect(answersTo(call, { own }).none?.reason).toMatch(/listen on the channel/);
+      expect(answersTo(call, { own }).none?.code).toBe('call-no-answer-to-many');
     }
   });
 
   it('to answers, to other stations, and to nobody', () => {
     const [able] = answersTo(hail, { own }).answers;
-    expect(answersTo(able?.call as Call, { own: friend }).none?.reason).toMatch(/itself an answer/);
-    expect(answersTo(hail, { own: '232999563' }).none?.reason).toMatch(/another station/);
-    expect(answersTo({ ...hail, from: null }, { own }).none?.reason).toMatch(/which station/);
+    expect(answersTo(able?.call as Call, { own: friend }).none?.code).toBe('call-no-answer-is-answer');
+    expect(answersTo(hail, { own: '232999563' }).none?.code).toBe('call-no-answer-other');
+    expect(answersTo({ ...hail, from: null }, { own }).none?.code).toBe('call-no-answer-sender');
   });
 });
 

@@ -286,25 +286,15 @@ describe('rows of the expansion', () => {
 
 describe('cautions', () => {
   const texts = (call: Call, own?: string) =>
-    describeCall(call, own === undefined ? {} : { own }).cautions.map((caution) => caution.text);
-  const watch =
-    'Keep watch on channel 16, do not transmit over distress traffic, inform the master, and log the call';
-  const coarse =
-    'The position may be cut off to whole minutes, typed by hand or hours old: do not navigate by it alone';
-  const unknown = 'No position was given; the vessel may still be near';
+    describeCall(call, own === undefined ? {} : { own }).cautions.map((caution) => caution.code);
+  const watch = 'call-keep-watch';
+  const coarse = 'call-position-coarse';
+  const unknown = 'call-place-not-given';
 
   // 47 CFR 80.335, 80.1117(a), 80.1121; MSC.1/Circ.1657.
   it('of an alert: to those who hear it, and to her who sends it', () => {
-    expect(texts(alert, merrow)).toEqual([
-      watch,
-      'Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station, acknowledge by voice on channel 16 and inform a coast station',
-      'If nobody acknowledges within 5 minutes, pass the distress on to one coast station: by DSC where your rules allow it, by voice or by any other means (in United States waters not by DSC). Do not send a DSC relay to all ships or to an area for an alert that you received by DSC',
-      coarse,
-    ]);
-    expect(texts(alert, bounty)).toEqual([
-      'Only in grave and imminent danger, on the authority of the master, never as a test. Cancel a false alert at once by voice on channel 16',
-      'Send the distress call and message by voice on channel 16 as soon as the alert is out, acknowledged or not',
-    ]);
+    expect(texts(alert, merrow)).toEqual([watch, 'call-coast-answers', 'call-pass-on', coarse]);
+    expect(texts(alert, bounty)).toEqual(['call-alert-in-danger-only', 'call-voice-follows']);
     expect(texts({ ...alert, from: null })).toHaveLength(4);
   });
 
@@ -315,13 +305,9 @@ describe('cautions', () => {
       watch,
       coarse,
     ]);
-    expect(texts({ ...relay, position: null })).toEqual([
-      watch,
-      'Acknowledge a relay from a coast station or another ship by voice on channel 16',
-      unknown,
-    ]);
+    expect(texts({ ...relay, position: null })).toEqual([watch, 'call-acknowledge-relay-by-voice', unknown]);
     expect(texts(composeDistressSelfCancel({ from: bounty, about: alert }))).toEqual([
-      'Cancel the alert by voice on channel 16 at once, with the time at which it was sent',
+      'call-cancel-by-voice',
       coarse,
     ]);
   });
@@ -336,7 +322,7 @@ describe('cautions', () => {
 
   it('of what was not understood, when any part of it speaks of distress', () => {
     const part = (fields: Partial<CallFields>) => texts(decodeFields({ ...emptyFields, ...fields }).call);
-    const distress = ['Part of a call about distress was received: keep watch on channel 16'];
+    const distress = ['call-perhaps-distress'];
     for (const fields of [
       { category: 112 },
       { distressed: [23, 29, 99, 21, 80] },

@@ -8,7 +8,7 @@ import { sampleCalls } from './sample-calls.ts';
 // Invented: no standard has a call that asks for a forecast of so many hours. It borrows first telecommand 106 (data).
 const HOURS: Part = {
   fields: ['time'],
-  properties: { hours: ['a number', (value) => typeof value === 'number'] },
+  properties: { hours: ['number', (value) => typeof value === 'number'] },
   read: ({ time }, into) => {
     into.hours = time?.[1] ?? null;
   },

@@ -37,7 +37,7 @@ describe('a call as it may be received', () => {
         expect(notice.at).toHaveLength(1);
         expect(notice.received).toMatch(/\S/);
         expect(notice.clause).toMatch(/ITU-R M\.\d/);
-        expect(notice.message).toMatch(/^[A-Z].*: .*[^.]$/);
+        expect(notice.message).toMatch(/^[A-Z].* .*[^.]$/);
       }
     }
   });

@@ -287,7 +287,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'data sets as text': [
       () => composeTestCall({ from, to, expansion: { requested: untyped(['x']) } }),
       TypeError,
-      'expansion.requested: expected a list of numbers, got a list',
+      'expansion.requested: expected a list of numbers, got array',
     ],
     'one data set without its list': [
       () => composeTestCall({ from, to, expansion: { requested: untyped(105) } }),
@@ -327,7 +327,7 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'a position without its parts': [
       () => composePositionReply({ from, to, position: untyped({ latitude: {} }) }),
       TypeError,
-      'position: expected a reported position or null, got a value of type object',
+      'position: expected a reported position or null, got object',
     ],
     'a time as a number': [
       () => composeDistressAlert({ from, time: untyped(14) }),
@@ -342,12 +342,12 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     'an area without its corner': [
       () => composeAreaCall({ from, category: 'safety', area: untyped({}) }),
       TypeError,
-      'to.area: expected a geographic area or null, got a value of type object',
+      'to.area: expected a geographic area or null, got object',
     ],
     'a relay to something else': [
       () => composeDistressRelay({ from, to: untyped({}) }),
       TypeError,
-      'to: expected nine digits, a geographic area or all ships, got a value of type object',
+      'to: expected nine digits, a geographic area or all ships, got object',
     ],
     'a relay to nobody': [
       () => composeDistressRelay({ from, to: untyped(null) }),

@@ -14,7 +14,6 @@ import { channelName } from '../element/channel-symbols.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { type Reason, reasons } from '../symbol.ts';
-import { callTerms } from '../terms.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
 import { isFitChannel } from './fit-channel.ts';
 import {
@@ -64,21 +63,18 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
   if (answers.length === lawful.answers.length) return lawful;
   if (answers.length > 0) return some(...answers);
   return call.kind === 'distress-relay'
-    ? none(
-        'equipment of this class does not acknowledge a relay by DSC: acknowledge by voice on channel 16, to the station that sent it',
-        'ITU-R M.493-16 table A1-4.4, unverified',
-      )
-    : none('equipment of this class has no DSC answer to it: answer by voice', 'ITU-R M.493-16, unverified');
+    ? none('call-no-answer-class-relay', 'ITU-R M.493-16 table A1-4.4, unverified')
+    : none('call-no-answer-class', 'ITU-R M.493-16, unverified');
 }
 
 /** The answers whatever the class of equipment. */
 function ofAnyClass(call: Call, station: AnsweringStation): LawfulAnswers {
   const { own } = station;
   if (call.from === own) {
-    return none('the call is from this station itself', 'ITU-R M.493-16 Annex 1, self-identification');
+    return none('call-no-answer-own', 'ITU-R M.493-16 Annex 1, self-identification');
   }
   if (call.to?.kind === 'station' && call.to.mmsi !== null && call.to.mmsi !== own) {
-    return none('the call is for another station', 'ITU-R M.493-16 Annex 1, address');
+    return none('call-no-answer-other', 'ITU-R M.493-16 Annex 1, address');
   }
   const ashore = isAshore(own);
   switch (call.kind) {
@@ -88,26 +84,23 @@ function ofAnyClass(call: Call, station: AnsweringStation): LawfulAnswers {
       return answersToRelay(call, station, ashore);
     case 'individual-call':
       if (isMooredVesselAlarm(call)) {
-        return none(
-          'it may be the automatic alarm of a moored vessel, which has no DSC answer: check the vessel or alert those who can',
-          '47 CFR 80.179(e)',
-        );
+        return none('call-no-answer-moored-vessel', '47 CFR 80.179(e)');
       }
       return toSender(call, () => [...able(call, station), ...unable(call, own)]);
     case 'position-request':
       return toSender(call, () => [position(call, station), ...unable(call, own)]);
     case 'test-call':
       return toSender(call, () => [
-        answer('test', 'Test received', composeTestAcknowledgement({ call, from: own })),
+        answer('test', 'call-answer-test', {}, composeTestAcknowledgement({ call, from: own })),
       ]);
     case 'polling-call':
       return toSender(call, () => [
-        answer('polling', 'In range', composePollingAcknowledgement({ call, from: own })),
+        answer('polling', 'call-answer-polling', {}, composePollingAcknowledgement({ call, from: own })),
       ]);
     case 'automatic-service-call':
       return call.end === 'request'
         ? toSender(call, () => telephone(call, station))
-        : none('the call is itself an answer', 'ITU-R M.493-16 table A1-4.9');
+        : none('call-no-answer-is-answer', 'ITU-R M.493-16 table A1-4.9');
     default:
       return unanswered(call.kind);
   }
@@ -116,7 +109,7 @@ function ofAnyClass(call: Call, station: AnsweringStation): LawfulAnswers {
 function toSender(call: Call, answers: () => readonly LawfulAnswer[]): LawfulAnswers {
   const sender = stationIdentity(call.from);
   if (sender === undefined || !usesOf(sender).individual) {
-    return none('the call does not say which station sent it', 'ITU-R M.493-16 Annex 1, self-identification');
+    return none('call-no-answer-sender', 'ITU-R M.493-16 Annex 1, self-identification');
   }
   return some(...answers());
 }
@@ -126,13 +119,16 @@ function able(call: Call<'individual-call'>, station: AnsweringStation): LawfulA
   const fits = (channel: string | null) => isFitChannel(channel, call, from, station.plan);
   const asAsked = answer(
     'able',
-    onChannel('Able', call, station),
+    'call-answer-able',
+    onChannel(call, station),
     composeIndividualAcknowledgement({ call, from }),
   );
   const others = (station.channels ?? [])
     .map((channel) => composeIndividualAcknowledgement({ call, from, channel }))
     .filter((other) => other.channel !== call.channel && fits(other.channel))
-    .map((other) => answer('able-on-another-channel', `${onChannel('Able', other, station)} instead`, other));
+    .map((other) =>
+      answer('able-on-another-channel', 'call-answer-able-instead', onChannel(other, station), other),
+    );
   return fits(call.channel) ? [asAsked, ...others] : others;
 }
 
@@ -140,13 +136,7 @@ function unable(call: Call<'individual-call'> | Call<'position-request'>, from: 
   return reasons.rows.flatMap(([, reason]) =>
     call.kind === 'position-request' && OF_A_PROPOSAL.includes(reason)
       ? []
-      : [
-          answer(
-            'unable',
-            `Unable: ${callTerms[`second-telecommand.${reason}`]}`,
-            composeUnableToComply({ call, from, reason }),
-          ),
-        ],
+      : [answer('unable', 'call-answer-unable', { reason }, composeUnableToComply({ call, from, reason }))],
   );
 }
 
@@ -155,8 +145,10 @@ const OF_A_PROPOSAL: readonly Reason[] = ['channel-unusable', 'mode-unusable'];
 
 function position(call: Call<'position-request'>, station: AnsweringStation): LawfulAnswer {
   const { own: from, position: place = null, time = null } = station;
-  const label = place === null ? 'Position: not known' : `Position: ${formatReportedPosition(place)}`;
-  return answer('position', label, composePositionReply({ call, from, position: place, time }));
+  const reply = composePositionReply({ call, from, position: place, time });
+  return place === null
+    ? answer('position', 'call-answer-position-unknown', {}, reply)
+    : answer('position', 'call-answer-position', { position: formatReportedPosition(place) }, reply);
 }
 
 function telephone(call: Call<'automatic-service-call'>, station: AnsweringStation): LawfulAnswer[] {
@@ -169,13 +161,18 @@ function telephone(call: Call<'automatic-service-call'>, station: AnsweringStati
     end: 'answer',
   } as const;
   return [
-    answer('able', onChannel('Able', call, station), back),
+    answer('able', 'call-answer-able', onChannel(call, station), back),
     ...reasons.rows.map(([, reason]) =>
-      answer('unable', `Unable: ${callTerms[`second-telecommand.${reason}`]}`, {
-        ...back,
-        firstTelecommand: 'unable-to-comply',
-        secondTelecommand: reason,
-      }),
+      answer(
+        'unable',
+        'call-answer-unable',
+        { reason },
+        {
+          ...back,
+          firstTelecommand: 'unable-to-comply',
+          secondTelecommand: reason,
+        },
+      ),
     ),
   ];
 }
@@ -185,25 +182,21 @@ function unanswered(kind: Call['kind']): LawfulAnswers {
     case 'group-call':
     case 'all-ships-call':
     case 'area-call':
-      return none(
-        'a call to many has no DSC answer: listen on the channel that it gives',
-        'ITU-R M.493-16 tables A1-4.5, A1-4.6 and A1-4.8',
-      );
+      return none('call-no-answer-to-many', 'ITU-R M.493-16 tables A1-4.5, A1-4.6 and A1-4.8');
     case 'distress-acknowledgement':
     case 'distress-self-cancel':
     case 'distress-relay-acknowledgement':
-      return none('it ends an alert or relay and has no answer: keep watch on channel 16', '47 CFR 80.1121');
+      return none('call-no-answer-distress-end', '47 CFR 80.1121');
     case 'unrecognised-call':
-      return none('the call was not understood', 'ITU-R M.493-16 Annex 1');
+      return none('call-no-answer-not-understood', 'ITU-R M.493-16 Annex 1');
     default:
-      return none('the call is itself an answer', 'ITU-R M.493-16 Annex 1, end of sequence');
+      return none('call-no-answer-is-answer', 'ITU-R M.493-16 Annex 1, end of sequence');
   }
 }
 
 function onChannel(
-  word: string,
   { channel }: { readonly channel: string | null },
   { plan }: AnsweringStation,
-): string {
-  return channel === null ? word : `${word}, on channel ${channelName(channel, plan)}`;
+): { readonly channel?: string } {
+  return channel === null ? {} : { channel: channelName(channel, plan) };
 }

@@ -11,21 +11,15 @@ export function answersToAlert(
   ashore: boolean,
 ): LawfulAnswers {
   if (!ashore) {
-    return none(
-      'a DSC acknowledgement stops the repeats of an alert and is left to the coastguard: keep watch on channel 16. If nobody acknowledges within 5 minutes, acknowledge by voice when near and pass the distress on to a coast station by any means',
-      'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)',
-    );
+    return none('call-no-answer-ship-alert', 'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)');
   }
-  if (!designated) return none(REPORT, '47 CFR 80.103(c), 80.1119(a)');
+  if (!designated) return none('call-no-answer-designated', '47 CFR 80.103(c), 80.1119(a)');
   if (!canBeInDistress(call.from)) {
-    return none('the alert does not say which vessel sent it', 'ITU-R M.493-16 table A1-4.2');
+    return none('call-no-answer-alert-sender', 'ITU-R M.493-16 table A1-4.2');
   }
   const acknowledgement = composeDistressAcknowledgement({ from: own, about: call });
-  return some(answer('distress-acknowledgement', 'Acknowledge the alert', acknowledgement));
+  return some(answer('distress-acknowledgement', 'call-answer-alert', {}, acknowledgement));
 }
-
-const REPORT =
-  'only the coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC: keep watch on channel 16 and report the call to the coastguard at once';
 
 /** Who may acknowledge a relay by DSC: the station it is addressed to, or a designated coast station. */
 export function answersToRelay(
@@ -35,11 +29,8 @@ export function answersToRelay(
 ): LawfulAnswers {
   if (call.to.kind !== 'station' && !(ashore && designated)) {
     return ashore
-      ? none(REPORT, '47 CFR 80.103(c), 80.1119(a)')
-      : none(
-          'a ship acknowledges a relay by voice on channel 16, to the station that sent it',
-          'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
-        );
+      ? none('call-no-answer-designated', '47 CFR 80.103(c), 80.1119(a)')
+      : none('call-no-answer-ship-relay', 'ITU-R M.541-11 Annex 3 §1.5 and §1.6');
   }
   const sender = stationIdentity(call.from);
   if (
@@ -47,13 +38,10 @@ export function answersToRelay(
     !canBeToldOfReceipt(sender) ||
     !(call.distressed === null || canBeInDistress(call.distressed))
   ) {
-    return none(
-      'the relay does not say who sent it or which vessel it is about',
-      'ITU-R M.493-16 table A1-4.4',
-    );
+    return none('call-no-answer-relay-sender', 'ITU-R M.493-16 table A1-4.4');
   }
   const acknowledgement = composeDistressRelayAcknowledgement({ from: own, about: call });
-  return some(answer('relay-acknowledgement', 'Acknowledge the relay', acknowledgement));
+  return some(answer('relay-acknowledgement', 'call-answer-relay', {}, acknowledgement));
 }
 
 // A man-overboard device alerts its own ship by a relay, which can be acknowledged: ITU-R M.493-16, class M, from memory.

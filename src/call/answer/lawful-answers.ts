@@ -1,7 +1,10 @@
 import type { ChannelPlan } from '../../channel/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
+import type { Param } from '../../result/index.ts';
+import { type CodeOf, type ParamsOf, textMaker } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
 import { compositionOf, type EquipmentClass } from '../kinds.ts';
+import { answerTexts } from '../texts.ts';
 
 /** Own station, for its answers. */
 export interface AnsweringStation {
@@ -34,6 +37,10 @@ export interface LawfulAnswer {
     | 'relay-acknowledgement';
   /** For people, e.g. `'Able, on channel 72'`. */
   readonly label: string;
+  /** Stable kebab-case name of the label; `translate` of `seahail/locale` says it in another language. */
+  readonly code: string;
+  /** What stands in the label, by name. */
+  readonly params: Readonly<Record<string, Param>>;
   readonly call: Call;
   readonly clause: string;
 }
@@ -43,17 +50,23 @@ export interface LawfulAnswers {
   readonly answers: readonly LawfulAnswer[];
   readonly none: {
     readonly reason: string;
+    /** Stable kebab-case name of the reason; `translate` of `seahail/locale` says it in another language. */
+    readonly code: string;
+    readonly params: Readonly<Record<string, Param>>;
     readonly clause: string;
   } | null;
 }
 
 /** One answer, with the table it comes from. */
-export function answer(
+export function answer<Code extends CodeOf<typeof answerTexts>>(
   meaning: LawfulAnswer['meaning'],
-  label: string,
+  label: Code,
+  params: ParamsOf<typeof answerTexts, Code>,
   call: Exclude<Call, Call<'unrecognised-call'>>,
 ): LawfulAnswer {
-  return { meaning, label, call, clause: `${compositionOf(call.kind)?.clause}, unverified` };
+  const { message, ...coded } = text(label, params);
+  const clause = `${compositionOf(call.kind)?.clause}, unverified`;
+  return { meaning, label: message, ...coded, call, clause };
 }
 
 /** Answers to choose from. */
@@ -62,6 +75,12 @@ export function some(...answers: readonly LawfulAnswer[]): LawfulAnswers {
 }
 
 /** No DSC answer, and why. */
-export function none(reason: string, clause: string): LawfulAnswers {
-  return { answers: [], none: { reason, clause } };
+export function none(
+  why: Extract<CodeOf<typeof answerTexts>, `call-no-answer-${string}`>,
+  clause: string,
+): LawfulAnswers {
+  const { message, ...coded } = text(why, {});
+  return { answers: [], none: { reason: message, ...coded, clause } };
 }
+
+const text = /* @__PURE__ */ textMaker(answerTexts);

@@ -13,6 +13,7 @@ import { isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/station-identity.ts';
 import { type Announcement, announces, unnamedChannelNotices } from '../element/unnamed-channel.ts';
 import { isDistressCall } from '../kinds.ts';
+import { checkNotice } from '../texts.ts';
 
 /** Whether the channel that a call names is one to talk on. */
 export function channelNotices(call: Call, plan: ChannelPlan | undefined): Notice[] {
@@ -69,25 +70,24 @@ function callNotices(call: Call, { name, edition, channels }: ChannelPlan): Noti
 function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
   if (channel === '70') {
     return [
-      {
-        code: 'call-channel-70',
-        message: 'Channel: 70 carries DSC only, never speech',
-        at: ['channel'],
-        received: channel,
-        clause: 'Radio Regulations Appendix 18 note j)',
-      },
+      checkNotice(
+        'call-channel-70',
+        {},
+        { at: ['channel'], received: channel, clause: 'Radio Regulations Appendix 18 note j)' },
+      ),
     ];
   }
   if (channel === '16' && purpose !== 'safety') {
     return [
-      {
-        code: 'call-channel-16-routine',
-        message:
-          'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
-        at: ['channel'],
-        received: channel,
-        clause: 'Radio Regulations Art. 52 and Appendix 18, unverified',
-      },
+      checkNotice(
+        'call-channel-16-routine',
+        {},
+        {
+          at: ['channel'],
+          received: channel,
+          clause: 'Radio Regulations Art. 52 and Appendix 18, unverified',
+        },
+      ),
     ];
   }
   const bar = neverAssignable(channel, purpose);
@@ -96,12 +96,10 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
   const sides = designator.ok ? frequencyOf(designator.value) : null;
   if (sides?.mode !== 'duplex' || purpose !== 'intership-non-commercial') return [];
   return [
-    {
-      code: 'call-channel-two-frequency',
-      message: `Channel: ${channel} has two frequencies: two ships on it cannot hear each other`,
-      at: ['channel'],
-      received: channel,
-      clause: 'Radio Regulations Appendix 18',
-    },
+    checkNotice(
+      'call-channel-two-frequency',
+      { channel },
+      { at: ['channel'], received: channel, clause: 'Radio Regulations Appendix 18' },
+    ),
   ];
 }

@@ -6,7 +6,9 @@ import type { Call } from '../call.ts';
 import { calls } from '../call-table.ts';
 import { type CallFields, digitsOf } from '../fields.ts';
 import type { EquipmentClass } from '../kinds.ts';
-import { wrongType } from '../wrong-type.ts';
+import { whyNoSymbols } from '../no-symbols.ts';
+import { checkNotice } from '../texts.ts';
+import { ANNEX, wrongType } from '../wrong-type.ts';
 import { channelNotices } from './channel.ts';
 import { distressNotices } from './distress.ts';
 import { equipmentNotices } from './equipment.ts';
@@ -44,9 +46,9 @@ export function checkCall(
   return safely(
     () => {
       const wrong = wrongType(call);
-      return wrong === null ? findings(call, options) : [valueNotice(wrong.message, wrong.at)];
+      return wrong === null ? findings(call, options) : [wrong];
     },
-    () => [valueNotice('Call: a value is missing, or is of another type than this kind of call holds')],
+    () => [checkNotice('call-value-missing', {}, { clause: ANNEX })],
   );
 }
 
@@ -67,13 +69,11 @@ function fieldNotices(call: Call): readonly Notice[] {
     const fields = calls.fieldsOf(call);
     return [...calls.noticesOf(fields), ...areaNotices(fields)];
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return [valueNotice(error.message)];
+    const why = whyNoSymbols(error);
+    if (why === undefined) throw error;
+    const { value, ...received } = why;
+    return [checkNotice('call-value', { value }, { ...received, clause: ANNEX })];
   }
-}
-
-function valueNotice(message: string, at: readonly string[] = []): Notice {
-  return { code: 'call-value', message, at, clause: 'ITU-R M.493-16 Annex 1' };
 }
 
 function areaNotices(fields: CallFields): readonly Notice[] {

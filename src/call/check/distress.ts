@@ -3,6 +3,7 @@ import type { Call, DistressCall } from '../call.ts';
 import { placeLack, timeLack } from '../element/place-symbols.ts';
 import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
 import { type EquipmentClass, isDistressCall } from '../kinds.ts';
+import { checkNotice } from '../texts.ts';
 
 /** Who sends which distress call, and what the call leaves out. */
 export function distressNotices(call: Call, equipment: EquipmentClass | undefined): Notice[] {
@@ -16,50 +17,42 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
     case 'distress-acknowledgement':
       if (ashore || call.from === null) return [];
       return [
-        {
-          code: 'call-coast-acknowledges',
-          message:
-            'Sender: expected the coastguard, a rescue co-ordination centre or a designated coast station, got a ship; a ship acknowledges by DSC only after consulting one of them',
-          at: ['from'],
-          clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)',
-        },
+        checkNotice(
+          'call-coast-acknowledges',
+          {},
+          { at: ['from'], clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)' },
+        ),
       ];
     case 'distress-self-cancel':
       if (call.distressed === call.from) return [];
       return [
-        {
-          code: 'call-cancel-of-another',
-          message: 'Vessel in distress: only the vessel that sent the alert can cancel it by DSC',
-          at: ['distressed'],
-          clause: 'RR 2024 Nos. 32.53B to 32.53E',
-        },
+        checkNotice(
+          'call-cancel-of-another',
+          {},
+          { at: ['distressed'], clause: 'RR 2024 Nos. 32.53B to 32.53E' },
+        ),
       ];
     case 'distress-relay':
       // A man-overboard device relays its own distress to its own ship: ITU-R M.493-16, class M, from memory.
       if (equipment === 'M' || isManOverboardDevice(call.from)) return [];
       return [
-        ...(call.from !== null && call.from === call.distressed ? [ownRelay] : []),
-        ...(ashore || call.from === null || isToCoastStation(call) ? [] : [relayCases]),
+        ...(call.from !== null && call.from === call.distressed ? [ownRelay()] : []),
+        ...(ashore || call.from === null || isToCoastStation(call) ? [] : [relayCases()]),
       ];
     default:
       return [];
   }
 }
 
-const ownRelay: Notice = {
-  code: 'call-relay-of-own',
-  message: 'Vessel in distress: own distress is sent as an alert, not as a relay',
-  at: ['distressed'],
-  clause: 'ITU-R M.493-16 table A1-4.3',
-};
+const ownRelay = (): Notice =>
+  checkNotice('call-relay-of-own', {}, { at: ['distressed'], clause: 'ITU-R M.493-16 table A1-4.3' });
 
-const relayCases: Notice = {
-  code: 'call-relay-cases',
-  message:
-    'Address: a ship relays to one coast station. A DSC relay to many on VHF or MF is sent only when the vessel in distress cannot alert herself and the master judges that more help is needed',
-  at: ['to'],
-  clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)',
-};
+const relayCases = (): Notice =>
+  checkNotice(
+    'call-relay-cases',
+    {},
+    { at: ['to'], clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)' },
+  );
 
 function isToCoastStation({ to }: Call): boolean {
   return to?.kind === 'station' && isAshore(to.mmsi);
@@ -69,22 +62,8 @@ function place(call: DistressCall): Notice[] {
   if (call.position === null) {
     // What could not be read has a notice of its own.
     if (placeLack(call) !== 'not-given') return [];
-    return [
-      {
-        code: 'call-position-unknown',
-        message: 'Position is missing: send it by voice as soon as it is known',
-        at: ['position'],
-        clause: 'ITU-R M.541-11 Annex 1',
-      },
-    ];
+    return [checkNotice('call-position-unknown', {}, { at: ['position'], clause: 'ITU-R M.541-11 Annex 1' })];
   }
   if (call.time !== null || timeLack(call) !== 'not-given') return [];
-  return [
-    {
-      code: 'call-time-unknown',
-      message: 'Time of the position is missing: the position may be old',
-      at: ['time'],
-      clause: 'ITU-R M.541-11 Annex 1',
-    },
-  ];
+  return [checkNotice('call-time-unknown', {}, { at: ['time'], clause: 'ITU-R M.541-11 Annex 1' })];
 }

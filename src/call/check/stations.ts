@@ -3,6 +3,7 @@ import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
 import type { EquipmentClass } from '../kinds.ts';
+import { checkNotice } from '../texts.ts';
 
 /** Whether each identity is allowed in its field. */
 export function stationNotices(
@@ -49,13 +50,7 @@ function identityNotices(
   const identity = stationIdentity(mmsi);
   if (identity === undefined) {
     return [
-      {
-        code: 'call-identity-form',
-        message: `Identity: ${mmsi} has no format of ITU-R M.585`,
-        at: [at],
-        received: mmsi,
-        clause: 'ITU-R M.585-10 Annex 1',
-      },
+      checkNotice('call-identity-form', {}, { at: [at], received: mmsi, clause: 'ITU-R M.585-10 Annex 1' }),
     ];
   }
   return checkIdentity(identity, field)

@@ -6,28 +6,24 @@ import { readExpansion } from '../element/expansion.ts';
 import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { lackOf, positionOf, timeOf, UNKNOWN_POSITION, UNKNOWN_TIME } from '../element/place-symbols.ts';
 import { telephoneOf } from '../element/telephone-number.ts';
-import {
-  allFields,
-  type CallFields,
-  type ExpansionSet,
-  fieldForms,
-  POSITION_HEADER,
-  type Symbols,
-} from '../fields.ts';
+import { allFields, type CallFields, type ExpansionSet, POSITION_HEADER, type Symbols } from '../fields.ts';
 import { same } from '../same.ts';
 import {
   categories,
   endsOfSequence,
   firstTelecommands,
   formatSpecifiers,
+  isUnknown,
   NO_INFORMATION,
   nameOfSymbol,
   natures,
   type SymbolTable,
   secondTelecommands,
+  type UnknownSymbol,
 } from '../symbol.ts';
-import { callTerms, categoryTerms, inWords } from '../terms.ts';
+import { callTerms, categoryTerms, fieldTerms } from '../terms.ts';
 import type { Caution } from './cautions.ts';
+import { inWords, secondTelecommandInWords } from './in-words.ts';
 import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
 
 /** A call for people. */
@@ -62,7 +58,7 @@ export function fieldRows(
     if (symbols === null) return [];
     return [
       {
-        label: fieldForms[field].label,
+        label: fieldTerms[`call-field.${field}`],
         value: valueWords(field, fields, nameOf, channelOf),
         symbols,
         clause,
@@ -88,23 +84,27 @@ function valueWords(
 ): string {
   switch (field) {
     case 'format':
-      return named(formatSpecifiers, callTerms, 'format-specifier', fields.format);
+      return named(formatSpecifiers, (name) => inWords(callTerms, 'format-specifier', name), fields.format);
     case 'address': {
       const address = addressOf(fields);
       return address === null ? 'not understood' : addressWords(address, nameOf);
     }
     case 'category':
-      return named(categories, categoryTerms, 'category', fields.category);
+      return named(categories, (name) => inWords(categoryTerms, 'category', name), fields.category);
     case 'self':
       return nameOf(identityOf(fields.self));
     case 'telecommand1':
-      return named(firstTelecommands, callTerms, 'first-telecommand', fields.telecommand1);
+      return named(
+        firstTelecommands,
+        (name) => inWords(callTerms, 'first-telecommand', name),
+        fields.telecommand1,
+      );
     case 'telecommand2':
-      return named(secondTelecommands, callTerms, 'second-telecommand', fields.telecommand2);
+      return named(secondTelecommands, secondTelecommandInWords, fields.telecommand2);
     case 'distressed':
       return same(fields.distressed, UNKNOWN_SHIP) ? 'not known' : nameOf(identityOf(fields.distressed));
     case 'nature':
-      return named(natures, callTerms, 'nature', fields.nature);
+      return named(natures, (name) => inWords(callTerms, 'nature', name), fields.nature);
     case 'header':
       return 'a position follows';
     case 'position':
@@ -112,29 +112,31 @@ function valueWords(
     case 'time':
       return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
     case 'subsequent':
-      return named(firstTelecommands, callTerms, 'first-telecommand', fields.subsequent);
+      return named(
+        firstTelecommands,
+        (name) => inWords(callTerms, 'first-telecommand', name),
+        fields.subsequent,
+      );
     case 'receive':
     case 'transmit':
       return elementWords(fields[field], channelOf);
     case 'telephone':
       return telephoneOf(fields.telephone) ?? 'not understood';
     case 'end':
-      return named(endsOfSequence, callTerms, 'end-of-sequence', fields.end);
+      return named(endsOfSequence, (name) => inWords(callTerms, 'end-of-sequence', name), fields.end);
     default:
       return 'kept as received';
   }
 }
 
-function named<Group extends string, Name extends string>(
+function named<Name extends string>(
   table: SymbolTable<Name>,
-  terms: Readonly<Record<`${Group}.${Name}`, string>>,
-  group: Group,
+  words: (name: Name | UnknownSymbol) => string,
   symbol: number | null,
 ): string {
   if (symbol === null) return 'not read';
   const name = nameOfSymbol(table, symbol);
-  if (symbol === NO_INFORMATION && name.startsWith('symbol-')) return 'no information';
-  return inWords(terms, group, name);
+  return symbol === NO_INFORMATION && isUnknown(name) ? 'no information' : words(name);
 }
 
 function elementWords(element: Symbols | null, channelOf: ChannelOf): string {

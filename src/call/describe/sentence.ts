@@ -5,7 +5,8 @@ import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import { ATIS_FORMAT } from '../symbol.ts';
-import { callTerms, categoryTerms, inWords } from '../terms.ts';
+import { callTerms, categoryTerms } from '../terms.ts';
+import { inWords, secondTelecommandInWords } from './in-words.ts';
 
 /** How a station is named. */
 export type NameOf = (mmsi: string | null) => string;
@@ -39,7 +40,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'individual-acknowledgement':
       return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;
     case 'unable-to-comply':
-      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : inWords(callTerms, 'second-telecommand', call.reason)}`;
+      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : secondTelecommandInWords(call.reason)}`;
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
@@ -134,8 +135,7 @@ function invitation(
   const spoken = call.firstTelecommand?.startsWith('telephony') === true;
   if (call.firstTelecommand !== null && !spoken)
     parts.push(inWords(callTerms, 'first-telecommand', call.firstTelecommand));
-  if (call.secondTelecommand !== null)
-    parts.push(inWords(callTerms, 'second-telecommand', call.secondTelecommand));
+  if (call.secondTelecommand !== null) parts.push(secondTelecommandInWords(call.secondTelecommand));
   return parts.join(', ');
 }
 

@@ -1,6 +1,7 @@
 import { type ChannelPlan, findChannel } from '../../channel/index.ts';
 import { channelNamedBy, digitsNaming } from '../../channel/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { noSymbols } from '../no-symbols.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
 /** What the two frequency or channel elements of a call say. */
@@ -66,7 +67,7 @@ const CHANNEL = /^(?:0000|(?!00)\d\d|[1-9]\d{2,3})$/;
 function vhfChannelSymbols(channel: string): number[] {
   if (typeof channel !== 'string') throw new TypeError('channel: expected text such as 72 or 1022');
   if (!CHANNEL.test(channel)) {
-    throw new RangeError(`channel: expected two to four digits such as '06' or '1022', got '${channel}'`);
+    throw noSymbols('channel', `'${channel}'`);
   }
   return symbolsOf(digitsNaming(channel));
 }
@@ -79,7 +80,7 @@ function frequencyOf(element: Symbols | null): string | null {
 function frequencySymbols(digits: string | null): Symbols {
   if (digits === null) return NO_CHANNEL;
   if (!/^\d{6}(?:\d\d)?$/.test(digits)) {
-    throw new RangeError(`frequency: expected six or eight digits, got '${digits}'`);
+    throw noSymbols('frequency', `'${digits}'`);
   }
   return symbolsOf(digits);
 }

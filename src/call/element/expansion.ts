@@ -1,5 +1,6 @@
 import type { ExpansionData } from '../call.ts';
 import { digitsOf, type ExpansionSet, symbolsOf } from '../fields.ts';
+import { noSymbols } from '../no-symbols.ts';
 
 /** What the sets of an expansion say. */
 export interface Expansion {
@@ -60,10 +61,10 @@ function areaDigits({
   speed,
   course,
 }: NonNullable<ExpansionData['area']>): number[] {
-  const minutes = { latitude, longitude, southward, eastward };
+  const minutes = [latitude, longitude, southward, eastward];
   return [
-    ...Object.entries(minutes).flatMap(([name, value]) => fourDigits(`area.${name}`, value, 59.99, 100)),
-    ...fourDigits('area.speed', speed, 999.9, 10),
+    ...minutes.flatMap((value) => fourDigits('area-minutes', value, 59.99, 100)),
+    ...fourDigits('speed', speed, 999.9, 10),
     ...courseDigits(course),
   ];
 }
@@ -83,7 +84,7 @@ export function expansionSets(data: ExpansionData | undefined, fraction: string 
   if (data?.stationName !== undefined) sets.push({ specifier: 104, symbols: [], text: data.stationName });
   if (data?.area !== undefined) sets.push({ specifier: 105, symbols: areaDigits(data.area) });
   if (data?.personsOnBoard !== undefined) {
-    sets.push({ specifier: 106, symbols: fourDigits('persons on board', data.personsOnBoard, 9999, 1) });
+    sets.push({ specifier: 106, symbols: fourDigits('persons', data.personsOnBoard, 9999, 1) });
   }
   for (const specifier of data?.requested ?? []) sets.push({ specifier, symbols: [REQUEST] });
   for (const specifier of data?.unavailable ?? []) sets.push({ specifier, symbols: [NOT_AVAILABLE] });
@@ -95,19 +96,23 @@ function isOnly(set: ExpansionSet, symbol: number): boolean {
 }
 
 function sixDigits(source: string): string {
-  if (!/^\d{6}$/.test(source))
-    throw new RangeError(`source of the fix: expected six digits, got '${source}'`);
+  if (!/^\d{6}$/.test(source)) throw noSymbols('source', `'${source}'`);
   return source;
 }
 
 /** A course that rounds up to a full circle is north again. */
 function courseDigits(course: number): number[] {
-  if (!(course >= 0 && course < 360)) throw new RangeError(`course: expected 0 to 359.9, got ${course}`);
+  if (!(course >= 0 && course < 360)) throw noSymbols('course', `${course}`);
   return inFour(Math.round(course * 10) % 3600);
 }
 
-function fourDigits(name: string, value: number, most: number, steps: number): number[] {
-  if (!(value >= 0 && value <= most)) throw new RangeError(`${name}: expected 0 to ${most}, got ${value}`);
+function fourDigits(
+  name: 'speed' | 'persons' | 'area-minutes',
+  value: number,
+  most: number,
+  steps: number,
+): number[] {
+  if (!(value >= 0 && value <= most)) throw noSymbols(name, `${value}`);
   return inFour(Math.round(value * steps));
 }
 

@@ -1,4 +1,5 @@
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { noSymbols } from '../no-symbols.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
 /**
@@ -17,7 +18,7 @@ export function identityOf(symbols: Symbols | null): string | null {
 export function identitySymbols(mmsi: string | null): number[] | null {
   if (mmsi === null) return null;
   if (typeof mmsi !== 'string') throw new TypeError('identity: expected text of nine digits');
-  if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`identity: expected nine digits, got '${mmsi}'`);
+  if (!/^\d{9}$/.test(mmsi)) throw noSymbols('identity', `'${mmsi}'`);
   return symbolsOf(`${mmsi}0`);
 }
 

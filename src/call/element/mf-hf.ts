@@ -1,8 +1,6 @@
 import type { Call } from '../call.ts';
 import { isDistressCall } from '../kinds.ts';
-
-/** Where the traffic of a distress on MF or HF is spoken. */
-const DISTRESS_VOICE = 'the distress frequency of the band for voice (2182 kHz with 2187.5 kHz)';
+import { voiceTerms } from '../terms.ts';
 
 /** Types of subsequent communication that VHF does not have: ITU-R M.493-16, from memory. */
 const MF_HF: readonly string[] = [
@@ -22,8 +20,8 @@ export function isMfHf(call: Call): boolean {
 
 /** What is said of channel 16, said of the distress frequency instead. */
 export function awayFromVhf(text: string): string {
-  return text.replaceAll('channel 16', DISTRESS_VOICE);
+  return text.replaceAll(voiceTerms['distress-voice.vhf'], voiceTerms['distress-voice.mf-hf']);
 }
 
 /** Where to speak, when no VHF channel is given. */
-export const ON_THE_BAND: string = `On ${DISTRESS_VOICE}`;
+export const ON_THE_BAND = 'On the voice distress frequency of the band (2182 kHz for calls on 2187.5 kHz)';

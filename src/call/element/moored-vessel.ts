@@ -1,6 +1,7 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
 import { endsOfSequence, symbolOfName } from '../symbol.ts';
+import { receivedNotice } from '../texts.ts';
 
 /**
  * Whether a call has the form of the automatic alarm of a moored vessel: format 120, category 100, both telecommands
@@ -19,9 +20,6 @@ export function isMooredVesselAlarm(call: Call): boolean {
 }
 
 /** Says so. */
-export const mooredVesselNotice: Notice = {
-  code: 'call-moored-vessel-alarm',
-  message: 'Call: has the form of the automatic alarm of a moored vessel, which does not say which danger',
-  at: ['kind'],
-  clause: '47 CFR 80.179(e)',
-};
+export function mooredVesselNotice(): Notice {
+  return receivedNotice('call-moored-vessel-alarm', {}, { at: ['kind'], clause: '47 CFR 80.179(e)' });
+}

@@ -7,6 +7,7 @@ import {
   refinePosition,
 } from '../../position/internal.ts';
 import { type CallFields, digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { noSymbols } from '../no-symbols.ts';
 import { same } from '../same.ts';
 import { NO_INFORMATION } from '../symbol.ts';
 
@@ -29,7 +30,8 @@ export function refined(position: ReportedPosition, fraction: string | null): Re
 
 /** A position as five symbols, ten 9s when it is not known. */
 export function positionSymbols(position: ReportedPosition | null): Symbols {
-  return position === null ? UNKNOWN_POSITION : symbolsOf(encodePosition(position).digits);
+  if (position === null) return UNKNOWN_POSITION;
+  return symbolsOf(withSymbols('position', () => encodePosition(position).digits));
 }
 
 /** The eight digits that make a possible position finer, `null` when it has none. */
@@ -57,7 +59,7 @@ export function timeOf(symbols: Symbols | null): TimeOfDay | null {
 export function timeSymbols(time: TimeOfDay | null): Symbols {
   if (time === null) return UNKNOWN_TIME;
   if (!isBelow(24, time.hour) || !isBelow(60, time.minute)) {
-    throw new RangeError(`time: expected an hour 0–23 and a minute 0–59, got ${time.hour}:${time.minute}`);
+    throw noSymbols('time', `${time.hour}:${time.minute}`);
   }
   return [time.hour, time.minute];
 }
@@ -95,7 +97,15 @@ export function areaOf(symbols: Symbols | null): GeographicArea | null {
 
 /** A rectangle as the address of an area call. */
 export function areaSymbols(area: GeographicArea | null): Symbols | null {
-  return area === null ? null : symbolsOf(encodeArea(area));
+  return area === null ? null : symbolsOf(withSymbols('area', () => encodeArea(area)));
+}
+
+function withSymbols(value: 'position' | 'area', digits: () => string): string {
+  try {
+    return digits();
+  } catch (error) {
+    throw noSymbols(value, undefined, error);
+  }
 }
 
 function isBelow(end: number, value: number | null | undefined): value is number {

@@ -1,4 +1,5 @@
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
+import { noSymbols } from '../no-symbols.ts';
 
 /** Precedes an odd count of digits; ITU-R M.493-16 §8, read in a restatement. */
 const ODD = 105;
@@ -23,7 +24,6 @@ export function telephoneOf(symbols: Symbols | null): string | null {
  */
 export function telephoneSymbols(number: string | null): number[] | null {
   if (number === null) return null;
-  if (!/^\d{1,16}$/.test(number))
-    throw new RangeError(`telephone number: expected 1 to 16 digits, got '${number}'`);
+  if (!/^\d{1,16}$/.test(number)) throw noSymbols('telephone', `'${number}'`);
   return number.length % 2 === 0 ? [EVEN, ...symbolsOf(number)] : [ODD, ...symbolsOf(`0${number}`)];
 }

@@ -1,5 +1,6 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { receivedNotice } from '../texts.ts';
 
 /** The calls that announce traffic and propose a channel for it. */
 export type Announcement = Call<
@@ -22,12 +23,11 @@ export function unnamedChannelNotices(call: Call): Notice[] {
   const isRoutine = call.category !== 'safety' && call.category !== 'urgency' && call.category !== 'distress';
   if (call.kind === 'individual-call' && isRoutine && isWithCoast(call)) return [];
   return [
-    {
-      code: 'call-channel-none',
-      message: 'Channel: expected a working channel, got none; only a call to a coast station may omit it',
-      at: ['channel'],
-      clause: 'ITU-R M.541-11 Annex 3, unverified',
-    },
+    receivedNotice(
+      'call-channel-none',
+      {},
+      { at: ['channel'], clause: 'ITU-R M.541-11 Annex 3, unverified' },
+    ),
   ];
 }
 

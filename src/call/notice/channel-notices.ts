@@ -1,8 +1,9 @@
 import type { Notice } from '../../result/index.ts';
 import { isNumbered, saysNothing, vhfChannelOf } from '../element/channel-symbols.ts';
-import { type CallFields, fieldForms, shown } from '../fields.ts';
+import { type CallFields, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
 import { same } from '../same.ts';
+import { receivedNotice } from '../texts.ts';
 
 type Element = 'receive' | 'transmit';
 
@@ -15,13 +16,10 @@ export function elementNotices(fields: CallFields, canonical: CallFields | null,
   ];
   if (first !== null && second !== null && first !== second)
     notices.push(
-      notice(
+      receivedNotice(
         'call-channels-differ',
-        'transmit',
-        `channel ${second}, where the first names channel ${first}; a VHF call names one`,
-        fields,
-        row.clause,
-        `${shown(fields.receive)}, or no information`,
+        { channel: second, first, symbols: shown(fields.receive) },
+        { at: ['transmit'], received: shown(fields.transmit), clause: row.clause },
       ),
     );
   // Where the call should name nothing, an element is told as unexpected already.
@@ -37,38 +35,13 @@ function oneChannel(
   { order }: Composition,
 ): Notice[] {
   if (channel === null || !order.includes(field)) return [];
+  const found = { at: [field], received: shown(fields[field]) };
   if (!isNumbered(channel))
-    return [notice('call-channel-unknown', field, `${channel} names no channel`, fields, APPENDIX_18)];
+    return [receivedNotice('call-channel-unknown', { field, channel }, { ...found, clause: APPENDIX_18 })];
   // deviation: D-channel-7
   if (fields[field]?.[0] === 90) return [];
-  return [
-    notice(
-      'call-channel-old-form',
-      field,
-      `read as channel ${channel}, in the form of older sets`,
-      fields,
-      ELEMENT,
-    ),
-  ];
+  return [receivedNotice('call-channel-old-form', { field, channel }, { ...found, clause: ELEMENT })];
 }
 
 const APPENDIX_18 = 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18';
 const ELEMENT = 'ITU-R M.493-16, VHF channel element, unverified';
-
-function notice(
-  code: string,
-  field: Element,
-  what: string,
-  fields: CallFields,
-  clause: string,
-  expected?: string,
-): Notice {
-  return {
-    code,
-    message: `${fieldForms[field].label}: ${what}`,
-    at: [field],
-    ...(expected !== undefined && { expected }),
-    received: shown(fields[field]),
-    clause,
-  };
-}

@@ -2,7 +2,8 @@ import type { Notice } from '../../result/index.ts';
 import { saysNothing } from '../element/channel-symbols.ts';
 import { allFields, type CallFields, fieldForms, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
-import { ATIS_FORMAT, categories, isNamed, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
+import { ATIS_FORMAT, categories, isNamed, isUnknown, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
+import { receivedNotice } from '../texts.ts';
 import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 
@@ -10,25 +11,20 @@ const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
 
 /** Notices about fields that fit no kind of call. */
 export function unrecognisedNotices(fields: CallFields): Notice[] {
-  return [fields.format === ATIS_FORMAT ? atisNotice : unread(fields), ...missingCharacters(fields)];
+  return [unread(fields), ...missingCharacters(fields)];
 }
 
-const atisNotice: Notice = {
-  code: 'call-atis',
-  message: `Call: format ${ATIS_FORMAT} identifies a vessel on inland waters (ATIS) and is refused as a call`,
-  at: ['format'],
-  received: String(ATIS_FORMAT),
-  clause: 'ETSI EN 300 698 Annex B, restated',
-};
-
 function unread(fields: CallFields): Notice {
-  return {
-    code: 'call-unrecognised',
-    message: 'Call: format specifier and first telecommand match no kind of call in the tables',
-    at: ['format'],
-    received: `${shown(fields.format)}, ${shown(fields.telecommand1)}`,
-    clause: RECOMMENDATION,
-  };
+  if (fields.format === ATIS_FORMAT) {
+    const clause = 'ETSI EN 300 698 Annex B, restated';
+    return receivedNotice(
+      'call-atis',
+      { format: ATIS_FORMAT },
+      { at: ['format'], received: String(ATIS_FORMAT), clause },
+    );
+  }
+  const received = `${shown(fields.format)}, ${shown(fields.telecommand1)}`;
+  return receivedNotice('call-unrecognised', {}, { at: ['format'], received, clause: RECOMMENDATION });
 }
 
 /**
@@ -58,13 +54,13 @@ function missingCharacters(fields: CallFields): Notice[] {
   const notices: Notice[] = [];
   for (const field of allFields)
     if (hasGap(field, fields[field]))
-      notices.push({
-        code: 'call-character-missing',
-        message: `${fieldForms[field].label}: a character could not be read`,
-        at: [field],
-        received: shown(fields[field]),
-        clause: RECOMMENDATION,
-      });
+      notices.push(
+        receivedNotice(
+          'call-character-missing',
+          { field },
+          { at: [field], received: shown(fields[field]), clause: RECOMMENDATION },
+        ),
+      );
   return notices;
 }
 
@@ -72,17 +68,17 @@ function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
   const notices: Notice[] = [];
   for (const field of row.order) {
     const symbol = fields[field];
-    const { table, label } = fieldForms[field];
+    const { table } = fieldForms[field];
     if (table === undefined || typeof symbol !== 'number') continue;
     if (symbol === NO_INFORMATION && field !== 'category' && field !== 'nature') continue;
     if (isNamed(table, symbol)) continue;
-    notices.push({
-      code: 'call-symbol-unknown',
-      message: `${label}: symbol ${symbol} has no name in the tables`,
-      at: [field],
-      received: String(symbol),
-      clause: `${RECOMMENDATION} table of symbols`,
-    });
+    notices.push(
+      receivedNotice(
+        'call-symbol-unknown',
+        { field, symbol },
+        { at: [field], received: String(symbol), clause: `${RECOMMENDATION} table of symbols` },
+      ),
+    );
   }
   return notices;
 }
@@ -92,29 +88,17 @@ function categoryNotices(fields: CallFields, row: Composition): Notice[] {
   if (fields.category === null) return [];
   const category = nameOfSymbol(categories, fields.category);
   if (category === 'acs') {
-    return [
-      {
-        code: 'call-category-acs',
-        message:
-          "Category: 106 is the automatic connection system (MF/HF), in sets built before M.493-16 ship's business",
-        at: ['category'],
-        received: '106',
-        clause: 'ITU-R M.493-16 Annex 1 §6',
-      },
-    ];
+    const clause = 'ITU-R M.493-16 Annex 1 §6';
+    return [receivedNotice('call-category-acs', {}, { at: ['category'], received: '106', clause })];
   }
-  const known = !category.startsWith('symbol-') && row.categories.length > 0;
-  if (!known || row.categories.some((usual) => usual === category)) return [];
-  const expected = row.categories.join(' or ');
+  const usual = row.categories;
+  if (isUnknown(category) || usual.length === 0 || usual.includes(category)) return [];
   return [
-    {
-      code: 'call-category-unusual',
-      message: `Category: ${expected} is usual in this call, got ${category}`,
-      at: ['category'],
-      expected,
-      received: category,
-      clause: row.clause,
-    },
+    receivedNotice(
+      'call-category-unusual',
+      { usual, category },
+      { at: ['category'], received: category, clause: row.clause },
+    ),
   ];
 }
 
@@ -122,12 +106,10 @@ function categoryNotices(fields: CallFields, row: Composition): Notice[] {
 function echoedChannel(fields: CallFields, row: Composition): Notice[] {
   if (row.kind !== 'unable-to-comply' || [fields.receive, fields.transmit].every(saysNothing)) return [];
   return [
-    {
-      code: 'call-channel-echoed',
-      message: 'First frequency or channel element: an answer that cannot comply needs none',
-      at: ['receive'],
-      received: shown(fields.receive),
-      clause: row.clause,
-    },
+    receivedNotice(
+      'call-channel-echoed',
+      {},
+      { at: ['receive'], received: shown(fields.receive), clause: row.clause },
+    ),
   ];
 }

@@ -2,8 +2,196 @@ import type { CallTexts } from '../../call/internal.ts';
 import type { Translation } from '../catalogue.ts';
 
 export const call: Translation<CallTexts> = {
+  'call-unrecognised':
+    'Anruf: Formatkennung und erstes Telekommando passen zu keiner Art von Anruf in den Tabellen',
+  'call-character-missing': '{field:call-field}: ein Zeichen war nicht lesbar',
+  'call-field-missing': '{field:call-field} fehlt',
+  'call-field-unexpected': '{field:call-field} gehört nicht zu diesem Anruf und wurde wie empfangen behalten',
+  'call-field-unread': '{field:call-field} hat nicht die Form der Tabellen und wurde wie empfangen behalten',
+  'call-symbol-unknown': '{field:call-field}: Symbol {symbol} hat in den Tabellen keinen Namen',
+  'call-category-unusual': [
+    'Kategorie: üblich in diesem Anruf ist {expected}, empfangen {category:category}',
+    '{usual:category& oder }',
+  ],
+  'call-end-unusual': [
+    'Ende der Sequenz: üblich in diesem Anruf ist Symbol {expected}[, empfangen {symbol}]',
+    '{usual}',
+  ],
+  'call-channel-none':
+    'Kanal: ein Arbeitskanal erwartet, keiner angegeben; nur ein Anruf an eine Küstenfunkstelle darf ihn weglassen',
+  'call-channel-unknown': '{field:call-field}: {channel} ist kein Kanal',
+  'call-channels-differ': [
+    'Zweites Frequenz- oder Kanalelement nennt Kanal {channel}, das erste Kanal {first}: ein UKW-Anruf nennt nur einen Kanal',
+    '{symbols}, oder keine Angabe',
+  ],
+  'call-tenth-digit':
+    '{field:call-field}: die zehnte Ziffer einer Kennung ist bei einer Funkstelle 0, empfangen {digit}',
+  'call-expansion-unread': 'Erweiterung: nicht verstandene Datensätze wurden wie empfangen behalten',
+  'call-rest': 'Rest der Nachricht: Symbole, die zu keinem Feld gehören, wurden wie empfangen behalten',
+  'call-moored-vessel-alarm':
+    'Anruf hat die Form des automatischen Alarms eines festgemachten Fahrzeugs, der die Art der Gefahr nicht nennt',
+  'call-atis':
+    'Anruf: Formatkennung {format} kennzeichnet ein Fahrzeug auf Binnengewässern (ATIS) und wird nicht als Anruf angenommen',
+  'call-category-acs':
+    'Kategorie: 106 ist das automatische Verbindungssystem (GW/KW); in Geräten vor M.493-16 sind es Schiffsgeschäfte',
+  'call-header-missing': 'Kopf der Position: vor der Position einer Antwort ist 55 üblich, sie fehlt',
+  'call-channel-echoed':
+    'Erstes Frequenz- oder Kanalelement: eine Antwort, die nicht nachkommen kann, braucht keines',
+  'call-channel-old-form': '{field:call-field}: als Kanal {channel} gelesen, in der Form älterer Geräte',
+  'call-value': '{value:call-value}[, erhalten {received}]',
+  'call-value-type': ['{path}: {expected} erwartet, {received} erhalten', '{type:value-type}'],
+  'call-value-missing':
+    'Anruf: ein Wert fehlt oder ist von einem anderen Typ, als diese Art von Anruf enthält',
+  'call-identity-form': 'Kennung: {received} hat kein Format nach ITU-R M.585',
+  'call-channel-70': 'Kanal: 70 ist nur für DSC, nie für Sprechfunk',
+  'call-class-none': 'Absender: {equipment:equipment} sendet diese Art von Anruf üblicherweise nicht',
+  'call-first-telecommand-unusual': [
+    'Erstes Telekommando: {telecommand:first-telecommand} ist in diesem Anruf unüblich',
+    '{usual:first-telecommand&; }',
+  ],
+  'call-reason-misplaced':
+    'Zweites Telekommando: der Grund „{reason:reason}“ passt nur zu „kann nicht nachkommen“',
+  'call-reason-missing':
+    'Zweites Telekommando: einer der zehn Gründe erwartet, warum nicht nachgekommen werden kann',
+  'call-second-telecommand-misplaced':
+    'Zweites Telekommando: {telecommand:second-telecommand} passt zu Sprechfunk, auf GW und KW auch zu Funkfernschreiben oder Morsetelegrafie',
+  'call-channel-16-routine':
+    'Kanal: 16 ist für Not, Sicherheit und Anruf; in einem Routineanruf einen Arbeitskanal vorschlagen',
+  'call-channel-two-frequency':
+    'Kanal: {channel} hat zwei Frequenzen: zwei Schiffe hören einander darauf nicht',
+  'call-cancel-of-another':
+    'Fahrzeug in Not: nur das Fahrzeug, das den Seenotalarm gesendet hat, kann ihn mit DSC widerrufen',
+  'call-relay-of-own':
+    'Fahrzeug in Not: die eigene Notlage wird als Seenotalarm gesendet, nicht als Weiterleitung',
+  'call-position-unknown': 'Position fehlt: über Sprechfunk mitteilen, sobald sie bekannt ist',
+  'call-time-unknown': 'Zeit der Position fehlt: die Position kann alt sein',
+  'call-class-guarded':
+    'Absender: {equipment:equipment} sendet diese Art von Anruf nur unter einer Schutzabdeckung hervor, auf Anordnung des Schiffsführers',
+  'call-coast-acknowledges':
+    'Absender: Küstenwache, Seenotleitung (RCC) oder dafür bestimmte Küstenfunkstelle erwartet, ein Schiff erhalten. Ein Schiff bestätigt mit DSC nur nach Rücksprache mit einer von ihnen',
+  'call-relay-cases':
+    'Adresse: ein Schiff leitet an eine einzige Küstenfunkstelle weiter. Eine DSC-Weiterleitung an viele auf UKW oder GW wird nur gesendet, wenn das Fahrzeug in Not selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+  'call-alert-in-danger-only':
+    'Einen Seenotalarm nur bei ernster und unmittelbar drohender Gefahr und auf Anordnung des Schiffsführers senden, nie zur Probe. Einen Fehlalarm sofort über Sprechfunk {where:distress-voice} widerrufen',
+  'call-voice-follows':
+    'Notanruf und Notmeldung über Sprechfunk {where:distress-voice} senden, sobald der Alarm gesendet ist, ob bestätigt oder nicht',
+  'call-keep-watch':
+    'Hörwache halten {where:distress-voice}. Nicht in den Notverkehr hineinsenden. Den Schiffsführer verständigen. Den Anruf ins Funktagebuch eintragen',
+  'call-coast-answers':
+    'Die DSC-Bestätigung der Küstenwache überlassen. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt über Sprechfunk {where:distress-voice}. Danach eine Küstenfunkstelle verständigen',
+  'call-acknowledge-without-delay':
+    'Unverzüglich mit DSC und über Sprechfunk {where:distress-voice} bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (RCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Den Verkehr leiten oder übergeben. Den Anruf ins Funktagebuch eintragen',
+  'call-report-ashore':
+    'Den Anruf sofort der Küstenwache melden, telefonisch oder auf jedem anderen Weg. Mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle',
+  'call-who-acknowledges':
+    'Mit DSC bestätigen die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle. Ein Schiff bestätigt nur, um einen andauernden Alarm eines Fahrzeugs in der Nähe zu beenden. Zuerst bei einer Seenotleitung oder Küstenfunkstelle rückfragen',
+  'call-pass-on':
+    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Notfall an eine einzige Küstenfunkstelle weiterleiten: mit DSC, wo die eigenen Vorschriften es erlauben, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten dafür kein DSC verwenden. Für einen Alarm, der mit DSC empfangen wurde, keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
+  'call-pass-on-mf-hf':
+    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Notfall an eine einzige Küstenfunkstelle weiterleiten. Auf KW eine DSC-Weiterleitung senden. Auf GW DSC verwenden, wo die eigenen Vorschriften es erlauben, Sprechfunk oder jeden anderen Weg. Für einen Alarm, der mit DSC empfangen wurde, auf GW keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
+  'call-when-to-relay':
+    'Ein Schiff leitet einen Notfall weiter, den 5 Minuten lang niemand bestätigt hat, den eines Fahrzeugs, das selbst nicht alarmieren kann, oder wenn eine Seenotleitung (RCC) es verlangt. Eine einzige Küstenfunkstelle adressieren. Alle Schiffe nur adressieren, wenn das Fahrzeug selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+  'call-relay-by-voice': 'Die Weiterleitung auch über Sprechfunk {where:distress-voice} senden',
+  'call-cancel-by-voice':
+    'Den Alarm sofort über Sprechfunk {where:distress-voice} widerrufen. Die Uhrzeit angeben, zu der er gesendet wurde',
+  'call-acknowledge-relay-by-voice':
+    'Die Weiterleitung einer Küstenfunkstelle oder eines anderen Schiffes über Sprechfunk {where:distress-voice} bestätigen',
+  'call-perhaps-distress':
+    'Ein Teil eines Anrufs in einem Notfall wurde empfangen. Hörwache halten {where:distress-voice}',
+  'call-check-moored-vessel':
+    'Dies kann der automatische Alarm eines festgemachten Fahrzeugs sein: Feuer, Wassereinbruch, Kollision, Grundberührung, Schlagseite, Sinken oder Vertreiben. Die Art der Gefahr nennt er nicht. Das Fahrzeug prüfen oder jemanden verständigen, der es kann. Eine DSC-Antwort ist nicht vorgesehen',
+  'call-position-coarse':
+    'Nicht allein nach dieser Position navigieren. Sie kann auf volle Minuten abgeschnitten, von Hand eingegeben oder Stunden alt sein',
+  'call-place-not-given': 'Keine Position angegeben. Das Fahrzeug kann trotzdem in der Nähe sein',
+  'call-place-not-read':
+    'Eine Position wurde angegeben, war aber nicht lesbar. Das Fahrzeug kann trotzdem in der Nähe sein',
+  'call-place-impossible':
+    'Die empfangene Position ist unmöglich. Als unbekannt behandeln. Nicht aus den Ziffern erraten',
+  'call-answer-able': 'Kann nachkommen[, auf Kanal {channel}]',
+  'call-answer-able-instead': 'Kann nachkommen, stattdessen[ auf Kanal {channel}]',
+  'call-answer-unable': 'Kann nicht nachkommen: {reason:reason}',
+  'call-answer-position': 'Eigene Position: {position}',
+  'call-answer-position-unknown': 'Position: nicht bekannt',
+  'call-answer-test': 'Testanruf empfangen',
+  'call-answer-polling': 'In Reichweite',
+  'call-answer-alert': 'Den Seenotalarm bestätigen',
+  'call-answer-relay': 'Die Weiterleitung bestätigen',
+  'call-no-answer-own': 'der Anruf kommt von dieser Funkstelle selbst',
+  'call-no-answer-other': 'der Anruf ist für eine andere Funkstelle',
+  'call-no-answer-sender': 'der Anruf sagt nicht, welche Funkstelle ihn gesendet hat',
+  'call-no-answer-alert-sender': 'der Alarm sagt nicht, welches Fahrzeug ihn gesendet hat',
+  'call-no-answer-relay-sender':
+    'die Weiterleitung sagt nicht, wer sie gesendet hat oder welches Fahrzeug sie betrifft',
+  'call-no-answer-is-answer': 'der Anruf ist selbst eine Antwort',
+  'call-no-answer-not-understood': 'der Anruf wurde nicht verstanden',
+  'call-no-answer-to-many':
+    'auf einen Anruf an viele gibt es keine DSC-Antwort: auf dem angegebenen Kanal hören',
+  'call-no-answer-distress-end':
+    'er beendet einen Alarm oder eine Weiterleitung, und es gibt keine Antwort darauf: Hörwache auf Kanal 16 halten',
+  'call-no-answer-moored-vessel':
+    'es kann der automatische Alarm eines festgemachten Fahrzeugs sein, auf den es keine DSC-Antwort gibt: das Fahrzeug prüfen oder jemanden verständigen, der es kann',
+  'call-no-answer-class': 'Geräte dieser Klasse haben darauf keine DSC-Antwort: über Sprechfunk antworten',
+  'call-no-answer-class-relay':
+    'Geräte dieser Klasse bestätigen eine Weiterleitung nicht mit DSC: über Sprechfunk auf Kanal 16 bestätigen, gegenüber der Funkstelle, die sie gesendet hat',
+  'call-no-answer-ship-relay':
+    'ein Schiff bestätigt eine Weiterleitung über Sprechfunk auf Kanal 16, gegenüber der Funkstelle, die sie gesendet hat',
+  'call-no-answer-ship-alert':
+    'eine DSC-Bestätigung beendet die Wiederholungen eines Alarms und bleibt der Küstenwache überlassen: Hörwache auf Kanal 16 halten. Wenn innerhalb von 5 Minuten niemand bestätigt, in der Nähe über Sprechfunk bestätigen und den Notfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
+  'call-no-answer-designated':
+    'mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle. Hörwache auf Kanal 16 halten und den Anruf sofort der Küstenwache melden',
+  'call-field.format': 'Formatkennung',
+  'call-field.address': 'Adresse',
+  'call-field.category': 'Kategorie',
+  'call-field.self': 'Kennung des Absenders',
+  'call-field.telecommand1': 'Erstes Telekommando',
+  'call-field.telecommand2': 'Zweites Telekommando',
+  'call-field.distressed': 'Schiff in Not',
+  'call-field.nature': 'Art der Not',
+  'call-field.receive': 'Erstes Frequenz- oder Kanalelement',
+  'call-field.transmit': 'Zweites Frequenz- oder Kanalelement',
+  'call-field.telephone': 'Telefonnummer',
+  'call-field.header': 'Kopf der Position',
+  'call-field.position': 'Position',
+  'call-field.time': 'Zeit der Position',
+  'call-field.subsequent': 'Art des folgenden Verkehrs',
+  'call-field.rest': 'Rest der Nachricht',
+  'call-field.end': 'Ende der Sequenz',
+  'call-field.expansion': 'Erweiterung',
+  'distress-voice.vhf': 'auf Kanal 16',
+  'distress-voice.mf-hf': 'auf der Not-Sprechfrequenz des Bandes (2182 kHz bei Anrufen auf 2187,5 kHz)',
+  'call-value.identity': 'Kennung: neun Ziffern erwartet',
+  'call-value.channel': 'Kanal: zwei bis vier Ziffern wie 06 oder 1022 erwartet',
+  'call-value.frequency': 'Frequenz: sechs oder acht Ziffern erwartet',
+  'call-value.telephone': 'Telefonnummer: 1 bis 16 Ziffern erwartet',
+  'call-value.time': 'Uhrzeit: Stunde 0–23 und Minute 0–59 erwartet',
+  'call-value.position': 'Position: Grade und Minuten in ihren Grenzen erwartet',
+  'call-value.area': 'Gebiet: Grade und Seiten in ihren Grenzen erwartet',
+  'call-value.source': 'Quelle der Position: sechs Ziffern erwartet',
+  'call-value.course': 'Kurs: 0 bis 359,9 erwartet',
+  'call-value.speed': 'Geschwindigkeit: 0 bis 999,9 erwartet',
+  'call-value.persons': 'Personen an Bord: 0 bis 9999 erwartet',
+  'call-value.area-minutes': 'Minuten des Gebiets: 0 bis 59,99 erwartet',
+  'call-value.end': 'end: request, answer oder end erwartet',
+  'call-value.name': 'Name eines Symbols: einer aus den Tabellen oder symbol- mit der Nummer erwartet',
+  'equipment.A': 'ein Gerät der Klasse A',
+  'equipment.D': 'ein Gerät der Klasse D',
+  'equipment.H': 'ein Handfunkgerät',
+  'equipment.M': 'ein Mann-über-Bord-Gerät',
+  'equipment.coast': 'eine Küstenfunkstelle',
+  'value-type.call': 'ein Anruf',
+  'value-type.kind': 'eine der Arten von Anruf',
+  'value-type.address': 'eine Adresse',
+  'value-type.address-kind': 'eine der Arten von Adresse',
+  'value-type.area': 'ein geografisches Gebiet oder nichts',
+  'value-type.position': 'eine gemeldete Position oder nichts',
+  'value-type.time': 'Stunde und Minute oder nichts',
+  'value-type.text-or-null': 'Text oder nichts',
+  'value-type.text': 'Text',
+  'value-type.number': 'eine Zahl',
+  'value-type.numbers': 'eine Liste von Zahlen',
+  'value-type.object': 'ein Objekt',
   'category.routine': 'Routine',
-  'category.acs': 'automatisches Verbindungssystem (ältere Geräte: Schiffsgeschäft)',
+  'category.acs': 'automatisches Verbindungssystem',
   'category.safety': 'Sicherheit',
   'category.urgency': 'Dringlichkeit',
   'category.distress': 'Not',
@@ -19,16 +207,16 @@ export const call: Translation<CallTexts> = {
   'nature.piracy': 'Piraterie oder bewaffneter Überfall',
   'nature.man-overboard': 'Mensch über Bord',
   'nature.epirb-emission': 'Signal einer Seenotfunkbake',
-  'second-telecommand.no-reason': 'kein Grund angegeben',
-  'second-telecommand.switching-centre-congested': 'Vermittlung überlastet',
-  'second-telecommand.busy': 'besetzt',
-  'second-telecommand.queue': 'in der Warteschlange',
-  'second-telecommand.station-barred': 'Funkstelle gesperrt',
-  'second-telecommand.no-operator': 'kein Bediener erreichbar',
-  'second-telecommand.operator-unavailable': 'Bediener vorübergehend nicht erreichbar',
-  'second-telecommand.equipment-disabled': 'Gerät gestört',
-  'second-telecommand.channel-unusable': 'vorgeschlagener Kanal nicht benutzbar',
-  'second-telecommand.mode-unusable': 'vorgeschlagene Betriebsart nicht benutzbar',
+  'reason.no-reason': 'kein Grund angegeben',
+  'reason.switching-centre-congested': 'Vermittlung überlastet',
+  'reason.busy': 'besetzt',
+  'reason.queue': 'in der Warteschlange',
+  'reason.station-barred': 'Funkstelle gesperrt',
+  'reason.no-operator': 'kein Bediener erreichbar',
+  'reason.operator-unavailable': 'Bediener vorübergehend nicht erreichbar',
+  'reason.equipment-disabled': 'Gerät gestört',
+  'reason.channel-unusable': 'vorgeschlagener Kanal nicht benutzbar',
+  'reason.mode-unusable': 'vorgeschlagene Betriebsart nicht benutzbar',
   'second-telecommand.neutral-craft':
     'Fahrzeug eines an einem bewaffneten Konflikt nicht beteiligten Staates',
   'second-telecommand.medical-transport': 'Sanitätstransport',

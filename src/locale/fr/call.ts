@@ -2,8 +2,194 @@ import type { CallTexts } from '../../call/internal.ts';
 import type { Translation } from '../catalogue.ts';
 
 export const call: Translation<CallTexts> = {
+  'call-unrecognised':
+    'Appel : le spécificateur de format et la première télécommande ne correspondent à aucun type d’appel des tableaux',
+  'call-character-missing': '{field:call-field} : un caractère n’a pas pu être lu',
+  'call-field-missing': '{field:call-field} : champ absent',
+  'call-field-unexpected': '{field:call-field} : ne fait pas partie de cet appel, conservé tel que reçu',
+  'call-field-unread': '{field:call-field} : pas sous la forme des tableaux, conservé tel que reçu',
+  'call-symbol-unknown': '{field:call-field} : le symbole {symbol} n’a pas de nom dans les tableaux',
+  'call-category-unusual': [
+    'Catégorie : {expected} d’usage dans cet appel, reçu {category:category}',
+    '{usual:category& ou }',
+  ],
+  'call-end-unusual': [
+    'Fin de séquence : symbole {expected} d’usage dans cet appel[, reçu {symbol}]',
+    '{usual}',
+  ],
+  'call-channel-none':
+    'Voie : voie de travail attendue, aucune indiquée ; seul un appel à une station côtière peut l’omettre',
+  'call-channel-unknown': '{field:call-field} : {channel} n’est pas une voie',
+  'call-channels-differ': [
+    'Second élément de fréquence ou de voie : il désigne la voie {channel}, le premier la voie {first} ; un appel VHF n’en désigne qu’une',
+    '{symbols}, ou aucune information',
+  ],
+  'call-tenth-digit':
+    '{field:call-field} : le dixième chiffre d’une identité est 0 pour une station, reçu {digit}',
+  'call-expansion-unread': 'Extension : les ensembles de données non compris sont conservés tels que reçus',
+  'call-rest':
+    'Reste du message : les symboles qui n’appartiennent à aucun champ sont conservés tels que reçus',
+  'call-moored-vessel-alarm':
+    'Appel : il a la forme de l’alarme automatique d’un navire amarré, qui n’indique pas le danger',
+  'call-atis':
+    'Appel : le spécificateur de format {format} identifie un bateau sur les eaux intérieures (ATIS) ; il est refusé comme appel',
+  'call-category-acs':
+    'Catégorie : 106 est le système de connexion automatique (MF/HF) ; dans les appareils antérieurs à M.493-16, les affaires du navire',
+  'call-header-missing': 'En-tête de la position : 55 est d’usage avant la position d’une réponse, il manque',
+  'call-channel-echoed':
+    'Premier élément de fréquence ou de voie : inutile dans une réponse qui ne peut pas donner suite',
+  'call-channel-old-form':
+    '{field:call-field} : lu comme voie {channel}, sous la forme des anciens appareils',
+  'call-value': '{value:call-value}[, reçu {received}]',
+  'call-value-type': ['{path} : {expected} attendu, reçu {received}', '{type:value-type}'],
+  'call-value-missing': 'Appel : une valeur manque, ou est d’un autre type que celui de ce genre d’appel',
+  'call-identity-form': 'Identité : {received} n’a aucun format de l’UIT-R M.585',
+  'call-channel-70': 'Voie : la 70 est réservée à l’ASN (DSC), jamais à la parole',
+  'call-class-none': 'Émetteur : {equipment:equipment} n’émet pas d’ordinaire ce genre d’appel',
+  'call-first-telecommand-unusual': [
+    'Première télécommande : {telecommand:first-telecommand} est inhabituel dans cet appel',
+    '{usual:first-telecommand& ; }',
+  ],
+  'call-reason-misplaced':
+    'Seconde télécommande : la raison « {reason:reason} » ne va qu’avec « impossible de donner suite »',
+  'call-reason-missing': 'Seconde télécommande : une des dix raisons de ne pas donner suite était attendue',
+  'call-second-telecommand-misplaced':
+    'Seconde télécommande : {telecommand:second-telecommand} va avec la téléphonie, en MF et HF aussi avec le téléimprimeur ou la télégraphie Morse',
+  'call-channel-16-routine':
+    'Voie : la 16 sert à la détresse, à la sécurité et à l’appel ; proposer une voie de travail dans un appel de routine',
+  'call-channel-two-frequency': 'Voie : la {channel} a deux fréquences, deux navires ne s’y entendent pas',
+  'call-cancel-of-another':
+    'Navire en détresse : seul le navire qui a émis l’alerte peut l’annuler par ASN (DSC)',
+  'call-relay-of-own': 'Navire en détresse : sa propre détresse s’émet comme une alerte, pas comme un relais',
+  'call-position-unknown': 'Position absente : la donner en phonie dès qu’elle est connue',
+  'call-time-unknown': 'Heure de la position absente : la position peut être ancienne',
+  'call-class-guarded':
+    'Émetteur : {equipment:equipment} n’émet ce genre d’appel que sous capot de protection, sur ordre du capitaine',
+  'call-coast-acknowledges':
+    'Émetteur : garde-côtes, centre de coordination de sauvetage ou station côtière désignée attendus, reçu un navire. Un navire n’accuse réception par ASN (DSC) qu’après avoir consulté l’un d’eux',
+  'call-relay-cases':
+    'Adresse : un navire relaie vers une seule station côtière. Un relais par ASN (DSC) à plusieurs, en VHF ou MF, ne s’émet que si le navire en détresse ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
+  'call-alert-in-danger-only':
+    'N’émettre une alerte de détresse qu’en cas de danger grave et imminent, sur ordre du capitaine, jamais comme essai. Annuler aussitôt une fausse alerte en phonie {where:distress-voice}',
+  'call-voice-follows':
+    'Émettre l’appel et le message de détresse en phonie {where:distress-voice} dès que l’alerte est partie, qu’elle soit acquittée ou non',
+  'call-keep-watch':
+    'Rester à l’écoute {where:distress-voice}. Ne pas émettre sur le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
+  'call-coast-answers':
+    'Laisser aux garde-côtes l’accusé de réception par ASN (DSC). À proximité du navire, si aucune station côtière ne répond, accuser réception en phonie {where:distress-voice}. Informer ensuite une station côtière',
+  'call-acknowledge-without-delay':
+    'Accuser réception sans délai, par ASN (DSC) et en phonie {where:distress-voice}. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage. Informer ensuite le centre de coordination de sauvetage. Prendre la direction du trafic ou la transmettre. Noter l’appel au journal radio',
+  'call-report-ashore':
+    'Signaler aussitôt l’appel aux garde-côtes, par téléphone ou tout autre moyen. Seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN (DSC)',
+  'call-who-acknowledges':
+    'Les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception d’une alerte par ASN (DSC). Un navire ne le fait que pour arrêter une alerte qui se répète, d’un navire à proximité. Consulter d’abord un centre de coordination de sauvetage ou une station côtière',
+  'call-pass-on':
+    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière : par ASN (DSC) si les règles nationales le permettent, en phonie ou par tout autre moyen. Dans les eaux des États-Unis, ne pas utiliser l’ASN (DSC) pour cela. Ne pas émettre de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
+  'call-pass-on-mf-hf':
+    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière. En HF, émettre un relais ASN (DSC). En MF, utiliser l’ASN si les règles nationales le permettent, la phonie ou tout autre moyen. Ne pas émettre en MF de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
+  'call-when-to-relay':
+    'Un navire relaie une détresse que personne n’a acquittée en 5 minutes, celle d’un navire qui ne peut pas alerter lui-même, ou à la demande d’un centre de coordination de sauvetage. S’adresser à une seule station côtière. Ne s’adresser à tous les navires que si le navire ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
+  'call-relay-by-voice': 'Émettre aussi le relais en phonie {where:distress-voice}',
+  'call-cancel-by-voice':
+    'Annuler aussitôt l’alerte en phonie {where:distress-voice}. Donner l’heure de son émission',
+  'call-acknowledge-relay-by-voice':
+    'Accuser réception en phonie {where:distress-voice} d’un relais venu d’une station côtière ou d’un autre navire',
+  'call-perhaps-distress':
+    'Une partie d’un appel relatif à une détresse a été reçue. Rester à l’écoute {where:distress-voice}',
+  'call-check-moored-vessel':
+    'Ce peut être l’alarme automatique d’un navire amarré : incendie, voie d’eau, abordage, échouement, gîte, naufrage ou dérive. Elle n’indique pas quel danger. Vérifier le navire ou alerter qui peut le faire. Aucune réponse ASN (DSC) n’est prévue',
+  'call-position-coarse':
+    'Ne pas naviguer d’après cette seule position. Elle peut être tronquée à la minute, saisie à la main ou vieille de plusieurs heures',
+  'call-place-not-given': 'Aucune position n’a été donnée. Le navire peut quand même être proche',
+  'call-place-not-read':
+    'Une position a été donnée mais n’a pas pu être lue. Le navire peut quand même être proche',
+  'call-place-impossible':
+    'La position reçue est impossible. La tenir pour inconnue. Ne pas la deviner d’après les chiffres',
+  'call-answer-able': 'Accepté[, sur la voie {channel}]',
+  'call-answer-able-instead': 'Accepté, plutôt[ sur la voie {channel}]',
+  'call-answer-unable': 'Impossible : {reason:reason}',
+  'call-answer-position': 'Position : {position}',
+  'call-answer-position-unknown': 'Position : inconnue',
+  'call-answer-test': 'Essai reçu',
+  'call-answer-polling': 'À portée',
+  'call-answer-alert': 'Accuser réception de l’alerte',
+  'call-answer-relay': 'Accuser réception du relais',
+  'call-no-answer-own': 'l’appel vient de cette station elle-même',
+  'call-no-answer-other': 'l’appel est destiné à une autre station',
+  'call-no-answer-sender': 'l’appel n’indique pas quelle station l’a émis',
+  'call-no-answer-alert-sender': 'l’alerte n’indique pas quel navire l’a émise',
+  'call-no-answer-relay-sender': 'le relais n’indique pas qui l’a émis ou quel navire il concerne',
+  'call-no-answer-is-answer': 'l’appel est lui-même une réponse',
+  'call-no-answer-not-understood': 'l’appel n’a pas été compris',
+  'call-no-answer-to-many':
+    'un appel à plusieurs n’a pas de réponse ASN (DSC) : écouter sur la voie qu’il indique',
+  'call-no-answer-distress-end':
+    'il met fin à une alerte ou à un relais et n’a pas de réponse : rester à l’écoute de la voie 16',
+  'call-no-answer-moored-vessel':
+    'ce peut être l’alarme automatique d’un navire amarré, sans réponse ASN (DSC) : vérifier le navire ou alerter qui peut le faire',
+  'call-no-answer-class':
+    'les appareils de cette classe n’ont pas de réponse ASN (DSC) à cet appel : répondre en phonie',
+  'call-no-answer-class-relay':
+    'les appareils de cette classe n’accusent pas réception d’un relais par ASN (DSC) : le faire en phonie sur la voie 16, à la station qui l’a émis',
+  'call-no-answer-ship-relay':
+    'un navire accuse réception d’un relais en phonie sur la voie 16, à la station qui l’a émis',
+  'call-no-answer-ship-alert':
+    'un accusé de réception ASN (DSC) arrête les répétitions d’une alerte et revient aux garde-côtes : rester à l’écoute de la voie 16. Si personne n’accuse réception dans les 5 minutes, le faire en phonie à proximité et relayer la détresse à une station côtière par tout moyen',
+  'call-no-answer-designated':
+    'seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN (DSC). Rester à l’écoute de la voie 16 et signaler aussitôt l’appel aux garde-côtes',
+  'call-field.format': 'Spécificateur de format',
+  'call-field.address': 'Adresse',
+  'call-field.category': 'Catégorie',
+  'call-field.self': 'Auto-identification',
+  'call-field.telecommand1': 'Première télécommande',
+  'call-field.telecommand2': 'Seconde télécommande',
+  'call-field.distressed': 'Navire en détresse',
+  'call-field.nature': 'Nature de la détresse',
+  'call-field.receive': 'Premier élément de fréquence ou de voie',
+  'call-field.transmit': 'Second élément de fréquence ou de voie',
+  'call-field.telephone': 'Numéro de téléphone',
+  'call-field.header': 'En-tête de la position',
+  'call-field.position': 'Position',
+  'call-field.time': 'Heure de la position',
+  'call-field.subsequent': 'Type de communication ultérieure',
+  'call-field.rest': 'Reste du message',
+  'call-field.end': 'Fin de séquence',
+  'call-field.expansion': 'Extension',
+  'distress-voice.vhf': 'sur la voie 16',
+  'distress-voice.mf-hf': 'sur la fréquence de détresse de la bande (2182 kHz pour un appel sur 2187,5 kHz)',
+  'call-value.identity': 'identité : neuf chiffres attendus',
+  'call-value.channel': 'voie : deux à quatre chiffres attendus, comme 06 ou 1022',
+  'call-value.frequency': 'fréquence : six ou huit chiffres attendus',
+  'call-value.telephone': 'numéro de téléphone : 1 à 16 chiffres attendus',
+  'call-value.time': 'heure : heures de 0 à 23 et minutes de 0 à 59 attendues',
+  'call-value.position': 'position : degrés et minutes dans leurs limites attendus',
+  'call-value.area': 'zone : degrés et côtés dans leurs limites attendus',
+  'call-value.source': 'source de la position : six chiffres attendus',
+  'call-value.course': 'route : 0 à 359,9 attendu',
+  'call-value.speed': 'vitesse : 0 à 999,9 attendu',
+  'call-value.persons': 'personnes à bord : 0 à 9999 attendu',
+  'call-value.area-minutes': 'minutes de la zone : 0 à 59,99 attendu',
+  'call-value.end': 'end : request, answer ou end attendu',
+  'call-value.name': 'nom d’un symbole : un nom des tableaux ou symbol- et le numéro attendu',
+  'equipment.A': 'un appareil de classe A',
+  'equipment.D': 'un appareil de classe D',
+  'equipment.H': 'un appareil portatif',
+  'equipment.M': 'un dispositif d’homme à la mer',
+  'equipment.coast': 'une station côtière',
+  'value-type.call': 'un appel',
+  'value-type.kind': 'un des types d’appel',
+  'value-type.address': 'une adresse',
+  'value-type.address-kind': 'un des types d’adresse',
+  'value-type.area': 'une zone géographique ou rien',
+  'value-type.position': 'une position signalée ou rien',
+  'value-type.time': 'heure et minute, ou rien',
+  'value-type.text-or-null': 'texte ou rien',
+  'value-type.text': 'texte',
+  'value-type.number': 'un nombre',
+  'value-type.numbers': 'une liste de nombres',
+  'value-type.object': 'un objet',
   'category.routine': 'routine',
-  'category.acs': 'système de connexion automatique (anciens appareils : affaires du navire)',
+  'category.acs': 'système de connexion automatique',
   'category.safety': 'sécurité',
   'category.urgency': 'urgence',
   'category.distress': 'détresse',
@@ -19,16 +205,16 @@ export const call: Translation<CallTexts> = {
   'nature.piracy': 'piraterie ou attaque à main armée',
   'nature.man-overboard': 'homme à la mer',
   'nature.epirb-emission': 'signal d’une radiobalise de localisation des sinistres',
-  'second-telecommand.no-reason': 'aucune raison indiquée',
-  'second-telecommand.switching-centre-congested': 'centre de commutation encombré',
-  'second-telecommand.busy': 'occupé',
-  'second-telecommand.queue': 'en file d’attente',
-  'second-telecommand.station-barred': 'station exclue',
-  'second-telecommand.no-operator': 'aucun opérateur disponible',
-  'second-telecommand.operator-unavailable': 'opérateur momentanément indisponible',
-  'second-telecommand.equipment-disabled': 'équipement en panne',
-  'second-telecommand.channel-unusable': 'voie proposée inutilisable',
-  'second-telecommand.mode-unusable': 'mode proposé inutilisable',
+  'reason.no-reason': 'aucune raison indiquée',
+  'reason.switching-centre-congested': 'centre de commutation encombré',
+  'reason.busy': 'occupé',
+  'reason.queue': 'en file d’attente',
+  'reason.station-barred': 'station exclue',
+  'reason.no-operator': 'aucun opérateur disponible',
+  'reason.operator-unavailable': 'opérateur momentanément indisponible',
+  'reason.equipment-disabled': 'équipement en panne',
+  'reason.channel-unusable': 'voie proposée inutilisable',
+  'reason.mode-unusable': 'mode proposé inutilisable',
   'second-telecommand.neutral-craft': 'navire ou aéronef d’un État non partie à un conflit armé',
   'second-telecommand.medical-transport': 'transport sanitaire',
   'second-telecommand.pay-phone': 'téléphone public',

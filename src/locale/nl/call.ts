@@ -2,8 +2,194 @@ import type { CallTexts } from '../../call/internal.ts';
 import type { Translation } from '../catalogue.ts';
 
 export const call: Translation<CallTexts> = {
+  'call-unrecognised':
+    'Oproep: formaataanduiding en eerste telecommando passen bij geen soort oproep uit de tabellen',
+  'call-character-missing': '{field:call-field}: een teken was niet leesbaar',
+  'call-field-missing': '{field:call-field} ontbreekt',
+  'call-field-unexpected': '{field:call-field} hoort niet bij deze oproep en is bewaard zoals ontvangen',
+  'call-field-unread': '{field:call-field} heeft niet de vorm van de tabellen en is bewaard zoals ontvangen',
+  'call-symbol-unknown': '{field:call-field}: symbool {symbol} heeft geen naam in de tabellen',
+  'call-category-unusual': [
+    'Categorie: {expected} is gebruikelijk in deze oproep, ontvangen {category:category}',
+    '{usual:category& of }',
+  ],
+  'call-end-unusual': [
+    'Einde van de reeks: symbool {expected} is gebruikelijk in deze oproep[, ontvangen {symbol}]',
+    '{usual}',
+  ],
+  'call-channel-none':
+    'Kanaal: een werkkanaal verwacht, geen genoemd; alleen een oproep aan een kuststation mag het weglaten',
+  'call-channel-unknown': '{field:call-field}: {channel} is geen kanaal',
+  'call-channels-differ': [
+    'Tweede frequentie- of kanaalelement noemt kanaal {channel}, het eerste kanaal {first}: een VHF-oproep noemt er één',
+    '{symbols}, of geen informatie',
+  ],
+  'call-tenth-digit':
+    '{field:call-field}: het tiende cijfer van een identiteit is 0 voor een station, ontvangen {digit}',
+  'call-expansion-unread': 'Uitbreiding: niet begrepen gegevenssets zijn bewaard zoals ontvangen',
+  'call-rest': 'Rest van het bericht: symbolen die bij geen veld horen, zijn bewaard zoals ontvangen',
+  'call-moored-vessel-alarm':
+    'Oproep heeft de vorm van het automatische alarm van een afgemeerd schip, dat niet zegt welk gevaar',
+  'call-atis':
+    'Oproep: formaataanduiding {format} identificeert een schip op binnenwateren (ATIS) en wordt niet als oproep aangenomen',
+  'call-category-acs':
+    'Categorie: 106 is het automatische verbindingssysteem (MF/HF); in toestellen van vóór M.493-16 zijn het scheepszaken',
+  'call-header-missing':
+    'Kop van de positie: 55 is gebruikelijk vóór de positie van een antwoord, maar ontbreekt',
+  'call-channel-echoed':
+    'Eerste frequentie- of kanaalelement: een antwoord dat niet kan voldoen, heeft er geen nodig',
+  'call-channel-old-form':
+    '{field:call-field}: gelezen als kanaal {channel}, in de vorm van oudere toestellen',
+  'call-value': '{value:call-value}[, gekregen {received}]',
+  'call-value-type': ['{path}: {expected} verwacht, {received} gekregen', '{type:value-type}'],
+  'call-value-missing': 'Oproep: een waarde ontbreekt of is van een ander type dan deze soort oproep bevat',
+  'call-identity-form': 'Identiteit: {received} heeft geen formaat van ITU-R M.585',
+  'call-channel-70': 'Kanaal: 70 is alleen voor DSC, nooit voor spraak',
+  'call-class-none': 'Afzender: {equipment:equipment} zendt deze soort oproep gewoonlijk niet uit',
+  'call-first-telecommand-unusual': [
+    'Eerste telecommando: {telecommand:first-telecommand} is ongebruikelijk in deze oproep',
+    '{usual:first-telecommand&; }',
+  ],
+  'call-reason-misplaced':
+    'Tweede telecommando: de reden ‘{reason:reason}’ hoort alleen bij ‘kan niet voldoen’',
+  'call-reason-missing': 'Tweede telecommando: een van de tien redenen verwacht om niet te kunnen voldoen',
+  'call-second-telecommand-misplaced':
+    'Tweede telecommando: {telecommand:second-telecommand} hoort bij telefonie, op MF en HF ook bij telex of morsetelegrafie',
+  'call-channel-16-routine':
+    'Kanaal: 16 is voor nood, veiligheid en oproepen; stel in een routineoproep een werkkanaal voor',
+  'call-channel-two-frequency':
+    'Kanaal: {channel} heeft twee frequenties: twee schepen horen elkaar er niet op',
+  'call-cancel-of-another':
+    'Schip in nood: alleen het schip dat het noodalarm uitzond, kan het met DSC annuleren',
+  'call-relay-of-own': 'Schip in nood: eigen nood wordt als noodalarm uitgezonden, niet als relay',
+  'call-position-unknown': 'Positie ontbreekt: geef haar via spraak door zodra ze bekend is',
+  'call-time-unknown': 'Tijd van de positie ontbreekt: de positie kan oud zijn',
+  'call-class-guarded':
+    'Afzender: {equipment:equipment} zendt deze soort oproep alleen van onder een beschermkap uit, op bevel van de schipper',
+  'call-coast-acknowledges':
+    'Afzender: Kustwacht, reddingscoördinatiecentrum (RCC) of aangewezen kuststation verwacht, een schip gekregen. Een schip bevestigt pas met DSC na overleg met een van hen',
+  'call-relay-cases':
+    'Adres: een schip zendt een relay naar één kuststation. Een DSC-relay aan velen op VHF of MF wordt alleen uitgezonden als het schip in nood zelf niet kan alarmeren en de schipper meer hulp nodig acht',
+  'call-alert-in-danger-only':
+    'Zend alleen een noodalarm uit bij ernstig en onmiddellijk gevaar en op bevel van de schipper, nooit als proef. Annuleer een vals alarm meteen via spraak {where:distress-voice}',
+  'call-voice-follows':
+    'Zend de noodoproep en het noodbericht via spraak {where:distress-voice} uit zodra het alarm is verzonden, bevestigd of niet',
+  'call-keep-watch':
+    'Luister uit {where:distress-voice}. Zend niet door het noodverkeer heen. Waarschuw de schipper. Noteer de oproep in het logboek',
+  'call-coast-answers':
+    'Laat de DSC-bevestiging over aan de Kustwacht. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan via spraak {where:distress-voice}. Waarschuw daarna een kuststation',
+  'call-acknowledge-without-delay':
+    'Bevestig onmiddellijk, met DSC en via spraak {where:distress-voice}. Laat in de Verenigde Staten eerst het reddingscoördinatiecentrum (RCC) korte tijd de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over. Noteer de oproep in het logboek',
+  'call-report-ashore':
+    'Meld de oproep meteen aan de Kustwacht, per telefoon of op elke andere manier. Alleen de Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt met DSC',
+  'call-who-acknowledges':
+    'De Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt een alarm met DSC. Een schip doet dat alleen om een aanhoudend alarm van een schip in de buurt te stoppen. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
+  'call-pass-on':
+    'Bevestigt niemand binnen 5 minuten, geef de nood dan door aan één kuststation: met DSC waar uw voorschriften dat toestaan, via spraak of op elke andere manier. Gebruik daarvoor in wateren van de Verenigde Staten geen DSC. Zend voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
+  'call-pass-on-mf-hf':
+    'Bevestigt niemand binnen 5 minuten, geef de nood dan door aan één kuststation. Zend op HF een DSC-relay uit. Gebruik op MF DSC waar uw voorschriften dat toestaan, spraak of elke andere manier. Zend op MF voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
+  'call-when-to-relay':
+    'Een schip geeft nood door die niemand binnen 5 minuten heeft bevestigd, van een schip dat zelf niet kan alarmeren, of op verzoek van een reddingscoördinatiecentrum (RCC). Richt de relay aan één kuststation. Richt haar alleen aan alle schepen als het schip zelf niet kan alarmeren en de schipper meer hulp nodig acht',
+  'call-relay-by-voice': 'Zend de relay ook via spraak {where:distress-voice} uit',
+  'call-cancel-by-voice':
+    'Annuleer het alarm meteen via spraak {where:distress-voice}. Noem de tijd waarop het is uitgezonden',
+  'call-acknowledge-relay-by-voice':
+    'Bevestig een relay van een kuststation of een ander schip via spraak {where:distress-voice}',
+  'call-perhaps-distress':
+    'Een deel van een oproep over nood is ontvangen. Luister uit {where:distress-voice}',
+  'call-check-moored-vessel':
+    'Dit kan het automatische alarm van een afgemeerd schip zijn: brand, water maken, aanvaring, aan de grond, slagzij, zinken of op drift. Het zegt niet welk gevaar. Controleer het schip of waarschuw wie dat kan. Er is geen DSC-antwoord voorzien',
+  'call-position-coarse':
+    'Navigeer niet op deze positie alleen. Ze kan op hele minuten zijn afgekapt, met de hand zijn ingevoerd of uren oud zijn',
+  'call-place-not-given': 'Er is geen positie gegeven. Het schip kan toch dichtbij zijn',
+  'call-place-not-read':
+    'Er is een positie gegeven, maar die was niet leesbaar. Het schip kan toch dichtbij zijn',
+  'call-place-impossible':
+    'De ontvangen positie is onmogelijk. Beschouw haar als onbekend. Raad haar niet uit de cijfers',
+  'call-answer-able': 'Akkoord[, op kanaal {channel}]',
+  'call-answer-able-instead': 'Akkoord, maar liever[ op kanaal {channel}]',
+  'call-answer-unable': 'Kan niet: {reason:reason}',
+  'call-answer-position': 'Positie: {position}',
+  'call-answer-position-unknown': 'Positie: niet bekend',
+  'call-answer-test': 'Testoproep ontvangen',
+  'call-answer-polling': 'Binnen bereik',
+  'call-answer-alert': 'Bevestig het noodalarm',
+  'call-answer-relay': 'Bevestig de relay',
+  'call-no-answer-own': 'de oproep komt van dit station zelf',
+  'call-no-answer-other': 'de oproep is voor een ander station',
+  'call-no-answer-sender': 'de oproep zegt niet welk station hem uitzond',
+  'call-no-answer-alert-sender': 'het alarm zegt niet welk schip het uitzond',
+  'call-no-answer-relay-sender': 'de relay zegt niet wie hem uitzond of over welk schip hij gaat',
+  'call-no-answer-is-answer': 'de oproep is zelf een antwoord',
+  'call-no-answer-not-understood': 'de oproep is niet begrepen',
+  'call-no-answer-to-many': 'een oproep aan velen heeft geen DSC-antwoord: luister op het genoemde kanaal',
+  'call-no-answer-distress-end':
+    'hij beëindigt een alarm of relay en heeft geen antwoord: luister uit op kanaal 16',
+  'call-no-answer-moored-vessel':
+    'het kan het automatische alarm van een afgemeerd schip zijn, waarop geen DSC-antwoord bestaat: controleer het schip of waarschuw wie dat kan',
+  'call-no-answer-class': 'toestellen van deze klasse hebben er geen DSC-antwoord op: antwoord via spraak',
+  'call-no-answer-class-relay':
+    'toestellen van deze klasse bevestigen een relay niet met DSC: bevestig via spraak op kanaal 16, aan het station dat hem uitzond',
+  'call-no-answer-ship-relay':
+    'een schip bevestigt een relay via spraak op kanaal 16, aan het station dat hem uitzond',
+  'call-no-answer-ship-alert':
+    'een DSC-bevestiging stopt de herhalingen van een alarm en is voor de Kustwacht: luister uit op kanaal 16. Bevestigt niemand binnen 5 minuten, bevestig dan in de buurt via spraak en geef de nood op elke manier door aan een kuststation',
+  'call-no-answer-designated':
+    'alleen de Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt met DSC. Luister uit op kanaal 16 en meld de oproep meteen aan de Kustwacht',
+  'call-field.format': 'Formaataanduiding',
+  'call-field.address': 'Adres',
+  'call-field.category': 'Categorie',
+  'call-field.self': 'Eigen identiteit van de afzender',
+  'call-field.telecommand1': 'Eerste telecommando',
+  'call-field.telecommand2': 'Tweede telecommando',
+  'call-field.distressed': 'Schip in nood',
+  'call-field.nature': 'Aard van de nood',
+  'call-field.receive': 'Eerste frequentie- of kanaalelement',
+  'call-field.transmit': 'Tweede frequentie- of kanaalelement',
+  'call-field.telephone': 'Telefoonnummer',
+  'call-field.header': 'Kop van de positie',
+  'call-field.position': 'Positie',
+  'call-field.time': 'Tijd van de positie',
+  'call-field.subsequent': 'Soort vervolgverkeer',
+  'call-field.rest': 'Rest van het bericht',
+  'call-field.end': 'Einde van de reeks',
+  'call-field.expansion': 'Uitbreiding',
+  'distress-voice.vhf': 'op kanaal 16',
+  'distress-voice.mf-hf':
+    'op de noodfrequentie voor spraak van de band (2182 kHz bij oproepen op 2187,5 kHz)',
+  'call-value.identity': 'identiteit: negen cijfers verwacht',
+  'call-value.channel': 'kanaal: twee tot vier cijfers zoals 06 of 1022 verwacht',
+  'call-value.frequency': 'frequentie: zes of acht cijfers verwacht',
+  'call-value.telephone': 'telefoonnummer: 1 tot 16 cijfers verwacht',
+  'call-value.time': 'tijd: uur 0–23 en minuut 0–59 verwacht',
+  'call-value.position': 'positie: graden en minuten binnen hun grenzen verwacht',
+  'call-value.area': 'gebied: graden en zijden binnen hun grenzen verwacht',
+  'call-value.source': 'bron van de positie: zes cijfers verwacht',
+  'call-value.course': 'koers: 0 tot 359,9 verwacht',
+  'call-value.speed': 'snelheid: 0 tot 999,9 verwacht',
+  'call-value.persons': 'personen aan boord: 0 tot 9999 verwacht',
+  'call-value.area-minutes': 'minuten van het gebied: 0 tot 59,99 verwacht',
+  'call-value.end': 'end: request, answer of end verwacht',
+  'call-value.name': 'naam van een symbool: een uit de tabellen of symbol- met het nummer verwacht',
+  'equipment.A': 'een toestel van klasse A',
+  'equipment.D': 'een toestel van klasse D',
+  'equipment.H': 'een handmarifoon',
+  'equipment.M': 'een man-overboordtoestel',
+  'equipment.coast': 'een kuststation',
+  'value-type.call': 'een oproep',
+  'value-type.kind': 'een van de soorten oproep',
+  'value-type.address': 'een adres',
+  'value-type.address-kind': 'een van de soorten adres',
+  'value-type.area': 'een geografisch gebied of niets',
+  'value-type.position': 'een gemelde positie of niets',
+  'value-type.time': 'uur en minuut, of niets',
+  'value-type.text-or-null': 'tekst of niets',
+  'value-type.text': 'tekst',
+  'value-type.number': 'een getal',
+  'value-type.numbers': 'een lijst getallen',
+  'value-type.object': 'een object',
   'category.routine': 'routine',
-  'category.acs': 'automatisch verbindingssysteem (oudere toestellen: scheepszaken)',
+  'category.acs': 'automatisch verbindingssysteem',
   'category.safety': 'veiligheid',
   'category.urgency': 'spoed',
   'category.distress': 'nood',
@@ -19,16 +205,16 @@ export const call: Translation<CallTexts> = {
   'nature.piracy': 'piraterij of gewapende overval',
   'nature.man-overboard': 'man overboord',
   'nature.epirb-emission': 'signaal van een noodbaken',
-  'second-telecommand.no-reason': 'geen reden opgegeven',
-  'second-telecommand.switching-centre-congested': 'schakelcentrum overbelast',
-  'second-telecommand.busy': 'bezet',
-  'second-telecommand.queue': 'in de wachtrij',
-  'second-telecommand.station-barred': 'station geblokkeerd',
-  'second-telecommand.no-operator': 'geen operator beschikbaar',
-  'second-telecommand.operator-unavailable': 'operator tijdelijk niet beschikbaar',
-  'second-telecommand.equipment-disabled': 'apparatuur defect',
-  'second-telecommand.channel-unusable': 'voorgesteld kanaal niet bruikbaar',
-  'second-telecommand.mode-unusable': 'voorgestelde werkwijze niet bruikbaar',
+  'reason.no-reason': 'geen reden opgegeven',
+  'reason.switching-centre-congested': 'schakelcentrum overbelast',
+  'reason.busy': 'bezet',
+  'reason.queue': 'in de wachtrij',
+  'reason.station-barred': 'station geblokkeerd',
+  'reason.no-operator': 'geen operator beschikbaar',
+  'reason.operator-unavailable': 'operator tijdelijk niet beschikbaar',
+  'reason.equipment-disabled': 'apparatuur defect',
+  'reason.channel-unusable': 'voorgesteld kanaal niet bruikbaar',
+  'reason.mode-unusable': 'voorgestelde werkwijze niet bruikbaar',
   'second-telecommand.neutral-craft':
     'vaartuig of luchtvaartuig van een staat die geen partij is bij een gewapend conflict',
   'second-telecommand.medical-transport': 'medisch transport',
