@@ -86,6 +86,7 @@ export const checkTexts = {
       'Second telecommand: {telecommand:second-telecommand} goes with telephony, on MF and HF also with teleprinter or Morse telegraphy',
     'call-channel-16-routine':
       'Channel: 16 is for distress, safety and calling; propose a working channel in a routine call',
+    'call-restricted': 'Call in the {plan} plan: {rule}',
     'call-channel-two-frequency':
       'Channel: {channel} has two frequencies: two ships on it cannot hear each other',
     'call-cancel-of-another': 'Vessel in distress: only the vessel that sent the alert can cancel it by DSC',

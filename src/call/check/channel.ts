@@ -4,6 +4,7 @@ import {
   findChannel,
   neverAssignable,
   parseDesignator,
+  planText,
   type WorkingPurpose,
 } from '../../channel/index.ts';
 import { frequencyOf } from '../../channel/internal.ts';
@@ -54,15 +55,14 @@ function purposeOf(call: Announcement): WorkingPurpose {
 function callNotices(call: Call, { name, edition, channels }: ChannelPlan): Notice[] {
   if (isDistressCall(call) || (announces(call) && purposeOf(call) === 'safety')) return [];
   const rule = channels.find(({ selectiveCallRule }) => selectiveCallRule !== null)?.selectiveCallRule;
-  return rule === undefined
+  return rule == null
     ? []
     : [
-        {
-          code: 'channel-selective-calls-restricted',
-          message: `Call in the ${name} plan: ${rule}`,
-          at: ['kind'],
-          clause: edition,
-        },
+        checkNotice(
+          'call-restricted',
+          { plan: name, rule: planText(rule) },
+          { at: ['kind'], clause: edition },
+        ),
       ];
 }
 

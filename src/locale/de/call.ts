@@ -57,6 +57,7 @@ export const call: Translation<CallTexts> = {
     'Zweites Telekommando: {telecommand:second-telecommand} passt zu Sprechfunk, auf GW und KW auch zu Funkfernschreiben oder Morsetelegrafie',
   'call-channel-16-routine':
     'Kanal: 16 ist für Not, Sicherheit und Anruf; in einem Routineanruf einen Arbeitskanal vorschlagen',
+  'call-restricted': 'Anruf im Plan {plan}: {rule}',
   'call-channel-two-frequency':
     'Kanal: {channel} hat zwei Frequenzen: zwei Schiffe hören einander darauf nicht',
   'call-cancel-of-another':

@@ -57,6 +57,7 @@ export const call: Translation<CallTexts> = {
     'Seconde télécommande : {telecommand:second-telecommand} va avec la téléphonie, en MF et HF aussi avec le téléimprimeur ou la télégraphie Morse',
   'call-channel-16-routine':
     'Voie : la 16 sert à la détresse, à la sécurité et à l’appel ; proposer une voie de travail dans un appel de routine',
+  'call-restricted': 'Appel dans le plan {plan} : {rule}',
   'call-channel-two-frequency': 'Voie : la {channel} a deux fréquences, deux navires ne s’y entendent pas',
   'call-cancel-of-another':
     'Navire en détresse : seul le navire qui a émis l’alerte peut l’annuler par ASN (DSC)',

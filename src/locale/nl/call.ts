@@ -57,6 +57,7 @@ export const call: Translation<CallTexts> = {
     'Tweede telecommando: {telecommand:second-telecommand} hoort bij telefonie, op MF en HF ook bij telex of morsetelegrafie',
   'call-channel-16-routine':
     'Kanaal: 16 is voor nood, veiligheid en oproepen; stel in een routineoproep een werkkanaal voor',
+  'call-restricted': 'Oproep in het plan {plan}: {rule}',
   'call-channel-two-frequency':
     'Kanaal: {channel} heeft twee frequenties: twee schepen horen elkaar er niet op',
   'call-cancel-of-another':
