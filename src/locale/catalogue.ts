@@ -4,6 +4,7 @@ import type { IdentityTexts } from '../identity/internal.ts';
 import type { NetworkTexts } from '../network/internal.ts';
 import type { CodeOf, givenTerms, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 import type { SentenceTexts } from '../sentence/internal.ts';
+import type { StationTexts } from '../station/internal.ts';
 
 /** The English texts of every module: what a complete catalogue has to say. */
 type Modules = {
@@ -14,6 +15,7 @@ type Modules = {
   readonly call: CallTexts;
   readonly sentence: SentenceTexts;
   readonly network: NetworkTexts;
+  readonly station: StationTexts;
 };
 
 type EachModule<Part extends 'code' | 'flat'> = {

@@ -12,6 +12,7 @@ import { identity } from './de/identity.ts';
 import { network } from './de/network.ts';
 import { result } from './de/result.ts';
 import { sentence } from './de/sentence.ts';
+import { station } from './de/station.ts';
 
 /** German. */
 export const german: Catalogue = {
@@ -29,5 +30,6 @@ export const german: Catalogue = {
     ...call,
     ...sentence,
     ...network,
+    ...station,
   },
 };

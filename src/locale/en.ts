@@ -11,6 +11,7 @@ import { faultTexts as networkFaultTexts, networkTexts } from '../network/intern
 import type { Grade } from '../result/index.ts';
 import { givenTerms, type Texts } from '../result/internal.ts';
 import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
+import { adviceTexts, setupTexts, stationTexts } from '../station/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
@@ -20,6 +21,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   call: [receivedTexts, checkTexts, cautionTexts, answerTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],
+  station: [stationTexts, adviceTexts, setupTexts],
 };
 
 /** The texts in English, with the grade of each code and the module it belongs to. */

@@ -12,6 +12,7 @@ import { identity } from './fr/identity.ts';
 import { network } from './fr/network.ts';
 import { result } from './fr/result.ts';
 import { sentence } from './fr/sentence.ts';
+import { station } from './fr/station.ts';
 
 /** French. */
 export const french: Catalogue = {
@@ -29,5 +30,6 @@ export const french: Catalogue = {
     ...call,
     ...sentence,
     ...network,
+    ...station,
   },
 };

@@ -12,6 +12,7 @@ import { identity } from './nl/identity.ts';
 import { network } from './nl/network.ts';
 import { result } from './nl/result.ts';
 import { sentence } from './nl/sentence.ts';
+import { station } from './nl/station.ts';
 
 /** Dutch. */
 export const dutch: Catalogue = {
@@ -29,5 +30,6 @@ export const dutch: Catalogue = {
     ...call,
     ...sentence,
     ...network,
+    ...station,
   },
 };

@@ -51,11 +51,12 @@ export function translate(
   catalogue: Pick<Catalogue, 'lang'> & { readonly texts: Partial<Catalogue['texts']> },
 ): Translated {
   const texts: Readonly<Record<string, Template | undefined>> = catalogue.texts;
-  const { code = '', params = {}, message, text = message ?? '', expected, ...more } = coded;
+  const { code = '', params = {}, message, text = message ?? '', expected, received, suggestion } = coded;
   const template = Object.hasOwn(texts, code) ? texts[code] : undefined;
   if (template === undefined) return { lang: 'en', text, ...(expected !== undefined && { expected }) };
   const nested = Object.entries(params).map(([name, value]) => [name, said(value, catalogue)]);
-  const { message: made, ...rest } = render(template, { ...Object.fromEntries(nested), ...more }, texts);
+  const values = { ...Object.fromEntries(nested), received, suggestion };
+  const { message: made, ...rest } = render(template, values, texts);
   return { lang: catalogue.lang, text: made, ...rest };
 }
 

@@ -1,8 +1,11 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
+import type { Issue } from '../result/index.ts';
+import type { StationText } from './model/advice.ts';
 import { clause } from './model/clause.ts';
 import type { StationSettings } from './model/settings.ts';
 import type { StationState } from './model/state.ts';
 import { lengthOf } from './model/timer.ts';
+import { setupIssue as found, toDo } from './texts.ts';
 
 /** What was observed of a station that is being set up. */
 type SetupObservations = Parameters<typeof checkSetup>[1];
@@ -17,7 +20,7 @@ type SetupItem = ReturnType<typeof checkSetup>[number];
  *
  * @param settings - the station's settings
  * @param observations - what was seen
- * @returns one item for each subject, always all of them and in the same order
+ * @returns one item for each subject, always all of them and in the same order; `message` is what was found
  *
  * @example
  * ```ts
@@ -44,7 +47,7 @@ export function checkSetup(
     /** Whether a position reply appeared on the plotter; `null` when not tried, or when there is no plotter. */
     readonly replyOnPlotter: boolean | null;
   },
-): readonly {
+): readonly (Issue & {
   readonly subject:
     | 'identity'
     | 'position'
@@ -55,12 +58,9 @@ export function checkSetup(
     | 'test-call'
     | 'plotter';
   readonly status: 'ready' | 'not-ready' | 'unknown';
-  /** What was found, English, without a final full stop. */
-  readonly finding: string;
   /** What to do; `null` if nothing. */
-  readonly toDo: string | null;
-  readonly clause: string;
-}[] {
+  readonly toDo: StationText | null;
+})[] {
   return [
     identityItem(settings),
     positionItem(settings, observations),
@@ -73,191 +73,165 @@ export function checkSetup(
   ];
 }
 
+type Subject = SetupItem['subject'];
+
+function ready(subject: Subject, issue: Issue): SetupItem {
+  return { ...issue, subject, status: 'ready', toDo: null };
+}
+
+function notReady(subject: Subject, issue: Issue, todo: StationText): SetupItem {
+  return { ...issue, subject, status: 'not-ready', toDo: todo };
+}
+
+function unknown(subject: Subject, issue: Issue, todo: StationText): SetupItem {
+  return { ...issue, subject, status: 'unknown', toDo: todo };
+}
+
 function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
-  const item = {
-    subject: 'identity',
-    clause: 'ITU-R M.585-10; ITU-R M.493-16, self-identification',
-  } as const;
+  const subject = 'identity';
+  const more = { at: ['mmsi'], clause: 'ITU-R M.585-10; ITU-R M.493-16, self-identification' };
   if (mmsi === null) {
-    return {
-      ...item,
-      status: 'not-ready',
-      finding: 'Own identity is not stored: the radio cannot transmit DSC calls',
-      toDo: 'Enter the MMSI of the ship station licence; most radios accept it only once',
-    };
+    return notReady(
+      subject,
+      found('station-setup-identity-missing', {}, more),
+      toDo('station-do-enter-identity', {}),
+    );
   }
   const parsed = parseIdentity(mmsi);
   const station = equipment === 'coast' ? 'coast' : equipment === 'H' ? 'handheld' : 'fixed';
   const [doubt] = parsed.ok ? checkIdentity(parsed.value, { use: 'own', station }) : parsed.issues;
   // A man-overboard device has an identity of a form of its own.
   const fitsDevice = parsed.ok && (equipment === 'M') === (parsed.value.kind === 'mob');
-  if (fitsDevice && (doubt === undefined || equipment === 'M')) {
-    return { ...item, status: 'ready', finding: `Own identity ${mmsi}`, toDo: null };
-  }
-  return {
-    ...item,
-    status: 'not-ready',
-    finding: doubt?.message ?? `Own identity ${mmsi} does not have the form for this kind of radio`,
-    toDo: 'Compare it with the licence; a dealer can change a wrong identity',
-  };
+  if (fitsDevice && (doubt === undefined || equipment === 'M'))
+    return ready(subject, found('station-setup-identity', { mmsi }, more));
+  return notReady(
+    subject,
+    doubt === undefined ? found('station-setup-identity-form', { mmsi }, more) : { ...doubt, ...more },
+    toDo('station-do-compare-identity', {}),
+  );
 }
 
 function positionItem({ timers }: StationSettings, { now, fix }: SetupObservations): SetupItem {
-  const item = { subject: 'position', clause: clause.position } as const;
+  const subject = 'position';
+  const more = { at: ['fix'], clause: clause.position };
   if (fix === null) {
-    return {
-      ...item,
-      status: 'not-ready',
-      finding: 'No own position: a distress alert would go out without one',
-      toDo: 'Connect a GNSS receiver, or enter the position by hand',
-    };
+    return notReady(
+      subject,
+      found('station-setup-position-missing', {}, more),
+      toDo('station-do-give-position', {}),
+    );
   }
+  const { source } = fix;
   const age = now - fix.at;
-  const minutes = Math.floor(age / 60_000);
   if (age < 0) {
-    return {
-      ...item,
-      status: 'not-ready',
-      finding: 'The position fix is dated in the future',
-      toDo: 'Set the clock to UTC, or enter the position again',
-    };
+    return notReady(
+      subject,
+      found('station-setup-position-future', {}, more),
+      toDo('station-do-set-clock-or-position', {}),
+    );
   }
-  if (fix.source === 'instrument' && age < 60_000) {
-    return { ...item, status: 'ready', finding: 'Position comes from the GNSS receiver', toDo: null };
+  if (source === 'instrument' && age < 60_000)
+    return ready(subject, found('station-setup-position', {}, more));
+  const minutes = Math.floor(age / 60_000);
+  if (source === 'instrument' || age >= lengthOf('position-warning', timers)) {
+    return notReady(
+      subject,
+      found('station-setup-position-old', { minutes, source }, more),
+      toDo('station-do-renew-position', {}),
+    );
   }
-  const isOld = age >= lengthOf('position-warning', timers) || fix.source === 'instrument';
   return {
-    ...item,
-    status: isOld ? 'not-ready' : 'ready',
-    finding: `Position is ${minutes} minutes old, ${fix.source === 'person' ? 'entered by hand' : 'from the GNSS receiver'}`,
-    toDo: isOld
-      ? 'Check the GNSS receiver, or enter the position again'
-      : 'Enter the position again at least every 4 hours',
+    ...ready(subject, found('station-setup-position-by-hand', { minutes }, more)),
+    toDo: toDo('station-do-enter-position-again', {}),
   };
 }
 
 function timeItem({ now, time }: SetupObservations): SetupItem {
-  const item = { subject: 'time', clause: clause.position } as const;
-  if (time === null) {
-    return {
-      ...item,
-      status: 'not-ready',
-      finding: 'The radio shows no time',
-      toDo: 'Connect a GNSS receiver, or enter UTC',
-    };
-  }
+  const subject = 'time';
+  const more = { at: ['time'], clause: clause.position };
+  if (time === null)
+    return notReady(subject, found('station-setup-time-missing', {}, more), toDo('station-do-give-time', {}));
   const seconds = Math.round(Math.abs(time - now) / 1000);
   return seconds <= 60
-    ? { ...item, status: 'ready', finding: 'Time is correct to the minute', toDo: null }
-    : {
-        ...item,
-        status: 'not-ready',
-        finding: `Time is ${seconds} seconds wrong`,
-        toDo: 'Set the clock to UTC, not to local time',
-      };
+    ? ready(subject, found('station-setup-time', {}, more))
+    : notReady(
+        subject,
+        found('station-setup-time-wrong', { seconds }, more),
+        toDo('station-do-set-clock', {}),
+      );
 }
 
 function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
-  const item = { subject: 'groups', clause: 'ITU-R M.585-10, group ship station call identities' } as const;
-  for (const group of groups) {
+  const subject = 'groups';
+  const source = 'ITU-R M.585-10, group ship station call identities';
+  for (const [index, group] of groups.entries()) {
     const parsed = parseIdentity(group);
     const [wrong] = parsed.ok
       ? checkIdentity(parsed.value, { use: 'group', ...(mmsi !== null && { own: mmsi }) })
       : parsed.issues;
     if (wrong !== undefined) {
-      return {
-        ...item,
-        status: 'not-ready',
-        finding: wrong.message,
-        toDo: `Correct or remove the group ${group}`,
-      };
+      return notReady(
+        subject,
+        { ...wrong, at: ['groups', index], clause: source },
+        toDo('station-do-correct-group', { group }),
+      );
     }
   }
-  const finding = groups.length === 0 ? 'No group identity' : `Groups: ${groups.join(', ')}`;
-  return { ...item, status: 'ready', finding, toDo: null };
+  const more = { at: ['groups'], clause: source };
+  return ready(
+    subject,
+    groups.length === 0
+      ? found('station-setup-no-groups', {}, more)
+      : found('station-setup-groups', { groups }, more),
+  );
 }
 
 function channelsItem({ channels }: StationSettings): SetupItem {
-  const item = { subject: 'channels', clause: 'Radio Regulations Appendix 18' } as const;
+  const subject = 'channels';
+  const more = { at: ['channels'], clause: 'Radio Regulations Appendix 18' };
   return channels.length > 0
-    ? { ...item, status: 'ready', finding: `Working channels: ${channels.join(', ')}`, toDo: null }
-    : {
-        ...item,
-        status: 'not-ready',
-        finding: 'No working channels',
-        toDo: 'Enter the working channels allowed in these waters',
-      };
+    ? ready(subject, found('station-setup-channels', { channels }, more))
+    : notReady(
+        subject,
+        found('station-setup-channels-missing', {}, more),
+        toDo('station-do-enter-channels', {}),
+      );
 }
 
 /** Radio that changes its channel automatically leaves a required watch unnoticed: US Coast Guard safety alert of 2010. */
 function watchItem({ tuning, watched }: StationSettings): SetupItem {
-  const item = {
-    subject: 'watch',
+  const subject = 'watch';
+  const more = {
+    at: ['watched'],
     clause: 'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
-  } as const;
-  const list = watched.join(', ');
-  if (tuning === 'by-hand') {
-    const finding =
-      watched.length === 0 ? 'Channel is changed by hand' : `Channel is changed by hand, watch on ${list}`;
-    return { ...item, status: 'ready', finding, toDo: null };
-  }
+  };
+  const list = watched.length === 0 ? {} : { watched };
+  if (tuning === 'by-hand') return ready(subject, found('station-setup-by-hand', list, more));
   return watched.length === 0
-    ? {
-        ...item,
-        status: 'unknown',
-        finding: 'A DSC call can change the channel automatically',
-        toDo: 'If a watch on another channel is required (bridge-to-bridge, vessel traffic), list it as watched and change channel by hand',
-      }
-    : {
-        ...item,
-        status: 'not-ready',
-        finding: `A DSC call can take the radio off watched channel ${list} unnoticed`,
-        toDo: 'Change channel by hand, or keep the watch on a second receiver',
-      };
+    ? unknown(subject, found('station-setup-channel-change', {}, more), toDo('station-do-list-watch', {}))
+    : notReady(
+        subject,
+        found('station-setup-watch-at-risk', { watched }, more),
+        toDo('station-do-change-by-hand', {}),
+      );
 }
 
 function testItem({ testAnsweredAt, now }: SetupObservations): SetupItem {
-  const item = { subject: 'test-call', clause: clause.enquiry } as const;
-  if (testAnsweredAt === null) {
-    return {
-      ...item,
-      status: 'unknown',
-      finding: 'No test call has been answered yet',
-      toDo: 'Send a test call to a coast station that answers them, or to a friend. Never test with a distress alert',
-    };
-  }
+  const subject = 'test-call';
+  const more = { at: ['testAnsweredAt'], clause: clause.enquiry };
+  if (testAnsweredAt === null)
+    return unknown(subject, found('station-setup-test-missing', {}, more), toDo('station-do-test', {}));
   const days = Math.floor((now - testAnsweredAt) / 86_400_000);
-  if (days < 0) {
-    return {
-      ...item,
-      status: 'not-ready',
-      finding: 'The last test-call reply is dated in the future',
-      toDo: 'Set the clock to UTC and test again',
-    };
-  }
-  return {
-    ...item,
-    status: 'ready',
-    finding: `The last test call was answered ${days} days ago`,
-    toDo: null,
-  };
+  return days < 0
+    ? notReady(subject, found('station-setup-test-future', {}, more), toDo('station-do-test-again', {}))
+    : ready(subject, found('station-setup-tested', { days }, more));
 }
 
 function plotterItem({ replyOnPlotter }: SetupObservations): SetupItem {
-  const item = { subject: 'plotter', clause: 'IEC 61162-1, sentences DSC and DSE' } as const;
-  if (replyOnPlotter === true)
-    return { ...item, status: 'ready', finding: 'A position reply reached the plotter', toDo: null };
+  const subject = 'plotter';
+  const more = { at: ['replyOnPlotter'], clause: 'IEC 61162-1, sentences DSC and DSE' };
+  if (replyOnPlotter === true) return ready(subject, found('station-setup-plotter', {}, more));
   return replyOnPlotter === false
-    ? {
-        ...item,
-        status: 'not-ready',
-        finding: 'A position reply did not reach the plotter',
-        toDo: 'Check the wiring, the baud rate and the sentences that the plotter accepts',
-      }
-    : {
-        ...item,
-        status: 'unknown',
-        finding: 'Position reply to the plotter not tested',
-        toDo: 'Request the position of a friend and check that it appears on the plotter',
-      };
+    ? notReady(subject, found('station-setup-plotter-failed', {}, more), toDo('station-do-check-plotter', {}))
+    : unknown(subject, found('station-setup-plotter-untested', {}, more), toDo('station-do-try-plotter', {}));
 }

@@ -1,3 +1,4 @@
+import type { Issue } from '../result/index.ts';
 import { tuneByHand } from './engine/action.ts';
 import { agePosition, moveClock, takeFix } from './engine/clock.ts';
 import { nextWake } from './engine/station.ts';
@@ -13,6 +14,7 @@ import type { WaitName } from './model/dialogue.ts';
 import { waitsOf } from './model/dialogue.ts';
 import type { StationEvent } from './model/event.ts';
 import type { StationState } from './model/state.ts';
+import { issue } from './texts.ts';
 
 /**
  * What a station does about an event. Pure: the same state and event give the same step, and neither is changed.
@@ -48,7 +50,7 @@ export function step(state: StationState, event: StationEvent): StationStep {
     return wrong === null ? take(turnOf(state), event) : refuse(state, wrong);
   } catch {
     // Plain JavaScript can hand in what no check foresees, such as a property that throws when it is read.
-    return refuse(state, 'expected plain data, got something that cannot be read');
+    return refuse(state, issue('station-event-unreadable', {}));
   }
 }
 
@@ -63,11 +65,10 @@ function turnOf(state: StationState): Turn {
 }
 
 /** Nothing is changed, and the reason is given. */
-function refuse(state: StationState, wrong: string): StationStep {
-  const issue = { code: 'station-event-form', message: `Event: ${wrong}`, at: [] };
+function refuse(state: StationState, wrong: Issue): StationStep {
   return {
     state,
-    effects: [{ kind: 'issue', issue, dialogue: null, clause: null, caution: null }],
+    effects: [{ kind: 'issue', issue: wrong, dialogue: null, clause: null, caution: null }],
     transitions: [],
   };
 }
@@ -116,7 +117,7 @@ function follow(turn: Turn, event: StationEvent): void {
       endTransmission(turn, event);
       break;
     case 'fix':
-      if (!takeFix(turn, event)) reject(turn, null, 'station-fix-form', 'Position: no place on Earth');
+      if (!takeFix(turn, event)) reject(turn, null, issue('station-fix-form', {}));
       break;
     case 'settings':
       changeSettings(turn, event);
@@ -154,9 +155,8 @@ function endTransmission(turn: Turn, event: StationEvent<'sent'> | StationEvent<
   const { state } = turn;
   const dialogue = state.dialogues.find(({ id }) => id === event.dialogue && id === state.transmitting);
   if (dialogue === undefined) {
-    reject(turn, null, 'station-not-now', `Dialogue ${event.dialogue}: nothing of it is on the air`, {
-      received: event.kind,
-    });
+    const { dialogue: id, kind: received } = event;
+    reject(turn, null, issue('station-not-on-air', { dialogue: String(id) }, { received }));
     return;
   }
   fireOn(turn, dialogue, event.kind);

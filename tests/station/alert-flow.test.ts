@@ -29,7 +29,7 @@ function play(situation: Situation): readonly Box[] {
   for (let question = 0; question < 5; question++) {
     const advice = adviseOnDistress(radio.state, 1);
     if (advice === null) break;
-    if (advice.now.some(({ text }) => text.startsWith('Inform a coast station')))
+    if (advice.now.some(({ code }) => code === 'station-inform-coast'))
       boxes.push('inform the coast station');
     const answers = advice.question?.answers ?? [];
     if (answers.includes('no-traffic'))

@@ -40,10 +40,11 @@ describe('the set-up check', () => {
       testAnsweredAt: null,
       replyOnPlotter: false,
     });
-    for (const { status, toDo, finding, clause } of items) {
+    for (const { status, toDo, message, clause, grade } of items) {
       expect(status).not.toBe('ready');
-      expect(toDo).toMatch(/\w/);
-      expect(finding).toMatch(/\w/);
+      expect(grade).toMatch(/error|check/);
+      expect(toDo?.text).toMatch(/\w/);
+      expect(message).toMatch(/\w/);
       expect(clause).toMatch(/\w/);
     }
   });

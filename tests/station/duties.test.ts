@@ -40,7 +40,7 @@ const codes = (effects: readonly Effect[]) => effectsOf(effects, 'issue').map(({
 const shown = (effects: readonly Effect[]) =>
   effectsOf(effects, 'show')
     .filter(({ topic }) => topic === 'watch-left')
-    .map(({ text }) => text);
+    .map(({ code, params }) => ({ code, params }));
 
 // Radio Regulations 2024 in restatements; 47 CFR 2025.
 describe('passing a distress on', () => {
@@ -50,7 +50,7 @@ describe('passing a distress on', () => {
     radio.pass(5 * MINUTE);
     const advice = adviceOf(radio);
     expect(advice.relay).toMatchObject({ allowed: true, clause: expect.stringContaining('32.16') });
-    expect(advice.now.some(({ text }) => text.includes('nform a coast station'))).toBe(true);
+    expect(advice.now.map(({ code }) => code)).toContain('station-inform-if-silent');
     expect(codes(radio.give({ kind: 'call', call: relayTo(coast), because: unanswered }))).toEqual([]);
     radio.give({ kind: 'confirm', dialogue: 2 });
     expect(radio.onAir?.call).toMatchObject({ kind: 'distress-relay', to: { kind: 'station', mmsi: coast } });
@@ -58,7 +58,11 @@ describe('passing a distress on', () => {
 
   it('in United States waters by voice or any other means: 47 CFR 80.1121(b) against 80.1117(a)', () => {
     const { relay } = adviceOf(afterAlert({}, 5));
-    expect(relay.why).toMatch(/by voice or by any other means \(in United States waters not by DSC\)/);
+    expect(relay.code).toBe('station-relay-to-coast');
+    // The words matter: they are what keeps a ship in those waters from relaying by DSC.
+    expect(relay.why).toMatch(
+      /by voice, or by any other means\. In United States waters do not relay by DSC$/,
+    );
     expect(relay.clause).toContain('80.1117(a), 80.1121(b)');
   });
 
@@ -66,7 +70,7 @@ describe('passing a distress on', () => {
     for (const call of [toAll, relayTo(friend)]) {
       const radio = afterAlert({}, 5);
       expect(codes(radio.give({ kind: 'call', call, because: unanswered }))).toEqual([
-        'station-relay-reason',
+        'station-relay-address',
       ]);
     }
     expect(adviceOf(afterAlert({}, 5)).relayToMany.allowed).toBe(false);
@@ -80,7 +84,9 @@ describe('passing a distress on', () => {
   it('not while the five minutes run, nor when a coast station has answered: RR 32.16', () => {
     for (const radio of [afterAlert(), afterAlert({}, 4)]) {
       const refused = radio.give({ kind: 'call', call: relayTo(coast), because: unanswered });
-      expect(codes(refused)).toEqual(['station-relay-reason']);
+      expect(effectsOf(refused, 'issue')).toMatchObject([
+        { issue: { code: 'station-relay-not-now', params: { why: { code: 'station-relay-wait' } } } },
+      ]);
     }
     const radio = afterAlert({}, 5);
     radio.give({ kind: 'traffic', dialogue: 1 });
@@ -97,7 +103,7 @@ describe('who acknowledges by DSC', () => {
   it('a coast station that is not designated has the flow of a ship and reports: 47 CFR 80.103(c), 80.1119(a)', () => {
     const radio = afterAlert({ mmsi: coast, equipment: 'coast' });
     const advice = adviceOf(radio);
-    expect(advice.now[0]?.text).toMatch(/^Report the distress to the coastguard/);
+    expect(advice.now[0]?.code).toBe('station-report');
     expect(advice.dscAcknowledgement).toMatchObject({ allowed: false, clause: '47 CFR 80.103(c)' });
     expect(advice.question?.answers).toEqual(['traffic', 'assist']);
     expect(codes(radio.give({ kind: 'acknowledge', dialogue: 1 }))).toEqual([
@@ -123,6 +129,7 @@ describe('who acknowledges by DSC', () => {
     radio.pass(MINUTE);
     const { dscAcknowledgement } = adviceOf(radio);
     expect(dscAcknowledgement.allowed).toBe(true);
+    expect(dscAcknowledgement.code).toBe('station-dsc-to-stop');
     expect(dscAcknowledgement.why).toContain('in the vicinity');
     expect(dscAcknowledgement.why).toContain('rescue co-ordination centre or coast station');
   });
@@ -135,19 +142,25 @@ describe('a watch on another channel', () => {
     radio.give({ kind: 'tuned', channel: '13' });
     const effects = radio.give({ kind: 'received', call: alert, verdict: 'clean' });
     expect(shown(effects)).toEqual([
-      'Radio is on channel 16, not on channel 13: keep the required watch there on another receiver, or tune back',
+      { code: 'station-watch-left', params: { channel: '16', watched: ['13'] } },
     ]);
     expect(effectsOf(effects, 'tune')[0]?.channel).toBe('16');
-    expect(radio.log.map(({ text }) => text)).toContain(shown(effects)[0]);
+    expect(radio.log.map(({ code, params }) => ({ code, params }))).toContainEqual(shown(effects)[0]);
   });
 
   it('also when the channel is changed by hand, and where the channel before is not known', () => {
     const radio = new Radio({ mmsi: own, watched: ['13', '22A'] });
     expect(radio.state.settings.watched).toEqual(['13', '1022']);
-    expect(shown(radio.give({ kind: 'tuned', channel: '72' }))[0]).toContain('not on channel 13 or 1022');
+    expect(shown(radio.give({ kind: 'tuned', channel: '72' }))[0]?.params).toEqual({
+      channel: '72',
+      watched: ['13', '1022'],
+    });
     expect(shown(radio.give({ kind: 'tuned', channel: '13' }))).toEqual([]);
     expect(shown(radio.give({ kind: 'tuned', channel: '13' }))).toEqual([]);
-    expect(shown(radio.give({ kind: 'tuned', channel: '77' }))[0]).toContain('not on channel 13:');
+    expect(shown(radio.give({ kind: 'tuned', channel: '77' }))[0]?.params).toEqual({
+      channel: '77',
+      watched: ['13'],
+    });
     expect(shown(radio.give({ kind: 'tuned', channel: '72' }))).toEqual([]);
   });
 
@@ -163,9 +176,23 @@ describe('a watch on another channel', () => {
       checkSetup(createStation({ mmsi: own, ...settings }).settings, seen).find(
         ({ subject }) => subject === 'watch',
       );
-    expect(item({})).toMatchObject({ status: 'unknown', toDo: expect.stringContaining('bridge-to-bridge') });
-    expect(item({ watched: ['13'] })).toMatchObject({ status: 'not-ready' });
-    expect(item({ watched: ['13'], tuning: 'by-hand' })).toMatchObject({ status: 'ready', toDo: null });
+    expect(item({})).toMatchObject({
+      status: 'unknown',
+      code: 'station-setup-channel-change',
+      grade: 'check',
+      toDo: { code: 'station-do-list-watch' },
+    });
+    expect(item({ watched: ['13'] })).toMatchObject({
+      status: 'not-ready',
+      code: 'station-setup-watch-at-risk',
+      params: { watched: ['13'] },
+    });
+    expect(item({ watched: ['13'], tuning: 'by-hand' })).toMatchObject({
+      status: 'ready',
+      code: 'station-setup-by-hand',
+      grade: 'note',
+      toDo: null,
+    });
     expect(item({})?.clause).toContain('US Coast Guard safety alert of 2010');
   });
 
@@ -199,5 +226,8 @@ it('the alarm of a moored vessel sounds at least the urgency alarm and has no DS
   expect(effectsOf(effects, 'sound')[0]).toMatchObject({ alarm: 'urgency' });
   expect(effectsOf(effects, 'ask')).toEqual([]);
   expect(effectsOf(effects, 'send')).toEqual([]);
-  expect(effectsOf(effects, 'show')[0]?.text).toContain('possible automatic alarm of a moored vessel');
+  expect(effectsOf(effects, 'show')[0]).toMatchObject({
+    code: 'station-received',
+    params: { call: { code: 'station-brief-moored', params: { from: troubled } } },
+  });
 });

@@ -51,7 +51,7 @@ describe('an alert is received', () => {
     });
     expect(advice.waitFor?.clause).toContain('47 CFR 80.1121(b)');
     expect(advice.relayToMany.allowed).toBe(false);
-    expect(advice.caution).toContain('Lives may depend on this');
+    expect(advice.caution.code).toBe('station-caution-distress');
   });
 
   it('gives the position from which range, bearing and time to reach follow', () => {
@@ -77,7 +77,9 @@ describe('an alert is received', () => {
     expect(effectsOf(effects, 'speak')[0]).toMatchObject({ situation: 'received-mayday', channel: '16' });
     radio.give({ kind: 'spoken', dialogue: 1 });
     radio.give({ kind: 'dismiss', dialogue: 1 });
-    expect(radio.log.map(({ text }) => text)).toContain(`Acknowledged ${troubled} by voice on channel 16`);
+    expect(radio.log).toContainEqual(
+      expect.objectContaining({ code: 'station-acknowledged-by-voice', params: { vessel: troubled } }),
+    );
   });
 
   it('with a coast acknowledgement and unable to help: log and reset, MSC.1/Circ.1657', () => {
@@ -85,7 +87,7 @@ describe('an alert is received', () => {
     radio.give({ kind: 'received', call: fromCoast, verdict: 'clean' });
     radio.give({ kind: 'stand-by', dialogue: 1 });
     expect(radio.phases).toEqual([]);
-    expect(radio.log.at(-1)?.text).toContain('logged, radio reset');
+    expect(radio.log.at(-1)?.code).toBe('station-not-assisting');
   });
 
   it('without any acknowledgement listens five minutes: 47 CFR 80.1121(b)', () => {
@@ -112,7 +114,7 @@ describe('an alert is received', () => {
     radio.pass(MINUTE);
     radio.give({ kind: 'no-traffic', dialogue: 1 });
     expect(radio.phases).toEqual(['heard-distress: inform-coast']);
-    expect(adviceNow(radio).now[0]?.text).toContain('Inform a coast station');
+    expect(adviceNow(radio).now[0]?.code).toBe('station-inform-coast');
   });
 
   it('sounds no second alarm for a repeat, even when it was put away: ITU-R M.493, alarms', () => {
@@ -242,7 +244,7 @@ describe('acknowledging by DSC', () => {
 
   it('is for a designated coast station without delay, by hand: 47 CFR 80.103(c), 80.1119(a)', () => {
     const radio = afterAlert({ mmsi: coast, equipment: 'coast', designated: true });
-    expect(adviceNow(radio).now[0]?.text).toContain('Acknowledge by DSC');
+    expect(adviceNow(radio).now[0]?.code).toBe('station-coast-acknowledges');
     radio.pass(10 * MINUTE);
     expect(radio.onAir, 'never automatically').toBeNull();
     radio.give({ kind: 'acknowledge', dialogue: 1 });
@@ -265,7 +267,7 @@ describe('a relay is heard', () => {
     expect(radio.phases).toEqual(['heard-distress: coast-answered']);
     expect(effectsOf(effects, 'sound')).toHaveLength(1);
     const advice = adviceNow(radio);
-    expect(advice.now[0]?.text).toContain('acknowledge the relay by voice');
+    expect(advice.now[0]?.code).toBe('station-answer-relay');
     expect(advice.voiceAcknowledgement.allowed).toBe(true);
     expect(advice.dscAcknowledgement.allowed).toBe(false);
     expect(effectsOf(radio.give({ kind: 'assist', dialogue: 1 }), 'speak')[0]).toMatchObject({
@@ -345,7 +347,7 @@ describe('a relay is heard', () => {
     } as const;
     const radio = new Radio({ mmsi: own, equipment: 'A' });
     radio.give({ kind: 'received', call: closed, verdict: 'clean' });
-    expect(adviceNow(radio).now[0]?.text).toContain('Your own man-overboard device');
+    expect(adviceNow(radio).now[0]?.code).toBe('station-own-device');
     expect(adviceNow(radio).question?.answers).toEqual(['dismiss', 'acknowledge']);
     radio.give({ kind: 'acknowledge', dialogue: 1 });
     radio.give({ kind: 'confirm', dialogue: 1 });
@@ -392,7 +394,7 @@ describe('what a distress says again', () => {
   it('traffic is heard: answer as the station that controls it directs, MSC.1/Circ.1657', () => {
     const radio = afterAlert();
     radio.give({ kind: 'traffic', dialogue: 1 });
-    expect(adviceNow(radio).voiceAcknowledgement.why).toContain('the station that controls the traffic');
+    expect(adviceNow(radio).voiceAcknowledgement.code).toBe('station-voice-traffic');
   });
 });
 
@@ -408,7 +410,7 @@ describe('a designated coast station', () => {
     radio.give({ kind: 'confirm', dialogue: 1 });
     radio.finish();
     const advice = adviceNow(radio);
-    expect(advice.now[0]?.text).toContain('Take charge of the distress traffic');
+    expect(advice.now[0]?.code).toBe('station-coast-leads');
     expect(advice.question?.answers).toEqual(['dismiss', 'acknowledge']);
     radio.give({ kind: 'dismiss', dialogue: 1 });
     expect(radio.phases).toEqual([]);

@@ -35,11 +35,11 @@ export const rows: readonly Row[] = [
 ];
 
 export const phases: readonly PhaseRow<IncomingWait>[] = [
-  { meaning: 'asked', waits: ['decision'] },
+  { waits: ['decision'] },
   // @ts-expect-error a wait
-  { meaning: 'asked', waits: ['desicion'] },
+  { waits: ['desicion'] },
   // @ts-expect-error a wait that is kept
-  { meaning: 'asked', waits: [], keeps: ['inactivty'] },
+  { waits: [], keeps: ['inactivty'] },
 ];
 
 export const triggers: readonly [OutgoingTrigger, OwnDistressTrigger, HeardDistressTrigger] = [

@@ -114,7 +114,10 @@ describe('a call to a friend', () => {
       tern.give({ kind: 'reject', dialogue: 1, reason });
       carry(tern, merrow);
       expect(merrow.phases).toEqual(['outgoing: refused']);
-      expect(merrow.log.at(-1)?.text).toContain(reason.replaceAll('-', ' '));
+      expect(merrow.log.at(-1)).toMatchObject({
+        code: 'station-refused',
+        params: { call: { code: 'station-brief', params: { kind: 'unable-to-comply', reason } } },
+      });
     }
   });
 
@@ -275,7 +278,8 @@ describe('a call to a group', () => {
     member.give({ kind: 'received', call, verdict: 'clean' });
     expect(effectsOf(member.effects, 'ask')[0]).toMatchObject({
       question: 'tune-to',
-      text: 'Tune to channel 77?',
+      code: 'station-ask-tune',
+      params: { channel: '77' },
     });
     member.give({ kind: 'confirm', dialogue: 1 });
     expect(member.state.tunedTo).toBe('77');
@@ -407,7 +411,7 @@ describe('urgency and safety to all ships', () => {
       call: composeAllShipsCall({ from: own, category: 'urgency', channel: '16' }),
     });
     expect(merrow.onAir).toBeNull();
-    expect(effectsOf(merrow.effects, 'ask')[0]?.caution).toContain('person responsible');
+    expect(effectsOf(merrow.effects, 'ask')[0]?.caution?.code).toBe('station-caution-sending');
     merrow.give({ kind: 'confirm', dialogue: 1 });
     merrow.finish();
     expect(effectsOf(merrow.effects, 'speak')[0]).toMatchObject({ situation: 'pan-pan', channel: '16' });
@@ -478,14 +482,15 @@ describe('starting a call', () => {
       'station-no-such-dialogue',
     );
     radio.give({ kind: 'call', call: buddyCall });
-    expect(effectsOf(radio.give({ kind: 'confirm', dialogue: 1 }), 'issue')[0]?.issue.code).toBe(
-      'station-not-now',
-    );
+    expect(effectsOf(radio.give({ kind: 'confirm', dialogue: 1 }), 'issue')[0]?.issue).toMatchObject({
+      code: 'station-not-now',
+      params: { dialogue: 1, phase: 'outgoing.sending' },
+    });
     expect(
       effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel: '70' }), 'issue')[0]?.issue.code,
     ).toBe('station-channel-barred');
     expect(effectsOf(radio.give({ kind: 'sent', dialogue: 7 }), 'issue')[0]?.issue.code).toBe(
-      'station-not-now',
+      'station-not-on-air',
     );
     const nowhere = { latitude: 91, longitude: 0 };
     expect(
@@ -538,7 +543,7 @@ describe('several dialogues at once', () => {
       radio.give({ kind: 'received', call, verdict: 'clean' });
     }
     expect(radio.state.dialogues).toHaveLength(32);
-    expect(radio.log.some(({ text }) => text.startsWith('Closed to make room'))).toBe(true);
+    expect(radio.log.some(({ code }) => code === 'station-closed-for-room')).toBe(true);
   });
 });
 
@@ -583,7 +588,10 @@ describe('tuning', () => {
     merrow.give({ kind: 'call', call: composeGroupCall({ from: own, to: club, channel: '77' }) });
     merrow.finish();
     const effects = merrow.pass(10 * MINUTE);
-    expect(effectsOf(effects, 'show')[0]?.text).toContain('still on channel 77');
+    expect(effectsOf(effects, 'show')[0]).toMatchObject({
+      code: 'station-closed-idle',
+      params: { channel: '77' },
+    });
     expect(effectsOf(effects, 'tune')).toEqual([]);
     expect(merrow.phases).toEqual([]);
   });
@@ -691,7 +699,10 @@ describe('a call to many that nobody followed', () => {
     const call = composeGroupCall({ from: friend, to: club, channel: '77' });
     radio.give({ kind: 'received', call, verdict: 'clean' });
     radio.pass(10 * MINUTE);
-    expect(radio.log.at(-1)?.text).toMatch(/^Not followed: group call/);
+    expect(radio.log.at(-1)).toMatchObject({
+      code: 'station-not-followed',
+      params: { call: { code: 'station-brief', params: { kind: 'group-call', to: club } } },
+    });
   });
 });
 
@@ -715,25 +726,37 @@ describe('settings', () => {
   });
 });
 
+const part = (kind: string, name: string) => ({
+  code: 'station-event-part',
+  params: { kind, part: name },
+  at: [name],
+});
+
 describe('an event that is none', () => {
-  it.each<[event: unknown]>([
-    [undefined],
-    [{}],
-    [{ kind: 'toString', at: 0 }],
-    [{ kind: 'clock', at: '5' }],
-    [{ kind: 'received', at: 0 }],
-    [{ kind: 'received', at: 0, call: buddyCall, verdict: 'fine' }],
-    [{ kind: 'fix', at: 0 }],
-    [{ kind: 'fix', at: 0, position: { latitude: 56, longitude: -6 }, source: Number.NaN }],
-    [{ kind: 'note', at: 0, text: 'Fog', corrects: Number.NaN }],
-    [{ kind: 'call', at: 0, call: null }],
-    [{ kind: 'settings', at: 0 }],
-    [{ kind: 'prepare-alert', at: 0, nature: 'boredom' }],
-  ])('%j is refused, and changes nothing', (event) => {
+  it.each<[event: unknown, issue: object]>([
+    [undefined, { code: 'station-event-form', received: 'undefined' }],
+    [{}, { code: 'station-event-kind', received: "'undefined'" }],
+    [
+      { kind: 'toString', at: 0 },
+      { code: 'station-event-kind', received: "'toString'" },
+    ],
+    [{ kind: 'clock', at: '5' }, part('clock', 'at')],
+    [{ kind: 'received', at: 0 }, part('received', 'call')],
+    [{ kind: 'received', at: 0, call: buddyCall, verdict: 'fine' }, part('received', 'verdict')],
+    [{ kind: 'fix', at: 0 }, part('fix', 'position')],
+    [
+      { kind: 'fix', at: 0, position: { latitude: 56, longitude: -6 }, source: Number.NaN },
+      part('fix', 'source'),
+    ],
+    [{ kind: 'note', at: 0, text: 'Fog', corrects: Number.NaN }, part('note', 'corrects')],
+    [{ kind: 'call', at: 0, call: null }, part('call', 'call')],
+    [{ kind: 'settings', at: 0 }, part('settings', 'settings')],
+    [{ kind: 'prepare-alert', at: 0, nature: 'boredom' }, part('prepare-alert', 'nature')],
+  ])('%j is refused, and changes nothing', (event, issue) => {
     const state = createStation({ mmsi: own });
     const turn = step(state, event as StationEvent);
     expect(turn.state).toBe(state);
-    expect(turn.effects).toMatchObject([{ kind: 'issue', issue: { code: 'station-event-form' } }]);
+    expect(turn.effects).toMatchObject([{ kind: 'issue', issue: { grade: 'error', ...issue } }]);
   });
 
   it('a refusal without its reason says so', () => {

@@ -127,7 +127,7 @@ describe('sending a distress alert', () => {
     radio.finish();
     expect(effectsOf(radio.effects, 'speak').at(-1)).toMatchObject({ situation: 'mayday', channel: '16' });
     const reminded = (effects: ReturnType<typeof radio.pass>) =>
-      effectsOf(effects, 'show').some(({ text }) => text.includes('do not wait for an acknowledgement'));
+      effectsOf(effects, 'show').some(({ code }) => code === 'station-alert-speak');
     expect(reminded(radio.pass(14_999))).toBe(false);
     expect(reminded(radio.pass(1)), 'at the latest after 15 s, a UK procedure summary of about 2000').toBe(
       true,
@@ -259,7 +259,7 @@ describe('cancelling a false alert', () => {
     expect(speak?.clause).toContain('80.335');
     radio.give({ kind: 'spoken', dialogue: 1 });
     expect(radio.phases).toEqual([]);
-    expect(radio.log.at(-1)?.text).toBe('False alert cancelled by DSC and by voice on channel 16');
+    expect(radio.log.at(-1)?.code).toBe('station-cancelled');
     radio.pass(60 * MINUTE);
     expect(radio.onAir).toBeNull();
   });
@@ -314,20 +314,18 @@ describe('cancelling a false alert', () => {
     failed.onAir = null;
     const effects = failed.give({ kind: 'send-failed', dialogue: 1 });
     expect(failed.phases).toEqual(['own-distress: cancel-voice-only']);
-    expect(effectsOf(effects, 'show')[0]?.text).toContain('cancel the false alert by voice on channel 16');
+    expect(effectsOf(effects, 'show')[0]?.code).toBe('station-cancel-failed');
     expect(effectsOf(effects, 'speak')[0]?.situation).toBe('cancel-alert');
     const silent = failed.state;
     failed.give({ kind: 'spoken', dialogue: 1 });
-    expect(failed.log.at(-1)?.text).toBe(
-      'False alert cancelled by voice on channel 16; the set did not send the cancellation',
-    );
+    expect(failed.log.at(-1)?.code).toBe('station-cancelled-by-voice');
     failed.state = silent;
     failed.pass(10 * MINUTE);
-    expect(failed.log.at(-1)?.text).toContain('NOT cancelled, by DSC or by voice');
+    expect(failed.log.at(-1)?.code).toBe('station-not-cancelled');
     const unspoken = cancelling();
     unspoken.finish();
     unspoken.give({ kind: 'dismiss', dialogue: 1 });
-    expect(unspoken.log.at(-1)?.text).toContain('cancelled by DSC only');
+    expect(unspoken.log.at(-1)?.code).toBe('station-cancelled-by-dsc');
   });
 
   it('is not sent again when it was acknowledged while the question was open: ITU-R M.541', () => {

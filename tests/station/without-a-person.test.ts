@@ -348,10 +348,17 @@ describe('a step never throws', () => {
       },
     });
     const state = createStation({ mmsi: own });
-    for (const event of [null, undefined, 7, [], {}, throwing])
-      expect(step(state, event as StationEvent)).toMatchObject({
+    for (const [event, code] of [
+      [null, 'station-event-form'],
+      [undefined, 'station-event-form'],
+      [7, 'station-event-form'],
+      [[], 'station-event-form'],
+      [{}, 'station-event-kind'],
+      [throwing, 'station-event-unreadable'],
+    ] as const)
+      expect(step(state, event as unknown as StationEvent)).toMatchObject({
         state,
-        effects: [{ kind: 'issue', issue: { code: 'station-event-form' } }],
+        effects: [{ kind: 'issue', issue: { code } }],
       });
     expect(restoreStation(throwing)).toMatchObject({ ok: false });
   });

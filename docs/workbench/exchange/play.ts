@@ -242,7 +242,12 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
   const said = (text: string, more: Partial<Line> = {}): Line | null =>
     effect.kind === 'wake' || effect.kind === 'log'
       ? null
-      : { ...plain(side, effect.kind, text), clause, cautions: caution === null ? [] : [caution], ...more };
+      : {
+          ...plain(side, effect.kind, text),
+          clause,
+          cautions: caution === null ? [] : [caution.text],
+          ...more,
+        };
   switch (effect.kind) {
     case 'send':
       return said(
@@ -265,7 +270,7 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
       const script = wordsFor(scene.roles[side], effect.call);
       return said(`on channel ${effect.channel}`, {
         spoken: script.lines,
-        cautions: [...(caution === null ? [] : [caution]), script.caution],
+        cautions: [...(caution === null ? [] : [caution.text]), script.caution],
       });
     }
     case 'advise': {

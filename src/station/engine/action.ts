@@ -1,9 +1,11 @@
 import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import { situationOf } from '../../speech/internal.ts';
+import type { StationText } from '../model/advice.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
+import { say } from '../texts.ts';
 import { briefly } from './brief.ts';
 import { objectionTo } from './on-air.ts';
 import { emit, log, reject, type Turn } from './turn.ts';
@@ -13,20 +15,17 @@ export function tell(
   turn: Turn,
   dialogue: Dialogue | null,
   topic: Effects['show']['topic'],
-  text: string,
+  text: StationText,
   call?: Call,
 ): void {
-  emit(turn, dialogue, { kind: 'show', topic, text, call });
-  log(turn, dialogue, { what: 'done', text });
+  emit(turn, dialogue, { kind: 'show', topic, call, ...text });
+  log(turn, dialogue, { what: 'done', ...text });
 }
 
 /** Puts a call on the air, unless something bars it: then the dialogue goes on as after a failed transmission. */
 export function transmit(turn: Turn, dialogue: Dialogue, call: Call | null, times: 1 | 5 = 1): void {
   const objection = call === null ? null : objectionTo(turn.state, dialogue, call);
-  if (objection !== null) {
-    const { code, message, clause } = objection;
-    reject(turn, dialogue, code, message, clause === undefined ? {} : { clause });
-  }
+  if (objection !== null) reject(turn, dialogue, objection);
   turn.state.transmitting = dialogue.id;
   if (call === null || objection !== null) turn.failed.push(dialogue.id);
   else emit(turn, dialogue, { kind: 'send', call, times });
@@ -45,12 +44,13 @@ export function stopTransmission(turn: Turn, dialogue: Dialogue): void {
 
 /** Notes a call that went out. */
 export function logSent(turn: Turn, dialogue: Dialogue, call: Call, times = 1): void {
-  const often = times > 1 ? `, ${times} times in a row` : '';
-  log(turn, dialogue, { what: 'sent', text: `Sent: ${briefly(call)}${often}`, call });
+  const sent = { call: briefly(call) };
+  const text = times > 1 ? say('station-sent-times', { ...sent, times }) : say('station-sent', sent);
+  log(turn, dialogue, { what: 'sent', ...text, call });
 }
 
 /** The radio could not send. */
-export function reportFailure(turn: Turn, dialogue: Dialogue, text: string): void {
+export function reportFailure(turn: Turn, dialogue: Dialogue, text: StationText): void {
   endTransmission(turn, dialogue);
   sound(turn, dialogue, 'fault');
   tell(turn, dialogue, 'transmission-failed', text);
@@ -104,31 +104,29 @@ export function tuneByHand(turn: Turn, channel: string): void {
  */
 function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | null): void {
   const { tunedTo, settings } = turn.state;
-  if (left === tunedTo) return;
+  if (left === tunedTo || tunedTo === null) return;
   const watched = left === null ? settings.watched : settings.watched.filter((channel) => channel === left);
   const lost = watched.filter((channel) => channel !== tunedTo);
   if (lost.length === 0) return;
-  const text = `Radio is on channel ${tunedTo}, not on channel ${lost.join(' or ')}: keep the required watch there on another receiver, or tune back`;
-  tell(turn, dialogue, 'watch-left', text);
+  tell(turn, dialogue, 'watch-left', say('station-watch-left', { channel: tunedTo, watched: lost }));
 }
 
 /** Distress traffic is on channel 16: tunes there, or asks the person to. */
 export function tuneToWatch(turn: Turn, dialogue: Dialogue, certain = true): void {
   if (certain && turn.state.settings.tuning === 'automatic') tune(turn, dialogue, WATCH_CHANNEL);
-  else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', text: 'Tune to channel 16 by hand' });
+  else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', ...say('station-tune-16', {}) });
 }
 
 /** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */
 export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
   const { channel } = dialogue;
-  log(turn, dialogue, { what: 'done', text: `Finished on channel ${channel}` });
+  log(turn, dialogue, { what: 'done', ...say('station-finished', channel === null ? {} : { channel }) });
   if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
 }
 
 /** Closed because nobody acted: the radio stays on its channel, since a conversation may be in progress. */
 export function leaveTuned(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
   const { channel } = dialogue;
-  const stillThere = turn.state.tunedTo === channel && channel !== WATCH_CHANNEL;
-  const reminder = stillThere ? `: the radio is still on channel ${channel}` : '';
-  tell(turn, dialogue, 'still-on-channel', `Closed after a long time without action${reminder}`);
+  const stillThere = channel !== null && channel !== WATCH_CHANNEL && turn.state.tunedTo === channel;
+  tell(turn, dialogue, 'still-on-channel', say('station-closed-idle', stillThere ? { channel } : {}));
 }

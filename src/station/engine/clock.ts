@@ -6,6 +6,7 @@ import type { StationEvent } from '../model/event.ts';
 import { LAST_INSTANT } from '../model/plain.ts';
 import type { StationState } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
+import { say } from '../texts.ts';
 import { sound, tell } from './action.ts';
 import type { Turn } from './turn.ts';
 
@@ -50,16 +51,11 @@ export function agePosition(turn: Turn): void {
   turn.clause = clause.position;
   const age = state.now - state.fix.at;
   if (age >= lengthOf('position-erase', state.settings.timers)) {
-    tell(
-      turn,
-      null,
-      'position-erased',
-      'Own position is too old to send: enter it again or check the GNSS receiver',
-    );
+    tell(turn, null, 'position-erased', say('station-position-erased', {}));
     sound(turn, null, 'position');
     state.fix = null;
   } else if (!state.fix.warned && age >= lengthOf('position-warning', state.settings.timers)) {
-    tell(turn, null, 'position-old', 'Own position is old: enter it again or check the GNSS receiver');
+    tell(turn, null, 'position-old', say('station-position-old', {}));
     sound(turn, null, 'position');
     state.fix = { ...state.fix, warned: true };
   }

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../burst/index.ts';
-import type { Call } from '../../call/index.ts';
+import type { Call, EquipmentClass } from '../../call/index.ts';
+import type { Issue } from '../../result/index.ts';
 import { hasSymbols } from '../model/call-form.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
@@ -8,6 +9,7 @@ import type { StationEvents } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { StationSettings } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
+import { issue } from '../texts.ts';
 import { isPlainlyForStation } from './for-station.ts';
 import { isDistress } from './turn.ts';
 import { isOwnAlertOut, mayTuneAutomatically } from './voice-channel.ts';
@@ -19,13 +21,6 @@ import { isOwnAlertOut, mayTuneAutomatically } from './voice-channel.ts';
 export interface Received {
   readonly call: Call;
   readonly verdict: Verdict;
-}
-
-/** Why a call is not sent. */
-export interface Objection {
-  readonly code: string;
-  readonly message: string;
-  readonly clause?: string;
 }
 
 /** Whether a call received may change the voice channel without a person: clean, and plainly for this station. */
@@ -68,7 +63,7 @@ export function objectionTo(
   { settings }: Pick<StationState, 'settings'>,
   dialogue: Dialogue,
   call: Call,
-): Objection | null {
+): Issue | null {
   const because = dialogue.procedure === 'outgoing' ? dialogue.because : null;
   return objection(settings, call, isOfProcedure(dialogue, call, settings.mmsi), because);
 }
@@ -77,7 +72,7 @@ export function objectionTo(
 export function objectionToStarting(
   state: Pick<StationState, 'settings'>,
   { call, because }: Pick<Dialogue<'outgoing'>, 'procedure' | 'call' | 'because'>,
-): Objection | null {
+): Issue | null {
   return objection(state.settings, call, startable.includes(call.kind), because);
 }
 
@@ -96,13 +91,11 @@ export function groundsOf(given: unknown): NonNullable<StationEvents['call']['be
 function reasonAgainst(
   { to }: Call,
   because: NonNullable<StationEvents['call']['because']> | null,
-): string | null {
-  if (because === null) {
-    return 'expected a reason: nobody acknowledged within five minutes (to one coast station), or the vessel in distress cannot alert herself and the master judges that more help is needed';
-  }
+): Issue | null {
+  if (because === null) return issue('station-relay-reason', {}, { clause: clause.relay });
   const isToCoast = to?.kind === 'station' && isCoastIdentity(to.mmsi);
   return 'unanswered' in because && !isToCoast
-    ? 'expected the address of one coast station for a distress that nobody acknowledged; to many only when the vessel in distress cannot alert herself and the master judges that more help is needed'
+    ? issue('station-relay-address', {}, { clause: clause.relay })
     : null;
 }
 
@@ -162,26 +155,27 @@ function objection(
   call: Call,
   isPart: boolean,
   because: NonNullable<StationEvents['call']['because']> | null,
-): Objection | null {
-  if (mmsi === null || call.from !== mmsi) {
-    const message = 'Own identity is not stored: nothing can be sent';
-    return { code: 'station-identity-missing', message, clause: clause.identity };
-  }
-  if (!isPart) {
-    return { code: 'station-not-a-beginning', message: `Call: ${call.kind} is not part of this procedure` };
-  }
-  if (!maySend(equipment, call)) {
-    const message = `Call: equipment of class ${equipment} does not send this kind`;
-    return { code: 'station-class-cannot-send', message, clause: clause.equipment };
-  }
-  if (call.to !== null && 'mmsi' in call.to && call.to.mmsi === mmsi) {
-    return { code: 'station-call-to-itself', message: 'Call: the address is this station’s own' };
-  }
-  if (call.kind === 'distress-relay' && equipment !== 'coast') {
-    const why = reasonAgainst(call, because);
-    if (why !== null) return { code: 'station-relay-reason', message: `Relay: ${why}`, clause: clause.relay };
-  }
-  return hasSymbols(call)
-    ? null
-    : { code: 'station-call-form', message: 'Call: a value in it has no symbols' };
+): Issue | null {
+  if (mmsi === null || call.from !== mmsi) return identityMissing();
+  if (!isPart) return issue('station-not-of-procedure', { kind: call.kind });
+  if (!maySend(equipment, call)) return classCannotSend(equipment, call.kind);
+  if (call.to !== null && 'mmsi' in call.to && call.to.mmsi === mmsi)
+    return issue('station-call-to-itself', {});
+  const against =
+    call.kind === 'distress-relay' && equipment !== 'coast' ? reasonAgainst(call, because) : null;
+  return against ?? (hasSymbols(call) ? null : issue('station-call-form', {}));
+}
+
+/** No transmission without an own identity (M.493-16). */
+export function identityMissing(): Issue {
+  return issue('station-identity-missing', {}, { clause: clause.identity });
+}
+
+/** A class of equipment sends only some kinds of call. */
+export function classCannotSend(equipment: EquipmentClass, kind: Call['kind']): Issue {
+  return issue(
+    'station-class-cannot-send',
+    { equipment, kind },
+    { received: kind, clause: clause.equipment },
+  );
 }

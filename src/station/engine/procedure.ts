@@ -3,6 +3,7 @@ import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
 import type { Dialogue, WaitName } from '../model/dialogue.ts';
 import type { TimerName } from '../model/timer.ts';
 import type { Trigger } from '../model/trigger.ts';
+import type { Phase } from '../texts.ts';
 import { type Draft, drawLength, type Turn } from './turn.ts';
 
 /** What made a trigger fire, as far as guards and actions need it. */
@@ -33,13 +34,17 @@ export interface Transition<
   readonly clause: string;
 }
 
-/** What a phase means, and what is waited for in it. */
+/** What is waited for in a phase; what it means is a term of the texts. */
 export interface PhaseRow<Wait extends string = string> {
-  readonly meaning: string;
   /** Waits that run in this phase: those that ran before go on, the others start. */
   readonly waits: readonly Wait[];
   /** Waits that go on when they ran before, but do not start here. */
   readonly keeps?: readonly Wait[];
+}
+
+/** The term that says what the phase of a dialogue means. */
+export function phaseOf({ procedure, phase }: Dialogue): Phase {
+  return `${procedure}.${phase}` as Phase;
 }
 
 /** One automated procedure: its table as data, and the functions that the words of the table stand for. */

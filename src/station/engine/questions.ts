@@ -2,10 +2,11 @@ import type { Dialogue } from '../model/dialogue.ts';
 import type { Effect } from '../model/effect.ts';
 import type { AnswerKind } from '../model/event.ts';
 import type { StationState } from '../model/state.ts';
-import { briefly } from './brief.ts';
+import { say } from '../texts.ts';
+import { briefly, vesselIn } from './brief.ts';
 import { emit, type Turn } from './turn.ts';
 
-type Question = Pick<Effect<'ask'>, 'question' | 'text' | 'answers'> & { readonly caution?: string };
+type Question = Pick<Effect<'ask'>, 'question' | 'code' | 'params' | 'text' | 'answers'>;
 
 const YES_OR_NO: readonly AnswerKind[] = ['confirm', 'decline'];
 
@@ -14,26 +15,25 @@ export function questionOf(dialogue: Dialogue): Question | null {
   switch (dialogue.procedure) {
     case 'outgoing':
       if (dialogue.phase === 'confirming') {
-        const text = `Send the ${briefly(dialogue.call)}?`;
-        return { question: 'send-this', text, answers: YES_OR_NO, caution: SEND_CAUTION };
+        const text = say('station-ask-send', { call: briefly(dialogue.call) });
+        return { question: 'send-this', ...text, answers: YES_OR_NO };
       }
       return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
     case 'incoming':
       if (dialogue.phase === 'deciding') {
-        const text = `Answer the ${briefly(dialogue.call)}?`;
-        return { question: 'answer-call', text, answers: ['answer', 'reject', 'dismiss'] };
+        const text = say('station-ask-answer', { call: briefly(dialogue.call) });
+        return { question: 'answer-call', ...text, answers: ['answer', 'reject', 'dismiss'] };
       }
       return dialogue.phase === 'agreed' ? tuneTo(dialogue.channel) : null;
     case 'own-distress':
       if (dialogue.phase === 'cancel-asked') {
-        const text = 'Was the alert false? If so it is cancelled by DSC and then by voice on channel 16';
-        return { question: 'cancel-alert', text, answers: YES_OR_NO };
+        return { question: 'cancel-alert', ...say('station-ask-cancel', {}), answers: YES_OR_NO };
       }
-      return dialogue.phase === 'interrupted' ? REPEAT : null;
+      return dialogue.phase === 'interrupted' ? repeat() : null;
     case 'heard-distress': {
       if (dialogue.phase !== 'acknowledge-asked') return null;
-      const text = `Acknowledge the distress of ${dialogue.distressed ?? 'an unidentified vessel'} by DSC?`;
-      return { question: 'acknowledge-distress', text, answers: YES_OR_NO };
+      const text = say('station-ask-acknowledge', { vessel: vesselIn(dialogue.distressed) });
+      return { question: 'acknowledge-distress', ...text, answers: YES_OR_NO };
     }
   }
 }
@@ -63,33 +63,29 @@ export function openQuestions({
   dialogues,
 }: StationState): readonly Pick<
   Effect<'ask'>,
-  'kind' | 'dialogue' | 'call' | 'question' | 'text' | 'answers'
+  'kind' | 'dialogue' | 'call' | 'question' | 'code' | 'params' | 'text' | 'answers'
 >[] {
   return dialogues.flatMap((dialogue) => {
-    const asked = questionOf(dialogue);
-    if (asked === null) return [];
-    const { caution: _, ...question } = asked;
+    const question = questionOf(dialogue);
+    if (question === null) return [];
     return [{ kind: 'ask', dialogue: dialogue.id, call: dialogue.call, ...question } as const];
   });
 }
 
 /** Asks it. */
 export function ask(turn: Turn, dialogue: Dialogue): void {
-  const asked = questionOf(dialogue);
-  if (asked === null) return;
-  const { caution, ...question } = asked;
+  const question = questionOf(dialogue);
+  if (question === null) return;
+  const caution = question.question === 'send-this' ? say('station-caution-sending', {}) : null;
   emit(turn, dialogue, { kind: 'ask', ...question }, caution);
 }
 
-const SEND_CAUTION =
-  'Distress, urgency and safety calls reach every ship in range. Send one only on the authority of the person responsible for the vessel, and as your licence and national rules allow';
-
-const REPEAT: Question = {
-  question: 'repeat-alert',
-  text: 'The own distress alert is no longer repeated. Hold the key to send it again, or cancel it if it was false',
-  answers: ['press-alert', 'cancel-alert', 'stop-alert'],
-};
+function repeat(): Question {
+  const answers = ['press-alert', 'cancel-alert', 'stop-alert'] as const;
+  return { question: 'repeat-alert', ...say('station-ask-repeat', {}), answers };
+}
 
 function tuneTo(channel: string | null): Question {
-  return { question: 'tune-to', text: `Tune to channel ${channel}?`, answers: YES_OR_NO };
+  const text = say('station-ask-tune', channel === null ? {} : { channel });
+  return { question: 'tune-to', ...text, answers: YES_OR_NO };
 }

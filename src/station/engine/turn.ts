@@ -1,9 +1,12 @@
 import type { Call } from '../../call/index.ts';
+import type { Issue } from '../../result/index.ts';
+import type { StationText } from '../model/advice.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effect } from '../model/effect.ts';
 import type { LogEntry } from '../model/log-entry.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf, type TimerName } from '../model/timer.ts';
+import { say } from '../texts.ts';
 import { nextRandom } from './random.ts';
 
 /** A value that this turn may change, because it made the copy. */
@@ -43,22 +46,23 @@ type WithoutBase<T> = T extends Effect<'show'> | Effect<'ask'>
 export type BareEffect = WithoutBase<Effect>;
 
 /** What every effect about distress carries. The words are this library's own. */
-export const DISTRESS_CAUTION =
-  'Lives may depend on this. Follow the rules of your administration and the master’s orders; keep watch on channel 16; software can be wrong and replaces neither training nor a trained operator';
+export function distressCaution(): StationText {
+  return say('station-caution-distress', {});
+}
 
 /** Hands an effect to the caller of the step. */
 export function emit(
   turn: Turn,
   dialogue: Dialogue | null,
   effect: BareEffect,
-  caution: string | null = null,
+  caution: StationText | null = null,
 ): void {
   const isShown = effect.kind === 'show' || effect.kind === 'ask';
   const about = isShown ? { call: effect.call ?? dialogue?.call ?? null } : {};
   const base = {
     dialogue: dialogue?.id ?? null,
     clause: turn.clause,
-    caution: caution ?? (concernsDistress(dialogue, effect) ? DISTRESS_CAUTION : null),
+    caution: caution ?? (concernsDistress(dialogue, effect) ? distressCaution() : null),
   };
   turn.effects.push({ ...effect, ...about, ...base } as Effect);
 }
@@ -79,7 +83,7 @@ export function isDistress(call: Call): boolean {
 export function log(
   turn: Turn,
   dialogue: Dialogue | null,
-  entry: Pick<LogEntry, 'what' | 'text'> & Partial<Pick<LogEntry, 'call' | 'verdict' | 'corrects'>>,
+  entry: Pick<LogEntry, 'what' | 'text'> & Partial<LogEntry>,
 ): void {
   const { state } = turn;
   const number = state.nextLogEntry++;
@@ -100,12 +104,6 @@ export function drawLength(turn: Turn, timer: TimerName): number {
 }
 
 /** Rejects an event with its reason. Nothing else happens. */
-export function reject(
-  turn: Turn,
-  dialogue: Dialogue | null,
-  code: string,
-  message: string,
-  more: { readonly received?: string; readonly expected?: string; readonly clause?: string } = {},
-): void {
-  emit(turn, dialogue, { kind: 'issue', issue: { code, message, at: [], ...more } });
+export function reject(turn: Turn, dialogue: Dialogue | null, issue: Issue): void {
+  emit(turn, dialogue, { kind: 'issue', issue });
 }

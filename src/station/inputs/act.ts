@@ -1,6 +1,8 @@
 import { reasons } from '../../call/index.ts';
+import type { CodedText } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
-import type { Cause } from '../engine/procedure.ts';
+import { classCannotSend, identityMissing } from '../engine/on-air.ts';
+import { type Cause, phaseOf } from '../engine/procedure.ts';
 import { type Draft, emit, reject, type Turn } from '../engine/turn.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
@@ -9,9 +11,10 @@ import type { AlertAct, PlainAct, StationEvent } from '../model/event.ts';
 import { completeSettings, misfitsOf } from '../model/settings.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { objectionToAcknowledging } from '../procedures/other-distress/other-distress.ts';
-import { dscPermission } from '../procedures/other-distress/permission.ts';
+import { asCoded, dscPermission } from '../procedures/other-distress/permission.ts';
+import { issue } from '../texts.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
-import { rejectWithoutIdentity, takeChannel } from './start-call.ts';
+import { takeChannel } from './start-call.ts';
 
 /** A person acts on a dialogue. */
 export function actOnDialogue(
@@ -24,7 +27,7 @@ export function actOnDialogue(
 ): void {
   const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
   if (dialogue === undefined) {
-    reject(turn, null, 'station-no-such-dialogue', `Dialogue ${event.dialogue} does not exist`);
+    reject(turn, null, issue('station-no-such-dialogue', { dialogue: String(event.dialogue) }));
     return;
   }
   const named = 'channel' in event ? event.channel : undefined;
@@ -36,34 +39,33 @@ export function actOnDialogue(
     return;
   }
   if (event.kind === 'acknowledge' && dialogue.procedure === 'heard-distress') {
-    const { allowed, why, clause: where } = dscPermission(turn.state, dialogue);
-    if (!allowed) {
-      reject(turn, dialogue, 'station-acknowledgement-not-allowed', `Acknowledgement: ${why}`, {
-        clause: where,
-      });
+    const permission = dscPermission(turn.state, dialogue);
+    if (!permission.allowed) {
+      rejectAcknowledgement(turn, dialogue, asCoded(permission), permission.clause);
       return;
     }
   }
   if (acknowledges(event, dialogue)) {
     const objection = objectionToAcknowledging(turn.state, dialogue);
     if (objection !== null) {
-      reject(turn, dialogue, 'station-acknowledgement-not-allowed', objection.message, {
-        ...(objection.clause !== undefined && { clause: objection.clause }),
-      });
+      rejectAcknowledgement(turn, dialogue, objection as CodedText, objection.clause);
       return;
     }
   }
   if (event.kind === 'reject' && !isReason(event.reason)) {
-    reject(turn, dialogue, 'station-reason-missing', 'Refusal: expected one of the ten reasons', {
-      received: quote(String(event.reason)),
-      clause: clause.reasons,
-    });
+    const more = { received: quote(String(event.reason)), clause: clause.reasons };
+    reject(turn, dialogue, issue('station-reason-missing', {}, more));
     return;
   }
   followOrReject(turn, dialogue, event.kind, {
     channel,
     ...('reason' in event && { reason: event.reason }),
   });
+}
+
+function rejectAcknowledgement(turn: Turn, dialogue: Dialogue, why: CodedText, source?: string): void {
+  const more = source === undefined ? {} : { clause: source };
+  reject(turn, dialogue, issue('station-acknowledgement-not-allowed', { why }, more));
 }
 
 /** Whether an act leads to an acknowledgement by DSC. */
@@ -87,7 +89,7 @@ const alertTriggers = {
 export function actOnAlert(turn: Turn, event: StationEvent<AlertAct> | StationEvent<'describe-alert'>): void {
   const own = turn.state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own === undefined) {
-    reject(turn, null, 'station-no-alert', 'Own distress alert: none is prepared or sent');
+    reject(turn, null, issue('station-no-alert', {}));
     return;
   }
   followOrReject(turn, own, alertTriggers[event.kind], 'nature' in event ? { nature: event.nature } : {});
@@ -98,17 +100,16 @@ export function prepareAlert(turn: Turn, { nature }: StationEvent<'prepare-alert
   const { state } = turn;
   const { mmsi, equipment } = state.settings;
   if (mmsi === null) {
-    rejectWithoutIdentity(turn);
+    reject(turn, null, identityMissing());
     return;
   }
   if (!maySend(equipment, { kind: 'distress-alert', to: { kind: 'all-stations' } })) {
-    const message = `Distress alert: equipment of class ${equipment} does not send one`;
-    reject(turn, null, 'station-class-cannot-send', message, { clause: clause.equipment });
+    reject(turn, null, classCannotSend(equipment, 'distress-alert'));
     return;
   }
   const own = state.dialogues.find(({ procedure }) => procedure === 'own-distress');
   if (own !== undefined) {
-    reject(turn, own, 'station-alert-in-hand', 'Distress alert: one is already in progress');
+    reject(turn, own, issue('station-alert-in-hand', {}));
     return;
   }
   openDialogue(
@@ -141,16 +142,12 @@ export function changeSettings(turn: Turn, event: StationEvent<'settings'>): voi
   const settings = completeSettings(event.settings, state.settings);
   const [wrong] = misfitsOf(settings);
   if (stored !== null && settings.mmsi !== stored) {
-    const message = 'Own identity is already stored: the user cannot change it';
-    reject(turn, null, 'station-identity-fixed', message, { clause: clause.identity });
+    reject(turn, null, issue('station-identity-fixed', {}, { clause: clause.identity }));
   } else if (wrong === 'mmsi') {
-    reject(turn, null, 'station-identity-form', 'Own identity: expected a number that one station can have', {
-      received: quote(String(settings.mmsi)),
-      clause: clause.identity,
-    });
+    const more = { received: quote(String(settings.mmsi)), clause: clause.identity };
+    reject(turn, null, issue('station-identity-form', {}, more));
   } else if (wrong !== undefined) {
-    const message = `Settings: ${wrong} is invalid; no setting was changed`;
-    reject(turn, null, 'station-settings-form', message, { received: wrong });
+    reject(turn, null, issue('station-settings-form', { setting: wrong }, { at: [wrong] }));
   } else {
     state.settings = settings;
   }
@@ -162,7 +159,6 @@ function isReason(value: unknown): boolean {
 
 function followOrReject(turn: Turn, dialogue: Draft<Dialogue>, trigger: Trigger, cause: Cause): void {
   if (fireOn(turn, dialogue, trigger, cause)) return;
-  reject(turn, dialogue, 'station-not-now', `Dialogue ${dialogue.id}: not possible while ${dialogue.phase}`, {
-    received: trigger,
-  });
+  const where = { dialogue: dialogue.id, phase: phaseOf(dialogue) };
+  reject(turn, dialogue, issue('station-not-now', where, { received: trigger }));
 }

@@ -8,6 +8,7 @@ import { incoming } from '../procedures/incoming.ts';
 import { heardDistress } from '../procedures/other-distress/other-distress.ts';
 import { outgoing } from '../procedures/outgoing.ts';
 import { ownDistress } from '../procedures/own-distress/own-distress.ts';
+import { say } from '../texts.ts';
 
 /** Takes the first row that fits in the table of the dialogue's own procedure. Returns whether one did. */
 export function fireOn(turn: Turn, dialogue: Draft<Dialogue>, on: Trigger, cause: Cause = {}): boolean {
@@ -69,13 +70,12 @@ export function rankOf(dialogue: Dialogue): number {
 function makeRoom(turn: Turn): void {
   const { state } = turn;
   if (state.dialogues.length < MOST_DIALOGUES) return;
-  let leaving: Draft<Dialogue> | null = null;
+  let leaving: Draft<Exclude<Dialogue, Dialogue<'own-distress'>>> | null = null;
   for (const dialogue of state.dialogues) {
     if (dialogue.id === state.transmitting || dialogue.procedure === 'own-distress') continue;
     if (leaving === null || rankOf(dialogue) < rankOf(leaving)) leaving = dialogue;
   }
   if (leaving === null) return;
-  const what = leaving.call === null ? leaving.procedure : briefly(leaving.call);
-  log(turn, leaving, { what: 'done', text: `Closed to make room: ${what}` });
+  log(turn, leaving, { what: 'done', ...say('station-closed-for-room', { call: briefly(leaving.call) }) });
   state.dialogues = state.dialogues.filter((dialogue) => dialogue !== leaving);
 }

@@ -1,21 +1,25 @@
 import { type Call, natures } from '../../call/index.ts';
+import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { hasParties, hasSymbols } from '../model/call-form.ts';
 import type { StationEvent } from '../model/event.ts';
 import { isRecord } from '../model/plain.ts';
+import { issue } from '../texts.ts';
 
 /**
  * What an event lacks to be one, `null` when nothing. The types see to it in TypeScript; plain JavaScript and stored
  * events come without them. What a call or settings hold is looked at where they are used.
  */
-export function malformationOf(event: unknown): string | null {
-  if (!isRecord(event)) return 'expected an object';
-  const { kind, at } = event;
-  if (typeof kind !== 'string' || !Object.hasOwn(parts, kind)) return `unknown kind ${quote(String(kind))}`;
-  if (typeof at !== 'number') return `${kind} needs "at", epoch milliseconds`;
-  const needed = Object.entries(parts[kind as StationEvent['kind']]);
+export function malformationOf(event: unknown): Issue | null {
+  if (!isRecord(event)) return issue('station-event-form', {}, { received: typeof event });
+  const { kind } = event;
+  if (typeof kind !== 'string' || !Object.hasOwn(parts, kind))
+    return issue('station-event-kind', {}, { received: quote(String(kind)) });
+  const needed = Object.entries({ at: isNumber, ...parts[kind as StationEvent['kind']] });
   const lacking = needed.find(([name, fits]) => !fits(event[name]));
-  return lacking === undefined ? null : `${kind} needs a valid "${lacking[0]}"`;
+  if (lacking === undefined) return null;
+  const [part] = lacking;
+  return issue('station-event-part', { kind, part }, { at: [part] });
 }
 
 type Parts = Readonly<Record<string, (value: unknown) => boolean>>;

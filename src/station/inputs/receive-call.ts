@@ -9,6 +9,7 @@ import type { StationState } from '../model/state.ts';
 import { MOST_PROVISIONAL } from '../model/state.ts';
 import { adviceFor } from '../procedures/other-distress/advise.ts';
 import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
+import { say } from '../texts.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 import { distressTrigger, hearDistress } from './receive-distress.ts';
 
@@ -34,12 +35,18 @@ function take(turn: Turn, { call, verdict }: Heard): void {
   const { settings } = turn.state;
   if (!isForStation(turn.state, call)) {
     if (settings.logOthers)
-      log(turn, null, { what: 'received', text: `Addressed to others: ${briefly(call)}`, call, verdict });
+      log(turn, null, {
+        what: 'received',
+        ...say('station-addressed-to-others', { call: briefly(call) }),
+        call,
+        verdict,
+      });
     return;
   }
   const trigger = distressTrigger(call);
-  const quality = verdict === 'clean' ? '' : ` (${verdict})`;
-  log(turn, null, { what: 'received', text: `Received${quality}: ${briefly(call)}`, call, verdict });
+  const quality = verdict === 'clean' ? {} : { verdict };
+  const text = say('station-received', { ...quality, call: briefly(call) });
+  log(turn, null, { what: 'received', ...text, call, verdict });
   if (trigger !== null) hearDistress(turn, { call, verdict }, trigger);
   // The own transmission may come back from another receiver aboard.
   else if (call.from === null || call.from !== settings.mmsi) hearOther(turn, { call, verdict });
@@ -53,7 +60,7 @@ function hearOther(turn: Turn, heard: Heard): void {
     if (question !== undefined && fireOn(turn, question, answerTrigger(heard), heard)) return;
   }
   if (isAnswer(call)) {
-    tell(turn, null, 'unexpected-answer', `Answer to no call of this station: ${briefly(call)}`, call);
+    tell(turn, null, 'unexpected-answer', say('station-unexpected-answer', { call: briefly(call) }), call);
     return;
   }
   const again = state.dialogues.find((dialogue) => isSameCall(dialogue, call));
@@ -73,8 +80,8 @@ function complete(
   { call, verdict }: Heard,
 ): void {
   if (JSON.stringify(before) === JSON.stringify(call)) return;
-  const text = `Received in full: ${briefly(call)}`;
-  log(turn, null, { what: 'received', text, call, verdict });
+  const text = say('station-received-in-full', { call: briefly(call) });
+  log(turn, null, { what: 'received', ...text, call, verdict });
   const dialogue = turn.state.dialogues.find((each) => each.id === id) ?? null;
   if (dialogue?.procedure === 'heard-distress' || dialogue?.procedure === 'incoming') {
     if (JSON.stringify(dialogue.call) === JSON.stringify(before)) dialogue.call = call;
@@ -83,7 +90,7 @@ function complete(
   }
   if (!isForStation(turn.state, call)) return;
   const topic = call.kind === 'position-reply' ? 'position-received' : 'received-in-full';
-  emit(turn, dialogue, { kind: 'show', topic, text, call });
+  emit(turn, dialogue, { kind: 'show', topic, ...text, call });
   if (dialogue?.procedure === 'heard-distress')
     emit(turn, dialogue, { kind: 'advise', advice: adviceFor(turn.state, dialogue) });
 }

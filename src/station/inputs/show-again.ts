@@ -5,6 +5,7 @@ import { emit, type Turn } from '../engine/turn.ts';
 import { clause } from '../model/clause.ts';
 import { type Dialogue, waitsOf } from '../model/dialogue.ts';
 import { adviceFor } from '../procedures/other-distress/advise.ts';
+import { say } from '../texts.ts';
 
 /**
  * After a restore: the alarms sound again, and every dialogue in hand is shown, with its question or advice. A question
@@ -23,7 +24,7 @@ export function showAgain(turn: Turn, gap: number): void {
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'still-in-hand',
-        text: `Still in progress: ${briefly(call)}`,
+        ...say('station-still-in-hand', { call: briefly(call) }),
       });
     }
     if (procedure === 'heard-distress')

@@ -1,6 +1,7 @@
 import type { Call } from '../../call/index.ts';
+import type { CodedText, Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
-import { groundsOf, type Objection, objectionToStarting, startable } from '../engine/on-air.ts';
+import { groundsOf, identityMissing, objectionToStarting, startable } from '../engine/on-air.ts';
 import { emit, reject, type Turn } from '../engine/turn.ts';
 import { barOf, workingChannel } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
@@ -8,7 +9,8 @@ import type { Dialogue } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { StationState } from '../model/state.ts';
-import { relayPermission } from '../procedures/other-distress/permission.ts';
+import { asCoded, relayPermission } from '../procedures/other-distress/permission.ts';
+import { issue, say } from '../texts.ts';
 import { openDialogue } from './dialogues.ts';
 import { isHeldBack } from './queue.ts';
 
@@ -17,20 +19,16 @@ export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
   const { call } = event;
   const { mmsi } = turn.state.settings;
   if (mmsi === null) {
-    rejectWithoutIdentity(turn);
+    reject(turn, null, identityMissing());
     return;
   }
   if (!startable.includes(call.kind)) {
-    const received = call.kind;
-    reject(turn, null, 'station-not-a-beginning', 'Call: this kind cannot be started by hand', {
-      received,
-    });
+    const { kind } = call;
+    reject(turn, null, issue('station-not-a-beginning', { kind }, { received: kind }));
     return;
   }
   if (isWithoutAddress(call)) {
-    reject(turn, null, 'station-address-missing', 'Call: expected an address, got none', {
-      clause: clause.address,
-    });
+    reject(turn, null, issue('station-address-missing', {}, { clause: clause.address }));
     return;
   }
   const channel =
@@ -39,33 +37,14 @@ export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
   const opening = openingOf(event, mmsi, channel);
   const objection = objectionToStarting(turn.state, opening) ?? objectionToPassingOn(turn.state, event);
   if (objection !== null) {
-    const { code, message, clause: where } = objection;
-    reject(turn, null, code, message, {
-      ...(code === 'station-relay-reason' && {
-        expected:
-          'because: { unanswered: true } to one coast station, or { cannotAlertHerself: true, moreHelpNeeded: true }',
-      }),
-      ...(code === 'station-class-cannot-send' && { received: call.kind }),
-      ...(where !== undefined && { clause: where }),
-    });
+    reject(turn, null, objection);
     return;
   }
   openDialogue(turn, opening, 'call');
   const opened = turn.state.dialogues.at(-1);
   if (opened !== undefined && isHeldBack(turn.state, opened)) {
-    emit(turn, opened, {
-      kind: 'show',
-      topic: 'held-for-distress',
-      text: 'Distress traffic goes first: the call waits',
-    });
+    emit(turn, opened, { kind: 'show', topic: 'held-for-distress', ...say('station-held', {}) });
   }
-}
-
-/** No transmission without an own identity (M.493-16). */
-export function rejectWithoutIdentity(turn: Turn): void {
-  reject(turn, null, 'station-identity-missing', 'Own identity is not stored: nothing can be sent', {
-    clause: clause.identity,
-  });
 }
 
 /** The digits for a channel that a person names; `null`, with the reason given, where no such talk may be. */
@@ -73,20 +52,13 @@ export function takeChannel(turn: Turn, call: Call, name: unknown): string | nul
   const received = quote(String(name));
   const channel = workingChannel(name);
   if (channel === null) {
-    const message = `Channel ${received} cannot be proposed in a call`;
-    reject(turn, null, 'station-channel-form', message, {
-      received,
-      expected: 'a channel with digits of ITU-R M.1084',
-    });
+    reject(turn, null, issue('station-channel-form', {}, { received }));
     return null;
   }
   const bar = barOf(call, channel);
   if (bar === null) return channel;
-  const { clause: where } = bar;
-  reject(turn, null, 'station-channel-barred', bar.message, {
-    received,
-    ...(where !== undefined && { clause: where }),
-  });
+  const source = bar.clause === undefined ? {} : { clause: bar.clause };
+  reject(turn, null, issue('station-channel-barred', { bar: bar as CodedText }, { received, ...source }));
   return null;
 }
 
@@ -113,10 +85,7 @@ function openingOf(
 }
 
 /** A distress that is in hand here is passed on as unanswered only when nobody answered it. */
-function objectionToPassingOn(
-  state: StationState,
-  { call, because }: StationEvent<'call'>,
-): Objection | null {
+function objectionToPassingOn(state: StationState, { call, because }: StationEvent<'call'>): Issue | null {
   if (call.kind !== 'distress-relay' || because === undefined || !('unanswered' in because)) return null;
   if (state.settings.equipment === 'coast') return null;
   const heard = state.dialogues.find(
@@ -127,7 +96,7 @@ function objectionToPassingOn(
   );
   const permission = heard === undefined ? null : relayPermission(state, heard);
   if (permission === null || permission.allowed) return null;
-  return { code: 'station-relay-reason', message: `Relay: ${permission.why}`, clause: clause.relay };
+  return issue('station-relay-not-now', { why: asCoded(permission) }, { clause: clause.relay });
 }
 
 // M.541 gives three attempts to a coast station. deviation: D-station-6 (two to a ship, one where a set answers).

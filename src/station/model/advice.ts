@@ -1,4 +1,5 @@
 import type { ReportedPosition } from '../../position/index.ts';
+import type { CodedText } from '../../result/index.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { AnswerKind } from './event.ts';
 
@@ -11,7 +12,7 @@ export interface DistressAdvice {
   /** Steps to take now, in order. */
   readonly now: readonly AdviceStep[];
   /** The question to answer, and the events that answer it; `null` when there is none now. */
-  readonly question: { readonly text: string; readonly answers: readonly AnswerKind[] } | null;
+  readonly question: (StationText & { readonly answers: readonly AnswerKind[] }) | null;
   /** The event to wait for, `null` when none. */
   readonly waitFor: AdviceStep | null;
   /** Who acknowledges an alert on VHF. */
@@ -26,20 +27,25 @@ export interface DistressAdvice {
   readonly relayToMany: Permission;
   /** Position of the vessel in distress as received, for `rangeAndBearing` of `seahail/position`; `null` when unknown. */
   readonly position: ReportedPosition | null;
-  readonly caution: string;
+  readonly caution: StationText;
 }
 
 /** Whether something is allowed, and why or why not. */
-export interface Permission {
+export interface Permission extends Pick<CodedText, 'code' | 'params'> {
   readonly allowed: boolean;
+  /** English, of `code` and `params`, without a final full stop; `translate({ ...permission, text: why }, catalogue)`. */
   readonly why: string;
   readonly clause: string;
 }
 
-/** One instruction. */
-export interface AdviceStep {
+/** A text for people, for `translate` of `seahail/locale` as it is. */
+export interface StationText extends Pick<CodedText, 'code' | 'params'> {
   /** English, without a final full stop. */
   readonly text: string;
+}
+
+/** One instruction. */
+export interface AdviceStep extends StationText {
   /** Document and section. */
   readonly clause: string;
 }

@@ -2,7 +2,7 @@ import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import type { Issue } from '../../result/index.ts';
 import type { Situation } from '../../speech/index.ts';
-import type { DistressAdvice } from './advice.ts';
+import type { DistressAdvice, StationText } from './advice.ts';
 import type { AnswerKind } from './event.ts';
 import type { LogEntry } from './log-entry.ts';
 
@@ -32,7 +32,7 @@ export interface Effects {
     readonly alarm: Effects['sound']['alarm'];
   };
   /** Tell the person something. */
-  readonly show: {
+  readonly show: StationText & {
     /** The call it is about, to be shown with names by `describeCall`; `null` when it is about none. */
     readonly call: Call | null;
     /** Stable word for programs. */
@@ -68,11 +68,9 @@ export interface Effects {
       | 'unexpected-answer'
       | 'watch-left'
       | 'waiting-for-acknowledgement';
-    /** English, without a final full stop. */
-    readonly text: string;
   };
   /** Ask the person; the answer is one of the events listed. */
-  readonly ask: {
+  readonly ask: StationText & {
     /** The dialogue that is asked about; give it back with the answer. */
     readonly dialogue: number;
     /** The call that is asked about, to be shown with names by `describeCall`; `null` for an own alert not yet sent. */
@@ -85,7 +83,6 @@ export interface Effects {
       | 'stop-alert'
       | 'repeat-alert'
       | 'acknowledge-distress';
-    readonly text: string;
     /** Kinds of event that answer the question. */
     readonly answers: readonly AnswerKind[];
   };
@@ -126,6 +123,6 @@ export type Effect<Kind extends keyof Effects = keyof Effects> = {
     /** Document and section that ask for it; `null` where nothing but common sense does. */
     readonly clause: string | null;
     /** The caution to show; never `null` where distress is concerned. */
-    readonly caution: string | null;
+    readonly caution: StationText | null;
   } & Effects[K];
 }[Kind];

@@ -27,6 +27,7 @@ import type { Effects } from '../model/effect.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
 import type { IncomingTrigger, IncomingWait } from '../model/trigger.ts';
+import { say } from '../texts.ts';
 
 /** Conditions that the table of {@link incomingTransitions} names. */
 export type IncomingGuard =
@@ -65,18 +66,12 @@ export type IncomingAction =
   | 'tune';
 
 export const incomingPhases: Readonly<Record<Dialogue<'incoming'>['phase'], PhaseRow<IncomingWait>>> = {
-  deciding: { meaning: 'the person is asked how to answer', waits: ['decision'] },
-  'waiting-channel': {
-    meaning: 'the answer waits for channel 70 to be free',
-    waits: ['automatic-answer', 'channel-wait'],
-  },
-  sending: { meaning: 'the answer is on the air', waits: ['transmission-limit'] },
-  agreed: {
-    meaning: 'the call leads to a channel; the person is asked whether to tune',
-    waits: ['inactivity'],
-  },
-  'on-channel': { meaning: 'talking on the working channel', waits: ['inactivity'] },
-  shown: { meaning: 'for the person to read', waits: ['inactivity'] },
+  deciding: { waits: ['decision'] },
+  'waiting-channel': { waits: ['automatic-answer', 'channel-wait'] },
+  sending: { waits: ['transmission-limit'] },
+  agreed: { waits: ['inactivity'] },
+  'on-channel': { waits: ['inactivity'] },
+  shown: { waits: ['inactivity'] },
 };
 
 type Row = Transition<Dialogue<'incoming'>['phase'], IncomingTrigger, IncomingGuard, IncomingAction>;
@@ -338,13 +333,15 @@ export const incoming: Procedure<
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'call-again',
-        text: `Received ${dialogue.times} times: ${briefly(dialogue.call)}`,
+        ...say('station-received-times', { times: dialogue.times, call: briefly(dialogue.call) }),
       });
     },
     'log-closed': (turn, dialogue) =>
       log(turn, dialogue, {
         what: 'done',
-        text: `Closed${isAnnouncement(dialogue.call) ? '' : ' without an answer'}: ${briefly(dialogue.call)}`,
+        ...say(isAnnouncement(dialogue.call) ? 'station-closed' : 'station-closed-unanswered', {
+          call: briefly(dialogue.call),
+        }),
       }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
@@ -356,22 +353,23 @@ export const incoming: Procedure<
       emit(turn, dialogue, {
         kind: 'show',
         topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
-        text: `Received: ${briefly(dialogue.call)}`,
+        ...say('station-received', { call: briefly(dialogue.call) }),
       }),
     'show-damaged': (turn, dialogue) =>
-      tell(turn, dialogue, 'damaged-call', `Received with errors, nothing done: ${briefly(dialogue.call)}`),
+      tell(turn, dialogue, 'damaged-call', say('station-received-damaged', { call: briefly(dialogue.call) })),
     'show-failure': (turn, dialogue) =>
-      reportFailure(turn, dialogue, `Answer not sent: ${briefly(dialogue.call)}`),
+      reportFailure(turn, dialogue, say('station-answer-not-sent', { call: briefly(dialogue.call) })),
     'show-missed': (turn, dialogue) =>
       tell(
         turn,
         dialogue,
         'missed-call',
-        `${isAnnouncement(dialogue.call) ? 'Not followed' : 'Not answered'}: ${briefly(dialogue.call)}`,
+        say(isAnnouncement(dialogue.call) ? 'station-not-followed' : 'station-missed', {
+          call: briefly(dialogue.call),
+        }),
       ),
     'show-still-tuned': leaveTuned,
-    'show-too-late': (turn, dialogue) =>
-      tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free in time for an automatic answer'),
+    'show-too-late': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-too-late', {})),
     speak: (turn, dialogue) =>
       speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
     'stop-sending': stopTransmission,

@@ -25,6 +25,7 @@ import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import type { OutgoingTrigger, OutgoingWait } from '../model/trigger.ts';
+import { say } from '../texts.ts';
 
 /** Conditions that the table of {@link outgoingTransitions} names. */
 export type OutgoingGuard =
@@ -61,15 +62,15 @@ export type OutgoingAction =
   | 'tune-16';
 
 export const outgoingPhases: Readonly<Record<Dialogue<'outgoing'>['phase'], PhaseRow<OutgoingWait>>> = {
-  confirming: { meaning: 'the person is asked whether the call is really to be sent', waits: ['inactivity'] },
-  'waiting-channel': { meaning: 'waiting for channel 70 to be free', waits: ['channel-wait'] },
-  sending: { meaning: 'the call is on the air', waits: ['transmission-limit'], keeps: [] },
-  'waiting-answer': { meaning: 'waiting for the answer', waits: ['answer', 'retry'] },
-  'retry-wait': { meaning: 'no answer yet; the call will be repeated', waits: ['retry'] },
-  unanswered: { meaning: 'given up; the person may try again', waits: ['inactivity'] },
-  refused: { meaning: 'the other station cannot comply', waits: ['inactivity'] },
-  agreed: { meaning: 'a channel is agreed; the person is asked whether to tune', waits: ['inactivity'] },
-  'on-channel': { meaning: 'talking on the working channel', waits: ['inactivity'] },
+  confirming: { waits: ['inactivity'] },
+  'waiting-channel': { waits: ['channel-wait'] },
+  sending: { waits: ['transmission-limit'], keeps: [] },
+  'waiting-answer': { waits: ['answer', 'retry'] },
+  'retry-wait': { waits: ['retry'] },
+  unanswered: { waits: ['inactivity'] },
+  refused: { waits: ['inactivity'] },
+  agreed: { waits: ['inactivity'] },
+  'on-channel': { waits: ['inactivity'] },
 };
 
 type Row = Transition<Dialogue<'outgoing'>['phase'], OutgoingTrigger, OutgoingGuard, OutgoingAction>;
@@ -309,7 +310,7 @@ export const outgoing: Procedure<
       dialogue.answer = call ?? null;
     },
     'log-closed': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Closed: ${briefly(dialogue.call)}` }),
+      log(turn, dialogue, { what: 'done', ...say('station-closed', { call: briefly(dialogue.call) }) }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
       logSent(turn, dialogue, dialogue.call);
@@ -323,42 +324,32 @@ export const outgoing: Procedure<
     'show-answer': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'routine');
       const topic = call?.kind === 'position-reply' ? 'position-received' : 'answered';
-      if (call !== undefined) tell(turn, dialogue, topic, `Answered: ${briefly(call)}`, call);
+      if (call !== undefined)
+        tell(turn, dialogue, topic, say('station-answered', { call: briefly(call) }), call);
     },
-    'show-busy': (turn, dialogue) =>
-      tell(turn, dialogue, 'channel-busy', 'Channel 70 was not free: the call was not sent'),
+    'show-busy': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-channel-busy', {})),
     'show-damaged': (turn, dialogue, { call }) => {
       if (call !== undefined) {
-        tell(
-          turn,
-          dialogue,
-          'damaged-call',
-          `Answer received with errors, nothing done: ${briefly(call)}`,
-          call,
-        );
+        tell(turn, dialogue, 'damaged-call', say('station-answer-damaged', { call: briefly(call) }), call);
       }
     },
-    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, `Not sent: ${briefly(dialogue.call)}`),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(turn, dialogue, say('station-not-sent', { call: briefly(dialogue.call) })),
     'show-no-answer': (turn, dialogue) => {
       sound(turn, dialogue, 'routine');
-      tell(
-        turn,
-        dialogue,
-        'no-answer',
-        `No answer after ${dialogue.attempts} of ${dialogue.allowed} calls: ${briefly(dialogue.call)}`,
-      );
+      const { attempts, allowed, call } = dialogue;
+      const text = say('station-no-answer', { attempts, allowed, call: briefly(call) });
+      tell(turn, dialogue, 'no-answer', text);
     },
     'show-refusal': (turn, dialogue, { call }) => {
       sound(turn, dialogue, 'routine');
-      if (call !== undefined) tell(turn, dialogue, 'refused', `Refused: ${briefly(call)}`, call);
+      if (call !== undefined)
+        tell(turn, dialogue, 'refused', say('station-refused', { call: briefly(call) }), call);
     },
-    'show-retry': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'no-answer',
-        `No answer to call ${dialogue.attempts} of ${dialogue.allowed}: it will be repeated`,
-      ),
+    'show-retry': (turn, dialogue) => {
+      const { attempts: attempt, allowed } = dialogue;
+      tell(turn, dialogue, 'no-answer', say('station-calling-again', { attempt, allowed }));
+    },
     'show-still-tuned': leaveTuned,
     speak: (turn, dialogue) => {
       const { answer, call, channel } = dialogue;

@@ -1,5 +1,7 @@
+import type { CodedText } from '../../result/index.ts';
 import { type PhaseRow, rowId, type Transition } from '../engine/procedure.ts';
 import type { Dialogues } from '../model/dialogue.ts';
+import { coded, type Phase } from '../texts.ts';
 import { incoming } from './incoming.ts';
 import { heardDistress } from './other-distress/other-distress.ts';
 import { outgoing } from './outgoing.ts';
@@ -60,13 +62,14 @@ export function transitionTable(): readonly TransitionRow[] {
  * console.log(row?.meaning); // no traffic, and the alert continues: inform a coast station
  * ```
  */
-export function phaseTable(): readonly {
+export function phaseTable(): readonly (Pick<CodedText, 'code' | 'params'> & {
   readonly procedure: keyof Dialogues;
   readonly phase: string;
+  /** English, of `code` and `params`. */
   readonly meaning: string;
   /** What is waited for in it. */
   readonly waits: readonly string[];
-}[] {
+})[] {
   return [
     ...phasesOf('outgoing', outgoing.phases),
     ...phasesOf('incoming', incoming.phases),
@@ -95,5 +98,8 @@ function phasesOf(
   procedure: keyof Dialogues,
   phases: Readonly<Record<string, PhaseRow>>,
 ): readonly ReturnType<typeof phaseTable>[number][] {
-  return Object.entries(phases).map(([phase, { meaning, waits }]) => ({ procedure, phase, meaning, waits }));
+  return Object.entries(phases).map(([phase, { waits }]) => {
+    const { message: meaning, ...said } = coded('station-phase', { phase: `${procedure}.${phase}` as Phase });
+    return { ...said, procedure, phase, meaning, waits };
+  });
 }

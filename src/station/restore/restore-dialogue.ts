@@ -24,7 +24,7 @@ import { isPlausible, resumed, withoutWrongAnswer } from './resume.ts';
 export function readDialogue(
   stored: unknown,
   restored: Restored,
-  note: (code: NoteCode, what: string) => void,
+  note: (code: NoteCode) => void,
 ): Dialogue | null {
   const { state, gap } = restored;
   const { now } = state;
@@ -37,15 +37,14 @@ export function readDialogue(
   });
   if (read === null || !isPlausible(state, read)) return null;
   const honest = withoutWrongAnswer(state, read);
-  if (honest !== read) note('station-state-repaired', 'its answer did not match and was left out');
+  if (honest !== read) note('station-state-answer');
   const dialogue = resumed(state, honest, gap, repeatOf(stored, read, state));
-  if (dialogue.phase !== read.phase)
-    note('station-state-asks', 'it would have transmitted, so a person is asked first');
+  if (dialogue.phase !== read.phase) note('station-state-asks');
   return { ...dialogue, waits: readWaits(stored.waits, dialogue, restored) };
 }
 
 /** The two things that are noted about a dialogue that is kept. */
-export type NoteCode = 'station-state-repaired' | 'station-state-asks';
+export type NoteCode = 'station-state-answer' | 'station-state-asks';
 
 /** What a dialogue needs of the rest of the stored state. */
 export interface Restored {

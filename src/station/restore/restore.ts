@@ -1,5 +1,5 @@
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
-import type { Failure } from '../../result/internal.ts';
+import type { Failure, TermOf } from '../../result/internal.ts';
 import { quote } from '../../result/internal.ts';
 import { createStation } from '../engine/station.ts';
 import { readCall } from '../model/call-form.ts';
@@ -8,6 +8,7 @@ import type { Effects } from '../model/effect.ts';
 import { isRecord, readCoordinates, readInstant, readText } from '../model/plain.ts';
 import { completeSettings, type StationSettings, settingsForm } from '../model/settings.ts';
 import { MOST_ALERTS, MOST_DIALOGUES, MOST_PROVISIONAL, type StationState } from '../model/state.ts';
+import { issue, type stationTexts } from '../texts.ts';
 import { type Restored, readDialogue } from './restore-dialogue.ts';
 
 /** What each version of the layout lacked of the next. */
@@ -59,19 +60,19 @@ export function restoreStation(
   try {
     return readStation(value, options?.vouchedAt);
   } catch {
-    return wrong('station-state-form', 'plain data', value);
+    return wrong('plain', value);
   }
 }
 
 function readStation(value: unknown, vouchedAt: unknown): Result<StationState> {
   if (!isRecord(value) || value.kind !== 'station') {
-    return wrong('station-state-form', "an object with kind 'station'", value);
+    return wrong('station', value);
   }
   const { version } = value;
   if (version !== VERSION && !(typeof version === 'number' && Object.hasOwn(migrations, version))) {
     return typeof version === 'number' && version > VERSION
-      ? wrong('station-state-newer', `version ${VERSION} or older`, version)
-      : wrong('station-state-form', 'a version', version);
+      ? failure(issue('station-state-newer', { version: VERSION }, { received: `${version}` }))
+      : wrong('version', version);
   }
   const notices: Notice[] = [];
   const stored = version === VERSION ? value : { ...migrations[version], ...value };
@@ -83,13 +84,8 @@ function read(
   vouchedAt: number | null,
   notices: Notice[],
 ): StationState {
-  const repair: Repair = (at, received) => {
-    notices.push({
-      code: 'station-state-repaired',
-      message: `Stored state: ${at} made no sense and was replaced or left out`,
-      at: [at],
-      received: shown(received),
-    });
+  const repair: Repair = (part, received) => {
+    notices.push(issue('station-state-repaired', { part }, { at: [part], received: shown(received) }));
   };
   const settings = readSettings(stored.settings, repair);
   const fresh = createStation(settings);
@@ -132,9 +128,8 @@ type Repair = (at: string, received: unknown) => void;
 
 /** The dialogues that may go on. One that cannot have come about is set aside, all of it in its notice. */
 function readDialogues(stored: unknown, restored: Restored, notices: Notice[]): readonly Dialogue[] {
-  const setAside = (at: string, entry: unknown) => {
-    const message = `Stored state: ${at} cannot have come about and was set aside`;
-    notices.push({ code: 'station-state-set-aside', message, at: [at], received: inFull(entry) });
+  const setAside = (part: string, entry: unknown) => {
+    notices.push(issue('station-state-set-aside', { part }, { at: [part], received: inFull(entry) }));
   };
   if (!Array.isArray(stored)) {
     setAside('dialogues', stored);
@@ -142,17 +137,17 @@ function readDialogues(stored: unknown, restored: Restored, notices: Notice[]): 
   }
   const dialogues: Dialogue[] = [];
   stored.forEach((entry: unknown, index) => {
-    const at = `dialogues ${index}`;
+    const part = `dialogues ${index}`;
     const noted: Notice[] = [];
-    const dialogue = readDialogue(entry, restored, (code, what) => {
-      noted.push({ code, message: `Stored state: ${at}: ${what}`, at: [at] });
-    });
+    const dialogue = readDialogue(entry, restored, (code) =>
+      noted.push(issue(code, { part }, { at: [part] })),
+    );
     const fits =
       dialogue !== null &&
       dialogues.length < MOST_DIALOGUES &&
       dialogues.every((other) => other.id < dialogue.id && !isOwnTwice(other, dialogue));
     if (!fits) {
-      setAside(at, entry);
+      setAside(part, entry);
       return;
     }
     dialogues.push(dialogue);
@@ -166,7 +161,7 @@ function inFull(entry: unknown): string {
   try {
     return JSON.stringify(entry) ?? String(entry);
   } catch {
-    return `a value of type ${typeof entry}`;
+    return typeof entry;
   }
 }
 
@@ -246,12 +241,11 @@ function readList<T>(
 }
 
 function shown(received: unknown): string {
-  return typeof received === 'string' ? quote(received) : `a value of type ${typeof received}`;
+  return typeof received === 'string' ? quote(received) : typeof received;
 }
 
-function wrong(code: string, expected: string, received: unknown): Failure {
-  const message = `Stored state: expected ${expected}, got ${shown(received)}`;
-  return failure({ code, message, at: [], expected, received: shown(received) });
+function wrong(form: TermOf<typeof stationTexts, 'state-form'>, received: unknown): Failure {
+  return failure(issue('station-state-form', { form }, { received: shown(received) }));
 }
 
 /** Settings that a state of version 2 may lack. */

@@ -6,6 +6,7 @@ import * as channel from '../../../src/channel/index.ts';
 import * as directory from '../../../src/directory/index.ts';
 import * as administrations from '../../../src/identity/administrations.ts';
 import * as identity from '../../../src/identity/index.ts';
+import { english } from '../../../src/locale/en.ts';
 import * as network from '../../../src/network/index.ts';
 import * as position from '../../../src/position/index.ts';
 import * as plot from '../../../src/position/plot/index.ts';
@@ -43,8 +44,9 @@ export const functions: Readonly<Record<string, (...given: unknown[]) => unknown
 );
 
 /** Every code that an issue or notice may carry. */
-export const codes: ReadonlySet<string> = new Set(
-  Object.values(doors)
+export const codes: ReadonlySet<string> = new Set([
+  ...Object.keys(english.codes),
+  ...Object.values(doors)
     .flatMap((exports) => Object.entries(exports).filter(([name]) => name.endsWith('ISSUE_CODES')))
     .flatMap(([, rows]) => (rows as { code: string }[]).map(({ code }) => code)),
-);
+]);

@@ -1,10 +1,19 @@
-import { DISTRESS_CAUTION } from '../../engine/turn.ts';
-import type { AdviceStep, DistressAdvice } from '../../model/advice.ts';
+import { distressCaution } from '../../engine/turn.ts';
+import type { DistressAdvice } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
 import type { Dialogue } from '../../model/dialogue.ts';
 import { isDesignated } from '../../model/equipment.ts';
 import type { StationState } from '../../model/state.ts';
-import { coastFlow, record, type Stage, shipFlow } from './flow.ts';
+import {
+  coastFlow,
+  type Question,
+  questionOf,
+  record,
+  type Stage,
+  type Step,
+  shipFlow,
+  stepOf,
+} from './flow.ts';
 import {
   dscPermission,
   isAboutRelay,
@@ -38,7 +47,7 @@ import {
  * const merrow = createStation({ mmsi: '232999871' });
  * const { state } = step(merrow, { kind: 'received', at: Date.UTC(2026, 5, 1, 18, 0), call, verdict: 'clean' });
  * const advice = adviseOnDistress(state, 1);
- * console.log(advice?.now[0]?.text); // Keep watch on channel 16, do not transmit, and inform the master
+ * console.log(advice?.now[0]?.text); // Keep watch on channel 16. Do not transmit. Inform the master
  * console.log(advice?.relay.allowed); // false
  * ```
  */
@@ -55,56 +64,49 @@ export function adviceFor(state: StationState, dialogue: Dialogue<'heard-distres
     distressed,
     phase,
     ...stageOf(state, dialogue),
-    whoAcknowledges: {
-      text: 'The coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC',
-      clause: '47 CFR 80.103(c), 80.1117(a); RR 2024 No. 32.27',
-    },
+    whoAcknowledges: stepOf(['station-who-acknowledges', '47 CFR 80.103(c), 80.1117(a); RR 2024 No. 32.27']),
     voiceAcknowledgement: voicePermission(state, dialogue),
     dscAcknowledgement: dscPermission(state, dialogue),
     relay: relayPermission(state, dialogue),
     relayToMany: relayToManyPermission(state),
     position: 'position' in dialogue.call ? dialogue.call.position : null,
-    caution: DISTRESS_CAUTION,
+    caution: distressCaution(),
   };
 }
 
 /** The stage of a distress for this station: a designated coast station, any other station, or the ship whose own device calls. */
-export function stageOf(state: StationState, dialogue: Dialogue<'heard-distress'>): Stage {
-  const stage = bareStageOf(state, dialogue);
-  const { question } = stage;
-  if (question === null || dscPermission(state, dialogue).allowed) return stage;
-  const answers = question.answers.filter((answer) => answer !== 'acknowledge');
-  return { ...stage, question: { ...question, answers } };
+function stageOf(state: StationState, dialogue: Dialogue<'heard-distress'>): Stage {
+  const [now, asked, waitFor] = flowOf(state, dialogue);
+  const question = asked === undefined ? null : questionOf(asked);
+  const mayAcknowledge = dscPermission(state, dialogue).allowed;
+  return {
+    now: now.map(stepOf),
+    question: question && {
+      ...question,
+      answers: question.answers.filter((answer) => mayAcknowledge || answer !== 'acknowledge'),
+    },
+    waitFor: waitFor === undefined ? null : stepOf(waitFor),
+  };
 }
 
-function bareStageOf(state: StationState, dialogue: Dialogue<'heard-distress'>): Stage {
+function flowOf(
+  state: StationState,
+  dialogue: Dialogue<'heard-distress'>,
+): readonly [now: readonly Step[], question?: Question | undefined, waitFor?: Step | undefined] {
   const { phase } = dialogue;
   const isCoast = isDesignated(state.settings);
-  if (!isCoast && isOwnDevice(state, dialogue)) return ownDeviceStage;
-  const flow = isCoast ? coastFlow : shipFlow;
-  const stage = {
-    now: flow.now[phase],
-    question: flow.question[phase] ?? null,
-    waitFor: flow.waitFor[phase] ?? null,
-  };
-  if (isCoast) return stage;
-  const reports = state.settings.equipment === 'coast' && phase !== 'coast-answered' && phase !== 'cancelled';
-  const first = [
-    ...(reports ? [report] : []),
-    ...(phase === 'coast-answered' && isRelayedByCoast(dialogue) ? [answerRelayStep] : []),
-  ];
-  return { ...stage, now: [...first, ...stage.now] };
+  if (!isCoast && isOwnDevice(state, dialogue)) return [ownDevice, ownDeviceQuestion];
+  const { now, question, waitFor } = isCoast ? coastFlow : shipFlow;
+  const reports =
+    !isCoast && state.settings.equipment === 'coast' && phase !== 'coast-answered' && phase !== 'cancelled';
+  const relayed = !isCoast && phase === 'coast-answered' && isRelayedByCoast(dialogue);
+  const first = [...(reports ? [report] : []), ...(relayed ? [answerRelay] : [])];
+  return [[...first, ...now[phase]], question[phase], waitFor[phase]];
 }
 
-const report: AdviceStep = {
-  text: 'Report the distress to the coastguard or rescue co-ordination centre at once; this station is not designated to acknowledge by DSC',
-  clause: '47 CFR 80.103(c), 80.1119(a)',
-};
+const report: Step = ['station-report', '47 CFR 80.103(c), 80.1119(a)'];
 
-const answerRelayStep: AdviceStep = {
-  text: 'A coast station relays the distress: if you can assist, acknowledge the relay by voice on channel 16 to that station',
-  clause: clause.coastRelay,
-};
+const answerRelay: Step = ['station-answer-relay', clause.coastRelay];
 
 /**
  * A man-overboard device calls its own vessel, or her group, by a relay before it alerts everybody (M.493-16, class M,
@@ -119,18 +121,10 @@ function isOwnDevice({ settings }: StationState, dialogue: Dialogue<'heard-distr
   return to.kind === 'group' && to.mmsi !== null && settings.groups.includes(to.mmsi);
 }
 
-const ownDeviceStage: Stage = {
-  now: [
-    {
-      text: 'Your own man-overboard device is calling this vessel: look for the person, turn back and recover them',
-      clause: 'ITU-R M.493-16, class M, unverified',
-    },
-    {
-      text: 'If the person is not recovered at once, send your own distress alert: man overboard',
-      clause: clause.alert,
-    },
-    record,
-  ],
-  question: { text: 'Is the person safe, or was it a false alarm?', answers: ['dismiss', 'acknowledge'] },
-  waitFor: null,
-};
+const ownDevice: readonly Step[] = [
+  ['station-own-device', 'ITU-R M.493-16, class M, unverified'],
+  ['station-own-device-alert', clause.alert],
+  record,
+];
+
+const ownDeviceQuestion: Question = ['station-ask-safe', ['dismiss', 'acknowledge']];

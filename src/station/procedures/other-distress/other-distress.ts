@@ -1,4 +1,5 @@
 import type { Call } from '../../../call/index.ts';
+import type { CodedText, Issue } from '../../../result/index.ts';
 import {
   endTransmission,
   logSent,
@@ -10,8 +11,8 @@ import {
   transmit,
   tuneToWatch,
 } from '../../engine/action.ts';
-import { briefly } from '../../engine/brief.ts';
-import { mayFollowAlone, type Objection, objectionTo } from '../../engine/on-air.ts';
+import { briefly, senderOf, vesselIn } from '../../engine/brief.ts';
+import { mayFollowAlone, objectionTo } from '../../engine/on-air.ts';
 import type { Cause, Procedure } from '../../engine/procedure.ts';
 import { ask } from '../../engine/questions.ts';
 import { emit, log, type Turn } from '../../engine/turn.ts';
@@ -21,6 +22,7 @@ import { isCoastIdentity } from '../../model/own-identity.ts';
 import type { StationState } from '../../model/state.ts';
 import { lengthOf } from '../../model/timer.ts';
 import type { HeardDistressTrigger, HeardDistressWait } from '../../model/trigger.ts';
+import { say } from '../../texts.ts';
 import { adviceFor } from './advise.ts';
 import { dscPermission, isAboutRelay } from './permission.ts';
 import { type HeardDistressAction, type HeardDistressGuard, heardDistressPhases } from './phases.ts';
@@ -73,64 +75,56 @@ export const heardDistress: Procedure<
       dialogue.verdict = verdict;
     },
     'log-assist': (turn, dialogue) =>
-      log(turn, dialogue, {
-        what: 'done',
-        text: `Able to assist ${nameOf(dialogue)}: the master’s decision`,
-      }),
+      log(turn, dialogue, { what: 'done', ...say('station-assisting', about(dialogue)) }),
     'log-nothing-more': (turn, dialogue) =>
-      log(turn, dialogue, {
-        what: 'done',
-        text: `Nothing more heard from ${nameOf(dialogue)}: logged, radio reset`,
-      }),
+      log(turn, dialogue, { what: 'done', ...say('station-nothing-more', about(dialogue)) }),
     'log-closed': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Distress of ${nameOf(dialogue)} closed` }),
+      log(turn, dialogue, { what: 'done', ...say('station-distress-closed', about(dialogue)) }),
     'log-sent': (turn, dialogue) => {
       endTransmission(turn, dialogue);
       if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
     },
     'log-spoken': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: `Acknowledged ${nameOf(dialogue)} by voice on channel 16` }),
+      log(turn, dialogue, { what: 'done', ...say('station-acknowledged-by-voice', about(dialogue)) }),
     'log-stand-by': (turn, dialogue) =>
-      log(turn, dialogue, {
-        what: 'done',
-        text: `Not able to assist ${nameOf(dialogue)}: logged, radio reset`,
-      }),
+      log(turn, dialogue, { what: 'done', ...say('station-not-assisting', about(dialogue)) }),
     send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
     'show-acknowledged': (turn, dialogue, { call }) =>
       tell(
         turn,
         dialogue,
         'acknowledged',
-        `Distress of ${nameOf(dialogue)} acknowledged by ${(call ?? dialogue.call).from ?? 'an unknown station'}`,
+        say('station-distress-acknowledged', { ...about(dialogue), by: senderOf(call ?? dialogue.call) }),
         call,
       ),
     'show-cancelled': (turn, dialogue) =>
-      tell(turn, dialogue, 'distress-cancelled', `${nameOf(dialogue)} cancelled her alert`),
+      tell(turn, dialogue, 'distress-cancelled', say('station-distress-cancelled', about(dialogue))),
     'show-damaged': (turn, dialogue, { call }) =>
       tell(
         turn,
         dialogue,
         'damaged-call',
-        `Received with errors, nothing done: ${briefly(call ?? dialogue.call)}`,
+        say('station-received-damaged', { call: briefly(call ?? dialogue.call) }),
         call,
       ),
-    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, 'The acknowledgement was not sent'),
+    'show-failure': (turn, dialogue) =>
+      reportFailure(turn, dialogue, say('station-acknowledgement-not-sent', {})),
     'show-heard': (turn, dialogue, { call }) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'distress-heard',
-        text: briefly(call ?? dialogue.call),
+        ...say('station-received', { call: briefly(call ?? dialogue.call) }),
         call,
       }),
     'show-repeated': (turn, dialogue, { call }) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'distress-repeated',
-        text: `Received again: ${briefly(call ?? dialogue.call)}`,
+        ...say('station-received-again', { call: briefly(call ?? dialogue.call) }),
         call,
       }),
     'show-traffic': (turn, dialogue) =>
-      tell(turn, dialogue, 'distress-traffic', `Distress traffic about ${nameOf(dialogue)} on channel 16`),
+      tell(turn, dialogue, 'distress-traffic', say('station-distress-traffic', about(dialogue))),
     'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),
     'stop-sending': stopTransmission,
     'tune-16': (turn, dialogue, { call = dialogue.call, verdict = dialogue.verdict }) =>
@@ -138,8 +132,8 @@ export const heardDistress: Procedure<
   },
 };
 
-function nameOf({ distressed }: Dialogue<'heard-distress'>): string {
-  return distressed ?? 'an unidentified vessel';
+function about({ distressed }: Dialogue<'heard-distress'>): { readonly vessel: string | CodedText } {
+  return { vessel: vesselIn(distressed) };
 }
 
 /** Whether this is a repeat of an alert that has sounded already. */
@@ -164,7 +158,7 @@ function natureOf(call: Call): string | null {
 export function objectionToAcknowledging(
   state: Pick<StationState, 'settings'>,
   dialogue: Dialogue<'heard-distress'>,
-): Objection | null {
+): Issue | null {
   return objectionTo(state, dialogue, acknowledgementOf(dialogue, state.settings.mmsi));
 }
 

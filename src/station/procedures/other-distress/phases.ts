@@ -44,43 +44,16 @@ export type HeardDistressAction =
 export const heardDistressPhases: Readonly<
   Record<Dialogue<'heard-distress'>['phase'], PhaseRow<HeardDistressWait>>
 > = {
-  shown: { meaning: 'received with errors: for the person to read', waits: ['listen-after-alert'] },
-  listening: {
-    meaning: 'listening on channel 16; the acknowledgement is left to coast stations',
-    waits: ['listen-after-alert', 'distress-memory'],
-  },
-  undecided: {
-    meaning: 'nobody acknowledged within five minutes: can distress traffic be heard?',
-    waits: ['distress-memory'],
-  },
-  'coast-answered': {
-    meaning: 'acknowledged, or distress traffic is in progress: can this vessel assist?',
-    waits: ['distress-memory'],
-  },
-  'inform-coast': {
-    meaning: 'no traffic, and the alert continues: inform a coast station',
-    waits: ['distress-memory'],
-  },
-  assisting: {
-    meaning: 'assisting, as the coast station or the vessel in distress directs',
-    waits: ['distress-memory'],
-  },
-  'acknowledge-asked': {
-    meaning: 'the person is asked whether to acknowledge by DSC',
-    waits: ['inactivity'],
-    keeps: ['distress-memory'],
-  },
-  'acknowledge-waiting': {
-    meaning: 'the acknowledgement waits for channel 70',
-    waits: ['channel-wait'],
-    keeps: ['distress-memory'],
-  },
-  'acknowledge-sending': {
-    meaning: 'the acknowledgement is on the air',
-    waits: ['transmission-limit'],
-    keeps: ['distress-memory'],
-  },
-  cancelled: { meaning: 'the vessel cancelled her alert', waits: ['inactivity'] },
+  shown: { waits: ['listen-after-alert'] },
+  listening: { waits: ['listen-after-alert', 'distress-memory'] },
+  undecided: { waits: ['distress-memory'] },
+  'coast-answered': { waits: ['distress-memory'] },
+  'inform-coast': { waits: ['distress-memory'] },
+  assisting: { waits: ['distress-memory'] },
+  'acknowledge-asked': { waits: ['inactivity'], keeps: ['distress-memory'] },
+  'acknowledge-waiting': { waits: ['channel-wait'], keeps: ['distress-memory'] },
+  'acknowledge-sending': { waits: ['transmission-limit'], keeps: ['distress-memory'] },
+  cancelled: { waits: ['inactivity'] },
 };
 
 /** One row of the table. */

@@ -10,7 +10,7 @@ import {
   transmit,
   tune,
 } from '../../engine/action.ts';
-import { briefly } from '../../engine/brief.ts';
+import { briefly, senderOf } from '../../engine/brief.ts';
 import { sendablePosition, timeOfDay } from '../../engine/clock.ts';
 import { mayRepeatAlone } from '../../engine/on-air.ts';
 import type { Procedure } from '../../engine/procedure.ts';
@@ -21,6 +21,7 @@ import type { Dialogue } from '../../model/dialogue.ts';
 import type { StationState } from '../../model/state.ts';
 import { lengthOf } from '../../model/timer.ts';
 import type { OwnDistressTrigger, OwnDistressWait } from '../../model/trigger.ts';
+import { say } from '../../texts.ts';
 import {
   type OwnDistressAction,
   type OwnDistressGuard,
@@ -53,9 +54,12 @@ export const ownDistress: Procedure<
     'ask-to-cancel': ask,
     'ask-to-repeat': ask,
     'ask-to-stop': (turn, dialogue, { call }) => {
-      const text = `An acknowledgement came with errors${call ? `: ${briefly(call)}` : ''}. The alert continues. Stop it?`;
-      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', text, call });
-      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', text, answers: ['stop-alert'], call });
+      const text = say(
+        'station-alert-acknowledged-damaged',
+        call === undefined ? {} : { call: briefly(call) },
+      );
+      emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', ...text, call });
+      emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', ...text, answers: ['stop-alert'], call });
     },
     'compose-alert': (turn, dialogue) => {
       dialogue.call = alertOf(turn.state, dialogue.nature);
@@ -76,37 +80,24 @@ export const ownDistress: Procedure<
       if (nature !== undefined) dialogue.nature = nature;
     },
     'log-cancelled': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: 'False alert cancelled by DSC and by voice on channel 16' }),
+      log(turn, dialogue, { what: 'done', ...say('station-cancelled', {}) }),
     'log-cancelled-by-voice': (turn, dialogue) =>
-      log(turn, dialogue, {
-        what: 'done',
-        text: 'False alert cancelled by voice on channel 16; the set did not send the cancellation',
-      }),
+      log(turn, dialogue, { what: 'done', ...say('station-cancelled-by-voice', {}) }),
     'log-not-cancelled': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'alert-not-cancelled',
-        'The false alert is NOT cancelled, by DSC or by voice: speak the cancellation on channel 16 now',
-      ),
+      tell(turn, dialogue, 'alert-not-cancelled', say('station-not-cancelled', {})),
     'log-not-cancelled-by-voice': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'distress-cancelled',
-        'The false alert was cancelled by DSC only: speak the cancellation on channel 16',
-      ),
+      tell(turn, dialogue, 'distress-cancelled', say('station-cancelled-by-dsc', {})),
     'log-not-sent': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: 'Distress alert not sent' }),
+      log(turn, dialogue, { what: 'done', ...say('station-alert-not-sent', {}) }),
     'log-closed': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', text: 'Own distress alert closed' }),
+      log(turn, dialogue, { what: 'done', ...say('station-alert-closed', {}) }),
     'log-sent': (turn, dialogue) => {
       const { call } = dialogue;
       if (call !== null) logSent(turn, dialogue, call, timesOf(call));
     },
     'log-spoken': (turn, dialogue) => {
       dialogue.spoken = true;
-      log(turn, dialogue, { what: 'done', text: 'Distress call and message spoken on channel 16' });
+      log(turn, dialogue, { what: 'done', ...say('station-alert-spoken', {}) });
     },
     'mark-stopped': (_, dialogue) => {
       dialogue.stopped = true;
@@ -116,7 +107,7 @@ export const ownDistress: Procedure<
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'waiting-for-acknowledgement',
-        text: 'Send the distress call and message by voice on channel 16 now; do not wait for an acknowledgement',
+        ...say('station-alert-speak', {}),
       });
     },
     send: (turn, dialogue) => {
@@ -129,54 +120,40 @@ export const ownDistress: Procedure<
         turn,
         dialogue,
         'acknowledged',
-        `The alert is acknowledged${call ? ` by ${call.from ?? 'an unknown station'}` : ''}`,
+        say('station-alert-acknowledged', call === undefined ? {} : { by: senderOf(call) }),
         call,
       );
     },
     'show-cancel-failure': (turn, dialogue) =>
-      reportFailure(
-        turn,
-        dialogue,
-        'The set did not send the cancellation: cancel the false alert by voice on channel 16 at once',
-      ),
+      reportFailure(turn, dialogue, say('station-cancel-failed', {})),
     'show-countdown': (turn, dialogue) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'alert-countdown',
-        text: `Keep the key pressed: ${dialogue.nature}`,
+        ...say('station-alert-countdown', { nature: dialogue.nature }),
       }),
-    'show-failure': (turn, dialogue) =>
-      reportFailure(
-        turn,
-        dialogue,
-        'The set could not send: call by voice on channel 16 and use every other means',
-      ),
+    'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, say('station-alert-failed', {})),
     'show-prepared': (turn, dialogue) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'alert-prepared',
-        text: 'Press and hold to send a distress alert: only in grave and imminent danger, on the authority of the master',
+        ...say('station-alert-prepared', {}),
       }),
     'show-relayed': (turn, dialogue, { call }) =>
       tell(
         turn,
         dialogue,
         'distress-traffic',
-        `The alert was relayed${call ? `: ${briefly(call)}` : ''}`,
+        say('station-alert-relayed', call === undefined ? {} : { call: briefly(call) }),
         call,
       ),
     'show-stopped': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'alert-stopped',
-        'Repeats stopped by hand. If the alert was false it must still be cancelled',
-      ),
+      tell(turn, dialogue, 'alert-stopped', say('station-alert-stopped', {})),
     'show-waiting': (turn, dialogue) =>
       emit(turn, dialogue, {
         kind: 'show',
         topic: 'waiting-for-acknowledgement',
-        text: `Attempt ${dialogue.attempts} sent; listen on channel 16`,
+        ...say('station-alert-waiting', { attempts: dialogue.attempts }),
       }),
     'speak-cancellation': (turn, dialogue) => {
       const { alertedAt, call } = dialogue;

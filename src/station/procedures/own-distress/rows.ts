@@ -51,35 +51,22 @@ export type OwnDistressAction =
 export const ownDistressPhases: Readonly<
   Record<Dialogue<'own-distress'>['phase'], PhaseRow<OwnDistressWait>>
 > = {
-  prepared: { meaning: 'first act done: the cover is open, nothing is sent yet', waits: ['inactivity'] },
-  countdown: { meaning: 'second act: the key is being held', waits: ['alert-hold'] },
-  'waiting-channel': { meaning: 'waiting for channel 70, not for long', waits: ['alert-busy-limit'] },
-  sending: { meaning: 'the distress attempt is on the air', waits: ['transmission-limit', 'alert-repeat'] },
-  'waiting-acknowledgement': {
-    meaning: 'waiting for an acknowledgement; the attempt will be repeated',
-    waits: ['voice-after-alert', 'alert-repeat'],
-  },
-  acknowledged: { meaning: 'acknowledged by DSC: no more repeats', waits: ['distress-memory'] },
-  stopped: { meaning: 'repeats were stopped by hand', waits: ['distress-memory'] },
-  interrupted: {
-    meaning: 'the repeats were interrupted: nothing is sent until a person holds the key again',
-    waits: ['distress-memory'],
-  },
+  prepared: { waits: ['inactivity'] },
+  countdown: { waits: ['alert-hold'] },
+  'waiting-channel': { waits: ['alert-busy-limit'] },
+  sending: { waits: ['transmission-limit', 'alert-repeat'] },
+  'waiting-acknowledgement': { waits: ['voice-after-alert', 'alert-repeat'] },
+  acknowledged: { waits: ['distress-memory'] },
+  stopped: { waits: ['distress-memory'] },
+  interrupted: { waits: ['distress-memory'] },
   'cancel-asked': {
-    meaning: 'the person is asked whether the alert was false',
     waits: ['cancel-question'],
     keeps: ['alert-repeat', 'voice-after-alert', 'distress-memory'],
   },
-  'cancel-waiting': {
-    meaning: 'the cancellation waits for channel 70, not for long',
-    waits: ['alert-busy-limit'],
-  },
-  'cancel-sending': { meaning: 'the cancellation is on the air', waits: ['transmission-limit'] },
-  'cancel-voice': { meaning: 'the cancellation must now be spoken on channel 16', waits: ['inactivity'] },
-  'cancel-voice-only': {
-    meaning: 'the set could not send the cancellation: it must now be spoken on channel 16',
-    waits: ['inactivity'],
-  },
+  'cancel-waiting': { waits: ['alert-busy-limit'] },
+  'cancel-sending': { waits: ['transmission-limit'] },
+  'cancel-voice': { waits: ['inactivity'] },
+  'cancel-voice-only': { waits: ['inactivity'] },
 };
 
 /** One row of the table. */
