@@ -28,10 +28,7 @@ export const parseTexts = {
       '9 digits',
     ],
     'identity-call-address': ['Identity has ten digits, as on the air[; perhaps {suggestion}]', '9 digits'],
-    'identity-atis': [
-      'Identity looks like an ATIS code[; perhaps {suggestion}]',
-      '9 digits',
-    ],
+    'identity-atis': ['Identity looks like an ATIS code[; perhaps {suggestion}]', '9 digits'],
     'identity-atis-call-sign': ['Identity looks like the ATIS code of a call sign', '9 digits'],
     'identity-digit-count': ['Identity needs 9 digits, has {count}', '9 digits'],
   },

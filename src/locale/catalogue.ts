@@ -2,6 +2,7 @@ import type { CallTexts } from '../call/internal.ts';
 import type { ChannelTexts, planTexts } from '../channel/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
 import type { NetworkTexts } from '../network/internal.ts';
+import type { PositionTexts } from '../position/internal.ts';
 import type { CodeOf, givenTerms, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 import type { SentenceTexts } from '../sentence/internal.ts';
 import type { StationTexts } from '../station/internal.ts';
@@ -12,6 +13,7 @@ type Modules = {
   readonly identity: IdentityTexts;
   readonly channel: ChannelTexts;
   readonly channelPlans: typeof planTexts;
+  readonly position: PositionTexts;
   readonly call: CallTexts;
   readonly sentence: SentenceTexts;
   readonly network: NetworkTexts;

@@ -10,6 +10,7 @@ import { channel } from './de/channel.ts';
 import { channelPlans } from './de/channel-plans.ts';
 import { identity } from './de/identity.ts';
 import { network } from './de/network.ts';
+import { position } from './de/position.ts';
 import { result } from './de/result.ts';
 import { sentence } from './de/sentence.ts';
 import { station } from './de/station.ts';
@@ -27,6 +28,7 @@ export const german: Catalogue = {
     ...identity,
     ...channel,
     ...channelPlans,
+    ...position,
     ...call,
     ...sentence,
     ...network,

@@ -8,6 +8,7 @@ import { answerTexts, cautionTexts, checkTexts, receivedTexts } from '../call/in
 import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import { faultTexts as networkFaultTexts, networkTexts } from '../network/internal.ts';
+import { boundsTexts, digitTexts, plotTexts, rangeTexts, writtenTexts } from '../position/internal.ts';
 import type { Grade } from '../result/index.ts';
 import { givenTerms, type Texts } from '../result/internal.ts';
 import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
@@ -18,6 +19,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   result: [{ terms: givenTerms }],
   identity: [parseTexts, fieldTexts],
   channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
+  position: [rangeTexts, writtenTexts, digitTexts, boundsTexts, plotTexts],
   call: [receivedTexts, checkTexts, cautionTexts, answerTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],

@@ -10,6 +10,7 @@ import { channel } from './fr/channel.ts';
 import { channelPlans } from './fr/channel-plans.ts';
 import { identity } from './fr/identity.ts';
 import { network } from './fr/network.ts';
+import { position } from './fr/position.ts';
 import { result } from './fr/result.ts';
 import { sentence } from './fr/sentence.ts';
 import { station } from './fr/station.ts';
@@ -27,6 +28,7 @@ export const french: Catalogue = {
     ...identity,
     ...channel,
     ...channelPlans,
+    ...position,
     ...call,
     ...sentence,
     ...network,

@@ -10,6 +10,7 @@ import { channel } from './nl/channel.ts';
 import { channelPlans } from './nl/channel-plans.ts';
 import { identity } from './nl/identity.ts';
 import { network } from './nl/network.ts';
+import { position } from './nl/position.ts';
 import { result } from './nl/result.ts';
 import { sentence } from './nl/sentence.ts';
 import { station } from './nl/station.ts';
@@ -27,6 +28,7 @@ export const dutch: Catalogue = {
     ...identity,
     ...channel,
     ...channelPlans,
+    ...position,
     ...call,
     ...sentence,
     ...network,

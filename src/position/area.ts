@@ -1,9 +1,10 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
-import type { Failure } from '../result/internal.ts';
+import { quote } from '../result/internal.ts';
 import type { Coordinates } from './coordinates.ts';
-import { digitIssue } from './digit-issue.ts';
 import { boxBetween, boxContains, type GeoBox } from './geo-box.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
+import { shown } from './reported-position.ts';
+import { digitIssue, rangeIssue } from './texts.ts';
 
 /**
  * The area that a geographic-area call is addressed to: a rectangle on the Mercator chart, named by its north-west
@@ -46,10 +47,17 @@ const CLAUSE = 'ITU-R M.493-16, geographic area address';
  */
 export function decodeArea(digits: unknown): Result<GeographicArea> {
   if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
-    return wrong('position-area-digits', 'ten digits', digits, 0);
+    return failure(
+      digitIssue('position-area-digits', {}, { at: ['digits', 0], received: shown(digits), clause: CLAUSE }),
+    );
   }
   const quadrant = quadrantOf(digits.charAt(0));
-  if (quadrant === undefined) return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], 0);
+  const found = (from: number, to: number) => ({
+    at: ['digits', from],
+    received: quote(digits.slice(from, to)),
+    clause: CLAUSE,
+  });
+  if (quadrant === undefined) return failure(digitIssue('position-quadrant', {}, found(0, 1)));
   const area: GeographicArea = {
     kind: 'geographic-area',
     north: { hemisphere: quadrant[0], degrees: Number(digits.slice(1, 3)) },
@@ -58,17 +66,17 @@ export function decodeArea(digits: unknown): Result<GeographicArea> {
     eastward: Number(digits.slice(8)),
   };
   if (area.north.degrees > 90) {
-    return wrong('position-latitude-range', 'latitude up to 90 degrees', digits.slice(1, 3), 1);
+    return failure(rangeIssue('position-latitude-range', {}, found(1, 3)));
   }
   if (area.west.degrees > 180) {
-    return wrong('position-longitude-range', 'longitude up to 180 degrees', digits.slice(3, 6), 3);
+    return failure(rangeIssue('position-longitude-range', {}, found(3, 6)));
   }
   const notices: Issue[] = [];
   if (northOf(area) - area.southward < -90) {
-    notices.push(finding('position-area-past-pole', 'an area that ends at the pole', digits.slice(6, 8), 6));
+    notices.push(digitIssue('position-area-past-pole', {}, found(6, 8)));
   }
   if (area.southward === 0 || area.eastward === 0) {
-    notices.push(finding('position-area-empty', 'an area with two sides', digits.slice(6), 6));
+    notices.push(digitIssue('position-area-empty', {}, found(6, 10)));
   }
   return success(area, notices);
 }
@@ -118,12 +126,4 @@ export function areaContains(area: GeographicArea, place: Coordinates): boolean 
 
 function northOf({ north }: GeographicArea): number {
   return (north.hemisphere === 'N' ? north.degrees : -north.degrees) + 0;
-}
-
-function wrong(code: string, expected: string, received: unknown, at: number): Failure {
-  return failure(finding(code, expected, received, at));
-}
-
-function finding(code: string, expected: string, received: unknown, at: number): Issue {
-  return digitIssue(code, 'Area', ['digits', at], { expected, received, clause: CLAUSE });
 }

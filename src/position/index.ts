@@ -49,7 +49,7 @@ export { destination, rangeAndBearing } from './geodesic.ts';
 export type { Bounds } from './bounds.ts';
 export { boundsFrom } from './bounds.ts';
 
-export { describeBounds } from './describe-bounds.ts';
+export { boundsText, describeBounds } from './describe-bounds.ts';
 
 // Movement: after a run, to a place, to a vessel, past a vessel.
 
@@ -83,7 +83,3 @@ export { toGeoJson } from './geo-json.ts';
 export { toGeoUri } from './geo-uri.ts';
 export { toGpx } from './gpx.ts';
 export type { Waypoint } from './waypoint.ts';
-
-// Every code of this module.
-
-export { POSITION_ISSUE_CODES } from './issue-code.ts';

@@ -3,6 +3,7 @@ import { quote } from '../result/internal.ts';
 import type { WrittenPosition } from './coordinates.ts';
 import { type Axis, plainText, refused, type Token, textIssue, tokensOf } from './position-text.ts';
 import { type Magnitude, notTwoCoordinates, readCoordinate, readIso6709 } from './read-coordinate.ts';
+import { writtenIssue } from './texts.ts';
 
 const LONGEST = 200;
 
@@ -39,10 +40,10 @@ const LONGEST = 200;
  */
 export function parsePosition(text: unknown): Result<WrittenPosition> {
   if (typeof text !== 'string') {
-    return refused('position-not-text', null, 'text', `a value of type ${typeof text}`);
+    return refused('position-not-text', null, typeof text);
   }
   if (text.length > LONGEST) {
-    return refused('position-too-long', null, `at most ${LONGEST} characters`, `${text.length} characters`);
+    return failure(writtenIssue('position-too-long', { count: text.length }));
   }
   const [, scheme, place, extra] = GEO_URI.exec(text) ?? [];
   if (scheme !== undefined) return readGeoUri(`${' '.repeat(scheme.length)}${place}`, extra as string);
@@ -64,12 +65,11 @@ const GEO_URI = /^(\s*geo:)(-?\d+(?:\.\d+)?,-?\d+(?:\.\d+)?)((?:,-?\d+(?:\.\d+)?
 
 function readGeoUri(place: string, extra: string): Result<WrittenPosition> {
   const [whole = '', crs = 'wgs84'] = /;crs=([^;]*)/i.exec(extra) ?? [];
-  if (crs.toLowerCase() !== 'wgs84') return refused('position-geo-crs', null, 'wgs84', quote(crs));
+  if (crs.toLowerCase() !== 'wgs84') return refused('position-geo-crs', null, quote(crs));
   const read = readPlain(place);
   const rest = extra.replace(whole, '');
   if (!read.ok || rest === '') return read;
-  const notice = textIssue('position-geo-rest', null, 'latitude and longitude alone', quote(rest));
-  return success(read.value, [{ ...notice, message: `Position: read without ${quote(rest)}` }]);
+  return success(read.value, [textIssue('position-geo-rest', null, quote(rest))]);
 }
 
 function readPlain(plain: string): Result<WrittenPosition> {
@@ -79,12 +79,7 @@ function readPlain(plain: string): Result<WrittenPosition> {
   if (!tokens.some(({ kind }) => kind === 'number')) return notTwoCoordinates([]);
   const labels = tokens.flatMap((token) => (token.kind === 'label' ? [token.axis] : []));
   if (labels.length !== 0 && (labels.length !== 2 || labels[0] === labels[1])) {
-    return refused(
-      'position-form',
-      null,
-      'one label for latitude and one for longitude, or none',
-      labels.join(' '),
-    );
+    return refused('position-labels', null);
   }
   return tokens.some(({ kind }) => kind === 'letter')
     ? readLettered(tokens, labels[0])
@@ -100,16 +95,10 @@ function readLettered(all: readonly Token[], label: Axis | undefined): Result<Wr
   const axisOf = (letter: string): Axis => (letter === 'N' || letter === 'S' ? 'latitude' : 'longitude');
   const [first, second] = letters;
   if (!first || !second || letters.length > 2 || axisOf(first.letter) === axisOf(second.letter)) {
-    const received = quote(letters.map(({ letter }) => letter).join(' '));
-    return refused('position-hemisphere', null, 'one of N or S and one of E or W', received);
+    return refused('position-hemisphere', null, quote(letters.map(({ letter }) => letter).join(' ')));
   }
   if (label !== undefined && label !== axisOf(first.letter)) {
-    return refused(
-      'position-ambiguous',
-      null,
-      'labels that agree with the letters',
-      `${label} with ${first.letter}`,
-    );
+    return refused('position-label-and-letter', null, quote(`${label} ${first.letter}`));
   }
   const before = trimmed(tokens.slice(0, first.index));
   const between = trimmed(tokens.slice(first.index + 1, second.index));
@@ -122,10 +111,7 @@ function readLettered(all: readonly Token[], label: Axis | undefined): Result<Wr
     [second, other],
   ] as const) {
     const sign = group.find(({ kind }) => kind === 'sign');
-    if (sign !== undefined) {
-      const expected = 'either a sign or a hemisphere letter';
-      return refused('position-sign-and-letter', sign.offset, expected, `both a sign and ${letter}`);
-    }
+    if (sign !== undefined) return refused('position-sign-and-letter', sign.offset);
     const magnitude = readCoordinate(group, axisOf(letter), true);
     if (!magnitude.ok) return magnitude;
     const { degrees, step } = magnitude.value;
@@ -155,7 +141,7 @@ function readSigned(plain: string, all: readonly Token[], firstAxis: Axis): Resu
   if (!other.ok) return other;
   const numbers = tokens.filter(({ kind }) => kind === 'number').length;
   if (numbers > 2 && !tokens.some(({ kind }) => kind === 'sign')) {
-    return refused('position-hemisphere', null, 'N or S and E or W, or signs', 'neither');
+    return refused('position-no-hemisphere', null);
   }
   const [latitude, longitude] = firstAxis === 'latitude' ? [one, other] : [other, one];
   const step = Math.max(latitude.value.step, longitude.value.step);
@@ -202,17 +188,11 @@ function bare(text: string): string {
 }
 
 function ambiguousDash(plain: string, tokens: readonly Token[], offset: number): Result<never> {
-  const expected = 'hemisphere letters, or a blank before a minus';
-  const { issues } = refused('position-ambiguous', offset, expected, quote(plain));
-  if (tokens.filter(({ kind }) => kind === 'number').length !== 2) return failure(issues[0]);
-  return failure({
-    ...issues[0],
-    suggestion: `${plain.slice(0, offset).trim()}, -${plain.slice(offset + 1).trim()}`,
-  });
+  const isPair = tokens.filter(({ kind }) => kind === 'number').length === 2;
+  const suggestion = `${plain.slice(0, offset).trim()}, -${plain.slice(offset + 1).trim()}`;
+  return refused('position-dash', offset, quote(plain), isPair ? suggestion : undefined);
 }
 
 function ambiguousComma(text: string, suggestion?: string): Result<never> {
-  const expected = 'a comma that can only be read in one way';
-  const { issues } = refused('position-ambiguous', text.indexOf(','), expected, quote(text));
-  return failure(suggestion === undefined ? issues[0] : { ...issues[0], suggestion });
+  return refused('position-comma', text.indexOf(','), quote(text), suggestion);
 }

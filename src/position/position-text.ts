@@ -1,6 +1,6 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
-import type { Failure } from '../result/internal.ts';
-import { quote } from '../result/internal.ts';
+import { type CodeOf, type Failure, quote } from '../result/internal.ts';
+import { writtenIssue, type writtenTexts } from './texts.ts';
 
 /** What a written position is made of; `offset` points back into the input. */
 export type Token =
@@ -85,13 +85,12 @@ export function tokensOf(text: string): Result<readonly Token[]> {
     const found = TOKEN.exec(text);
     if (found === null) {
       const character = String.fromCodePoint(text.codePointAt(offset) ?? 0);
-      return refused('position-character', offset, 'digits, marks, signs and N, S, E or W', quote(character));
+      return refused('position-character', offset, quote(character));
     }
     const { number, word, mark, join } = found.groups ?? {};
     if (number !== undefined) {
       if (text.charAt(TOKEN.lastIndex) === '.') {
-        const received = quote(text.slice(offset, TOKEN.lastIndex + 1));
-        return refused('position-number', offset, 'one decimal point in a number', received);
+        return refused('position-number', offset, quote(text.slice(offset, TOKEN.lastIndex + 1)));
       }
       tokens.push({ kind: 'number', text: number, offset });
     } else if (word !== undefined) {
@@ -108,19 +107,26 @@ export function tokensOf(text: string): Result<readonly Token[]> {
 }
 
 /** An issue about one place of a written position, or about all of it. */
-export function textIssue(code: string, offset: number | null, expected: string, received?: string): Issue {
-  return {
+export function textIssue(
+  code: Exclude<CodeOf<typeof writtenTexts>, 'position-too-long'>,
+  offset: number | null,
+  received?: string,
+  suggestion?: string,
+): Issue {
+  return writtenIssue(
     code,
-    message: `Position: expected ${expected}${received === undefined ? '' : `, got ${received}`}`,
-    at: offset === null ? [] : [offset],
-    expected,
-    ...(received === undefined ? {} : { received }),
-  };
+    {},
+    {
+      at: offset === null ? [] : [offset],
+      ...(received !== undefined && { received }),
+      ...(suggestion !== undefined && { suggestion }),
+    },
+  );
 }
 
 /** A failure with one {@link textIssue}. */
-export function refused(code: string, offset: number | null, expected: string, received?: string): Failure {
-  return failure(textIssue(code, offset, expected, received));
+export function refused(...about: Parameters<typeof textIssue>): Failure {
+  return failure(textIssue(...about));
 }
 
 function wordToken(meaning: Meaning, offset: number): Token {
@@ -148,17 +154,10 @@ function joint(text: string, join: string, offset: number): Token {
 }
 
 function unknownWord(text: string, word: string, offset: number): Issue {
-  if (word !== 'o' && word !== 'O') {
-    return textIssue('position-character', offset, 'N, S, E or W or a unit', quote(word));
-  }
+  if (word !== 'o' && word !== 'O') return textIssue('position-word', offset, quote(word));
   const afterDigit = /\d/.test(text.charAt(offset - 1));
   const beforeDigit = /[\d\s]/.test(text.charAt(offset + 1));
-  const issue = textIssue(
-    'position-ambiguous',
-    offset,
-    'W or E instead of O, which is West to some and East to others',
-    quote(word),
-  );
-  if (!(afterDigit && beforeDigit && word === 'o')) return issue;
-  return { ...issue, suggestion: text.replace(/(\d)o(?=[\d\s])/g, '$1°') };
+  const asDegrees =
+    afterDigit && beforeDigit && word === 'o' ? text.replace(/(\d)o(?=[\d\s])/g, '$1°') : undefined;
+  return textIssue('position-letter-o', offset, quote(word), asDegrees);
 }

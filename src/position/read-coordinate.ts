@@ -1,7 +1,8 @@
-import { type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { type CodeOf, type Failure, quote } from '../result/internal.ts';
 import type { WrittenPosition } from './coordinates.ts';
-import { type Axis, refused, type Token } from './position-text.ts';
+import { type Axis, refused, type Token, textIssue } from './position-text.ts';
+import { rangeIssue, type rangeTexts } from './texts.ts';
 
 /** Degrees, minutes and seconds as written, and the last digit of them in degrees. */
 interface Parts {
@@ -43,7 +44,7 @@ export function readCoordinate(group: readonly Token[], axis: Axis, packed: bool
   if (degrees === undefined || numbers.length > 3) return notTwoCoordinates(group);
   const early = numbers.slice(0, -1).find(({ text }) => text.includes('.'));
   if (early !== undefined) {
-    return refused('position-decimals', early.offset, 'decimals only in the last part', quote(early.text));
+    return refused('position-decimals', early.offset, quote(early.text));
   }
   const parts = packed && numbers.length === 1 && !marked ? unpacked(degrees.text, axis) : null;
   return inRange(parts ?? written(degrees.text, minutes?.text, seconds?.text), axis, degrees.offset);
@@ -60,9 +61,8 @@ export function readIso6709(first: string, second: string): Result<WrittenPositi
     const plain = wholeDigits(digits) === widthOf(axis);
     const parts = plain ? written(digits) : unpacked(digits, axis);
     if (parts === null) {
-      const expected = 'the digits of ISO 6709, or a blank between the coordinates';
-      const { issues } = refused('position-ambiguous', 0, expected, quote(first + second));
-      return { ok: false, issues: [{ ...issues[0], clause: 'ISO 6709', suggestion: `${first}, ${second}` }] };
+      const issue = textIssue('position-packed', 0, quote(first + second), `${first}, ${second}`);
+      return failure({ ...issue, clause: 'ISO 6709' });
     }
     const magnitude = inRange(parts, axis, 0);
     if (!magnitude.ok) return magnitude;
@@ -75,8 +75,7 @@ export function readIso6709(first: string, second: string): Result<WrittenPositi
 
 /** The issue for tokens that are no latitude and longitude. */
 export function notTwoCoordinates(tokens: readonly Token[]): ReturnType<typeof refused> {
-  const expected = 'latitude and longitude, each of one to three numbers';
-  return refused('position-form', tokens[0]?.offset ?? null, expected);
+  return refused('position-form', tokens[0]?.offset ?? null);
 }
 
 /** Parts written without a gap: DDMM, DDMMSS for latitude, one digit more for longitude; `null` for other counts. */
@@ -110,10 +109,11 @@ function wholeDigits(text: string): number {
 }
 
 function inRange({ degrees, minutes, seconds, step }: Parts, axis: Axis, offset: number): Result<Magnitude> {
-  if (minutes >= 60) return refused('position-minutes', offset, 'minutes below 60', String(minutes));
-  if (seconds >= 60) return refused('position-seconds', offset, 'seconds below 60', String(seconds));
+  const past = (code: CodeOf<typeof rangeTexts>, received: number): Failure =>
+    failure(rangeIssue(code, {}, { at: [offset], received: String(received) }));
+  if (minutes >= 60) return past('position-minutes', minutes);
+  if (seconds >= 60) return refused('position-seconds', offset, String(seconds));
   const value = degrees + minutes / 60 + seconds / 3600;
   if (value <= LIMIT[axis]) return success({ degrees: value, step });
-  const code = axis === 'latitude' ? 'position-latitude-range' : 'position-longitude-range';
-  return refused(code, offset, `${axis} up to ${LIMIT[axis]} degrees`, String(value));
+  return past(axis === 'latitude' ? 'position-latitude-range' : 'position-longitude-range', value);
 }

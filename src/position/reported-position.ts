@@ -1,7 +1,7 @@
-import { failure, type Issue, type Result, success } from '../result/index.ts';
-import type { Failure } from '../result/internal.ts';
-import { digitIssue } from './digit-issue.ts';
+import { failure, type Result, success } from '../result/index.ts';
+import { type CodeOf, type Failure, quote } from '../result/internal.ts';
 import { padded, quadrantDigit, quadrantOf } from './quadrant.ts';
+import { digitIssue, type digitTexts, rangeIssue, type rangeTexts } from './texts.ts';
 
 /** A position as a selective call carries it: digits, not a point. For the places it covers see {@link boxOf}. */
 export interface ReportedPosition {
@@ -73,36 +73,28 @@ const NO_POSITION = '9999999999';
  */
 export function decodePosition(digits: unknown, fraction?: unknown): Result<ReportedPosition | NoPosition> {
   if (typeof digits !== 'string' || !/^\d{10}$/.test(digits)) {
-    return wrong('position-digits', 'ten digits', digits, DIGITS_CLAUSE, ['digits']);
+    return wrong('position-digits', digits, DIGITS_CLAUSE, ['digits']);
   }
   if (digits === NO_POSITION) {
     if (fraction === undefined) return success({ kind: 'no-position' });
-    return success({ kind: 'no-position' }, [
-      finding('position-fraction-alone', 'no decimals after ten nines', fraction, FRACTION_CLAUSE, [
-        'fraction',
-      ]),
-    ]);
+    const alone = { at: ['fraction'], received: shown(fraction), clause: FRACTION_CLAUSE };
+    return success({ kind: 'no-position' }, [digitIssue('position-fraction-alone', {}, alone)]);
   }
   const quadrant = quadrantOf(digits.charAt(0));
   if (quadrant === undefined) {
-    return wrong('position-quadrant', 'quadrant 0, 1, 2 or 3', digits[0], DIGITS_CLAUSE, ['digits', 0]);
+    return wrong('position-quadrant', digits[0], DIGITS_CLAUSE, ['digits', 0]);
   }
   const [latitudeDegrees, latitudeMinutes] = [Number(digits.slice(1, 3)), Number(digits.slice(3, 5))];
   const [longitudeDegrees, longitudeMinutes] = [Number(digits.slice(5, 8)), Number(digits.slice(8, 10))];
-  if (latitudeMinutes > 59) return wrongMinutes(digits.slice(3, 5), 3);
-  if (longitudeMinutes > 59) return wrongMinutes(digits.slice(8, 10), 8);
+  const pastAt = (code: CodeOf<typeof rangeTexts>, from: number, to: number): Failure =>
+    past(code, digits.slice(from, to), DIGITS_CLAUSE, ['digits', from]);
+  if (latitudeMinutes > 59) return pastAt('position-minutes', 3, 5);
+  if (longitudeMinutes > 59) return pastAt('position-minutes', 8, 10);
   if (latitudeDegrees * 60 + latitudeMinutes > 90 * 60) {
-    return wrong('position-latitude-range', 'latitude up to 90 degrees', digits.slice(1, 5), DIGITS_CLAUSE, [
-      'digits',
-      1,
-    ]);
+    return pastAt('position-latitude-range', 1, 5);
   }
   if (longitudeDegrees * 60 + longitudeMinutes > 180 * 60) {
-    const received = digits.slice(5, 10);
-    return wrong('position-longitude-range', 'longitude up to 180 degrees', received, DIGITS_CLAUSE, [
-      'digits',
-      5,
-    ]);
+    return pastAt('position-longitude-range', 5, 10);
   }
   const whole: ReportedPosition = {
     kind: 'reported-position',
@@ -123,23 +115,15 @@ export function decodePosition(digits: unknown, fraction?: unknown): Result<Repo
  */
 export function refinePosition(position: ReportedPosition, fraction: unknown): Result<ReportedPosition> {
   if (typeof fraction !== 'string' || !/^\d{8}$/.test(fraction)) {
-    return wrong('position-fraction-digits', 'eight digits', fraction, FRACTION_CLAUSE, ['fraction']);
+    return wrong('position-fraction-digits', fraction, FRACTION_CLAUSE, ['fraction']);
   }
   const latitude = Number(fraction.slice(0, 4));
   const longitude = Number(fraction.slice(4));
   if (position.latitude.degrees === 90 && latitude > 0) {
-    const received = fraction.slice(0, 4);
-    return wrong('position-latitude-range', 'latitude up to 90 degrees', received, FRACTION_CLAUSE, [
-      'fraction',
-      0,
-    ]);
+    return past('position-latitude-range', fraction.slice(0, 4), FRACTION_CLAUSE, ['fraction', 0]);
   }
   if (position.longitude.degrees === 180 && longitude > 0) {
-    const received = fraction.slice(4);
-    return wrong('position-longitude-range', 'longitude up to 180 degrees', received, FRACTION_CLAUSE, [
-      'fraction',
-      4,
-    ]);
+    return past('position-longitude-range', fraction.slice(4), FRACTION_CLAUSE, ['fraction', 4]);
   }
   return success({ ...position, fraction: { latitude, longitude } });
 }
@@ -201,26 +185,25 @@ export function formatReportedPosition(position: ReportedPosition | NoPosition):
   );
 }
 
-function wrongMinutes(received: string, at: number): Failure {
-  return wrong('position-minutes', 'minutes from 00 to 59', received, DIGITS_CLAUSE, ['digits', at]);
-}
-
 function wrong(
-  code: string,
-  expected: string,
+  code: CodeOf<typeof digitTexts>,
   received: unknown,
   clause: string,
   at: (string | number)[],
 ): Failure {
-  return failure(finding(code, expected, received, clause, at));
+  return failure(digitIssue(code, {}, { at, received: shown(received), clause }));
 }
 
-function finding(
-  code: string,
-  expected: string,
-  received: unknown,
+function past(
+  code: CodeOf<typeof rangeTexts>,
+  received: string,
   clause: string,
   at: (string | number)[],
-): Issue {
-  return digitIssue(code, 'Position', at, { expected, received, clause });
+): Failure {
+  return failure(rangeIssue(code, {}, { at, received: quote(received), clause }));
+}
+
+/** What was given in the place of digits. */
+export function shown(received: unknown): string {
+  return typeof received === 'string' ? quote(received) : typeof received;
 }

@@ -112,8 +112,9 @@ function renderPlain(
   params: Readonly<Record<string, unknown>>,
 ): { readonly message: string; readonly expected?: string } {
   const [text, expected] = [template].flat();
+  const filled: typeof params = { ...params, expected };
   const message = (text as string).replace(/\[?([^[{]*)\{(\w+)\}\]?/g, (_, before, name) =>
-    params[name] === undefined ? '' : before + params[name],
+    filled[name] === undefined ? '' : before + filled[name],
   );
   return { message, ...(expected && { expected }) };
 }

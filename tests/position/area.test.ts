@@ -55,11 +55,11 @@ describe('decodeArea', () => {
   it('takes odd areas with a notice', () => {
     expect(decodeArea('2800000005')).toMatchObject({
       ok: true,
-      notices: [{ code: 'position-area-empty' }],
+      notices: [{ code: 'position-area-empty', grade: 'check', received: "'0005'" }],
     });
     expect(decodeArea('2800001505')).toMatchObject({
       ok: true,
-      notices: [{ code: 'position-area-past-pole' }],
+      notices: [{ code: 'position-area-past-pole', grade: 'check', received: "'15'" }],
     });
     expect(areaBox(area('2800001505')).south).toBe(-90);
     expect(areaContains(area('2800001505'), { latitude: -90, longitude: 100 })).toBe(true);

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { english } from '../../src/locale/en.ts';
+import { translate } from '../../src/locale/index.ts';
 import {
   type Bounds,
   boundsFrom,
+  boundsText,
   boxContains,
   boxOf,
   type Coordinates,
@@ -265,9 +268,9 @@ describe('boundsFrom', () => {
     const own = { latitude: 56.5, longitude: -6.4 };
     const timeless = boundsFrom(own, read('1561800632'), { at: null, now, speed: 30 });
     expect(timeless).toMatchObject({ movement: null, age: null });
-    expect(describeBounds(timeless)).toContain(
-      'time of the fix not known, not allowing for movement since the fix',
-    );
+    expect(boundsText(timeless).params).toMatchObject({
+      parts: [{}, {}, { code: 'position-bounds-no-time' }, { code: 'position-bounds-still' }],
+    });
   });
 
   it('throws on numbers that mean nothing', () => {
@@ -344,45 +347,45 @@ describe('describeBounds', () => {
     assumption: 'unknown',
   };
 
-  it('rounds outward', () => {
-    expect(describeBounds(bounds)).toBe(
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix 14 minutes old',
-    );
-  });
+  const said = (code: string, params: object = {}) => ({ code: `position-bounds-${code}`, params });
+  const range = said('between', { near: '3.1', far: '4.6' });
+  const bearing = said('sector', { from: '210', to: '231' });
+  const age = said('minutes', { minutes: 14 });
 
-  it.each<[Partial<Bounds>, string]>([
-    [{ least: 0, sector: null }, 'within 4.6 nautical miles, bearing unknown, fix 14 minutes old'],
+  it.each<[string, Partial<Bounds>, readonly object[]]>([
+    ['rounds outward', {}, [range, bearing, age]],
+    ['alongside', { least: 0, sector: null }, [said('within', { far: '4.6' }), said('no-bearing'), age]],
     [
+      'close by, in hundredths of a mile',
       { least: 100, greatest: 500 },
-      'between 0.05 and 0.27 nautical miles, bearing 210 to 231 degrees true, fix 14 minutes old',
+      [said('between', { near: '0.05', far: '0.27' }), bearing, age],
     ],
     [
+      'across north',
       { sector: { from: 350.5, to: 9.5 } },
-      'between 3.1 and 4.6 nautical miles, bearing 350 to 010 degrees true, fix 14 minutes old',
+      [range, said('sector', { from: '350', to: '010' }), age],
     ],
     [
+      'up to north',
       { sector: { from: 355, to: 359.5 }, age: 59 },
-      'between 3.1 and 4.6 nautical miles, bearing 355 to 000 degrees true, fix less than a minute old',
+      [range, said('sector', { from: '355', to: '000' }), said('new')],
     ],
     [
-      { age: 23.5 * 3600 },
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix 23 h 30 min old',
+      'on one bearing, at one range',
+      { least: 1852, greatest: 1852, sector: { from: 90, to: 90 }, age: 60 },
+      [said('at', { far: '1.0' }), said('bearing', { from: '090' }), said('minutes', { minutes: 1 })],
     ],
+    ['a fix of hours', { age: 23.5 * 3600 }, [range, bearing, said('hours', { hours: 23, minutes: '30' })]],
     // The time of a call has no seconds: within a minute the clocks agree.
-    [
-      { age: -59 },
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, fix less than a minute old',
-    ],
-    [
-      { age: -3600 },
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix lies ahead of the clock',
-    ],
-    [
-      { age: null, movement: null },
-      'between 3.1 and 4.6 nautical miles, bearing 210 to 231 degrees true, time of the fix not known, not allowing for movement since the fix',
-    ],
-  ])('%j', (change, text) => {
-    expect(describeBounds({ ...bounds, ...change })).toBe(text);
+    ['a fix just ahead of the clock', { age: -59 }, [range, bearing, said('new')]],
+    ['a fix ahead of the clock', { age: -3600 }, [range, bearing, said('ahead')]],
+    ['a fix without time', { age: null, movement: null }, [range, bearing, said('no-time'), said('still')]],
+  ])('%s', (_, change, parts) => {
+    const text = boundsText({ ...bounds, ...change });
+    expect(text).toMatchObject({ code: 'position-bounds', params: { parts } });
+    expect(describeBounds({ ...bounds, ...change })).toBe(text.message);
+    // The English catalogue says what the module says itself.
+    expect(translate(text, english).text).toBe(text.message);
   });
 });
 

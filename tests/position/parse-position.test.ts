@@ -44,18 +44,10 @@ describe('parsePosition', () => {
     const read = parsePosition(text);
     if (!read.ok) throw new Error(read.issues[0].message);
     expect(read.value).toMatchObject({ latitude, longitude });
-    expect(read.notices).toEqual(
+    expect(read.notices).toMatchObject(
       rest === null
         ? []
-        : [
-            {
-              code: 'position-geo-rest',
-              message: `Position: read without '${rest}'`,
-              at: [],
-              expected: 'latitude and longitude alone',
-              received: `'${rest}'`,
-            },
-          ],
+        : [{ code: 'position-geo-rest', grade: 'note', params: {}, at: [], received: `'${rest}'` }],
     );
   });
 
@@ -64,10 +56,10 @@ describe('parsePosition', () => {
     ['geo:56.3,-6.5;crs=nad27;u=5', 'position-geo-crs', []],
     ['geo:91,0', 'position-latitude-range', undefined],
     ['geo:56.3,-181', 'position-longitude-range', undefined],
-    ['geo:56.3', 'position-character', [0]],
-    ['geo:56.3,6.5,7,8', 'position-character', [0]],
-    ['geo:56.3,6.5;', 'position-character', [0]],
-    ['geo:', 'position-character', [0]],
+    ['geo:56.3', 'position-word', [0]],
+    ['geo:56.3,6.5,7,8', 'position-word', [0]],
+    ['geo:56.3,6.5;', 'position-word', [0]],
+    ['geo:', 'position-word', [0]],
   ])('refuses the URI %s: %s', (text, code, at) => {
     const read = parsePosition(text);
     if (read.ok) throw new Error('read');
@@ -90,6 +82,22 @@ describe('parsePosition', () => {
         },
       ),
     );
+  });
+
+  it.each<[unknown, string, object]>([
+    [undefined, 'position-not-text', { expected: 'text', received: 'undefined', at: [] }],
+    ['5'.repeat(201), 'position-too-long', { params: { count: 201 }, at: [] }],
+    ['56.5 N @ 6.5 W', 'position-character', { received: "'@'", at: [7] }],
+    ['56 61 N 6 0 W', 'position-minutes', { received: '61', at: [0] }],
+    ['56 20 60 N 6 0 0 W', 'position-seconds', { received: '60', at: [0] }],
+    ['95 N 6 W', 'position-latitude-range', { received: '95', at: [0] }],
+    ['56 N 181 W', 'position-longitude-range', { received: '181', at: [5] }],
+    ['+56.5 N 6.5 W', 'position-sign-and-letter', { at: [0] }],
+    ['Lat 6.5 W Lon 56.3 N', 'position-label-and-letter', { received: "'latitude W'", at: [] }],
+    ['56 N 6 S', 'position-hemisphere', { received: "'N S'", at: [] }],
+  ])('says of %j where the fault is and what was found: %s', (text, code, more) => {
+    const read = parsePosition(text);
+    expect(read.ok || read.issues).toMatchObject([{ code, grade: 'error', params: {}, ...more }]);
   });
 
   it('offers only suggestions that it would read itself', () => {

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { german as inGerman } from '../../src/locale/de.ts';
+import { translate } from '../../src/locale/index.ts';
 import { boundsFrom, destination, toReportedPosition } from '../../src/position/index.ts';
 import { plotBearings } from '../../src/position/plot/index.ts';
+import type { CodedText } from '../../src/result/index.ts';
 
 const merrow = { latitude: 56.3667, longitude: -6.4 };
 const now = Date.UTC(2026, 5, 1, 14, 4);
@@ -52,15 +55,52 @@ describe('plotBearings', () => {
     expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" id="plot" viewBox="0 0 640 \d+"/);
     expect(svg).toContain('role="img" aria-labelledby="plot-title plot-desc"');
     expect(svg).toContain('<title id="plot-title">Skerra Sound, 14:04 UTC</title>');
-    const words = svg.match(/<desc id="plot-desc">([^<]*)</)?.[1] ?? '';
-    expect(words).toContain('In the middle Merrow, 56°22.00′ N 006°24.00′ W. North is up. Rings every 2 M.');
-    expect(words).toMatch(
-      /1\. Tern of Ardle: between \d\.\d and \d\.\d nautical miles, bearing 2\d\d to 2\d\d degrees true, fix 14 minutes old\./,
-    );
-    expect(words).toContain('3. In distress: Bounty of Lorn: ');
-    expect(words).toMatch(/4\. Kittiwake II: within \d\.\d nautical miles, bearing unknown/);
-    expect(words).toContain('5. Skerra Coastguard: no position.');
-    expect(words).toContain('This is not radar');
+  });
+
+  it('says in words what it draws, and last the caution, in the language that says them', () => {
+    const said: CodedText[] = [];
+    const drawn = plotBearings(merrow, stations, {
+      ownName: 'Merrow',
+      say: (text) => {
+        said.push(text);
+        return `<${text.code}>`;
+      },
+    });
+    const where = (...codes: string[]) => ({
+      code: 'position-bounds',
+      params: { parts: codes.map((code) => expect.objectContaining({ code })) },
+    });
+    const sector = ['position-bounds-between', 'position-bounds-sector', 'position-bounds-minutes'];
+    expect(said).toMatchObject([
+      { code: 'position-plot-title' },
+      {
+        code: 'position-plot-middle',
+        params: { name: 'Merrow', position: '56°22.00′ N 006°24.00′ W' },
+      },
+      { code: 'position-plot-rings', params: { miles: '2 M' } },
+      { code: 'position-plot-station', params: { name: 'Tern of Ardle', where: where(...sector) } },
+      { code: 'position-plot-station', params: { name: 'Pellinore', where: where(...sector) } },
+      { code: 'position-plot-distress', params: { name: 'Bounty of Lorn', where: where(...sector) } },
+      {
+        code: 'position-plot-station',
+        params: {
+          name: 'Kittiwake II',
+          where: where('position-bounds-within', 'position-bounds-no-bearing', 'position-bounds-minutes'),
+        },
+      },
+      {
+        code: 'position-plot-station',
+        params: { name: 'Skerra Coastguard', where: { code: 'position-plot-no-position' } },
+      },
+      { code: 'position-plot-caution' },
+    ]);
+    wellFormed(drawn);
+    // Once for screen readers, once for those who see the picture.
+    expect(count(drawn, '&lt;position-plot-distress&gt;.')).toBe(2);
+    expect(count(drawn, '&lt;position-plot-caution&gt;.')).toBe(2);
+    const german = plotBearings(merrow, stations, { say: (text) => translate(text, inGerman).text });
+    expect(german).toContain('<title id="plot-title">Gemeldete Positionen</title>');
+    expect(german).toMatch(/3\. In Not: Bounty of Lorn: zwischen \d\.\d und \d\.\d Seemeilen entfernt/);
   });
 
   it('draws a box for each position, and a bearing and a sector only where they mean something', () => {
@@ -112,8 +152,15 @@ describe('plotBearings', () => {
   });
 
   it('says so when a station lies outside the picture', () => {
-    const near = plotBearings(merrow, [station('Tern of Ardle', 230, 30)], { reach: 5 * 1852 });
-    expect(near).toContain('outside the picture');
+    const params: unknown[] = [];
+    const near = plotBearings(merrow, [station('Tern of Ardle', 230, 30)], {
+      reach: 5 * 1852,
+      say: (text) => {
+        params.push(text.params['where']);
+        return text.message;
+      },
+    });
+    expect(params).toContainEqual(expect.objectContaining({ code: 'position-plot-outside' }));
     expect(count(near, 'class="tag"')).toBe(0);
   });
 

@@ -61,7 +61,7 @@ describe('decodePosition', () => {
     expect(encodePosition({ kind: 'no-position' })).toEqual({ digits: '9999999999' });
     expect(decodePosition('9999999999', '12345678')).toMatchObject({
       ok: true,
-      notices: [{ code: 'position-fraction-alone' }],
+      notices: [{ code: 'position-fraction-alone', grade: 'check', received: "'12345678'" }],
     });
   });
 
@@ -89,7 +89,7 @@ describe('decodePosition', () => {
     [undefined, 'position-digits', 'ITU-R M.493'],
   ])('refuses %j with %s', (input, code, clause) => {
     const result = decodePosition(input);
-    expect(result).toMatchObject({ ok: false, issues: [{ code }] });
+    expect(result).toMatchObject({ ok: false, issues: [{ code, grade: 'error', params: {} }] });
     if (!result.ok) expect(result.issues[0].clause).toContain(clause);
   });
 

@@ -1,9 +1,11 @@
+import type { CodedText } from '../../result/index.ts';
 import type { Bounds } from '../bounds.ts';
 import { type Coordinates, requireCoordinates, signedAngle } from '../coordinates.ts';
-import { describeBounds } from '../describe-bounds.ts';
+import { boundsText } from '../describe-bounds.ts';
 import { formatPosition } from '../format-position.ts';
 import { widthOf } from '../geo-box.ts';
 import { requirePositive } from '../require-number.ts';
+import { plotWords } from '../texts.ts';
 import { MILE } from '../units.ts';
 import { xmlText } from '../xml-text.ts';
 import { hatch, miles, northMark, rings, scaleBar } from './furniture.ts';
@@ -40,7 +42,7 @@ const LINE_LENGTH = 88;
  *
  * @param own - own position, the same that the bounds were worked from
  * @param stations - what to draw, in the order of their numbers
- * @param options - title, own name, reach
+ * @param options - language, title, own name, reach
  * @returns a standalone SVG document without outside references; the same input gives the same text
  * @throws RangeError when own position or reach is out of range, or the id is no plain name
  *
@@ -64,6 +66,11 @@ export function plotBearings(
     readonly distress?: boolean | undefined;
   }[],
   options: {
+    /**
+     * Says the texts of the picture, in English unless stated:
+     * `(text) => translate(text, german).text` with `seahail/locale` for another language.
+     */
+    readonly say?: ((text: CodedText) => string) | undefined;
     /** Heading and accessible name; `Reported positions` unless stated. */
     readonly title?: string | undefined;
     /** Name of own ship; `own ship` unless stated. */
@@ -75,7 +82,11 @@ export function plotBearings(
   } = {},
 ): string {
   requireCoordinates(own);
-  const { title = 'Reported positions', ownName = 'own ship', id = 'plot' } = options;
+  const { say = ({ message }) => message, id = 'plot' } = options;
+  const {
+    title = say(plotWords('position-plot-title', {})),
+    ownName = say(plotWords('position-plot-own-ship', {})),
+  } = options;
   const farthest = Math.max(0, ...stations.map(({ bounds }) => bounds?.greatest ?? 0));
   const reach = options.reach ?? (farthest === 0 ? MILE : farthest);
   requirePositive('reach', reach);
@@ -83,15 +94,19 @@ export function plotBearings(
     throw new RangeError('id: expected a letter, then letters, digits and hyphens');
   }
   const scale = scaleFor(reach, MIDDLE, RADIUS);
-  const words = stations.map((station, i) => wordsOf(station, i + 1, scale));
-  const heading = `${ownName}, ${formatPosition(own)}`;
-  const legend = [`In the middle: ${heading}`, ...words, CAUTION].map((text) => wrapped(text, LINE_LENGTH));
+  const middle = say(plotWords('position-plot-middle', { name: ownName, position: formatPosition(own) }));
+  const north = say(plotWords('position-plot-rings', { miles: miles(scale.step) }));
+  const words = [
+    ...stations.map((station, i) => `${i + 1}. ${say(wordsOf(station, scale))}.`),
+    `${say(plotWords('position-plot-caution', {}))}.`,
+  ];
+  const legend = [middle, ...words].map((text) => wrapped(text, LINE_LENGTH));
   const height = LEGEND_TOP + legend.flat().length * LINE + legend.length * 6 + 14;
   const tags: Point[] = [MIDDLE];
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" id="${id}" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${xmlText(title)}</title>`,
-    `<desc id="${id}-desc">${xmlText([`In the middle ${heading}. North is up. Rings every ${miles(scale.step)}.`, ...words, CAUTION].join(' '))}</desc>`,
+    `<desc id="${id}-desc">${xmlText([`${middle}.`, `${north}.`, ...words].join(' '))}</desc>`,
     `<style>${plotStyle(id)}</style>`,
     `<defs>${hatch(id)}<clipPath id="${id}-edge"><circle cx="${MIDDLE[0]}" cy="${MIDDLE[1]}" r="${RADIUS}"/></clipPath></defs>`,
     `<rect class="paper" width="${WIDTH}" height="${height}"/>`,
@@ -111,13 +126,14 @@ export function plotBearings(
   ].join('\n')}\n`;
 }
 
-const CAUTION =
-  'Positions as reported in calls, which may be old or wrong. This is not radar: do not use it to avoid collisions.';
-
-function wordsOf({ name, bounds, distress }: PlottedStation, number: number, scale: Scale): string {
-  const outside = bounds !== null && bounds.least > scale.reach ? ', outside the picture' : '';
-  const where = bounds === null ? 'no position' : describeBounds(bounds);
-  return `${number}. ${distress ? 'In distress: ' : ''}${shortened(name, 48)}: ${where}${outside}.`;
+function wordsOf({ name, bounds, distress }: PlottedStation, scale: Scale): CodedText {
+  const place = bounds === null ? plotWords('position-plot-no-position', {}) : boundsText(bounds);
+  const where =
+    bounds !== null && bounds.least > scale.reach
+      ? plotWords('position-plot-outside', { where: place })
+      : place;
+  const code = distress ? 'position-plot-distress' : 'position-plot-station';
+  return plotWords(code, { name: shortened(name, 48), where });
 }
 
 function areaOf(scale: Scale, own: Coordinates, bounds: Bounds, id: string, distress: boolean): string[] {
