@@ -1,7 +1,8 @@
 // Compiled by tsc, never run: a switch over a public union compiles when it has every member, and breaks when one is
 // missing.
-import type { BURST_ISSUE_CODES } from '../src/burst/index.ts';
+
 import type { Call } from '../src/call/index.ts';
+import type { TextCode } from '../src/locale/index.ts';
 import type { Reading } from '../src/report/index.ts';
 import type { Issue } from '../src/result/index.ts';
 import type { Dialogue, Effect, StationEvent } from '../src/station/index.ts';
@@ -223,14 +224,15 @@ export type Misspelt = Call<'test-cal'>;
 // @ts-expect-error a test call has no position
 export const wrong: Call<'test-call'> = { kind: 'test-call', from: null, position: null };
 
-/** An issue of a room, told by its code. */
-type BurstIssueCode = (typeof BURST_ISSUE_CODES)[number]['code'];
+/** An issue of a module, told by its code. */
+type BurstIssueCode = Extract<TextCode, `burst-${string}`>;
 type BurstIssue = { readonly [Code in BurstIssueCode]: Issue & { readonly code: Code } }[BurstIssueCode];
 
 export function everyIssue(issue: BurstIssue): void {
   switch (issue.code) {
     case 'burst-input':
     case 'burst-not-found':
+    case 'burst-atis-not-found':
     case 'burst-cut-short':
     case 'burst-inverted':
     case 'burst-repaired':
@@ -249,6 +251,7 @@ export function allIssuesButOne(issue: BurstIssue): void {
   switch (issue.code) {
     case 'burst-input':
     case 'burst-not-found':
+    case 'burst-atis-not-found':
     case 'burst-cut-short':
     case 'burst-inverted':
     case 'burst-repaired':

@@ -15,7 +15,6 @@
 
 export type { SoundLevel } from './front-end/sample-guard.ts';
 export type { HeardBurst } from './heard-burst.ts';
-export { AUDIO_ISSUE_CODES } from './issue-code.ts';
 
 export { modulate } from './modulate.ts';
 export type { WavReception } from './receive-wav.ts';

@@ -1,6 +1,7 @@
 import { failure, type Issue, type Notice, type Result, success } from '../result/index.ts';
 import type { HeardBurst } from './heard-burst.ts';
 import { createReceiver } from './receiver.ts';
+import { wavIssue } from './texts.ts';
 import { readWav } from './wav/read.ts';
 
 /** Every call in a WAV file. Plain data. */
@@ -21,6 +22,8 @@ export interface WavReception {
   }[];
 }
 
+/** Samples per second that can be received. */
+const [LEAST_RATE, MOST_RATE] = [8000, 192_000];
 /** Seconds by which the starts of one burst may differ between channels. */
 const SAME_INSTANT_S = 0.01;
 
@@ -57,7 +60,7 @@ export function receiveWav(
   const first = readWav(bytes, options);
   if (!first.ok) return first;
   const { sampleRate, channelCount } = first.value;
-  if (sampleRate < 8000 || sampleRate > 192_000) return failure(wrongRate(sampleRate));
+  if (sampleRate < LEAST_RATE || sampleRate > MOST_RATE) return failure(wrongRate(sampleRate));
   const only = options?.channel;
   const searched =
     only === undefined ? Array.from({ length: channelCount }, (_, channel) => channel) : [only];
@@ -101,11 +104,9 @@ function addTo(
 }
 
 function wrongRate(rate: number): Issue {
-  return {
-    code: 'audio-wav-rate',
-    message: `Sample rate: expected 8000 to 192000 samples per second, got ${rate}`,
-    at: ['fmt ', 'rate'],
-    expected: '8000 to 192000',
-    received: String(rate),
-  };
+  return wavIssue(
+    'audio-wav-rate',
+    { least: LEAST_RATE, most: MOST_RATE },
+    { at: ['fmt ', 'rate'], received: String(rate) },
+  );
 }

@@ -1,5 +1,6 @@
 import { MOST_CALLS, type Received, report } from '../burst/internal.ts';
 import type { Issue } from '../result/index.ts';
+import { textOf } from '../result/internal.ts';
 import {
   type Candidate,
   dueOf,
@@ -21,6 +22,7 @@ import { createSampleGuard, type SoundLevel } from './front-end/sample-guard.ts'
 import { type HeardBurst, heardBurst, startSampleOf } from './heard-burst.ts';
 import { createPost } from './post.ts';
 import { named, requireOptions, requireSamples } from './require.ts';
+import { issue } from './texts.ts';
 
 /** A stream of samples that is listened to. */
 export interface Receiver {
@@ -185,13 +187,13 @@ function createStream(
     const words = wordsBefore(candidates, first);
     const sample = Math.round(startSampleOf(first, sampleRate));
     if (words < LEAST_WORDS) {
-      onIssue(unreadable(sample, 'the next burst begins before three characters were received'));
+      onIssue(issue('audio-burst-overtaken', { sample }, aboutSample(sample)));
       return;
     }
     const burst = reader.read(first, words);
     const { received, event } = attempts.take(burst);
     if (received !== null) onReception(heardBurst(burst.fit, event, received, sampleRate));
-    else onIssue(unreadable(Math.round(startSampleOf(burst.fit, sampleRate)), whyNot(burst.heard.alone)));
+    else onIssue(unreadable(Math.round(startSampleOf(burst.fit, sampleRate)), burst.heard.alone));
   }
 
   /** Looks at the five places of an attempt at once, where not one clean call was read. */
@@ -236,16 +238,12 @@ function createStream(
   };
 }
 
-function whyNot(received: Received | null): string {
-  const result = report(received);
-  return result.ok ? '' : result.issues[0].message;
+function unreadable(sample: number, heard: Received | null): Issue {
+  const result = report(heard);
+  const why = result.ok ? {} : { why: textOf(result.issues[0]) };
+  return issue('audio-burst-unreadable', { sample, ...why }, aboutSample(sample));
 }
 
-function unreadable(sample: number, why: string): Issue {
-  return {
-    code: 'audio-burst-unreadable',
-    message: `burst at sample ${sample}: phasing was received, but the call could not be read: ${why}`,
-    at: ['sample', sample],
-    clause: 'ITU-R M.493-16 Annex 1',
-  };
+function aboutSample(sample: number): Pick<Issue, 'at' | 'clause'> {
+  return { at: ['sample', sample], clause: 'ITU-R M.493-16 Annex 1' };
 }

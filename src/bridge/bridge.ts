@@ -9,6 +9,9 @@ import {
 import type { Reading } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { writeAisSentences, writeOwnPosition, writeSentences, writeWaypoint } from '../sentence/index.ts';
+import { notice } from './texts.ts';
+
+const CLAUSE = 'common practice';
 
 /** Carries readings from cable to cable. */
 export interface Bridge {
@@ -81,7 +84,9 @@ function attempt<Out>(kind: string, write: () => Carried<Out>): Carried<Out> {
     return write();
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { out: [], notices: [notice('bridge-refused', `Reading ${kind}: ${error.message}`)] };
+    // The words of the error are for a programmer: they are beside the text, not in it.
+    const more = { received: error.message, clause: CLAUSE };
+    return { out: [], notices: [notice('bridge-refused', { kind }, more)] };
   }
 }
 
@@ -89,7 +94,8 @@ function framesOf(reading: Reading, next: () => { source: number; sequence: numb
   switch (reading.kind) {
     case 'call': {
       if (reading.stage !== 'final') return { out: [], notices: [] };
-      if (reading.direction !== 'received') return notCarried('a call to be sent');
+      if (reading.direction !== 'received')
+        return { out: [], notices: [notice('bridge-commanded-call', {}, { clause: CLAUSE })] };
       const at = reading.at ?? undefined;
       const written = writeCallFrames(reading.call, { ...next(), receivedAt: at });
       return written.ok
@@ -130,20 +136,10 @@ function sentencesOf(reading: NetworkReading): Carried<string> {
   }
 }
 
-function notCarried<Out>(what: string): Carried<Out> {
-  return {
-    out: [],
-    notices: [notice('bridge-not-carried', `Reading ${what}: not carried to the other cable`)],
-  };
+function notCarried<Out>(kind: string): Carried<Out> {
+  return { out: [], notices: [notice('bridge-not-carried', { kind }, { clause: CLAUSE })] };
 }
 
 function aisWithout(): Notice {
-  return notice(
-    'bridge-partly-carried',
-    'AIS report: carried without dimensions, rate of turn, draught, destination and arrival',
-  );
-}
-
-function notice(code: string, message: string): Notice {
-  return { code, message, at: [], clause: 'common practice' };
+  return notice('bridge-partly-carried', {}, { clause: CLAUSE });
 }

@@ -7,4 +7,3 @@
  * @packageDocumentation
  */
 export { type Bridge, createBridge } from './bridge.ts';
-export { BRIDGE_ISSUE_CODES } from './issue-code.ts';

@@ -1,10 +1,12 @@
 import { ATIS_FORMAT } from '../call/internal.ts';
-import { failure, type Issue, type Result, success } from '../result/index.ts';
+import { failure, type Result, success } from '../result/index.ts';
 import { errorCheckOf } from './error-check.ts';
 import { DOT_PATTERN, DX_PHASING_SLOTS, RX_LAG, streamOf } from './sequence.ts';
 import { decodeSymbol, encodeSymbol } from './symbol-code.ts';
+import { issue } from './texts.ts';
 
 // deviation: D-burst-9 (the layout is second-hand).
+const CLAUSE = 'ETSI EN 300 698 Annex B, restated';
 const END = 127;
 /** Symbols from the first of phasing to the last error check. */
 const STREAM_LENGTH = 34;
@@ -64,13 +66,15 @@ export function encodeAtis(code: string): string {
  */
 export function decodeAtis(bits: string): Result<string> {
   if (typeof bits !== 'string' || /[^01]/.test(bits)) {
-    return failure(issue('burst-input', `ATIS bits: expected text of 0 and 1, got ${typeof bits}`));
+    return failure(
+      issue('burst-input', { subject: 'atis', accepted: 'atis' }, { received: typeof bits, clause: CLAUSE }),
+    );
   }
   for (let start = 0; start + 10 * STREAM_LENGTH <= bits.length; start++) {
     const code = codeAt(bits, start);
     if (code !== null) return success(code);
   }
-  return failure(issue('burst-not-found', 'ATIS burst not found'));
+  return failure(issue('burst-atis-not-found', {}, { clause: CLAUSE }));
 }
 
 /** The code of a burst whose phasing starts at a bit; `null` where there is none. */
@@ -95,8 +99,4 @@ function codeAt(bits: string, start: number): string | null {
     return null;
   const code = pairs.map((pair) => String(pair).padStart(2, '0')).join('');
   return code.startsWith('9') ? code : null;
-}
-
-function issue(code: 'burst-input' | 'burst-not-found', message: string): Issue {
-  return { code, message, at: [], clause: 'ETSI EN 300 698 Annex B, restated' };
 }

@@ -22,9 +22,6 @@ const READERS = {
   symbols: { read: givenSymbols, decode: decodeHard },
 } as const satisfies Record<string, { read: (given: unknown) => GivenBits | Issue; decode: Decode }>;
 
-const KINDS: string = /* @__PURE__ */ (() => Object.keys(READERS).join(', '))();
-const CALLS = `an array of 1 to ${MOST_CALLS} calls`;
-
 /**
  * Decode the calls of one attempt together: a distress alert is sent as up to five consecutive calls, the same to the bit.
  *
@@ -62,16 +59,17 @@ export function decodeAttempt(
 ): Result<Reception> {
   return safely(
     () => decoded(calls, options?.as ?? 'bits'),
-    () => failure(wrongInput('calls', CALLS, calls)),
+    () => failure(wrongInput({ subject: 'calls', accepted: 'calls' }, calls)),
   );
 }
 
 function decoded(given: unknown, as: string): Result<Reception> {
-  if (!Object.hasOwn(READERS, as)) return failure(wrongInput('as', `one of ${KINDS}`, as, ['as']));
+  if (!Object.hasOwn(READERS, as))
+    return failure(wrongInput({ subject: 'option', which: 'as', accepted: 'kinds' }, as, ['as']));
   const reader = READERS[as as keyof typeof READERS];
   const list = listOf(given);
   if (list === null || list.length < 1 || list.length > MOST_CALLS)
-    return failure(wrongInput('calls', CALLS, list === null ? given : list.length));
+    return failure(wrongInput({ subject: 'calls', accepted: 'calls' }, list === null ? given : list.length));
   const found: Received[] = [];
   for (let n = 0; n < list.length; n++) {
     const bits = reader.read(list[n]);

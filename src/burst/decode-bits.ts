@@ -8,12 +8,10 @@ import type { Received } from './receive.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol } from './symbol-code.ts';
 
-const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
 /** Assumed share of wrong bits until a call gives a better estimate. */
 const FIRST_GUESS = 0.04;
 /** Shapes of call looked into until it is known how many bits are wrong. */
 const FIRST_SHAPES = 2;
-const BIT = "0, 1 or missing ('?' in a text, null in an array)";
 
 /**
  * Decode the first call in a row of hard bits, wherever it begins and whichever way round the tones are.
@@ -42,7 +40,7 @@ export function decodeBits(
 ): Result<Reception> {
   return safely(
     () => decodeWhere(givenHard(bits), options, decodeHard),
-    () => failure(wrongInput('bits', BITS, bits)),
+    () => failure(wrongInput({ subject: 'bits', accepted: 'bits' }, bits)),
   );
 }
 
@@ -80,7 +78,7 @@ function wrongShare(hard: Float64Array, offset: number, { reception, stream, rec
 /** Hard bits as they were given, or the issue with what is none. */
 export function givenHard(bits: unknown): GivenBits | Issue {
   const list = typeof bits === 'string' ? bits.replace(/\s/g, '') : listOf(bits);
-  if (list === null) return wrongInput('bits', BITS, bits);
+  if (list === null) return wrongInput({ subject: 'bits', accepted: 'bits' }, bits);
   return {
     length: list.length,
     read(from, to): Float64Array | Issue {
@@ -89,7 +87,8 @@ export function givenHard(bits: unknown): GivenBits | Issue {
         const bit = list[index];
         if (bit === 1 || bit === '1') values[index - from] = 1;
         else if (bit === 0 || bit === '0') values[index - from] = -1;
-        else if (bit !== null && bit !== '?') return wrongInput(`bit ${index}`, BIT, bit, [index]);
+        else if (bit !== null && bit !== '?')
+          return wrongInput({ subject: 'bit', which: index, accepted: 'bit' }, bit, [index]);
       }
       return values;
     },

@@ -58,7 +58,7 @@ export function decodeSoft(
 ): Result<Reception> {
   return safely(
     () => decodeWhere(givenSoft(llrs), options, decodeRelated),
-    () => failure(wrongInput('soft values', 'an array of numbers', llrs)),
+    () => failure(wrongInput({ subject: 'soft-bits', accepted: 'numbers' }, llrs)),
   );
 }
 
@@ -183,14 +183,14 @@ function decodeAt(
 /** Soft values as they were given, or the issue with what is none. */
 export function givenSoft(llrs: unknown): GivenBits | Issue {
   const list = listOf(llrs);
-  if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
+  if (list === null) return wrongInput({ subject: 'soft-bits', accepted: 'numbers' }, llrs);
   return { length: list.length, read: (from, to) => boundedValues(list, from, to) };
 }
 
 /** Values made fit to calculate with, or the issue with what was given. */
 export function softBits(llrs: unknown): Float64Array | Issue {
   const list = listOf(llrs);
-  if (list === null) return wrongInput('soft values', 'an array of numbers', llrs);
+  if (list === null) return wrongInput({ subject: 'soft-bits', accepted: 'numbers' }, llrs);
   return boundedValues(list, 0, list.length);
 }
 

@@ -6,9 +6,6 @@ import { listOf, wrongInput } from './input.ts';
 import type { Reception } from './reception.ts';
 import { encodeSymbol, isSymbol } from './symbol-code.ts';
 
-const SYMBOL = 'an integer from 0 to 127 or null';
-const SYMBOLS = 'an array of integers from 0 to 127 and null';
-
 /**
  * Decode the first call in a row of ten-bit symbols, DX and RX taking turns, with gaps.
  *
@@ -33,7 +30,7 @@ const SYMBOLS = 'an array of integers from 0 to 127 and null';
 export function decodeStream(symbols: ArrayLike<number | null>): Result<Reception> {
   return safely(
     () => decoded(symbols),
-    () => failure(wrongInput('symbols', SYMBOLS, symbols)),
+    () => failure(wrongInput({ subject: 'symbols', accepted: 'symbols' }, symbols)),
   );
 }
 
@@ -51,12 +48,13 @@ function decoded(symbols: ArrayLike<number | null>): Result<Reception> {
 /** The bits of some symbols, or the issue with what is none. */
 export function givenSymbols(symbols: unknown): GivenBits | Issue {
   const list = listOf(symbols);
-  if (list === null) return wrongInput('symbols', SYMBOLS, symbols);
+  if (list === null) return wrongInput({ subject: 'symbols', accepted: 'symbols' }, symbols);
   const bits = new Float64Array(10 * list.length);
   for (let position = 0; position < list.length; position++) {
     const symbol = list[position];
     if (symbol === null) continue;
-    if (!isSymbol(symbol)) return wrongInput(`symbol ${position}`, SYMBOL, symbol, [position]);
+    if (!isSymbol(symbol))
+      return wrongInput({ subject: 'symbol', which: position, accepted: 'symbol' }, symbol, [position]);
     [...encodeSymbol(symbol)].forEach((bit, index) => {
       bits[10 * position + index] = bit === '1' ? 1 : -1;
     });

@@ -36,7 +36,7 @@ export function decodeSymbolMetrics(
 ): Result<Reception> {
   const values = safely(
     () => softBits(metrics),
-    () => wrongInput('metrics', 'an array of numbers', metrics),
+    () => wrongInput({ subject: 'metrics', accepted: 'numbers' }, metrics),
   );
   if (!(values instanceof Float64Array)) return failure(values);
   // A caller without types may give null for no options.
@@ -45,7 +45,7 @@ export function decodeSymbolMetrics(
     wrongNumber('lead', lead) ??
     (rescore === undefined || typeof rescore === 'function'
       ? null
-      : wrongInput('rescore', 'a function', rescore, ['rescore']));
+      : wrongInput({ subject: 'option', which: 'rescore', accepted: 'function' }, rescore, ['rescore']));
   if (wrong !== null) return failure(wrong);
   return report(hearCall(values, rescore, lead).alone);
 }

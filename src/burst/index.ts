@@ -18,6 +18,4 @@ export { decodeStream } from './decode-stream.ts';
 export { type Burst, encodeCall } from './encode.ts';
 export { errorCheckOf } from './error-check.ts';
 
-export { BURST_ISSUE_CODES } from './issue-code.ts';
-
 export type { Reception, Verdict } from './reception.ts';

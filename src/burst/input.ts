@@ -1,5 +1,6 @@
 import type { Issue } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { type ParamsOf, quote } from '../result/internal.ts';
+import { type burstTexts, issue } from './texts.ts';
 
 /** An array, typed or not; `null` for anything else. */
 export function listOf(given: unknown): ArrayLike<unknown> | null {
@@ -8,22 +9,22 @@ export function listOf(given: unknown): ArrayLike<unknown> | null {
 }
 
 /** The issue for input of another kind than expected. */
-export function wrongInput(what: string, expected: string, given: unknown, at: Issue['at'] = []): Issue {
-  const received = typeof given === 'string' ? quote(given) : plain(given);
-  return {
-    code: 'burst-input',
-    message: `${what}: expected ${expected}, got ${received}`,
+export function wrongInput(
+  params: ParamsOf<typeof burstTexts, 'burst-input'>,
+  given: unknown,
+  at: Issue['at'] = [],
+): Issue {
+  return issue('burst-input', params, {
     at,
-    expected,
-    received,
-  };
+    received: typeof given === 'string' ? quote(given) : plain(given),
+  });
 }
 
 /** The issue with an option that should be a number; `null` when it is one or is left out. */
 export function wrongNumber(name: string, given: unknown): Issue | null {
   return given === undefined || Number.isFinite(given)
     ? null
-    : wrongInput(name, 'a finite number', given, [name]);
+    : wrongInput({ subject: 'option', which: name, accepted: 'number' }, given, [name]);
 }
 
 function plain(given: unknown): string {

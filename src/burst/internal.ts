@@ -4,3 +4,5 @@ export { report } from './decode-soft.ts';
 export { hearCall } from './decode-symbol-metrics.ts';
 export type { Received } from './receive.ts';
 export { decodeSymbol, encodeSymbol } from './symbol-code.ts';
+export type { BurstTexts } from './texts.ts';
+export { burstTexts } from './texts.ts';

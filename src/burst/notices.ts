@@ -2,6 +2,10 @@ import type { Issue, Notice } from '../result/index.ts';
 import { sentLayout } from './expansion.ts';
 import type { ExpansionReading } from './expansion-reading.ts';
 import type { ReceptionQuality } from './reception.ts';
+import { issue } from './texts.ts';
+
+const ERROR_CHECK = 'ITU-R M.493 error-check character, unverified';
+const PHASING = 'ITU-R M.493 phasing sequence';
 
 /** What is known of a reception beside its quality. */
 interface Circumstances {
@@ -13,79 +17,36 @@ interface Circumstances {
 /** Notices about how a call was received. */
 export function receptionNotices(quality: ReceptionQuality, about: Circumstances): Notice[] {
   const notices: Notice[] = [];
-  const sure = `${percent(quality.probability)} sure`;
-  if (quality.errorCheck.kind === 'wrong')
-    notices.push({
-      code: 'burst-check-wrong',
-      message: `Error check: expected ${quality.errorCheck.computed}, got ${quality.errorCheck.received}: show the call as received in error and do not act on it`,
-      at: ['errorCheck'],
-      expected: String(quality.errorCheck.computed),
-      received: String(quality.errorCheck.received),
-      clause: 'ITU-R M.493 error-check character, unverified',
-    });
-  else if (quality.verdict === 'doubtful')
-    notices.push({
-      code: 'burst-doubtful',
-      message: `the call is only ${sure}: show it as received in error and do not act on it`,
-      at: [],
-      expected: 'at least 99 % sure',
-      received: percent(quality.probability),
-    });
-  if (quality.verdict === 'repaired')
-    notices.push({
-      code: 'burst-repaired',
-      message: `the call is ${sure} but not received cleanly: never act on it automatically`,
-      at: [],
-      clause: 'ITU-R M.493 error-check character, unverified',
-    });
-  if (about.formatCopies < 2 && isWithoutAddress(quality))
-    notices.push({
-      code: 'burst-format-once',
-      message: 'the format specifier of a call without an address must be received twice, and was not',
-      at: ['format'],
-      expected: 'two copies or more',
-      received: String(about.formatCopies),
-      clause: 'ITU-R M.493 format specifier, unverified',
-    });
-  if (about.cut)
-    notices.push({
-      code: 'burst-cut-short',
-      message: 'the input ends before the call does',
-      at: [quality.end],
-    });
-  if (quality.polarity === 'inverted')
-    notices.push({
-      code: 'burst-inverted',
-      message: 'every bit is inverted: the two tones are swapped at the receiver',
-      at: [],
-      clause: 'ITU-R M.493 phasing sequence',
-    });
+  const { errorCheck, verdict, probability } = quality;
+  if (errorCheck.kind === 'wrong') {
+    const more = { at: ['errorCheck'], received: String(errorCheck.received), clause: ERROR_CHECK };
+    notices.push(issue('burst-check-wrong', { computed: errorCheck.computed }, more));
+  } else if (verdict === 'doubtful')
+    notices.push(issue('burst-doubtful', {}, { received: `${percent(probability)} %` }));
+  if (verdict === 'repaired')
+    notices.push(issue('burst-repaired', { sure: percent(probability) }, { clause: ERROR_CHECK }));
+  if (about.formatCopies < 2 && isWithoutAddress(quality)) {
+    const clause = 'ITU-R M.493 format specifier, unverified';
+    notices.push(
+      issue('burst-format-once', {}, { at: ['format'], received: String(about.formatCopies), clause }),
+    );
+  }
+  if (about.cut) notices.push(issue('burst-cut-short', {}, { at: [quality.end] }));
+  if (quality.polarity === 'inverted') notices.push(issue('burst-inverted', {}, { clause: PHASING }));
   if (about.expansion.kind === 'broken')
-    notices.push({
-      code: 'burst-expansion-broken',
-      message: 'an expansion follows the call and could not be read; the call itself is not affected',
-      at: ['expansion'],
-    });
-  if (about.expansion.kind === 'read' && about.expansion.layout !== sentLayout)
-    notices.push({
-      code: 'burst-expansion-layout',
-      message: `the expansion stood in the layout '${about.expansion.layout.name}'`,
-      at: ['expansion'],
-      expected: `'${sentLayout.name}'`,
-      received: `'${about.expansion.layout.name}'`,
-    });
+    notices.push(issue('burst-expansion-broken', {}, { at: ['expansion'] }));
+  if (about.expansion.kind === 'read' && about.expansion.layout !== sentLayout) {
+    const received = `'${about.expansion.layout.name}'`;
+    notices.push(
+      issue('burst-expansion-layout', { usual: sentLayout.name }, { at: ['expansion'], received }),
+    );
+  }
   return notices;
 }
 
 /** No call where one was looked for. */
 export function notFound(probability: number): Issue {
-  return {
-    code: 'burst-not-found',
-    message: `no call could be read (${percent(probability)} sure at best)`,
-    at: [],
-    expected: 'phasing and what follows it',
-    clause: 'ITU-R M.493 phasing sequence',
-  };
+  return issue('burst-not-found', { sure: percent(probability) }, { clause: PHASING });
 }
 
 function isWithoutAddress({ characters: [format] }: ReceptionQuality): boolean {
@@ -93,6 +54,6 @@ function isWithoutAddress({ characters: [format] }: ReceptionQuality): boolean {
 }
 
 /** Rounded down, so that almost sure never reads as sure. */
-function percent(probability: number): string {
-  return `${Math.floor(probability * 10_000) / 100} %`;
+function percent(probability: number): number {
+  return Math.floor(probability * 10_000) / 100;
 }

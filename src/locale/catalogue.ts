@@ -1,3 +1,6 @@
+import type { AudioTexts } from '../audio/internal.ts';
+import type { BridgeTexts } from '../bridge/internal.ts';
+import type { BurstTexts } from '../burst/internal.ts';
 import type { CallTexts } from '../call/internal.ts';
 import type { ChannelTexts, planTexts } from '../channel/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
@@ -18,6 +21,9 @@ type Modules = {
   readonly sentence: SentenceTexts;
   readonly network: NetworkTexts;
   readonly station: StationTexts;
+  readonly burst: BurstTexts;
+  readonly audio: AudioTexts;
+  readonly bridge: BridgeTexts;
 };
 
 type EachModule<Part extends 'code' | 'flat'> = {

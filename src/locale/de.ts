@@ -5,6 +5,9 @@
  * @packageDocumentation
  */
 import type { Catalogue } from './catalogue.ts';
+import { audio } from './de/audio.ts';
+import { bridge } from './de/bridge.ts';
+import { burst } from './de/burst.ts';
 import { call } from './de/call.ts';
 import { channel } from './de/channel.ts';
 import { channelPlans } from './de/channel-plans.ts';
@@ -33,5 +36,8 @@ export const german: Catalogue = {
     ...sentence,
     ...network,
     ...station,
+    ...burst,
+    ...audio,
+    ...bridge,
   },
 };

@@ -4,6 +4,9 @@
  *
  * @packageDocumentation
  */
+import { audioTexts, wavTexts } from '../audio/internal.ts';
+import { bridgeTexts } from '../bridge/internal.ts';
+import { burstTexts } from '../burst/internal.ts';
 import { answerTexts, cautionTexts, checkTexts, receivedTexts } from '../call/internal.ts';
 import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
@@ -24,6 +27,9 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],
   station: [stationTexts, adviceTexts, setupTexts],
+  burst: [burstTexts],
+  audio: [audioTexts, wavTexts],
+  bridge: [bridgeTexts],
 };
 
 /** The texts in English, with the grade of each code and the module it belongs to. */

@@ -5,6 +5,9 @@
  * @packageDocumentation
  */
 import type { Catalogue } from './catalogue.ts';
+import { audio } from './fr/audio.ts';
+import { bridge } from './fr/bridge.ts';
+import { burst } from './fr/burst.ts';
 import { call } from './fr/call.ts';
 import { channel } from './fr/channel.ts';
 import { channelPlans } from './fr/channel-plans.ts';
@@ -33,5 +36,8 @@ export const french: Catalogue = {
     ...sentence,
     ...network,
     ...station,
+    ...burst,
+    ...audio,
+    ...bridge,
   },
 };

@@ -5,6 +5,9 @@
  * @packageDocumentation
  */
 import type { Catalogue } from './catalogue.ts';
+import { audio } from './nl/audio.ts';
+import { bridge } from './nl/bridge.ts';
+import { burst } from './nl/burst.ts';
 import { call } from './nl/call.ts';
 import { channel } from './nl/channel.ts';
 import { channelPlans } from './nl/channel-plans.ts';
@@ -33,5 +36,8 @@ export const dutch: Catalogue = {
     ...sentence,
     ...network,
     ...station,
+    ...burst,
+    ...audio,
+    ...bridge,
   },
 };

@@ -129,8 +129,8 @@ export function textMaker<T extends Texts>(texts: T): TextMaker<T> {
 }
 
 /** An issue as a text: what was received is one of its params. */
-export function textOf({ code, params, message, received = '' }: Issue): CodedText {
-  return { code, params: { ...params, received }, message };
+export function textOf({ code, params = {}, message, received }: Issue): CodedText {
+  return { code, params: received === undefined ? params : { ...params, received }, message };
 }
 
 /** Fills a template: the text, and what it expects where that is not empty. */

@@ -6,6 +6,8 @@ import { randomFrom } from '../../bench/receiver/random.ts';
 import { createReceiver, type HeardBurst, modulate } from '../../src/audio/index.ts';
 import { encodeCall } from '../../src/burst/index.ts';
 import { composeTestCall } from '../../src/call/index.ts';
+import { english } from '../../src/locale/en.ts';
+import { type Translatable, translate } from '../../src/locale/index.ts';
 import type { Issue } from '../../src/result/index.ts';
 
 interface Worked {
@@ -247,8 +249,10 @@ describe('createReceiver', () => {
   });
 
   it('says that a stream was silent or empty', () => {
-    expect(receive(new Float32Array(9000)).issues).toMatchObject([{ code: 'audio-silent' }]);
-    expect(receive([]).issues).toMatchObject([{ code: 'audio-silent' }]);
+    expect(receive(new Float32Array(9000)).issues).toMatchObject([
+      { code: 'audio-silent', params: { count: 9000 } },
+    ]);
+    expect(receive([]).issues).toMatchObject([{ code: 'audio-no-samples' }]);
   });
 
   it('is ready for a new stream after flush', () => {
@@ -480,17 +484,25 @@ describe('spoilt phasing', () => {
   });
 
   it('again and again is not decoded, and told as unreadable', () => {
-    const issues: string[] = [];
+    const issues: Issue[] = [];
     const heard: HeardBurst[] = [];
     const receiver = createReceiver({
       sampleRate,
       onReception: (burst) => heard.push(burst),
-      onIssue: ({ code }) => issues.push(code),
+      onIssue: (issue) => issues.push(issue),
     });
     for (let n = 0; n < 8; n++) receiver.push(modulate(bits.slice(0, 180), { sampleRate }));
     receiver.flush();
     expect(heard).toEqual([]);
-    expect(issues.filter((code) => code === 'audio-burst-unreadable').length).toBeGreaterThanOrEqual(6);
+    const unreadable = issues.filter(({ code }) => code === 'audio-burst-unreadable');
+    const overtaken = issues.filter(({ code }) => code === 'audio-burst-overtaken');
+    expect(unreadable.length).toBeGreaterThanOrEqual(1);
+    expect(unreadable.length + overtaken.length).toBeGreaterThanOrEqual(6);
+    // The text of the decoder is in that of the receiver, and is made again from its own code and params.
+    for (const issue of unreadable) {
+      expect(issue.params).toMatchObject({ sample: issue.at[1], why: { code: 'burst-not-found' } });
+      expect(translate(issue as Translatable, english).text).toBe(issue.message);
+    }
   });
 });
 

@@ -60,7 +60,7 @@ describe('a call', () => {
     });
     expect(createBridge({ source: 40 }).sentencesToNetwork(reading as Reading)).toMatchObject({
       frames: [],
-      notices: [{ code: 'bridge-not-carried' }],
+      notices: [{ code: 'bridge-commanded-call', grade: 'note', params: {} }],
     });
   });
 });
@@ -187,7 +187,14 @@ describe('an AIS report', () => {
     };
     expect(createBridge().networkToSentences(reading as unknown as NetworkReading)).toMatchObject({
       sentences: [],
-      notices: [{ code: 'bridge-refused' }],
+      notices: [
+        {
+          code: 'bridge-refused',
+          grade: 'check',
+          params: { kind: 'ais' },
+          received: expect.stringContaining('27'),
+        },
+      ],
     });
   });
 });

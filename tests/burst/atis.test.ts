@@ -67,7 +67,7 @@ describe('an ATIS burst', () => {
     for (const code of ['8265123456', '926512345', '92651234567', '', 'x'])
       expect(() => encodeAtis(code)).toThrow(RangeError);
     for (const bits of ['', '0'.repeat(360), '10'.repeat(500)])
-      expect(decodeAtis(bits)).toMatchObject({ ok: false, issues: [{ code: 'burst-not-found' }] });
+      expect(decodeAtis(bits)).toMatchObject({ ok: false, issues: [{ code: 'burst-atis-not-found' }] });
     for (const bits of ['012', null, 5, {}])
       expect(decodeAtis(bits as string)).toMatchObject({ ok: false, issues: [{ code: 'burst-input' }] });
   });

@@ -12,58 +12,50 @@ import {
   decodeFields,
   encodeFields,
 } from '../../src/call/index.ts';
+import { english } from '../../src/locale/en.ts';
+import { type TextParams, type Translatable, translate } from '../../src/locale/index.ts';
 
 type Decode = (given: never) => unknown;
-const BITS = "a text of '0', '1' and '?' or an array of 0, 1 and null";
-const BIT = "0, 1 or missing ('?' in a text, null in an array)";
-const NUMBERS = 'an array of numbers';
-const SYMBOLS = 'an array of integers from 0 to 127 and null';
-const SYMBOL = 'an integer from 0 to 127 or null';
+type Input = TextParams['burst-input'];
+const bits: Input = { subject: 'bits', accepted: 'bits' };
+const numbers: Input = { subject: 'soft-bits', accepted: 'numbers' };
+const symbols: Input = { subject: 'symbols', accepted: 'symbols' };
+const bit = (which: number): Input => ({ subject: 'bit', which, accepted: 'bit' });
+const symbol = (which: number): Input => ({ subject: 'symbol', which, accepted: 'symbol' });
 
-const wrong: [
-  name: string,
-  decode: Decode,
-  given: unknown,
-  what: string,
-  wanted: string,
-  received: string,
-][] = [
-  ['no bits at all', decodeBits, undefined, 'bits', BITS, 'undefined'],
-  ['null for bits', decodeBits, null, 'bits', BITS, 'null'],
-  ['one number for bits', decodeBits, 1101, 'bits', BITS, '1101'],
-  ['an object for bits', decodeBits, { length: 3 }, 'bits', BITS, 'object'],
-  ['a buffer without a length', decodeBits, new DataView(new ArrayBuffer(8)), 'bits', BITS, 'object'],
-  ['another letter', decodeBits, '01 x', 'bit 2', BIT, "'x'"],
-  ['another number', decodeBits, [1, 0, 0, 2], 'bit 3', BIT, '2'],
-  ['half a bit', decodeBits, new Float32Array([0.5]), 'bit 0', BIT, '0.5'],
-  ['truth for a bit', decodeBits, [true], 'bit 0', BIT, 'boolean'],
-  ['an array with a hole', decodeBits, [1, undefined], 'bit 1', BIT, 'undefined'],
-  ['text for soft bits', decodeSoft, '0101', 'soft values', NUMBERS, "'0101'"],
-  ['null for soft bits', decodeSoft, null, 'soft values', NUMBERS, 'null'],
-  ['an object for metrics', decodeSymbolMetrics, {}, 'soft values', NUMBERS, 'object'],
-  ['text for symbols', decodeStream, '125', 'symbols', SYMBOLS, "'125'"],
-  ['128', decodeStream, [125, 111, 128], 'symbol 2', SYMBOL, '128'],
-  ['-1', decodeStream, [-1], 'symbol 0', SYMBOL, '-1'],
-  ['a broken number', decodeStream, [125, 1.5], 'symbol 1', SYMBOL, '1.5'],
-  ['digits as text', decodeStream, ['125'], 'symbol 0', SYMBOL, "'125'"],
-  ['a hole among symbols', decodeStream, [undefined], 'symbol 0', SYMBOL, 'undefined'],
+const wrong: [name: string, decode: Decode, given: unknown, params: Input, received: string][] = [
+  ['no bits at all', decodeBits, undefined, bits, 'undefined'],
+  ['null for bits', decodeBits, null, bits, 'null'],
+  ['one number for bits', decodeBits, 1101, bits, '1101'],
+  ['an object for bits', decodeBits, { length: 3 }, bits, 'object'],
+  ['a buffer without a length', decodeBits, new DataView(new ArrayBuffer(8)), bits, 'object'],
+  ['another letter', decodeBits, '01 x', bit(2), "'x'"],
+  ['another number', decodeBits, [1, 0, 0, 2], bit(3), '2'],
+  ['half a bit', decodeBits, new Float32Array([0.5]), bit(0), '0.5'],
+  ['truth for a bit', decodeBits, [true], bit(0), 'boolean'],
+  ['an array with a hole', decodeBits, [1, undefined], bit(1), 'undefined'],
+  ['text for soft bits', decodeSoft, '0101', numbers, "'0101'"],
+  ['null for soft bits', decodeSoft, null, numbers, 'null'],
+  ['an object for metrics', decodeSymbolMetrics, {}, numbers, 'object'],
+  ['text for symbols', decodeStream, '125', symbols, "'125'"],
+  ['128', decodeStream, [125, 111, 128], symbol(2), '128'],
+  ['-1', decodeStream, [-1], symbol(0), '-1'],
+  ['a broken number', decodeStream, [125, 1.5], symbol(1), '1.5'],
+  ['digits as text', decodeStream, ['125'], symbol(0), "'125'"],
+  ['a hole among symbols', decodeStream, [undefined], symbol(0), 'undefined'],
 ];
 
 describe('what is not the kind of input that is read', () => {
-  it.each(wrong)('is named: %s', (_, decode, given, what, wanted, received) => {
-    const place = /\d+/.exec(what);
-    expect(decode(given as never)).toEqual({
-      ok: false,
-      issues: [
-        {
-          code: 'burst-input',
-          message: `${what}: expected ${wanted}, got ${received}`,
-          at: place === null ? [] : [Number(place[0])],
-          expected: wanted,
-          received,
-        },
-      ],
-    });
+  it.each(wrong)('is named: %s', (_, decode, given, params, received) => {
+    const issue = {
+      code: 'burst-input',
+      grade: 'error',
+      params,
+      at: params.which === undefined ? [] : [params.which],
+      received,
+    } as const;
+    const { text: message, expected } = translate(issue as Translatable, english);
+    expect(decode(given as never)).toEqual({ ok: false, issues: [{ ...issue, message, expected }] });
   });
 
   it('is not white space among bits, nor a bit as text in an array', () => {
@@ -88,7 +80,9 @@ describe('where there is no call', () => {
       issues: [
         {
           code: 'burst-not-found',
-          message: 'no call could be read (0 % sure at best)',
+          grade: 'error',
+          params: { sure: 0 },
+          message: expect.any(String),
           at: [],
           expected: 'phasing and what follows it',
           clause: 'ITU-R M.493 phasing sequence',

@@ -3,6 +3,7 @@ import { plausibleLayouts, sentLayout } from '../../src/burst/expansion.ts';
 
 import { notFound, receptionNotices } from '../../src/burst/notices.ts';
 import type { ReceptionQuality } from '../../src/burst/reception.ts';
+import type { Issue } from '../../src/result/index.ts';
 
 type Circumstances = Parameters<typeof receptionNotices>[1];
 
@@ -21,8 +22,10 @@ const quality: ReceptionQuality = {
   end: 540,
 };
 const about: Circumstances = { cut: false, formatCopies: 2, expansion: { kind: 'none' } };
+/** The wording is pinned in tests/locale. */
+const dataOf = ({ message: _, ...data }: Issue): Omit<Issue, 'message'> => data;
 const given = (other: Partial<ReceptionQuality>, more: Partial<Circumstances> = {}) =>
-  receptionNotices({ ...quality, ...other }, { ...about, ...more });
+  receptionNotices({ ...quality, ...other }, { ...about, ...more }).map(dataOf);
 const begunBy = (symbol: number | null): Partial<ReceptionQuality> => ({
   characters: [{ symbol, source: 'one-copy', probability: 1 }],
 });
@@ -36,7 +39,8 @@ describe('what is told of a reception', () => {
     expect(given({ verdict: 'doubtful', probability: 0.6213 })).toEqual([
       {
         code: 'burst-doubtful',
-        message: 'the call is only 62.13 % sure: show it as received in error and do not act on it',
+        grade: 'check',
+        params: {},
         at: [],
         expected: 'at least 99 % sure',
         received: '62.13 %',
@@ -44,11 +48,28 @@ describe('what is told of a reception', () => {
     ]);
   });
 
+  it('is the error check that was computed, and the one that was received', () => {
+    expect(given({ verdict: 'doubtful', errorCheck: { kind: 'wrong', computed: 55, received: 56 } })).toEqual(
+      [
+        {
+          code: 'burst-check-wrong',
+          grade: 'check',
+          params: { computed: 55 },
+          at: ['errorCheck'],
+          expected: '55',
+          received: '56',
+          clause: 'ITU-R M.493 error-check character, unverified',
+        },
+      ],
+    );
+  });
+
   it('is that a repaired call was not received cleanly; almost sure never reads as sure', () => {
     expect(given({ verdict: 'repaired', probability: 0.999999 })).toEqual([
       {
         code: 'burst-repaired',
-        message: 'the call is 99.99 % sure but not received cleanly: never act on it automatically',
+        grade: 'check',
+        params: { sure: 99.99 },
         at: [],
         clause: 'ITU-R M.493 error-check character, unverified',
       },
@@ -59,7 +80,8 @@ describe('what is told of a reception', () => {
     expect(given(begunBy(format), { formatCopies: 1 })).toEqual([
       {
         code: 'burst-format-once',
-        message: 'the format specifier of a call without an address must be received twice, and was not',
+        grade: 'check',
+        params: {},
         at: ['format'],
         expected: 'two copies or more',
         received: '1',
@@ -74,7 +96,7 @@ describe('what is told of a reception', () => {
 
   it('is where it was cut short', () => {
     expect(given({ end: 330 }, { cut: true })).toEqual([
-      { code: 'burst-cut-short', message: 'the input ends before the call does', at: [330] },
+      { code: 'burst-cut-short', grade: 'check', params: {}, at: [330] },
     ]);
   });
 
@@ -82,7 +104,8 @@ describe('what is told of a reception', () => {
     expect(given({ polarity: 'inverted' })).toEqual([
       {
         code: 'burst-inverted',
-        message: 'every bit is inverted: the two tones are swapped at the receiver',
+        grade: 'note',
+        params: {},
         at: [],
         clause: 'ITU-R M.493 phasing sequence',
       },
@@ -93,7 +116,8 @@ describe('what is told of a reception', () => {
     expect(given({}, { expansion: { kind: 'broken' } })).toEqual([
       {
         code: 'burst-expansion-broken',
-        message: 'an expansion follows the call and could not be read; the call itself is not affected',
+        grade: 'check',
+        params: {},
         at: ['expansion'],
       },
     ]);
@@ -106,7 +130,8 @@ describe('what is told of a reception', () => {
     expect(given({}, { expansion: { ...read, layout } })).toEqual([
       {
         code: 'burst-expansion-layout',
-        message: "the expansion stood in the layout 'in-place-of-pair'",
+        grade: 'note',
+        params: { usual: 'continued' },
         at: ['expansion'],
         expected: "'continued'",
         received: "'in-place-of-pair'",
@@ -117,9 +142,10 @@ describe('what is told of a reception', () => {
 
 describe('where no call is found', () => {
   it('it is said how near anything came to one', () => {
-    expect(notFound(0.4567)).toEqual({
+    expect(dataOf(notFound(0.4567))).toEqual({
       code: 'burst-not-found',
-      message: 'no call could be read (45.67 % sure at best)',
+      grade: 'error',
+      params: { sure: 45.67 },
       at: [],
       expected: 'phasing and what follows it',
       clause: 'ITU-R M.493 phasing sequence',

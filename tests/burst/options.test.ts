@@ -12,13 +12,15 @@ const { bits, stream } = encodeCall(
 const soft = [...bits].map((bit) => (bit === '1' ? 4 : -4));
 const metrics = metricsOf(stream);
 
-const wrong = (name: string, received: string) => ({
+const wrong = (which: string, received: string) => ({
   ok: false,
   issues: [
     {
       code: 'burst-input',
-      message: `${name}: expected a finite number, got ${received}`,
-      at: [name],
+      grade: 'error',
+      params: { subject: 'option', which, accepted: 'number' },
+      message: expect.any(String),
+      at: [which],
       expected: 'a finite number',
       received,
     },

@@ -141,11 +141,7 @@ describe('a reception', () => {
     expect(early.value.quality).toMatchObject({ start: -9, end: sent.stream.length - 9 });
     const cut = received(alertSent.stream.slice(0, 33));
     expect(cut.value.quality.end).toBe(33);
-    expect(cut.notices).toContainEqual({
-      code: 'burst-cut-short',
-      message: 'the input ends before the call does',
-      at: [33],
-    });
+    expect(cut.notices).toContainEqual(expect.objectContaining({ code: 'burst-cut-short', at: [33] }));
   });
 
   it('is cut short by one word, and not by what is missing behind it', () => {
@@ -235,7 +231,7 @@ describe('where to look', () => {
     const result = decodeSoft([...start.map((value) => 3 * value), ...silence]);
     expect(result).toMatchObject({
       ok: false,
-      issues: [{ message: 'no call could be read (0 % sure at best)' }],
+      issues: [{ code: 'burst-not-found', params: { sure: 0 } }],
     });
     const { quality } = valueOf(decodeSoft([...start.map((value) => 3 * value), ...silence, ...llrs]));
     expect(quality).toMatchObject({ verdict: 'clean', start: 735 });
@@ -292,11 +288,9 @@ describe('metrics per word', () => {
     const metrics = metricsOf(sent.stream);
     const cut = decodeSymbolMetrics(metrics.slice(0, 128 * 50 + 60));
     expect(valueOf(cut).quality.end).toBe(500);
-    expect(cut.ok && cut.notices).toContainEqual({
-      code: 'burst-cut-short',
-      message: 'the input ends before the call does',
-      at: [500],
-    });
+    expect(cut.ok && cut.notices).toContainEqual(
+      expect.objectContaining({ code: 'burst-cut-short', at: [500] }),
+    );
     expect(valueOf(decodeSymbolMetrics([...metrics])).quality).toMatchObject({
       polarity: 'normal',
       start: 0,

@@ -110,7 +110,7 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
   byId('progress-line').hidden = true;
   const drawn = channels[heard[0]?.channel ?? 0];
   if (drawn !== undefined) byId('about').append(waveform(drawn, sampleRate, heard));
-  const unread = issues.some(({ code }) => code === UNREADABLE);
+  const unread = issues.some(({ code }) => UNREADABLE.includes(code));
   announce(heard.length > 0 ? `${plural(heard.length)} heard.` : unread ? NOT_READ : 'No call was heard.');
   fill(
     byId('heard'),
@@ -121,16 +121,16 @@ async function hear({ name, channels, sampleRate, notices }: Sound): Promise<voi
   fill(byId('issues'), findings(issues.map((issue) => withTime(issue, sampleRate))));
 }
 
-const UNREADABLE = 'audio-burst-unreadable';
+const UNREADABLE = ['audio-burst-unreadable', 'audio-burst-overtaken'];
 const NOT_READ = 'Something began like a call and could not be read.';
 
 /** People look for a time in a sound, not for the number of a sample. */
 function withTime(issue: Issue, sampleRate: number): Issue {
   const [where, sample] = issue.at;
-  if (issue.code !== UNREADABLE || where !== 'sample') return issue;
-  const why = issue.message.slice(issue.message.lastIndexOf(': ') + 2);
+  if (!UNREADABLE.includes(issue.code) || where !== 'sample') return issue;
+  const why = issue.message.slice(issue.message.indexOf('. ') + 2);
   const at = (Number(sample) / sampleRate).toFixed(1);
-  return { ...issue, message: `At ${at} s something began like a call and could not be read: ${why}` };
+  return { ...issue, message: `At ${at} s something began like a call and could not be read. ${why}` };
 }
 
 interface Heard extends HeardBurst {

@@ -1,4 +1,5 @@
 import type { Issue } from '../../result/index.ts';
+import { issue } from '../texts.ts';
 import type { FrontEnd } from './front-end.ts';
 
 /** Larger values are no sound, and would spoil everything near them. */
@@ -46,13 +47,9 @@ export function createSampleGuard(
 
   function endOfSecond(): void {
     if (clipped > CLIPPED_SHARE * second) {
-      onIssue({
-        code: 'audio-clipped',
-        message: `sound from sample ${count - second}: ${clipped} of ${second} samples are at full scale: turn the input level down`,
-        at: ['sample', count - second],
-        expected: 'peaks below full scale',
-        clause: 'common practice',
-      });
+      const sample = count - second;
+      const more = { at: ['sample', sample], clause: 'common practice' };
+      onIssue(issue('audio-clipped', { sample, clipped, count: second }, more));
     }
     onLevel({
       kind: 'sound-level',
@@ -71,13 +68,8 @@ export function createSampleGuard(
     if (unusable) return;
     unusable = true;
     const value = typeof given === 'number' ? given : Number.NaN;
-    onIssue({
-      code: 'audio-sample-unusable',
-      message: `sample ${place} is ${String(value)} and is taken as 0; others in the same second may be too`,
-      at: ['sample', place],
-      expected: `a finite number from -${LARGEST} to ${LARGEST}`,
-      received: String(value),
-    });
+    const more = { at: ['sample', place], received: String(value) };
+    onIssue(issue('audio-sample-unusable', { sample: place, limit: LARGEST }, more));
   }
 
   /** Fills the block with the next samples. */
@@ -128,13 +120,7 @@ export function createSampleGuard(
     },
     end(): void {
       if (heard) return;
-      onIssue({
-        code: 'audio-silent',
-        message:
-          count === 0 ? 'stream ended before its first sample' : `all ${count} samples of the stream were 0`,
-        at: [],
-        expected: 'sound',
-      });
+      onIssue(count === 0 ? issue('audio-no-samples', {}) : issue('audio-silent', { count }));
     },
   };
 }

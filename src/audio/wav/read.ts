@@ -1,5 +1,6 @@
 import { failure, type Issue, type Notice, type Result, success } from '../../result/index.ts';
-import { safely } from '../../result/internal.ts';
+import { type ParamsOf, safely } from '../../result/internal.ts';
+import { type WavCode, wavIssue, type wavTexts } from '../texts.ts';
 import { chunksOf, textAt } from './chunk.ts';
 
 /** Content of a WAV file. Plain data but for its samples: for JSON take those out first. */
@@ -27,6 +28,8 @@ const IEEE_FLOAT = 3;
 const EXTENSIBLE = 0xfffe;
 
 const MOST_CHANNELS = 1024;
+/** The field has 32 bits. */
+const MOST_RATE = 0xffffffff;
 
 /** Layout of a format within the bytes of a sample. */
 const FORMATS: readonly { readonly tag: number; readonly bits: number; readonly format: WavFormat }[] = [
@@ -71,18 +74,18 @@ export function readWav(
   } = {},
 ): Result<WavSound> {
   const view = viewOf(bytes);
-  if (view === null) return failure(notWav('the input is not a Uint8Array'));
+  if (view === null) return failure(about('audio-wav-not-bytes', {}));
   if (bytes.length < 12 || textAt(view, 0) !== 'RIFF' || textAt(view, 8) !== 'WAVE') {
-    return failure(notWav("the file does not begin with 'RIFF', a size and 'WAVE'"));
+    return failure(about('audio-wav-not-wav', {}));
   }
   const notices: Notice[] = [];
   const chunks = chunksOf(view);
   const header = chunks.find(({ name }) => name === 'fmt ');
   const data = chunks.find(({ name }) => name === 'data');
   if (header === undefined || header.end - header.start < 16) {
-    return failure(broken('audio-wav-header', "chunk 'fmt ' is missing or shorter than 16 bytes", ['fmt ']));
+    return failure(about('audio-wav-header', {}, ['fmt ']));
   }
-  if (data === undefined) return failure(broken('audio-wav-no-data', "chunk 'data' is missing", ['data']));
+  if (data === undefined) return failure(about('audio-wav-no-data', {}, ['data']));
 
   const layout = layoutOf(view, header.start, header.end);
   if (!layout.ok) return layout;
@@ -92,13 +95,13 @@ export function readWav(
   const channel = options?.channel ?? 0;
   if (!Number.isInteger(channel) || channel < 0 || channel >= channelCount) {
     const given = typeof channel === 'number' ? String(channel) : typeof channel;
-    return failure({
-      code: 'audio-wav-channel',
-      message: `channel ${given} is not in a file of ${channelCount} channels`,
-      at: ['channel'],
-      expected: `0 to ${channelCount - 1}`,
-      received: given,
-    });
+    return failure(
+      wavIssue(
+        'audio-wav-channel',
+        { count: channelCount, last: channelCount - 1 },
+        { at: ['channel'], received: given },
+      ),
+    );
   }
   const size = data.end - data.start;
   const count = Math.floor(size / frame);
@@ -111,18 +114,14 @@ export function readWav(
 
 /** What is to be said of a data chunk that says `declared` bytes, has `size`, and of them `used` in whole samples. */
 function sizeNotices(declared: number, size: number, count: number, used: number): Notice[] {
-  const notice = (code: string, message: string): Notice => broken(code, `chunk 'data' ${message}`, ['data']);
   const notices: Notice[] = [];
+  const at = ['data'];
   // A recorder writes 0 at first, and corrects it at the end unless it is cut off; a stream says as much as can be said.
-  if (declared === 0 && size > 0)
-    notices.push(notice('audio-wav-size-unset', `says 0 bytes and ${size} follow: they were read`));
+  if (declared === 0 && size > 0) notices.push(about('audio-wav-size-unset', {}, at, size));
   if (declared > size && declared !== 0xffffffff)
-    notices.push(
-      notice('audio-wav-truncated', `says ${declared} bytes and has ${size}: what is there was read`),
-    );
-  else if (used !== size)
-    notices.push(notice('audio-wav-truncated', `ends within a sample: ${count} whole ones were read`));
-  else if (count === 0) notices.push(notice('audio-wav-empty', 'has no samples'));
+    notices.push(about('audio-wav-truncated', { declared }, at, size));
+  else if (used !== size) notices.push(about('audio-wav-part-sample', { count }, at));
+  else if (count === 0) notices.push(about('audio-wav-empty', {}, at));
   return notices;
 }
 
@@ -145,28 +144,18 @@ function layoutOf(view: DataView, start: number, end: number): Result<Layout> {
   const tag = outerTag === EXTENSIBLE && end - start >= 40 ? view.getUint16(start + 24, true) : outerTag;
   const known = FORMATS.find((entry) => entry.tag === tag && entry.bits === bits);
   if (known === undefined) {
-    return failure({
-      ...broken('audio-wav-format', `sample format ${tag} with ${bits} bits cannot be read`, ['fmt ']),
-      expected: 'integers of 8, 16, 24 or 32 bits, or floating point of 32 or 64',
-      received: `format ${tag}, ${bits} bits`,
-    });
+    return failure(about('audio-wav-format', { format: tag, bits }, ['fmt '], `${tag}, ${bits}`));
   }
   if (channelCount < 1 || channelCount > MOST_CHANNELS) {
-    return failure(broken('audio-wav-header', `header gives ${channelCount} channels`, ['fmt ', 'channels']));
+    return failure(about('audio-wav-channels', { limit: MOST_CHANNELS }, ['fmt ', 'channels'], channelCount));
   }
   if (sampleRate < 1)
-    return failure(broken('audio-wav-header', `header gives sample rate ${sampleRate}`, ['fmt ', 'rate']));
+    return failure(about('audio-wav-rate', { least: 1, most: MOST_RATE }, ['fmt ', 'rate'], sampleRate));
   const width = bits / 8;
   const notices =
     frame === width * channelCount
       ? []
-      : [
-          broken(
-            'audio-wav-header',
-            `header gives ${frame} bytes a frame, expected ${width * channelCount}: those were used`,
-            ['fmt ', 'frame'],
-          ),
-        ];
+      : [about('audio-wav-frame', { bytes: width * channelCount }, ['fmt ', 'frame'], frame)];
   return success(
     { sampleRate, channelCount, format: known.format, frame: width * channelCount, width },
     notices,
@@ -190,12 +179,14 @@ function sampleAt(view: DataView, at: number, format: WavFormat): number {
   }
 }
 
-function notWav(message: string): Issue {
-  return broken('audio-wav-not-wav', message, []);
-}
-
-function broken(code: string, message: string, at: readonly string[]): Issue {
-  return { code, message, at, clause: 'RIFF and WAVE, 1991' };
+function about<Code extends WavCode>(
+  code: Code,
+  params: ParamsOf<typeof wavTexts, Code>,
+  at: Issue['at'] = [],
+  received?: string | number,
+): Issue {
+  const more = { at, clause: 'RIFF and WAVE, 1991' };
+  return wavIssue(code, params, received === undefined ? more : { ...more, received: String(received) });
 }
 
 /** `null` for anything but bytes, those of a buffer that was handed on included. */
