@@ -151,8 +151,8 @@ export const cautionTexts = {
 /** What answers to a call are, and why there is none. */
 export const answerTexts = {
   said: {
-    'call-answer-able': 'Able[, on channel {channel}]',
-    'call-answer-able-instead': 'Able[, on channel {channel}] instead',
+    'call-answer-able': 'Able to comply[, channel {channel}]',
+    'call-answer-able-instead': 'Able to comply[, channel {channel}] instead',
     'call-answer-unable': 'Unable: {reason:reason}',
     'call-answer-position': 'Position: {position}',
     'call-answer-position-unknown': 'Position: not known',

@@ -57,7 +57,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
   {
     channels: '08,72,77',
     uses: ['intership'],
-    note: 'talk between ships, its only use',
+    note: 'intership only',
     by: 'ships',
     intership: 'preferred',
   },

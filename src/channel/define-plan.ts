@@ -24,7 +24,7 @@ export interface OwnChannelOptions {
   readonly caution?: string | undefined;
   /** Fitness for talk between ships; `'allowed'` on one frequency, `'prohibited'` on two, unless stated. */
   readonly intership?: Channel['intership'] | undefined;
-  /** Why a call must not name it; it may be named unless stated. */
+  /** Why a call must not name it; unless stated, it may be named if M.1084 has digits for it. */
   readonly notAssignableReason?: string | undefined;
   /** Lowest ship power limit in normal use, watts; 25 unless stated. */
   readonly powerLimitW?: number | undefined;
@@ -206,7 +206,8 @@ function ownChannel(
   coastKHz: number | null,
   options: OwnChannelOptions,
 ): PlanlessChannel {
-  const { source = 'common practice', notAssignableReason = null } = options;
+  const m1084 = digitsOf(designator, shipKHz, coastKHz);
+  const { source = 'common practice', notAssignableReason = m1084 === null ? NO_DIGITS : null } = options;
   const evidence: Evidence = { basis: 'source', source };
   const isDuplex = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
   const fitness = isDuplex ? 'prohibited' : 'allowed';
@@ -214,7 +215,7 @@ function ownChannel(
     kind: 'channel',
     designator,
     aliases: options.aliases ?? [],
-    m1084: digitsOf(designator, shipKHz, coastKHz),
+    m1084,
     shipKHz,
     coastKHz,
     mode: isDuplex ? 'duplex' : 'simplex',
@@ -239,6 +240,8 @@ function ownChannel(
     evidence: { frequency: evidence, use: evidence, power: evidence },
   };
 }
+
+const NO_DIGITS = 'it has no digits for a call';
 
 /** Digits that a call names it by: those of its number where the frequencies are those of Appendix 18, else none. */
 function digitsOf(designator: string, shipKHz: number | null, coastKHz: number | null): string | null {

@@ -20,7 +20,7 @@ import { expandPlan } from './expand-plan.ts';
  *
  * const channel = valueOf(findChannel(internationalPlan, 'ch 72'));
  * console.log(channel.shipKHz); // 156625
- * console.log(channel.note); // talk between ships, its only use
+ * console.log(channel.note); // intership only
  * ```
  */
 export const internationalPlan: ChannelPlan = /* @__PURE__ */ expandPlan({

@@ -385,7 +385,7 @@ export const planTexts = {
     'channel-text-talk-between-ships-and-search-and-rescue': 'talk between ships, and search and rescue',
     'channel-text-talk-between-ships-and-with-aircraft-in-search-and-rescue-note-31':
       'talk between ships, and with aircraft in search and rescue (note 31)',
-    'channel-text-talk-between-ships-its-only-use': 'talk between ships, its only use',
+    'channel-text-intership-only': 'intership only',
     'channel-text-talk-between-ships-pleasure-craft-on-the-pacific':
       'talk between ships; pleasure craft on the Pacific',
     'channel-text-talk-between-ships-safety-and-search-and-rescue-with-aircraft':

@@ -48,14 +48,14 @@ describe('without a plan', () => {
   ])('%s is told of, and neither accepted nor offered for a talk between ships', (channel, code) => {
     const call = { ...hail, channel };
     expect(findings(call)).toEqual([`${code} at channel`]);
-    expect(ables(call, ['77'])).toEqual(['Able, on channel 77 instead']);
-    expect(ables(hail, [channel])).toEqual(['Able, on channel 72']);
+    expect(ables(call, ['77'])).toEqual(['Able to comply, channel 77 instead']);
+    expect(ables(hail, [channel])).toEqual(['Able to comply, channel 72']);
   });
 
   it('16 is accepted for what is urgent, and from a coast station, but no channel of data', () => {
-    expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['Able, on channel 16']);
+    expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['Able to comply, channel 16']);
     const ashore = { ...composeIndividualCall({ from: coast, to: own }), channel: '16' };
-    expect(ables(ashore)).toEqual(['Able, on channel 16']);
+    expect(ables(ashore)).toEqual(['Able to comply, channel 16']);
     expect(ables({ ...ashore, channel: '2087' })).toEqual([]);
     expect(findings({ ...ashore, channel: '2087' })).toEqual(['channel-data-only at channel']);
   });
@@ -209,18 +209,18 @@ describe('the names of a plan', () => {
   it('stand in labels, while the call carries digits', () => {
     const { answers } = answersTo(hail, { own, channels: ['78A'], plan });
     expect(answers.slice(0, 2).map(({ label }) => label)).toEqual([
-      'Able, on channel 72',
-      'Able, on channel 1078 instead',
+      'Able to comply, channel 72',
+      'Able to comply, channel 1078 instead',
     ]);
     expect(answers[1]?.call).toMatchObject({ channel: '1078' });
-    expect(ables(hail, ['78A'])[1]).toBe('Able, on channel 1078 instead');
+    expect(ables(hail, ['78A'])[1]).toBe('Able to comply, channel 1078 instead');
     const service = composeAutomaticServiceCall({
       from: friend,
       to: own,
       telephone: '5550123',
       channel: '78A',
     });
-    expect(ables(service, [], plan)).toEqual(['Able, on channel 1078']);
+    expect(ables(service, [], plan)).toEqual(['Able to comply, channel 1078']);
   });
 
   it('stand in descriptions', () => {

@@ -111,7 +111,7 @@ const said: Record<CallKind, readonly [Call, string]> = {
   'position-request': [request, 'Position request from this station to Tern of Ardle (232999142)'],
   'position-reply': [
     composePositionReply({ call: request, position, time }),
-    'Position of Tern of Ardle (232999142), in answer to this station: 56°20′ N 006°30′ W, 14:32 UTC',
+    'Position of Tern of Ardle (232999142), in reply to this station: 56°20′ N 006°30′ W, 14:32 UTC',
   ],
   'test-call': [test, 'Test call from this station to Skerra Coastguard (002329990)'],
   'test-acknowledgement': [

@@ -36,9 +36,11 @@ describe('a plan of your own', () => {
     expect(valueOf(channelsAt(club, '155.9'))[0]?.channel.plan).toBe('Ardle Sailing Club');
     expect(channelsFor(club, 'marina').map(({ designator }) => designator)).toContain('Harbour');
     const { ranked, ruledOut } = workingChannels(club, 'intership-non-commercial');
-    expect(ranked.map(({ designator }) => designator)).toContain('Club 1');
-    expect(ruledOut.map(({ designator }) => designator)).toContain('Harbour');
-    expect(checkWorkingChannel(valueOf(findChannel(club, 'Club 1')), 'intership-non-commercial')).toEqual([]);
+    expect(ranked.map(({ designator }) => designator)).toContain('72');
+    expect(ruledOut.map(({ designator }) => designator)).toEqual(expect.arrayContaining(['Harbour', 'Club 1']));
+    // As channel M of the United Kingdom: no call can say its name.
+    const notices = checkWorkingChannel(valueOf(findChannel(club, 'Club 1')), 'intership-non-commercial');
+    expect(notices.map(({ code }) => code)).toEqual(['channel-not-to-be-named']);
   });
 
   it('calls on 16 where it has 16, and names a channel in a call only by digits of Appendix 18', () => {

@@ -109,7 +109,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       {
         purpose: 'safety',
         plan: 'International',
-        note: planText('talk between ships, its only use'),
+        note: planText('intership only'),
       },
       'RR Appendix 18, table',
     ],
@@ -136,7 +136,7 @@ describe('what rules a channel out, in words and with the clause', () => {
       {
         purpose: 'intership-navigation',
         plan: 'International',
-        note: planText('talk between ships, its only use'),
+        note: planText('intership only'),
       },
       'RR Appendix 18, table',
     ],

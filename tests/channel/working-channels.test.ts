@@ -277,7 +277,7 @@ describe('an answer under two plans', () => {
       notices: channels.flatMap((channel) => checkWorkingChannel(channel, 'intership-non-commercial')),
     });
     expect(ranked[0]?.reason).toBe(
-      `International: talk between ships, its only use; United States: ${find(unitedStatesPlan, '72').note} (${find(unitedStatesPlan, '72').caution})`,
+      `International: intership only; United States: ${find(unitedStatesPlan, '72').note} (${find(unitedStatesPlan, '72').caution})`,
     );
   });
 

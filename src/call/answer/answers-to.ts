@@ -48,8 +48,8 @@ import {
  * const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
  * const { answers } = answersTo(call, { own: '232999142', channels: ['77'] });
  * console.log(answers.length); // 12
- * console.log(answers[0]?.label); // Able, on channel 72
- * console.log(answers[1]?.label); // Able, on channel 77 instead
+ * console.log(answers[0]?.label); // Able to comply, channel 72
+ * console.log(answers[1]?.label); // Able to comply, channel 77 instead
  * ```
  */
 export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers {

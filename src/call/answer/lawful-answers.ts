@@ -35,7 +35,7 @@ export interface LawfulAnswer {
     | 'polling'
     | 'distress-acknowledgement'
     | 'relay-acknowledgement';
-  /** For people, e.g. `'Able, on channel 72'`. */
+  /** For people, e.g. `'Able to comply, channel 72'`. */
   readonly label: string;
   /** Stable kebab-case name of the label; `translate` of `seahail/locale` says it in another language. */
   readonly code: string;

@@ -44,7 +44,7 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): st
     case 'position-request':
       return `Position request from ${from} to ${to}`;
     case 'position-reply':
-      return `Position of ${from}, ${call.unsolicited ? 'sent unsolicited' : 'in answer'} to ${to}: ${placeAndTime(call)}`;
+      return `Position of ${from}, ${call.unsolicited ? 'sent unsolicited' : 'in reply'} to ${to}: ${placeAndTime(call)}`;
     case 'test-call':
       return `Test call from ${from} to ${to}`;
     case 'test-acknowledgement':

@@ -389,7 +389,7 @@ export const channelPlans: Translation<typeof planTexts> = {
     'Verkehr zwischen Schiffen sowie Suche und Rettung',
   'channel-text-talk-between-ships-and-with-aircraft-in-search-and-rescue-note-31':
     'Verkehr zwischen Schiffen und mit Luftfahrzeugen bei Suche und Rettung (Anmerkung 31)',
-  'channel-text-talk-between-ships-its-only-use': 'nur Verkehr zwischen Schiffen',
+  'channel-text-intership-only': 'nur Verkehr zwischen Schiffen',
   'channel-text-talk-between-ships-pleasure-craft-on-the-pacific':
     'Verkehr zwischen Schiffen; am Pazifik Sportboote',
   'channel-text-talk-between-ships-safety-and-search-and-rescue-with-aircraft':

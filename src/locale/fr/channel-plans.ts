@@ -396,7 +396,7 @@ export const channelPlans: Translation<typeof planTexts> = {
   'channel-text-talk-between-ships-and-search-and-rescue': 'trafic entre navires, et recherche et sauvetage',
   'channel-text-talk-between-ships-and-with-aircraft-in-search-and-rescue-note-31':
     'trafic entre navires, et avec les aéronefs en recherche et sauvetage (note 31)',
-  'channel-text-talk-between-ships-its-only-use': 'trafic entre navires, son seul usage',
+  'channel-text-intership-only': 'trafic entre navires, son seul usage',
   'channel-text-talk-between-ships-pleasure-craft-on-the-pacific':
     'trafic entre navires ; plaisance sur le Pacifique',
   'channel-text-talk-between-ships-safety-and-search-and-rescue-with-aircraft':

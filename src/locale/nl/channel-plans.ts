@@ -388,7 +388,7 @@ export const channelPlans: Translation<typeof planTexts> = {
   'channel-text-talk-between-ships-and-search-and-rescue': 'verkeer tussen schepen, en opsporing en redding',
   'channel-text-talk-between-ships-and-with-aircraft-in-search-and-rescue-note-31':
     'verkeer tussen schepen, en met luchtvaartuigen bij opsporing en redding (noot 31)',
-  'channel-text-talk-between-ships-its-only-use': 'verkeer tussen schepen, het enige gebruik',
+  'channel-text-intership-only': 'verkeer tussen schepen, het enige gebruik',
   'channel-text-talk-between-ships-pleasure-craft-on-the-pacific':
     'verkeer tussen schepen; pleziervaart aan de Stille Oceaan',
   'channel-text-talk-between-ships-safety-and-search-and-rescue-with-aircraft':
