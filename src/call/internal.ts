@@ -2,7 +2,7 @@
 export type { ReadFields } from './call-table.ts';
 export { want } from './compose/arguments.ts';
 export { expandFields, readFields } from './convert.ts';
-export { awayFromVhf, isMfHf, ON_THE_BAND } from './element/mf-hf.ts';
+export { isMfHf } from './element/mf-hf.ts';
 export { isMooredVesselAlarm } from './element/moored-vessel.ts';
 export { isAshore } from './element/station-identity.ts';
 export { PARITY_MARKS } from './element/telephone-number.ts';

@@ -8,6 +8,7 @@ import type { NetworkTexts } from '../network/internal.ts';
 import type { PositionTexts } from '../position/internal.ts';
 import type { CodeOf, givenTerms, ParamsOf, TemplateOf, Texts } from '../result/internal.ts';
 import type { SentenceTexts } from '../sentence/internal.ts';
+import type { SpeechTexts } from '../speech/internal.ts';
 import type { StationTexts } from '../station/internal.ts';
 
 /** The English texts of every module: what a complete catalogue has to say. */
@@ -18,6 +19,7 @@ type Modules = {
   readonly channelPlans: typeof planTexts;
   readonly position: PositionTexts;
   readonly call: CallTexts;
+  readonly speech: SpeechTexts;
   readonly sentence: SentenceTexts;
   readonly network: NetworkTexts;
   readonly station: StationTexts;

@@ -16,6 +16,7 @@ import { network } from './de/network.ts';
 import { position } from './de/position.ts';
 import { result } from './de/result.ts';
 import { sentence } from './de/sentence.ts';
+import { speech } from './de/speech.ts';
 import { station } from './de/station.ts';
 
 /** German. */
@@ -33,6 +34,7 @@ export const german: Catalogue = {
     ...channelPlans,
     ...position,
     ...call,
+    ...speech,
     ...sentence,
     ...network,
     ...station,

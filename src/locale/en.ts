@@ -15,6 +15,7 @@ import { boundsTexts, digitTexts, plotTexts, rangeTexts, writtenTexts } from '..
 import type { Grade } from '../result/index.ts';
 import { givenTerms, type Texts } from '../result/internal.ts';
 import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
+import { speechTexts } from '../speech/internal.ts';
 import { adviceTexts, setupTexts, stationTexts } from '../station/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
@@ -24,6 +25,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
   position: [rangeTexts, writtenTexts, digitTexts, boundsTexts, plotTexts],
   call: [receivedTexts, checkTexts, cautionTexts, answerTexts],
+  speech: [speechTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],
   station: [stationTexts, adviceTexts, setupTexts],

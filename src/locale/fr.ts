@@ -16,6 +16,7 @@ import { network } from './fr/network.ts';
 import { position } from './fr/position.ts';
 import { result } from './fr/result.ts';
 import { sentence } from './fr/sentence.ts';
+import { speech } from './fr/speech.ts';
 import { station } from './fr/station.ts';
 
 /** French. */
@@ -33,6 +34,7 @@ export const french: Catalogue = {
     ...channelPlans,
     ...position,
     ...call,
+    ...speech,
     ...sentence,
     ...network,
     ...station,

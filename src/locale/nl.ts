@@ -16,6 +16,7 @@ import { network } from './nl/network.ts';
 import { position } from './nl/position.ts';
 import { result } from './nl/result.ts';
 import { sentence } from './nl/sentence.ts';
+import { speech } from './nl/speech.ts';
 import { station } from './nl/station.ts';
 
 /** Dutch. */
@@ -33,6 +34,7 @@ export const dutch: Catalogue = {
     ...channelPlans,
     ...position,
     ...call,
+    ...speech,
     ...sentence,
     ...network,
     ...station,

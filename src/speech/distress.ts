@@ -1,33 +1,33 @@
 import type { SpokenStation } from '../call/index.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
-import { type Situation, type SpokenDistress, type SpokenLine, type SpokenScript, script } from './script.ts';
+import {
+  line,
+  type Situation,
+  type SpokenDistress,
+  type SpokenLine,
+  type SpokenScript,
+  script,
+} from './script.ts';
+import { onVhf, type Plain, text } from './texts.ts';
 
 // Forms: Radio Regulations 2024 Article 32, read in restatements. Japan, Operation Regulations Art. 75 to 81-8, agrees.
 
 /** The distress call and message: RR Nos. 32.13C and 32.13D. */
 export function mayday(situation: Situation<'mayday'>, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
-    title: 'Distress call and message',
+    title: 'speech-title-distress',
     channel: '16',
     lines: [
-      {
-        say: 'MAYDAY, MAYDAY, MAYDAY',
-        note: 'Full power; as soon as the alert is out, at the latest about 15 seconds later, acknowledged or not',
-      },
-      { say: 'THIS IS' },
-      { say: say.nameThrice(own) },
-      { say: say.callSign(own) },
-      { say: say.mmsi(own), note: 'If an alert was sent by DSC' },
-      {
-        say: `MAYDAY, ${say.name(own)}, ${say.callSign(own)}, ${say.mmsi(own)}`,
-        note: 'The message begins',
-      },
-      ...message(situation, 'My position', natureSaid, 'I require immediate assistance', say),
-      { say: 'OVER', note: 'Release the key and listen; repeat from the beginning if nobody answers' },
+      line('MAYDAY, MAYDAY, MAYDAY', 'speech-say-mayday-thrice', 'speech-note-at-once'),
+      ...thisIs(own, say),
+      line(say.callSign(own), 'speech-own-sign'),
+      line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-alerted'),
+      line(`MAYDAY, ${identified(own, say)}`, 'speech-own-message', 'speech-note-message'),
+      ...message(situation, 'own', say),
+      line('OVER', 'speech-over', 'speech-note-repeat'),
     ],
-    caution:
-      'Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
+    caution: 'speech-only-in-danger',
     clause: 'RR 2024 Nos. 32.13, 32.13C and 32.13D; ITU-R M.541-11 Annex 3 §1.4.1',
   });
 }
@@ -38,38 +38,29 @@ export function maydayRelay(
   own: SpokenStation,
   say: Phrases,
 ): SpokenScript {
-  const { distressed } = situation;
-  const { to } = situation;
-  const called: SpokenLine =
-    to == null
-      ? {
-          say: 'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-          note: 'Or the name of one coast station three times: try a coast station first',
-        }
-      : { say: say.nameThrice(to) };
-  const vessel: SpokenLine =
-    distressed === null
-      ? { say: 'MAYDAY, unidentified vessel', note: 'The message begins' }
-      : {
-          say: `MAYDAY, ${say.name(distressed)}, ${say.callSign(distressed)}, ${say.mmsi(distressed)}`,
-          note: 'The vessel in distress; the message begins',
-        };
+  const { distressed, to } = situation;
   return script({
-    title: 'Distress relay',
+    title: 'speech-title-relay',
     channel: '16',
     lines: [
-      { say: 'MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY' },
-      called,
-      { say: 'THIS IS' },
-      { say: say.nameThrice(own) },
-      { say: say.callSign(own) },
-      { say: say.mmsi(own), note: 'If the initial alert was sent by DSC' },
-      vessel,
-      ...message(situation, 'Position', natureReported, 'Vessel requires immediate assistance', say),
-      { say: 'OVER' },
+      line('MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY', 'speech-say-relay-thrice'),
+      to == null
+        ? line(ALL_STATIONS, 'speech-call-all', 'speech-note-coast-first')
+        : line(say.nameThrice(to), 'speech-call-thrice'),
+      ...thisIs(own, say),
+      line(say.callSign(own), 'speech-own-sign'),
+      line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-alerted'),
+      distressed === null
+        ? line('MAYDAY, unidentified vessel', 'speech-unidentified-message', 'speech-note-message')
+        : line(
+            `MAYDAY, ${identified(distressed, say)}`,
+            'speech-vessel-message',
+            'speech-note-vessel-message',
+          ),
+      ...message(situation, 'vessel', say),
+      line('OVER', 'speech-over'),
     ],
-    caution:
-      'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+    caution: 'speech-when-to-relay',
     clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
   });
 }
@@ -84,39 +75,32 @@ export function receivedMayday(
   say: Phrases,
   designated: boolean,
 ): SpokenScript {
+  const { distressed, answered = false } = situation;
   return script({
-    title: 'Acknowledgement of a distress',
+    title: 'speech-title-received',
     channel: '16',
     lines: [
-      { say: 'MAYDAY' },
-      { say: say.nameThrice(situation.distressed), note: 'The vessel in distress' },
-      { say: say.signOrMmsi(situation.distressed) },
-      { say: 'THIS IS' },
-      { say: say.nameThrice(own) },
-      { say: say.callSign(own) },
-      {
-        say: 'RECEIVED MAYDAY',
-        ...(designated ? {} : { note: 'Then inform a coast station or rescue co-ordination centre' }),
-      },
+      line('MAYDAY', 'speech-say-mayday'),
+      line(say.nameThrice(distressed), 'speech-vessel-thrice', 'speech-note-vessel'),
+      line(say.signOrMmsi(distressed), 'speech-vessel-sign'),
+      ...thisIs(own, say),
+      line(say.callSign(own), 'speech-own-sign'),
+      line('RECEIVED MAYDAY', 'speech-received', designated ? undefined : 'speech-note-inform'),
     ],
     caution: designated
-      ? fromDesignated(situation.answered)
-      : situation.answered
-        ? `Listen first: the distress has been acknowledged. Speak only if you can help, without interrupting the traffic; ${THEN_OBEY}`
-        : `Listen first. If you are near the vessel and hear no coast station, acknowledge; ${THEN_OBEY}. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means`,
+      ? fromDesignated(answered)
+      : answered
+        ? 'speech-already-acknowledged'
+        : 'speech-acknowledge-when-near',
     clause: designated
       ? 'RR 2024 No. 32.28; ITU-R M.541-11 Annex 3; 47 CFR 80.1119(a)'
       : 'RR 2024 Nos. 32.16 and 32.28; MSC.1/Circ.1657; 47 CFR 80.1117(c), 80.1121(b)',
   });
 }
 
-const THEN_OBEY = 'then listen, and obey the station that controls the traffic';
-
 /** A designated coast station answers first and takes charge of the traffic. */
-function fromDesignated(answered = false): string {
-  return answered
-    ? 'The distress has been acknowledged: listen, and take charge of the traffic when the station that controls it or the rescue co-ordination centre asks'
-    : 'Without delay (in the United States leave the rescue co-ordination centre a short interval first); then inform the rescue co-ordination centre, and take charge of the traffic or hand it over';
+function fromDesignated(answered: boolean): Plain {
+  return answered ? 'speech-coast-listens' : 'speech-coast-acknowledges';
 }
 
 /**
@@ -130,18 +114,15 @@ export function receivedMaydayRelay(
   designated: boolean,
 ): SpokenScript {
   return script({
-    title: 'Acknowledgement of a distress relay',
+    title: 'speech-title-relay-received',
     channel: '16',
     lines: [
-      { say: 'MAYDAY RELAY' },
-      { say: say.nameThrice(situation.from), note: 'The station that sent the relay' },
-      { say: 'THIS IS' },
-      { say: say.nameThrice(own) },
-      { say: 'RECEIVED MAYDAY RELAY' },
+      line('MAYDAY RELAY', 'speech-say-relay'),
+      line(say.nameThrice(situation.from), 'speech-sender-thrice', 'speech-note-relay-sender'),
+      ...thisIs(own, say),
+      line('RECEIVED MAYDAY RELAY', 'speech-relay-received'),
     ],
-    caution: designated
-      ? fromDesignated()
-      : 'Only if you are near enough to help; otherwise keep watch on channel 16',
+    caution: designated ? fromDesignated(false) : onVhf('speech-relay-when-near'),
     clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
   });
 }
@@ -149,43 +130,66 @@ export function receivedMaydayRelay(
 /** The cancellation of a false alert: RR No. 32.53E. */
 export function cancelAlert(time: TimeOfDay | null, own: SpokenStation, say: Phrases): SpokenScript {
   return script({
-    title: 'Cancellation of a false alert',
+    title: 'speech-title-cancel',
     channel: '16',
     lines: [
-      {
-        say: 'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-        note: 'First stop the repeats: cancel on the radio; if it gives no guidance, switch it off, and on again after 10 seconds',
-      },
-      { say: 'THIS IS' },
-      { say: say.nameThrice(own) },
-      { say: say.callSign(own) },
-      { say: say.mmsi(own) },
-      { say: `PLEASE CANCEL MY DISTRESS ALERT OF ${say.time(time)}` },
-      { say: 'OUT', note: 'Keep watch on channel 16 and answer any station that calls' },
+      line(ALL_STATIONS, 'speech-call-all', 'speech-note-stop-repeats'),
+      ...thisIs(own, say),
+      line(say.callSign(own), 'speech-own-sign'),
+      line(say.mmsi(own), 'speech-own-mmsi'),
+      line(`PLEASE CANCEL MY DISTRESS ALERT OF ${say.time(time)}`, 'speech-cancel'),
+      line('OUT', 'speech-out', onVhf('speech-note-keep-watch')),
     ],
-    caution:
-      'At once, on every band on which the alert was sent. If no coast station answers, inform one by other means',
+    caution: 'speech-cancel-at-once',
     clause: 'RR 2024 Nos. 32.53B to 32.53E and Resolution 349 (Rev.WRC-23); 47 CFR 80.335(a)',
   });
 }
 
-function message(
-  distress: SpokenDistress,
-  opening: string,
-  natures: typeof natureSaid,
-  assistance: string,
-  say: Phrases,
-): SpokenLine[] {
-  const at = distress.time == null ? '' : ` at ${say.time(distress.time)}`;
-  const nature = distress.nature == null ? blank('nature of distress') : natures[distress.nature];
-  const persons =
-    distress.personsOnBoard == null ? blank('number') : say.digits(String(distress.personsOnBoard));
+/** The message of the own vessel, and that of another. */
+const MESSAGES = {
+  own: {
+    opening: 'My position',
+    position: 'speech-own-position',
+    timed: 'speech-own-position-time',
+    natures: natureSaid,
+    nature: 'speech-own-nature',
+    request: 'I require immediate assistance',
+    assistance: 'speech-own-assistance',
+  },
+  vessel: {
+    opening: 'Position',
+    position: 'speech-vessel-position',
+    timed: 'speech-vessel-position-time',
+    natures: natureReported,
+    nature: 'speech-vessel-nature',
+    request: 'Vessel requires immediate assistance',
+    assistance: 'speech-vessel-assistance',
+  },
+} as const;
+
+function message(distress: SpokenDistress, whose: keyof typeof MESSAGES, say: Phrases): SpokenLine[] {
+  const words = MESSAGES[whose];
+  const { position, time, nature, personsOnBoard } = distress;
+  const at = time == null ? '' : ` at ${say.time(time)}`;
+  const named = nature == null ? blank('nature of distress') : words.natures[nature];
+  const persons = personsOnBoard == null ? blank('number') : say.digits(String(personsOnBoard));
+  const assistance = given(distress.assistance);
   const information = given(distress.information);
   return [
-    { say: `${opening} ${say.position(distress.position)}${at}` },
-    { say: nature },
-    { say: given(distress.assistance) ?? assistance },
-    { say: `${persons} ${distress.personsOnBoard === 1 ? 'person' : 'persons'} on board` },
-    ...(information === null ? [] : [{ say: information }]),
+    line(`${words.opening} ${say.position(position)}${at}`, time == null ? words.position : words.timed),
+    line(named, text(words.nature, nature == null || named.startsWith('[') ? {} : { nature })),
+    assistance === null ? line(words.request, words.assistance) : line(assistance, 'speech-other-assistance'),
+    line(`${persons} ${personsOnBoard === 1 ? 'person' : 'persons'} on board`, 'speech-persons'),
+    ...(information === null ? [] : [line(information, 'speech-information')]),
   ];
+}
+
+const ALL_STATIONS = 'ALL STATIONS, ALL STATIONS, ALL STATIONS';
+
+function thisIs(own: SpokenStation, say: Phrases): SpokenLine[] {
+  return [line('THIS IS', 'speech-say-this-is'), line(say.nameThrice(own), 'speech-own-thrice')];
+}
+
+function identified(station: SpokenStation, say: Phrases): string {
+  return `${say.name(station)}, ${say.callSign(station)}, ${say.mmsi(station)}`;
 }

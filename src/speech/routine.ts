@@ -1,9 +1,7 @@
 import type { SpokenStation } from '../call/index.ts';
 import type { Phrases } from './phrases.ts';
-import { type Situation, type SpokenScript, script } from './script.ts';
+import { line, type Situation, type SpokenLine, type SpokenScript, script } from './script.ts';
 
-const MANNERS =
-  'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free';
 const CLAUSE = 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), unverified';
 
 /** The first words on the agreed channel, of the station that called. */
@@ -13,20 +11,20 @@ export function routineCall(
   say: Phrases,
 ): SpokenScript {
   return script({
-    title: 'First words: the caller begins',
+    title: 'speech-title-caller',
     channel,
     lines: [
-      { say: say.name(to), note: 'On the channel agreed; listen first, and wait while others speak' },
-      { say: 'THIS IS' },
-      { say: `${say.name(own)}, ${say.name(own)}` },
+      line(say.name(to), 'speech-call-once', 'speech-note-listen-first'),
+      line('THIS IS', 'speech-say-this-is'),
+      line(`${say.name(own)}, ${say.name(own)}`, 'speech-own-twice'),
       ...(toGroup
-        ? [{ say: 'OVER', note: 'Then the members answer, one after the other' }]
+        ? [line('OVER', 'speech-over', 'speech-note-members')]
         : [
-            { say: 'OVER' },
-            { say: `${say.name(own)}, THIS IS ${say.name(to)}, OVER`, who: 'other' as const },
+            line('OVER', 'speech-over'),
+            other(line(`${say.name(own)}, THIS IS ${say.name(to)}, OVER`, 'speech-other-answers')),
           ]),
     ],
-    caution: MANNERS,
+    caution: 'speech-manners',
     clause: CLAUSE,
   });
 }
@@ -38,20 +36,22 @@ export function routineAnswer(
   say: Phrases,
 ): SpokenScript {
   return script({
-    title: 'First words: the called station answers',
+    title: 'speech-title-called',
     channel,
     lines: [
-      {
-        say: `${say.name(group ?? own)}, THIS IS ${say.name(to)}, ${say.name(to)}, OVER`,
-        who: 'other',
-        note: 'Wait for the caller to begin',
-      },
-      { say: say.name(to) },
-      { say: 'THIS IS' },
-      { say: say.name(own) },
-      { say: 'OVER' },
+      other(
+        line(
+          `${say.name(group ?? own)}, THIS IS ${say.name(to)}, ${say.name(to)}, OVER`,
+          'speech-other-calls',
+          'speech-note-wait',
+        ),
+      ),
+      line(say.name(to), 'speech-name-caller'),
+      line('THIS IS', 'speech-say-this-is'),
+      line(say.name(own), 'speech-own-once'),
+      line('OVER', 'speech-over'),
     ],
-    caution: MANNERS,
+    caution: 'speech-manners',
     clause: CLAUSE,
   });
 }
@@ -63,22 +63,28 @@ export function radioCheck(
   say: Phrases,
 ): SpokenScript {
   return script({
-    title: 'Radio check',
+    title: 'speech-title-radio-check',
     channel,
     lines: [
-      { say: say.name(to) },
-      { say: 'THIS IS' },
-      { say: `${say.name(own)}, ${say.callSign(own)}` },
-      { say: 'RADIO CHECK, HOW DO YOU READ ME, OVER' },
-      {
-        say: `${say.name(own)}, THIS IS ${say.name(to)}, I READ YOU five, OVER`,
-        who: 'other',
-        note: 'Or another figure, from one, bad, to five, excellent',
-      },
-      { say: `${say.name(to)}, THIS IS ${say.name(own)}, THANK YOU, OUT` },
+      line(say.name(to), 'speech-call-once'),
+      line('THIS IS', 'speech-say-this-is'),
+      line(`${say.name(own)}, ${say.callSign(own)}`, 'speech-own-name-sign'),
+      line('RADIO CHECK, HOW DO YOU READ ME, OVER', 'speech-ask-readability'),
+      other(
+        line(
+          `${say.name(own)}, THIS IS ${say.name(to)}, I READ YOU five, OVER`,
+          'speech-other-reads',
+          'speech-note-figure',
+        ),
+      ),
+      line(`${say.name(to)}, THIS IS ${say.name(own)}, THANK YOU, OUT`, 'speech-thank'),
     ],
-    caution:
-      'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
+    caution: 'speech-radio-check',
     clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), unverified',
   });
+}
+
+/** A line that the other station says. */
+function other(spoken: SpokenLine): SpokenLine {
+  return { ...spoken, who: 'other' };
 }

@@ -1,5 +1,7 @@
 import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
+import type { CodedText } from '../result/index.ts';
+import { type Plain, plain } from './texts.ts';
 
 /** Situations by kind, with their facts. */
 export interface Situations {
@@ -90,32 +92,70 @@ export type Situation<Kind extends keyof Situations = keyof Situations> = {
 /** One thing to say. */
 export type SpokenLine = SpokenScript['lines'][number];
 
-/** The words of a voice message. */
+/**
+ * The words of a voice message. The words are English, those that radio operators everywhere listen for: in another
+ * language show the gloss beside a line, never in its place. `translate` of `seahail/locale` takes each coded text.
+ */
 export interface SpokenScript {
   readonly title: string;
+  readonly titleText: CodedText;
   /** VHF channel, `null` when none was named. */
   readonly channel: string | null;
   /** Empty when there is nothing to say; `caution` then says what to do. */
   readonly lines: readonly {
     /** The words; a missing fact is put in brackets, e.g. `[call sign]`. */
     readonly say: string;
+    /** What the line does, e.g. `'Say your own name three times'`. */
+    readonly gloss: CodedText;
     /** The speaker, when it is not the own station. */
     readonly who?: 'other';
     /** Instruction or caution for this line. */
     readonly note?: string;
+    /** The same with the data it is made from. */
+    readonly noteText?: CodedText;
   }[];
   /** The missing facts, which are put in brackets, each once. */
   readonly blanks: readonly string[];
   readonly caution: string;
+  readonly cautionText: CodedText;
+  readonly clause: string;
+}
+
+/** What a script is made of. */
+export interface ScriptParts {
+  readonly title: Plain;
+  readonly channel: string | null;
+  readonly lines: readonly SpokenLine[];
+  readonly caution: Plain | CodedText;
   readonly clause: string;
 }
 
 /** A script with its blanks gathered from its lines. */
-export function script(parts: Omit<SpokenScript, 'blanks'>): SpokenScript {
-  const blanks = parts.lines.flatMap((line) =>
-    [...line.say.matchAll(/\[([^[\]]+)\]/g)].map((match) => match[1] as string),
+export function script({ title, channel, lines, caution, clause }: ScriptParts): SpokenScript {
+  const blanks = lines.flatMap(({ say }) =>
+    [...say.matchAll(/\[([^[\]]+)\]/g)].map((match) => match[1] as string),
   );
-  return { ...parts, blanks: [...new Set(blanks)] };
+  const [titleText, cautionText] = [plain(title), plain(caution)];
+  return {
+    title: titleText.message,
+    titleText,
+    channel,
+    lines,
+    blanks: [...new Set(blanks)],
+    caution: cautionText.message,
+    cautionText,
+    clause,
+  };
+}
+
+/** One thing to say, what it does, and an instruction for it. */
+export function line(say: string, gloss: Plain | CodedText, note?: Plain | CodedText): SpokenLine {
+  return { say, gloss: plain(gloss), ...(note !== undefined && noted(plain(note))) };
+}
+
+/** An instruction of a line. */
+export function noted(noteText: CodedText): Pick<SpokenLine, 'note' | 'noteText'> {
+  return { note: noteText.message, noteText };
 }
 
 /** Facts of a distress. */

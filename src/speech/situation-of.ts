@@ -1,10 +1,12 @@
 import { type Call, type DistressCall, natures, type SpokenStation } from '../call/index.ts';
+import type { CodedText } from '../result/index.ts';
 import type { Situation, SpokenDistress } from './script.ts';
+import { onVhf, type Plain, plain } from './texts.ts';
 
 /** No words follow a call; what to do instead. */
 export interface NothingToSay {
   readonly kind: 'nothing-to-say';
-  readonly why: string;
+  readonly why: CodedText;
   readonly clause: string;
 }
 
@@ -22,16 +24,13 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'distress-acknowledgement':
       if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
       return mine
-        ? nothing('Keep watch on channel 16 after the acknowledgement', '47 CFR 80.1117')
+        ? nothing(onVhf('speech-watch-after-acknowledgement'), '47 CFR 80.1117')
         : { kind: 'received-mayday', distressed: stationOf(call.distressed), answered: true };
     case 'distress-self-cancel':
       return mine
         ? // The time in the call is that of the position, not of the alert.
           { kind: 'cancel-alert', time: null }
-        : nothing(
-            'The vessel cancelled her alert: listen on channel 16 for the voice cancellation',
-            'RR 2024 No. 32.53E',
-          );
+        : nothing(onVhf('speech-alert-cancelled'), 'RR 2024 No. 32.53E');
     case 'distress-relay':
       return mine
         ? {
@@ -50,7 +49,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
             to: stationOf(call.from),
             ...distressOf(call),
           }
-        : nothing('The relay was acknowledged: listen on channel 16', '47 CFR 80.1121(a)');
+        : nothing(onVhf('speech-relay-acknowledged'), '47 CFR 80.1121(a)');
     case 'all-ships-call':
     case 'area-call':
     case 'group-call':
@@ -58,7 +57,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'individual-acknowledgement':
       return announced(call, mine, stationOf);
     default:
-      return nothing('No voice message follows this call', 'ITU-R M.541-11 Annex 3');
+      return nothing('speech-nothing-follows', 'ITU-R M.541-11 Annex 3');
   }
 }
 
@@ -83,7 +82,7 @@ function announced(
   stationOf: StationOf,
 ): Situation | NothingToSay {
   if (call.firstTelecommand !== null && !call.firstTelecommand.startsWith('telephony')) {
-    return nothing('The traffic that follows is not speech', 'ITU-R M.493-16 table A1-3, first telecommand');
+    return nothing('speech-not-speech', 'ITU-R M.493-16 table A1-3, first telecommand');
   }
   const answer = call.kind === 'individual-acknowledgement';
   const speaksFirst = mine !== answer;
@@ -91,7 +90,7 @@ function announced(
   const called = 'mmsi' in call.to ? call.to.mmsi : null;
   const partner = stationOf(mine ? called : call.from);
   if (!speaksFirst && !(call.to.kind === 'station' || call.to.kind === 'group')) {
-    return nothing('Listen on the channel given in the call', 'ITU-R M.541-11 Annex 3');
+    return nothing('speech-listen', 'ITU-R M.541-11 Annex 3');
   }
   const to = call.to.kind === 'station' ? partner : null;
   if (speaksFirst && call.category === 'urgency') {
@@ -100,16 +99,10 @@ function announced(
   if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
   // Who is called first listens, whatever the call asks: deviation: D-call-15
   if (!speaksFirst && call.category === 'urgency') {
-    return nothing(
-      'Listen on the channel given in the call: the caller begins with PAN PAN, and says who is to answer',
-      'RR 2024 No. 33.12, unverified',
-    );
+    return nothing('speech-listen-for-pan-pan', 'RR 2024 No. 33.12, unverified');
   }
   if (!speaksFirst && call.category === 'safety') {
-    return nothing(
-      'Listen on the channel given in the call: the caller begins with SECURITE, and says whether an answer is expected',
-      'RR 2024 No. 33.35, unverified',
-    );
+    return nothing('speech-listen-for-securite', 'RR 2024 No. 33.35, unverified');
   }
   const group = call.to.kind === 'group' ? stationOf(called) : null;
   if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
@@ -122,6 +115,6 @@ function distressOf(call: DistressCall): SpokenDistress {
   return { nature: named, position, time, personsOnBoard: expansion?.personsOnBoard };
 }
 
-function nothing(why: string, clause: string): NothingToSay {
-  return { kind: 'nothing-to-say', why, clause };
+function nothing(why: Plain | CodedText, clause: string): NothingToSay {
+  return { kind: 'nothing-to-say', why: plain(why), clause };
 }

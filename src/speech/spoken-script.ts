@@ -1,12 +1,14 @@
 import type { Call, SpokenStation, StationNames } from '../call/index.ts';
-import { awayFromVhf, isAshore, isMfHf, ON_THE_BAND, stationNamed, want } from '../call/internal.ts';
+import { isAshore, isMfHf, stationNamed, want } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
+import type { CodedText } from '../result/index.ts';
+import type { CodeOf } from '../result/internal.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';
 import { radioCheck, routineAnswer, routineCall } from './routine.ts';
-import { type Situation, type SpokenScript, script } from './script.ts';
+import { noted, type Situation, type SpokenScript, script } from './script.ts';
 import { type NothingToSay, situationOf } from './situation-of.ts';
-
+import { type SpeechTexts, text } from './texts.ts';
 import { panPan, securite } from './urgency.ts';
 
 /**
@@ -19,7 +21,8 @@ import { panPan, securite } from './urgency.ts';
  * @param subject - a call, sent by the vessel when its `from` is the vessel's identity, else received; or a situation
  * @param vessel - own vessel
  * @param options - names of other stations, form of the figures, time of the own alert
- * @returns the lines in order; none where a call is followed by no speech, and the caution then says what to do
+ * @returns the lines in order, each with a gloss; none where a call is followed by no speech, and the caution then says
+ * what to do
  * @throws TypeError without a call or situation, or without a vessel
  *
  * Source: RR 2024 Art. 32 and 33, ITU-R M.1171, IMO A.918(22); acknowledgement: RR No. 32.28, 47 CFR 80.1117(c),
@@ -75,11 +78,17 @@ export function spokenScript(
 /** The words of a distress on MF or HF, which no VHF channel carries. 47 CFR 80.1123(d): watch on the
  * radiotelephone frequency associated with the band. */
 function onTheBand(made: SpokenScript): SpokenScript {
-  const lines = made.lines.map((line) =>
-    line.note === undefined ? line : { ...line, note: awayFromVhf(line.note) },
+  const lines = made.lines.map(({ note: _, noteText, ...spoken }) =>
+    noteText === undefined ? spoken : { ...spoken, ...noted(away(noteText)) },
   );
-  const where = lines.length === 0 ? '' : `${ON_THE_BAND}. `;
-  return { ...made, lines, channel: null, caution: `${where}${awayFromVhf(made.caution)}` };
+  const caution = away(made.cautionText);
+  const cautionText = lines.length === 0 ? caution : text('speech-on-the-band', { where: 'mf-hf', caution });
+  return { ...made, lines, channel: null, caution: cautionText.message, cautionText };
+}
+
+/** A text that says where, said of the band instead of channel 16. */
+function away(said: CodedText): CodedText {
+  return 'where' in said.params ? text(said.code as CodeOf<SpeechTexts>, { where: 'mf-hf' } as never) : said;
 }
 
 function scriptFor(
@@ -111,7 +120,7 @@ function scriptFor(
       return radioCheck(situation, vessel, say);
     case 'nothing-to-say':
       return script({
-        title: 'Nothing to say',
+        title: 'speech-title-nothing',
         channel: null,
         lines: [],
         caution: situation.why,

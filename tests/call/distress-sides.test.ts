@@ -96,26 +96,28 @@ describe('cautions take the side of the own station', () => {
 
 describe('words of a coast station', () => {
   const skerra = { name: 'Skerra Coastguard', mmsi: coast };
-  const caution = (call: Call, designated: boolean) => spokenScript(call, skerra, { designated }).caution;
+  const caution = (call: Call, designated: boolean) =>
+    spokenScript(call, skerra, { designated }).cautionText.code;
 
   it('that is designated answer without delay, and nobody else is informed first: 47 CFR 80.1119(a)', () => {
-    expect(caution(alert, true)).toMatch(/^Without delay .* inform the rescue co-ordination centre/);
+    expect(caution(alert, true)).toBe('speech-coast-acknowledges');
     expect(caution(relay, true)).toBe(caution(alert, true));
     expect(spokenScript(alert, skerra, { designated: true }).lines.at(-1)).toEqual({
       say: 'RECEIVED MAYDAY',
+      gloss: { code: 'speech-received', params: {}, message: expect.any(String) },
     });
   });
 
   it('that is not designated are those of a ship: 47 CFR 80.103(c)', () => {
     const ship = spokenScript(alert, { name: 'Merrow', mmsi: merrow });
-    expect(caution(alert, false)).toBe(ship.caution);
+    expect(caution(alert, false)).toBe(ship.cautionText.code);
     expect(spokenScript(alert, { mmsi: merrow }, { designated: true }).caution).toBe(ship.caution);
-    expect(spokenScript(alert, skerra).lines.at(-1)?.note).toContain('inform a coast station');
+    expect(spokenScript(alert, skerra).lines.at(-1)?.noteText?.code).toBe('speech-note-inform');
   });
 
   it('leave the traffic to the station that answered', () => {
     const heard = composeDistressAcknowledgement({ from: otherCoast, about: alert });
-    expect(caution(heard, true)).toMatch(/^The distress has been acknowledged: listen/);
+    expect(caution(heard, true)).toBe('speech-coast-listens');
   });
 });
 
@@ -124,8 +126,10 @@ describe('words after the acknowledgement of a relay', () => {
   const own = { name: 'Merrow', callSign: '2ZZM8', mmsi: merrow };
 
   it('are the own relay, to the station that acknowledged', () => {
-    const { title, lines } = spokenScript(answer, own, { directory: () => ({ name: 'Skerra Coastguard' }) });
-    expect(title).toBe('Distress relay');
+    const { titleText, lines } = spokenScript(answer, own, {
+      directory: () => ({ name: 'Skerra Coastguard' }),
+    });
+    expect(titleText.code).toBe('speech-title-relay');
     expect(lines.slice(0, 2).map((line) => line.say)).toEqual([
       'MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY',
       'Skerra Coastguard, Skerra Coastguard, Skerra Coastguard',
@@ -148,7 +152,7 @@ describe('words after the acknowledgement of a relay', () => {
     ] as const)
       expect(spokenScript(call, { mmsi })).toMatchObject({
         lines: [],
-        caution: 'The relay was acknowledged: listen on channel 16',
+        cautionText: { code: 'speech-relay-acknowledged', params: { where: 'vhf' } },
         clause: '47 CFR 80.1121(a)',
       });
   });
@@ -176,12 +180,19 @@ describe('distress on MF and HF', () => {
     expect(spokenScript(call, { mmsi: bounty })).toMatchObject({
       channel: null,
       caution: expect.stringContaining(band),
+      cautionText: {
+        code: 'speech-on-the-band',
+        params: { where: 'mf-hf', caution: { code: 'speech-only-in-danger' } },
+      },
     });
   });
 
   it('notes and cautions without words name the frequency too', () => {
     const cancel = composeDistressSelfCancel({ from: merrow, subsequent: 'telephony-j3e' });
-    expect(spokenScript(cancel, { mmsi: merrow }).lines.at(-1)?.note).toContain(band);
+    expect(spokenScript(cancel, { mmsi: merrow }).lines.at(-1)).toMatchObject({
+      note: expect.stringContaining(band),
+      noteText: { code: 'speech-note-keep-watch', params: { where: 'mf-hf' } },
+    });
     expect(spokenScript(cancel, { mmsi: bounty })).toMatchObject({
       channel: null,
       caution: expect.stringContaining(band),

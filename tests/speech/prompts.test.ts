@@ -31,86 +31,73 @@ const made = (subject: Call | Situation) => spokenScript(subject, merrow, { dire
 const says = (subject: Call | Situation) => made(subject).lines.map((line) => line.say);
 
 /** A script without its words: its lines are the places of the notes. */
-function prompts({ title, channel, lines, caution, clause }: SpokenScript) {
-  const notes = lines.flatMap(({ say, note }) => (note === undefined ? [] : [[say, note]]));
-  return { title, channel, notes, caution, clause };
+function prompts({ titleText, channel, lines, cautionText, clause }: SpokenScript) {
+  const notes = lines.flatMap(({ say, noteText }) => (noteText === undefined ? [] : [[say, noteText.code]]));
+  return { title: titleText.code, channel, notes, caution: cautionText.code, clause };
 }
 
 describe('the operator is told what to mind', () => {
   const own = 'MMSI two three two nine nine nine eight seven one';
   const sign = 'call sign two Zulu Zulu Mike eight';
   const manners = {
-    caution:
-      'Use low power where it is enough, be brief, and use a working channel only; leave channels 16 and 70 free',
+    caution: 'speech-manners',
     clause: 'ITU-R M.1171 Annex 1 (called station once, calling station twice on VHF), unverified',
   };
   const received = {
-    title: 'Acknowledgement of a distress',
+    title: 'speech-title-received',
     channel: '16',
     notes: [
-      ['Bounty of Lorn, Bounty of Lorn, Bounty of Lorn', 'The vessel in distress'],
-      ['RECEIVED MAYDAY', 'Then inform a coast station or rescue co-ordination centre'],
+      ['Bounty of Lorn, Bounty of Lorn, Bounty of Lorn', 'speech-note-vessel'],
+      ['RECEIVED MAYDAY', 'speech-note-inform'],
     ],
     clause: 'RR 2024 Nos. 32.16 and 32.28; MSC.1/Circ.1657; 47 CFR 80.1117(c), 80.1121(b)',
   };
-  const announcement = [own, 'If the call was announced by DSC'];
+  const announcement = [own, 'speech-note-announced'];
 
   const cases: Record<string, readonly [Situation, ReturnType<typeof prompts>]> = {
     'in own distress': [
       { kind: 'mayday' },
       {
-        title: 'Distress call and message',
+        title: 'speech-title-distress',
         channel: '16',
         notes: [
-          [
-            'MAYDAY, MAYDAY, MAYDAY',
-            'Full power; as soon as the alert is out, at the latest about 15 seconds later, acknowledged or not',
-          ],
-          [own, 'If an alert was sent by DSC'],
-          [`MAYDAY, Merrow, ${sign}, ${own}`, 'The message begins'],
-          ['OVER', 'Release the key and listen; repeat from the beginning if nobody answers'],
+          ['MAYDAY, MAYDAY, MAYDAY', 'speech-note-at-once'],
+          [own, 'speech-note-alerted'],
+          [`MAYDAY, Merrow, ${sign}, ${own}`, 'speech-note-message'],
+          ['OVER', 'speech-note-repeat'],
         ],
-        caution:
-          'Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
+        caution: 'speech-only-in-danger',
         clause: 'RR 2024 Nos. 32.13, 32.13C and 32.13D; ITU-R M.541-11 Annex 3 §1.4.1',
       },
     ],
     'when relaying a distress': [
       { kind: 'mayday-relay', distressed: bounty },
       {
-        title: 'Distress relay',
+        title: 'speech-title-relay',
         channel: '16',
         notes: [
-          [
-            'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-            'Or the name of one coast station three times: try a coast station first',
-          ],
-          [own, 'If the initial alert was sent by DSC'],
+          ['ALL STATIONS, ALL STATIONS, ALL STATIONS', 'speech-note-coast-first'],
+          [own, 'speech-note-alerted'],
           [
             'MAYDAY, Bounty of Lorn, call sign two Zulu Zulu Bravo four, MMSI two three two nine nine nine two one eight',
-            'The vessel in distress; the message begins',
+            'speech-note-vessel-message',
           ],
         ],
-        caution:
-          'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+        caution: 'speech-when-to-relay',
         clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
       },
     ],
     'when relaying the distress of nobody knows whom': [
       { kind: 'mayday-relay', distressed: null },
       {
-        title: 'Distress relay',
+        title: 'speech-title-relay',
         channel: '16',
         notes: [
-          [
-            'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-            'Or the name of one coast station three times: try a coast station first',
-          ],
-          [own, 'If the initial alert was sent by DSC'],
-          ['MAYDAY, unidentified vessel', 'The message begins'],
+          ['ALL STATIONS, ALL STATIONS, ALL STATIONS', 'speech-note-coast-first'],
+          [own, 'speech-note-alerted'],
+          ['MAYDAY, unidentified vessel', 'speech-note-message'],
         ],
-        caution:
-          'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes, to a coast station first; when you see or know that a vessel in distress cannot call; or when a rescue co-ordination centre asks',
+        caution: 'speech-when-to-relay',
         clause: 'RR 2024 Nos. 32.16 to 32.19F; 47 CFR 80.1115(a), 80.1117(a), 80.1121(b)',
       },
     ],
@@ -118,93 +105,84 @@ describe('the operator is told what to mind', () => {
       { kind: 'received-mayday', distressed: bounty },
       {
         ...received,
-        caution:
-          'Listen first. If you are near the vessel and hear no coast station, acknowledge; then listen, and obey the station that controls the traffic. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means',
+        caution: 'speech-acknowledge-when-near',
       },
     ],
     'when a distress was answered already': [
       { kind: 'received-mayday', distressed: bounty, answered: true },
       {
         ...received,
-        caution:
-          'Listen first: the distress has been acknowledged. Speak only if you can help, without interrupting the traffic; then listen, and obey the station that controls the traffic',
+        caution: 'speech-already-acknowledged',
       },
     ],
     'when acknowledging a relay': [
       { kind: 'received-mayday-relay', from: skerra },
       {
-        title: 'Acknowledgement of a distress relay',
+        title: 'speech-title-relay-received',
         channel: '16',
-        notes: [
-          ['Skerra Coastguard, Skerra Coastguard, Skerra Coastguard', 'The station that sent the relay'],
-        ],
-        caution: 'Only if you are near enough to help; otherwise keep watch on channel 16',
+        notes: [['Skerra Coastguard, Skerra Coastguard, Skerra Coastguard', 'speech-note-relay-sender']],
+        caution: 'speech-relay-when-near',
         clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
       },
     ],
     'when cancelling a false alert': [
       { kind: 'cancel-alert', time },
       {
-        title: 'Cancellation of a false alert',
+        title: 'speech-title-cancel',
         channel: '16',
         notes: [
-          [
-            'ALL STATIONS, ALL STATIONS, ALL STATIONS',
-            'First stop the repeats: cancel on the radio; if it gives no guidance, switch it off, and on again after 10 seconds',
-          ],
-          ['OUT', 'Keep watch on channel 16 and answer any station that calls'],
+          ['ALL STATIONS, ALL STATIONS, ALL STATIONS', 'speech-note-stop-repeats'],
+          ['OUT', 'speech-note-keep-watch'],
         ],
-        caution:
-          'At once, on every band on which the alert was sent. If no coast station answers, inform one by other means',
+        caution: 'speech-cancel-at-once',
         clause: 'RR 2024 Nos. 32.53B to 32.53E and Resolution 349 (Rev.WRC-23); 47 CFR 80.335(a)',
       },
     ],
     'in an urgency': [
       { kind: 'pan-pan', medicalTransport: true, channel: '67' },
       {
-        title: 'Urgency call and message',
+        title: 'speech-title-urgency',
         channel: '67',
         notes: [
-          ['PAN PAN, PAN PAN, PAN PAN', 'As the French word panne'],
-          ['MEDICAL', 'As the French word médical; for protected medical transports only'],
+          ['PAN PAN, PAN PAN, PAN PAN', 'speech-note-panne'],
+          ['MEDICAL', 'speech-note-medical'],
           announcement,
         ],
-        caution:
-          'For a very urgent message about the safety of a vessel or a person, on the authority of the master; listen for at least 3 minutes afterwards on the channel used. Cancel it when it no longer applies. In grave and imminent danger send a MAYDAY',
+        caution: 'speech-urgency',
         clause: 'RR 2024 Nos. 33.8 to 33.12 (medical transports: 33.20), unverified; 47 CFR 80.327(f)',
       },
     ],
     'with a safety message elsewhere': [
       { kind: 'securite', channel: '67' },
       {
-        title: 'Safety call and message',
+        title: 'speech-title-safety',
         channel: '16',
         notes: [
-          ['SECURITE, SECURITE, SECURITE', 'As the French word sécurité'],
+          ['SECURITE, SECURITE, SECURITE', 'speech-note-securite'],
           announcement,
-          ['[message: what, where, and until when]', 'On that channel, after the same call'],
+          ['[message: what, where, and until when]', 'speech-note-on-that-channel'],
         ],
-        caution: 'For navigational and weather warnings; send a long message on a working channel',
+        caution: 'speech-safety',
         clause: 'RR 2024 Nos. 33.32 to 33.35, unverified',
       },
     ],
     'when calling for a talk': [
       { kind: 'routine-call', to: tern, channel: '72' },
       {
-        title: 'First words: the caller begins',
+        title: 'speech-title-caller',
         channel: '72',
-        notes: [['Tern of Ardle', 'On the channel agreed; listen first, and wait while others speak']],
+        notes: [['Tern of Ardle', 'speech-note-listen-first']],
         ...manners,
       },
     ],
     'when calling a group': [
       { kind: 'routine-call', to: club, channel: '77', toGroup: true },
       {
-        title: 'First words: the caller begins',
+        title: 'speech-title-caller',
         channel: '77',
         notes: [
-          ['Ardle Sailing Club', 'On the channel agreed; listen first, and wait while others speak'],
-          ['OVER', 'Then the members answer, one after the other'],
+          ['Ardle Sailing Club', 'speech-note-listen-first'],
+          ['OVER', 'speech-note-members'],
         ],
         ...manners,
       },
@@ -212,25 +190,19 @@ describe('the operator is told what to mind', () => {
     'when called for a talk': [
       { kind: 'routine-answer', to: tern, channel: '72' },
       {
-        title: 'First words: the called station answers',
+        title: 'speech-title-called',
         channel: '72',
-        notes: [['Merrow, THIS IS Tern of Ardle, Tern of Ardle, OVER', 'Wait for the caller to begin']],
+        notes: [['Merrow, THIS IS Tern of Ardle, Tern of Ardle, OVER', 'speech-note-wait']],
         ...manners,
       },
     ],
     'in a radio check': [
       { kind: 'radio-check', to: tern, channel: '72' },
       {
-        title: 'Radio check',
+        title: 'speech-title-radio-check',
         channel: '72',
-        notes: [
-          [
-            'Merrow, THIS IS Tern of Ardle, I READ YOU five, OVER',
-            'Or another figure, from one, bad, to five, excellent',
-          ],
-        ],
-        caution:
-          'On a working channel and no longer than 10 seconds a transmission; test the DSC function with a DSC test call, without speech',
+        notes: [['Merrow, THIS IS Tern of Ardle, I READ YOU five, OVER', 'speech-note-figure']],
+        caution: 'speech-radio-check',
         clause: 'IMO A.918(22) part A1 and ITU-R M.1171 (tests of at most 10 s), unverified',
       },
     ],
@@ -244,51 +216,42 @@ describe('the operator is told what to mind', () => {
 describe('a call with nothing to say after it says what to do', () => {
   const alert = composeDistressAlert({ from: bounty.mmsi });
   const hail = composeIndividualCall({ from: tern.mmsi, to: merrow.mmsi, channel: '72' });
-  const listen = 'Listen on the channel given in the call';
+  const listen = 'speech-listen';
   const annex = 'ITU-R M.541-11 Annex 3';
   const cases: Record<string, readonly [Call, string, string]> = {
     'the own acknowledgement of an alert': [
       composeDistressAcknowledgement({ from: merrow.mmsi, about: alert }),
-      'Keep watch on channel 16 after the acknowledgement',
+      'speech-watch-after-acknowledgement',
       '47 CFR 80.1117',
     ],
     "another vessel's cancellation": [
       composeDistressSelfCancel({ from: bounty.mmsi }),
-      'The vessel cancelled her alert: listen on channel 16 for the voice cancellation',
+      'speech-alert-cancelled',
       'RR 2024 No. 32.53E',
     ],
-    'a test': [
-      composeTestCall({ from: merrow.mmsi, to: skerra.mmsi }),
-      'No voice message follows this call',
-      annex,
-    ],
+    'a test': [composeTestCall({ from: merrow.mmsi, to: skerra.mmsi }), 'speech-nothing-follows', annex],
     'a call for data': [
       { ...hail, firstTelecommand: 'data' },
-      'The traffic that follows is not speech',
+      'speech-not-speech',
       'ITU-R M.493-16 table A1-3, first telecommand',
     ],
     'a call to all ships': [composeAllShipsCall({ from: tern.mmsi, category: 'safety' }), listen, annex],
     'an urgency call to the own station': [
       { ...hail, category: 'urgency' },
-      `${listen}: the caller begins with PAN PAN, and says who is to answer`,
+      'speech-listen-for-pan-pan',
       'RR 2024 No. 33.12, unverified',
     ],
     'a safety call to the own station': [
       { ...hail, category: 'safety' },
-      `${listen}: the caller begins with SECURITE, and says whether an answer is expected`,
+      'speech-listen-for-securite',
       'RR 2024 No. 33.35, unverified',
     ],
   };
 
   it.each(Object.entries(cases))('%s', (_, [call, caution, clause]) => {
-    expect(made(call)).toEqual({
-      title: 'Nothing to say',
-      channel: null,
-      lines: [],
-      blanks: [],
-      caution,
-      clause,
-    });
+    const script = made(call);
+    expect(script).toMatchObject({ channel: null, lines: [], blanks: [] });
+    expect(prompts(script)).toMatchObject({ title: 'speech-title-nothing', caution, clause });
   });
 });
 
@@ -351,13 +314,13 @@ describe('who speaks, to whom, and where', () => {
   });
 
   it('the caller speaks first when she called and when she was answered', () => {
-    expect(made(hail).title).toBe('First words: the caller begins');
+    expect(made(hail).titleText.code).toBe('speech-title-caller');
     const answered = composeIndividualAcknowledgement({ call: hail });
-    expect(made(answered).title).toBe('First words: the caller begins');
+    expect(made(answered).titleText.code).toBe('speech-title-caller');
     const asked = composeIndividualCall({ from: tern.mmsi, to: merrow.mmsi, channel: '72' });
-    expect(made(asked).title).toBe('First words: the called station answers');
+    expect(made(asked).titleText.code).toBe('speech-title-called');
     const answering = composeIndividualAcknowledgement({ call: asked });
-    expect(made(answering).title).toBe('First words: the called station answers');
+    expect(made(answering).titleText.code).toBe('speech-title-called');
     expect(says(answering)[0]).toBe('Merrow, THIS IS Tern of Ardle, Tern of Ardle, OVER');
   });
 
@@ -368,22 +331,22 @@ describe('who speaks, to whom, and where', () => {
 
   it('telephony by another name, or by none, is speech too', () => {
     for (const firstTelecommand of ['telephony-j3e', null] as const)
-      expect(made({ ...hail, firstTelecommand }).title).toBe('First words: the caller begins');
+      expect(made({ ...hail, firstTelecommand }).titleText.code).toBe('speech-title-caller');
   });
 
   it('a relay of the own station is spoken, one of another is acknowledged', () => {
     const relay = composeDistressRelay({ from: merrow.mmsi, distressed: bounty.mmsi });
-    expect(made(relay).title).toBe('Distress relay');
-    expect(made({ ...relay, from: skerra.mmsi }).title).toBe('Acknowledgement of a distress relay');
+    expect(made(relay).titleText.code).toBe('speech-title-relay');
+    expect(made({ ...relay, from: skerra.mmsi }).titleText.code).toBe('speech-title-relay-received');
   });
 
   it('a vessel without an identity of her own is never taken for the sender', () => {
-    const nameless = (call: Call) => spokenScript(call, { name: 'Merrow' }, { directory }).title;
+    const nameless = (call: Call) => spokenScript(call, { name: 'Merrow' }, { directory }).titleText.code;
     expect(nameless({ ...composeDistressAlert({ from: bounty.mmsi }), from: null })).toBe(
-      'Acknowledgement of a distress',
+      'speech-title-received',
     );
     const acknowledged = composeDistressAcknowledgement({ from: skerra.mmsi, distressed: bounty.mmsi });
-    expect(nameless({ ...acknowledged, distressed: null })).toBe('Acknowledgement of a distress');
+    expect(nameless({ ...acknowledged, distressed: null })).toBe('speech-title-received');
   });
 });
 

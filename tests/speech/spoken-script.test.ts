@@ -17,6 +17,9 @@ import {
   composeUnableToComply,
   decodeFields,
 } from '../../src/call/index.ts';
+import { german } from '../../src/locale/de.ts';
+import { english } from '../../src/locale/en.ts';
+import { translate } from '../../src/locale/index.ts';
 import { type Situation, spell, spokenScript } from '../../src/speech/index.ts';
 import { anyFields } from '../call/arbitrary.ts';
 
@@ -156,8 +159,8 @@ describe('distress', () => {
   it('of another vessel that was answered is left to those who can help', () => {
     const alert = composeDistressAlert({ from: bounty.mmsi, nature: 'flooding' });
     const answered = composeDistressAcknowledgement({ from: skerra.mmsi, about: alert });
-    expect(spokenScript(alert, merrow).caution).toContain('hear no coast station');
-    expect(spokenScript(answered, merrow).caution).toContain('has been acknowledged');
+    expect(spokenScript(alert, merrow).cautionText.code).toBe('speech-acknowledge-when-near');
+    expect(spokenScript(answered, merrow).cautionText.code).toBe('speech-already-acknowledged');
     expect(says(answered)).toEqual(says(alert));
   });
 
@@ -276,14 +279,14 @@ describe('urgency and safety', () => {
 
   // Radio Regulations Nos. 33.12 and 33.35: a called station hears PAN PAN or SECURITE first; from memory.
   it.each([
-    ['urgency', 'PAN PAN'],
-    ['safety', 'SECURITE'],
-  ] as const)('of %s to one station is listened to before it is answered', (category, first) => {
+    ['urgency', 'speech-listen-for-pan-pan'],
+    ['safety', 'speech-listen-for-securite'],
+  ] as const)('of %s to one station is listened to before it is answered', (category, code) => {
     const call = composeIndividualCall({ from: tern.mmsi, to: merrow.mmsi, category, channel: '16' });
     for (const subject of [call, composeIndividualAcknowledgement({ call })]) {
       expect(spokenScript(subject, merrow, { directory })).toMatchObject({
         lines: [],
-        caution: expect.stringContaining(first),
+        cautionText: { code },
       });
     }
   });
@@ -293,7 +296,7 @@ describe('urgency and safety', () => {
     expect(heard).toMatchObject({
       lines: [],
       channel: null,
-      caution: 'Listen on the channel given in the call',
+      cautionText: { code: 'speech-listen' },
     });
   });
 });
@@ -360,6 +363,52 @@ describe('routine contact', () => {
   });
 });
 
+// Words to speak stay English (IMO A.918(22)); what each does is said beside it, in any language.
+describe('a gloss', () => {
+  const situation: Situation = { kind: 'mayday', nature: 'sinking', position, time, personsOnBoard: 4 };
+  const script = spokenScript(situation, merrow);
+
+  it('says what each line does', () => {
+    expect(script.lines.map(({ gloss: { code, params } }) => [code, params])).toEqual([
+      ['speech-say-mayday-thrice', {}],
+      ['speech-say-this-is', {}],
+      ['speech-own-thrice', {}],
+      ['speech-own-sign', {}],
+      ['speech-own-mmsi', {}],
+      ['speech-own-message', {}],
+      ['speech-own-position-time', {}],
+      ['speech-own-nature', { nature: 'sinking' }],
+      ['speech-own-assistance', {}],
+      ['speech-persons', {}],
+      ['speech-over', {}],
+    ]);
+    for (const nature of [null, 'undesignated', 'epirb-emission'] as const)
+      expect(spokenScript({ kind: 'mayday', nature }, merrow).lines[7]?.gloss).toMatchObject({
+        code: 'speech-own-nature',
+        params: {},
+      });
+  });
+
+  it('is translated, and the words are not', () => {
+    for (const { gloss } of script.lines) expect(translate(gloss, english).text).toBe(gloss.message);
+    expect(script.lines.map(({ gloss }) => translate(gloss, german)).slice(6, 8)).toEqual([
+      { lang: 'de', text: 'Die eigene Position und ihre Uhrzeit in UTC sagen' },
+      { lang: 'de', text: 'Sagen, was passiert ist: Sinken' },
+    ]);
+    const { cautionText, titleText } = script;
+    for (const said of [cautionText, titleText]) expect(translate(said, english).text).toBe(said.message);
+  });
+
+  it('and a caution in a caution', () => {
+    const alert = composeDistressAlert({ from: merrow.mmsi, subsequent: 'telephony-j3e' });
+    const { cautionText, caution } = spokenScript(alert, merrow);
+    expect(translate(cautionText, english).text).toBe(caution);
+    expect(translate(cautionText, german).text).toMatch(
+      /^Sprechen auf der Not-Sprechfrequenz des Bandes \(.*\)\. Nur wenn/,
+    );
+  });
+});
+
 describe('every script', () => {
   it('has a caution, a clause, and its blanks listed, whatever was received and whoever speaks', () => {
     fc.assert(
@@ -373,6 +422,7 @@ describe('every script', () => {
         (fields, vessel) => {
           const script = spokenScript(decodeFields(fields).call, vessel, { directory });
           expect(script.caution).toMatch(/\w/);
+          for (const { gloss } of script.lines) expect(gloss.message).toMatch(/^[A-Z].*[^.]$/);
           expect(script.clause).toMatch(/\w/);
           expect(structuredClone(script)).toEqual(script);
           const text = script.lines.map((line) => line.say).join(' ');

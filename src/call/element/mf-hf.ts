@@ -1,6 +1,5 @@
 import type { Call } from '../call.ts';
 import { isDistressCall } from '../kinds.ts';
-import { voiceTerms } from '../terms.ts';
 
 /** Types of subsequent communication that VHF does not have: ITU-R M.493-16, from memory. */
 const MF_HF: readonly string[] = [
@@ -17,11 +16,3 @@ const MF_HF: readonly string[] = [
 export function isMfHf(call: Call): boolean {
   return isDistressCall(call) && MF_HF.includes(String(call.subsequent));
 }
-
-/** What is said of channel 16, said of the distress frequency instead. */
-export function awayFromVhf(text: string): string {
-  return text.replaceAll(voiceTerms['distress-voice.vhf'], voiceTerms['distress-voice.mf-hf']);
-}
-
-/** Where to speak, when no VHF channel is given. */
-export const ON_THE_BAND = 'On the voice distress frequency of the band (2182 kHz for calls on 2187.5 kHz)';
