@@ -5,6 +5,7 @@ import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from '.
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
 import { createNoticeList, type NoticeList } from './notice-list.ts';
+import { issue, type PlainCode } from './texts.ts';
 
 /**
  * Write a directory as CSV for spreadsheets and other programs (RFC 4180, header in the first line, instants as
@@ -79,15 +80,9 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
   const header = rows.next().value as CsvRecord | undefined;
   const columns = columnsOf(header?.fields ?? []);
   if (!columns.some(({ field }) => field === 'mmsi')) {
-    return failure({
-      code: 'directory-csv-header',
-      message: 'List has no column for identities in its first line',
-      at: ['line 1'],
-      expected: 'a column named mmsi',
-      received:
-        typeof text === 'string' ? quote(header?.broken ?? header?.fields.join(',') ?? '') : typeof text,
-      clause: rfc4180,
-    });
+    const received =
+      typeof text === 'string' ? quote(header?.broken ?? header?.fields.join(',') ?? '') : typeof text;
+    return failure(issue('directory-csv-header', {}, { at: ['line 1'], received, clause: rfc4180 }));
   }
   const notices = createNoticeList();
   const updates: StationUpdate[] = [];
@@ -106,13 +101,11 @@ export function readDirectoryCsv(text: unknown): Result<readonly StationUpdate[]
 const rfc4180 = 'RFC 4180 §2';
 
 function again(mmsi: string, line: number, before: number): Notice {
-  return {
-    code: 'directory-csv-twice',
-    message: `Row repeats the identity of line ${before}: one number belongs to one station`,
-    at: [`line ${line}`, 'mmsi'],
-    received: quote(mmsi),
-    clause: 'ITU-R M.585-10',
-  };
+  return issue(
+    'directory-csv-twice',
+    { line: before },
+    { at: [`line ${line}`, 'mmsi'], received: quote(mmsi), clause: 'ITU-R M.585-10' },
+  );
 }
 
 type Field = 'mmsi' | 'name' | 'callSign' | 'notes' | 'groups' | 'heardAt' | 'calledAt';
@@ -171,17 +164,11 @@ function updateOf(
   notices: NoticeList,
 ): StationUpdate | undefined {
   const where = `line ${row.line}`;
-  const notice = (code: string, field: string, message: string, received: string, clause: string): void => {
-    notices.push({ code, message, at: [where, field], received: quote(received), clause });
+  const notice = (code: PlainCode, field: string, received: string, clause: string): void => {
+    notices.push(issue(code, {}, { at: [where, field], received: quote(received), clause }));
   };
   if (row.broken !== undefined) {
-    notice(
-      'directory-csv-quotes',
-      'quotes',
-      'Row has quotes that do not enclose a whole field: the line is left out',
-      row.broken,
-      rfc4180,
-    );
+    notice('directory-csv-quotes', 'quotes', row.broken, rfc4180);
     return undefined;
   }
   let mmsi: string | undefined;
@@ -198,20 +185,17 @@ function updateOf(
       if (parsed.ok) mmsi = parsed.value.mmsi;
       else notices.push(...parsed.issues.map((issue) => ({ ...issue, at: [where, field] })));
     } else if (field === 'groups') {
-      groups = groupsOf(text, (group) =>
-        notice('directory-csv-group', field, 'Group is not the identity of a group', group, 'ITU-R M.585-10'),
-      );
+      groups = groupsOf(text, (group) => notice('directory-group', field, group, 'ITU-R M.585-10'));
     } else if (field === 'heardAt' || field === 'calledAt') {
       const at = instantOf(text);
-      if (at === undefined)
-        notice('directory-csv-time', field, 'Time is not an ISO 8601 instant with a zone', text, 'ISO 8601');
+      if (at === undefined) notice('directory-csv-time', field, text, 'ISO 8601');
       else times[field] = at;
     } else if (field !== undefined) texts[field] = text;
     else extra.push({ label, text });
   }
   if (mmsi === undefined) {
     if (row.fields.length <= columns.findIndex(({ field }) => field === 'mmsi')) {
-      notice('directory-csv-short', 'mmsi', 'Row ends before the identity', row.fields.join(','), rfc4180);
+      notice('directory-csv-short', 'mmsi', row.fields.join(','), rfc4180);
     }
     return undefined;
   }

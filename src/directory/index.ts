@@ -13,7 +13,6 @@ export {
   recentStations,
   stationOf,
 } from './find.ts';
-export { DIRECTORY_ISSUE_CODES } from './issue-code.ts';
 export { readDirectoryJson, writeDirectoryJson } from './json.ts';
 export type {
   Directory,

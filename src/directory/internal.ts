@@ -1,2 +1,4 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { guarded, writeRecords } from './csv-record.ts';
+export type { DirectoryTexts } from './texts.ts';
+export { directoryTexts } from './texts.ts';

@@ -5,6 +5,7 @@ import { quote } from '../result/internal.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
 import { createNoticeList, type NoticeList } from './notice-list.ts';
 import { createDirectory, isInstant } from './remember.ts';
+import { issue } from './texts.ts';
 
 /**
  * Write a directory as JSON, to be stored: nothing is left out.
@@ -44,13 +45,8 @@ export function readDirectoryJson(text: unknown): Result<Directory> {
   const stored = typeof text === 'string' ? jsonOf(text) : undefined;
   const { kind, stations } = objectOf(stored);
   if (kind !== 'directory' || !Array.isArray(stations)) {
-    return failure({
-      code: 'directory-json-shape',
-      message: 'Text is not a stored directory',
-      at: [],
-      expected: 'JSON of a directory',
-      received: typeof text === 'string' ? quote(text) : typeof text,
-    });
+    const received = typeof text === 'string' ? quote(text) : typeof text;
+    return failure(issue('directory-json-shape', {}, { received }));
   }
   const notices = createNoticeList();
   const updates = stations.flatMap((station: unknown, place) => updatesOf(objectOf(station), place, notices));
@@ -77,15 +73,9 @@ function updatesOf(
     ...at: (string | number)[]
   ): T | undefined => {
     if (value === undefined || usable(value)) return value;
-    notices.push({
-      code: 'directory-json-field',
-      message:
-        at[0] === 'mmsi'
-          ? 'Stored station has no valid identity and is left out'
-          : 'Stored field is not valid and is left out',
-      at: ['stations', place, ...at],
-      received: typeof value === 'string' ? quote(value) : typeof value,
-    });
+    const received = typeof value === 'string' ? quote(value) : typeof value;
+    const code = at[0] === 'mmsi' ? 'directory-json-station' : 'directory-json-field';
+    notices.push(issue(code, {}, { at: ['stations', place, ...at], received }));
     return undefined;
   };
   const each = <T>(field: string, usable: (value: unknown) => value is T): readonly T[] =>

@@ -1,4 +1,5 @@
 import type { Notice } from '../result/index.ts';
+import { issue } from './texts.ts';
 
 /** Notices kept while a text is read, the first of them only: a text of nothing but faults must not fill the memory. */
 export interface NoticeList {
@@ -22,12 +23,7 @@ export function createNoticeList(): NoticeList {
     },
     all() {
       if (more === 0) return kept;
-      const said = more === 1 ? '1 more finding is' : `${more} more findings are`;
-      const received = String(more);
-      return [
-        ...kept,
-        { code: 'directory-more-notices', message: `Text: ${said} not listed`, at: [], received },
-      ];
+      return [...kept, issue('directory-more-notices', { count: more })];
     },
   };
 }

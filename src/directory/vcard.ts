@@ -12,6 +12,7 @@ import {
 import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, KnownStation, StationUpdate } from './known-station.ts';
 import { createNoticeList, type NoticeList } from './notice-list.ts';
+import { issue, type PlainCode } from './texts.ts';
 
 /**
  * Write a directory as vCard 4.0 cards for address books (RFC 6350). What vCard has no property for goes into extended
@@ -82,38 +83,25 @@ export function readVcards(text: unknown): Result<readonly StationUpdate[]> {
     if (update !== undefined) updates.push(update);
     card = undefined;
   };
-  const lost = (line: ContentLine, code: string, message: string): void => {
-    notices.push({
-      code,
-      message,
-      at: [`line ${line.line}`],
-      received: quote(line.value),
-      clause: 'RFC 6350 §3.3',
-    });
+  const lost = (line: ContentLine, code: PlainCode): void => {
+    const at = [`line ${line.line}`];
+    notices.push(issue(code, {}, { at, received: quote(line.value), clause: 'RFC 6350 §3.3' }));
   };
   for (const line of lines) {
     if (line.name === 'BEGIN' && /^vcard\s*$/i.test(line.value)) {
-      if (card !== undefined)
-        lost(line, 'directory-vcard-end', 'Card begins before the previous one has ended');
+      if (card !== undefined) lost(line, 'directory-vcard-begin');
       close();
       card = [line];
       found = true;
     } else if (line.name === 'END') close();
-    else if (line.name === '' || card === undefined)
-      lost(line, 'directory-vcard-line', 'Line is not a vCard property');
+    else if (line.name === '' || card === undefined) lost(line, 'directory-vcard-line');
     else card.push(line);
   }
-  if (card !== undefined) lost(card[0], 'directory-vcard-end', 'Card has no end');
+  if (card !== undefined) lost(card[0], 'directory-vcard-end');
   close();
   if (!found && !(typeof text === 'string' && text.trim() === '')) {
-    return failure({
-      code: 'directory-vcard-none',
-      message: 'Text contains no vCard',
-      at: [],
-      expected: 'BEGIN:VCARD',
-      received: typeof text === 'string' ? quote(text) : typeof text,
-      clause: 'RFC 6350 §6.1.1',
-    });
+    const received = typeof text === 'string' ? quote(text) : typeof text;
+    return failure(issue('directory-vcard-none', {}, { received, clause: 'RFC 6350 §6.1.1' }));
   }
   return success(updates, notices.all());
 }
@@ -129,9 +117,9 @@ function updateOf(card: Readonly<Card>, notices: NoticeList): StationUpdate | un
   const groups: string[] = [];
   const texts: { name?: string; callSign?: string; notes?: string } = {};
   const extra: ExtraField[] = [];
-  const tell = (line: ContentLine, code: string, message: string, clause: string): void => {
+  const tell = (line: ContentLine, code: PlainCode, clause: string): void => {
     const at = [`line ${line.line}`, line.name];
-    notices.push({ code, message, at, received: quote(line.value), clause });
+    notices.push(issue(code, {}, { at, received: quote(line.value), clause }));
   };
   const place = (line: ContentLine, field: 'name' | 'callSign' | 'notes'): void => {
     const text = unescapeText(line.value);
@@ -149,23 +137,19 @@ function updateOf(card: Readonly<Card>, notices: NoticeList): StationUpdate | un
     else if (line.name === 'NOTE') place(line, 'notes');
     else if (line.name === 'X-CALL-SIGN') place(line, 'callSign');
     else if (line.name === 'X-MMSI-GROUP') {
-      const told = groupsOf(text, () =>
-        tell(line, 'directory-vcard-group', 'Group is not the identity of a group', 'ITU-R M.585-10'),
-      );
+      const told = groupsOf(text, () => tell(line, 'directory-group', 'ITU-R M.585-10'));
       for (const group of told) groups.push(group);
     } else if (line.name === 'X-EXTRA') {
       const [label, value] = firstComponent(line.value);
       extra.push({ label: unescapeText(label), text: unescapeText(value) });
     } else if (line.name === 'VERSION') {
-      if (text.trim() !== '4.0')
-        tell(line, 'directory-vcard-version', 'Card version: expected 4.0', 'RFC 6350 §6.7.9');
+      if (text.trim() !== '4.0') tell(line, 'directory-vcard-version', 'RFC 6350 §6.7.9');
     } else if (!silent.has(line.name)) extra.push({ label: line.name + line.parameters, text });
   }
   if (mmsi === undefined) {
     const [begin] = card;
     const told = card.some(({ name }) => name === 'X-MMSI');
-    if (!told)
-      tell(begin, 'directory-vcard-identity', 'Card has no X-MMSI and is left out', 'RFC 6350 §6.10');
+    if (!told) tell(begin, 'directory-vcard-identity', 'RFC 6350 §6.10');
     return undefined;
   }
   if (texts.name === formatIdentity(mmsi)) delete texts.name;

@@ -3,6 +3,7 @@ import type { BridgeTexts } from '../bridge/internal.ts';
 import type { BurstTexts } from '../burst/internal.ts';
 import type { CallTexts } from '../call/internal.ts';
 import type { ChannelTexts, planTexts } from '../channel/internal.ts';
+import type { DirectoryTexts } from '../directory/internal.ts';
 import type { IdentityTexts } from '../identity/internal.ts';
 import type { NetworkTexts } from '../network/internal.ts';
 import type { PositionTexts } from '../position/internal.ts';
@@ -15,6 +16,7 @@ import type { StationTexts } from '../station/internal.ts';
 type Modules = {
   readonly result: { readonly terms: typeof givenTerms };
   readonly identity: IdentityTexts;
+  readonly directory: DirectoryTexts;
   readonly channel: ChannelTexts;
   readonly channelPlans: typeof planTexts;
   readonly position: PositionTexts;

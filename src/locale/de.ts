@@ -11,6 +11,7 @@ import { burst } from './de/burst.ts';
 import { call } from './de/call.ts';
 import { channel } from './de/channel.ts';
 import { channelPlans } from './de/channel-plans.ts';
+import { directory } from './de/directory.ts';
 import { identity } from './de/identity.ts';
 import { network } from './de/network.ts';
 import { position } from './de/position.ts';
@@ -30,6 +31,7 @@ export const german: Catalogue = {
   texts: {
     ...result,
     ...identity,
+    ...directory,
     ...channel,
     ...channelPlans,
     ...position,

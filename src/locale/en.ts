@@ -9,6 +9,7 @@ import { bridgeTexts } from '../bridge/internal.ts';
 import { burstTexts } from '../burst/internal.ts';
 import { answerTexts, cautionTexts, checkTexts, receivedTexts } from '../call/internal.ts';
 import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
+import { directoryTexts } from '../directory/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
 import { faultTexts as networkFaultTexts, networkTexts } from '../network/internal.ts';
 import { boundsTexts, digitTexts, plotTexts, rangeTexts, writtenTexts } from '../position/internal.ts';
@@ -22,6 +23,7 @@ import type { Catalogue } from './catalogue.ts';
 const modules: Readonly<Record<string, readonly Texts[]>> = {
   result: [{ terms: givenTerms }],
   identity: [parseTexts, fieldTexts],
+  directory: [directoryTexts],
   channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
   position: [rangeTexts, writtenTexts, digitTexts, boundsTexts, plotTexts],
   call: [receivedTexts, checkTexts, cautionTexts, answerTexts],

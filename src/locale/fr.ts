@@ -11,6 +11,7 @@ import { burst } from './fr/burst.ts';
 import { call } from './fr/call.ts';
 import { channel } from './fr/channel.ts';
 import { channelPlans } from './fr/channel-plans.ts';
+import { directory } from './fr/directory.ts';
 import { identity } from './fr/identity.ts';
 import { network } from './fr/network.ts';
 import { position } from './fr/position.ts';
@@ -30,6 +31,7 @@ export const french: Catalogue = {
   texts: {
     ...result,
     ...identity,
+    ...directory,
     ...channel,
     ...channelPlans,
     ...position,

@@ -11,6 +11,7 @@ import { burst } from './nl/burst.ts';
 import { call } from './nl/call.ts';
 import { channel } from './nl/channel.ts';
 import { channelPlans } from './nl/channel-plans.ts';
+import { directory } from './nl/directory.ts';
 import { identity } from './nl/identity.ts';
 import { network } from './nl/network.ts';
 import { position } from './nl/position.ts';
@@ -30,6 +31,7 @@ export const dutch: Catalogue = {
   texts: {
     ...result,
     ...identity,
+    ...directory,
     ...channel,
     ...channelPlans,
     ...position,

@@ -141,7 +141,7 @@ describe('a directory as CSV', () => {
     expect(notices).toEqual([
       ['line 3', 'mmsi', 'identity-leading-zeros', '002329990'],
       ['line 4', 'quotes', 'directory-csv-quotes'],
-      ['line 6', 'groups', 'directory-csv-group'],
+      ['line 6', 'groups', 'directory-group'],
       ['line 6', 'heardAt', 'directory-csv-time'],
       ['line 8', 'mmsi', 'identity-empty'],
       ['line 10', 'quotes', 'directory-csv-quotes'],
@@ -365,8 +365,8 @@ describe('a list of stations', () => {
     const { updates: got, notices } = read('mmsi,groups\n232999142,"Ardle;023299905;232999563"\n');
     expect(got[0]?.groups).toEqual(['023299905']);
     expect(notices).toEqual([
-      ['line 2', 'groups', 'directory-csv-group'],
-      ['line 2', 'groups', 'directory-csv-group'],
+      ['line 2', 'groups', 'directory-group'],
+      ['line 2', 'groups', 'directory-group'],
     ]);
   });
 

@@ -177,8 +177,8 @@ describe('a directory as vCards', () => {
       ['VERSION', 'directory-vcard-version'],
       ['X-MMSI', 'identity-leading-zeros'],
       ['directory-vcard-line'],
-      ['directory-vcard-end'],
-      ['X-MMSI-GROUP', 'directory-vcard-group'],
+      ['directory-vcard-begin'],
+      ['X-MMSI-GROUP', 'directory-group'],
       ['directory-vcard-end'],
     ]);
   });
