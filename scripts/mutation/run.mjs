@@ -17,7 +17,7 @@ if (!/^[a-z]+$/.test(room ?? ''))
   throw new Error('which room? for example: node scripts/mutation/run.mjs identity');
 
 const files = readdirSync(`${root}/src/${room}`, { recursive: true })
-  .filter((file) => file.endsWith('.ts') && !/(^|[\\/])index\.ts$/.test(file) && file !== 'issue-code.ts')
+  .filter((file) => file.endsWith('.ts') && !/(^|[\\/])index\.ts$/.test(file) && !/texts\.ts$/.test(file))
   .map((file) => `src/${room}/${file}`);
 const tried = {};
 for (const mutate of FILE_BY_FILE.has(room) ? files.map((file) => [file]) : [files])
