@@ -25,48 +25,6 @@ const stationTerms = {
   'state-form.plain': 'plain data',
   'state-form.station': "an object with kind 'station'",
   'state-form.version': 'a version',
-  'phase.outgoing.confirming': 'the person is asked whether the call is really to be sent',
-  'phase.outgoing.waiting-channel': 'waiting for channel 70 to be free',
-  'phase.outgoing.sending': 'the call is on the air',
-  'phase.outgoing.waiting-answer': 'waiting for the answer',
-  'phase.outgoing.retry-wait': 'no answer yet; the call will be repeated',
-  'phase.outgoing.unanswered': 'given up; the person may try again',
-  'phase.outgoing.refused': 'the other station cannot comply',
-  'phase.outgoing.agreed': 'a channel is agreed; the person is asked whether to tune',
-  'phase.outgoing.on-channel': 'talking on the working channel',
-  'phase.incoming.deciding': 'the person is asked how to answer',
-  'phase.incoming.waiting-channel': 'the answer waits for channel 70 to be free',
-  'phase.incoming.sending': 'the answer is on the air',
-  'phase.incoming.agreed': 'the call leads to a channel; the person is asked whether to tune',
-  'phase.incoming.on-channel': 'talking on the working channel',
-  'phase.incoming.shown': 'for the person to read',
-  'phase.own-distress.prepared': 'first act done: the cover is open, nothing is sent yet',
-  'phase.own-distress.countdown': 'second act: the key is being held',
-  'phase.own-distress.waiting-channel': 'waiting for channel 70, not for long',
-  'phase.own-distress.sending': 'the distress attempt is on the air',
-  'phase.own-distress.waiting-acknowledgement':
-    'waiting for an acknowledgement; the attempt will be repeated',
-  'phase.own-distress.acknowledged': 'acknowledged by DSC: no more repeats',
-  'phase.own-distress.stopped': 'repeats were stopped by hand',
-  'phase.own-distress.interrupted':
-    'the repeats were interrupted: nothing is sent until a person holds the key again',
-  'phase.own-distress.cancel-asked': 'the person is asked whether the alert was false',
-  'phase.own-distress.cancel-waiting': 'the cancellation waits for channel 70, not for long',
-  'phase.own-distress.cancel-sending': 'the cancellation is on the air',
-  'phase.own-distress.cancel-voice': 'the cancellation must now be spoken on channel 16',
-  'phase.own-distress.cancel-voice-only':
-    'the radio could not send the cancellation: it must now be spoken on channel 16',
-  'phase.heard-distress.shown': 'received with errors: for the person to read',
-  'phase.heard-distress.listening': 'listening on channel 16; the acknowledgement is left to coast stations',
-  'phase.heard-distress.undecided': 'nobody acknowledged within five minutes: can distress traffic be heard?',
-  'phase.heard-distress.coast-answered':
-    'acknowledged, or distress traffic is in progress: can this vessel assist?',
-  'phase.heard-distress.inform-coast': 'no traffic, and the alert continues: inform a coast station',
-  'phase.heard-distress.assisting': 'assisting, as the coast station or the vessel in distress directs',
-  'phase.heard-distress.acknowledge-asked': 'the person is asked whether to acknowledge by DSC',
-  'phase.heard-distress.acknowledge-waiting': 'the acknowledgement waits for channel 70',
-  'phase.heard-distress.acknowledge-sending': 'the acknowledgement is on the air',
-  'phase.heard-distress.cancelled': 'the vessel cancelled her alert',
 } as const;
 
 /** What the station refuses, shows, asks, logs and warns of. */
@@ -108,7 +66,7 @@ export const stationTexts = {
     'station-alert-in-hand': 'Distress alert is already in progress',
     'station-no-alert': 'No own distress alert is prepared or sent',
     'station-no-such-dialogue': 'Dialogue {dialogue} does not exist',
-    'station-not-now': 'Dialogue {dialogue} does not allow this now: {phase:phase}',
+    'station-not-now': 'Dialogue {dialogue} does not allow this in its phase: {phase}',
     'station-not-on-air': 'Dialogue {dialogue} has nothing on the air',
     'station-acknowledgement-not-allowed': 'Acknowledgement: {why}',
     'station-fix-form': 'Position is not a place on Earth',
@@ -220,8 +178,6 @@ export const stationTexts = {
     'station-assisting': 'Able to assist {vessel}: the master’s decision',
     'station-not-assisting': 'Not able to assist {vessel}: logged, radio reset',
     'station-nothing-more': 'Nothing more heard from {vessel}: logged, radio reset',
-    // Phases.
-    'station-phase': '{phase:phase}',
   },
   terms: /* @__PURE__ */ Object.assign({}, stationTerms, callTerms, categoryTerms) as typeof stationTerms &
     typeof callTerms &
@@ -326,6 +282,57 @@ export const adviceTexts = {
   },
 } as const;
 
+/** What each phase means. A table of its own: only {@link phaseTable} needs it. */
+export const phaseTexts = {
+  said: { 'station-phase': '{phase:phase}' },
+  terms: {
+    'phase.outgoing.confirming': 'the person is asked whether the call is really to be sent',
+    'phase.outgoing.waiting-channel': 'waiting for channel 70 to be free',
+    'phase.outgoing.sending': 'the call is on the air',
+    'phase.outgoing.waiting-answer': 'waiting for the answer',
+    'phase.outgoing.retry-wait': 'no answer yet; the call will be repeated',
+    'phase.outgoing.unanswered': 'given up; the person may try again',
+    'phase.outgoing.refused': 'the other station cannot comply',
+    'phase.outgoing.agreed': 'a channel is agreed; the person is asked whether to tune',
+    'phase.outgoing.on-channel': 'talking on the working channel',
+    'phase.incoming.deciding': 'the person is asked how to answer',
+    'phase.incoming.waiting-channel': 'the answer waits for channel 70 to be free',
+    'phase.incoming.sending': 'the answer is on the air',
+    'phase.incoming.agreed': 'the call leads to a channel; the person is asked whether to tune',
+    'phase.incoming.on-channel': 'talking on the working channel',
+    'phase.incoming.shown': 'for the person to read',
+    'phase.own-distress.prepared': 'first act done: the cover is open, nothing is sent yet',
+    'phase.own-distress.countdown': 'second act: the key is being held',
+    'phase.own-distress.waiting-channel': 'waiting for channel 70, not for long',
+    'phase.own-distress.sending': 'the distress attempt is on the air',
+    'phase.own-distress.waiting-acknowledgement':
+      'waiting for an acknowledgement; the attempt will be repeated',
+    'phase.own-distress.acknowledged': 'acknowledged by DSC: no more repeats',
+    'phase.own-distress.stopped': 'repeats were stopped by hand',
+    'phase.own-distress.interrupted':
+      'the repeats were interrupted: nothing is sent until a person holds the key again',
+    'phase.own-distress.cancel-asked': 'the person is asked whether the alert was false',
+    'phase.own-distress.cancel-waiting': 'the cancellation waits for channel 70, not for long',
+    'phase.own-distress.cancel-sending': 'the cancellation is on the air',
+    'phase.own-distress.cancel-voice': 'the cancellation must now be spoken on channel 16',
+    'phase.own-distress.cancel-voice-only':
+      'the radio could not send the cancellation: it must now be spoken on channel 16',
+    'phase.heard-distress.shown': 'received with errors: for the person to read',
+    'phase.heard-distress.listening':
+      'listening on channel 16; the acknowledgement is left to coast stations',
+    'phase.heard-distress.undecided':
+      'nobody acknowledged within five minutes: can distress traffic be heard?',
+    'phase.heard-distress.coast-answered':
+      'acknowledged, or distress traffic is in progress: can this vessel assist?',
+    'phase.heard-distress.inform-coast': 'no traffic, and the alert continues: inform a coast station',
+    'phase.heard-distress.assisting': 'assisting, as the coast station or the vessel in distress directs',
+    'phase.heard-distress.acknowledge-asked': 'the person is asked whether to acknowledge by DSC',
+    'phase.heard-distress.acknowledge-waiting': 'the acknowledgement waits for channel 70',
+    'phase.heard-distress.acknowledge-sending': 'the acknowledgement is on the air',
+    'phase.heard-distress.cancelled': 'the vessel cancelled her alert',
+  },
+} as const;
+
 /** What the check of the set-up finds, and what to do. A table of its own: the station itself needs none of it. */
 export const setupTexts = {
   error: {
@@ -393,10 +400,10 @@ export const setupTexts = {
 } as const;
 
 /** All texts of this module. */
-export type StationTexts = typeof stationTexts & typeof adviceTexts & typeof setupTexts;
+export type StationTexts = typeof stationTexts & typeof adviceTexts & typeof phaseTexts & typeof setupTexts;
 
 /** Phase of a dialogue after the name of its procedure. */
-export type Phase = TermOf<typeof stationTexts, 'phase'>;
+export type Phase = TermOf<typeof phaseTexts, 'phase'>;
 
 /** Any text of the advice. None has params. */
 export type AdviceCode = CodeOf<typeof adviceTexts>;
@@ -406,6 +413,9 @@ export const issue: IssueMaker<typeof stationTexts> = /* @__PURE__ */ issueMaker
 
 /** Makes what stands in another text. */
 export const coded: TextMaker<typeof stationTexts> = /* @__PURE__ */ textMaker(stationTexts);
+
+/** Makes what a phase means. */
+export const phaseMeaning: TextMaker<typeof phaseTexts> = /* @__PURE__ */ textMaker(phaseTexts);
 
 /** Makes an issue of the check of the set-up. */
 export const setupIssue: IssueMaker<typeof setupTexts> = /* @__PURE__ */ issueMaker(setupTexts);

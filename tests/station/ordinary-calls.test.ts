@@ -484,7 +484,7 @@ describe('starting a call', () => {
     radio.give({ kind: 'call', call: buddyCall });
     expect(effectsOf(radio.give({ kind: 'confirm', dialogue: 1 }), 'issue')[0]?.issue).toMatchObject({
       code: 'station-not-now',
-      params: { dialogue: 1, phase: 'outgoing.sending' },
+      params: { dialogue: 1, phase: 'sending' },
     });
     expect(
       effectsOf(radio.give({ kind: 'answer', dialogue: 1, channel: '70' }), 'issue')[0]?.issue.code,

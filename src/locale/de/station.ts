@@ -40,7 +40,7 @@ export const station: Translation<StationTexts> = {
   'station-alert-in-hand': 'Seenotalarm ist bereits im Gang',
   'station-no-alert': 'Kein eigener Seenotalarm ist vorbereitet oder gesendet',
   'station-no-such-dialogue': 'Vorgang {dialogue} gibt es nicht',
-  'station-not-now': 'Vorgang {dialogue} lässt das jetzt nicht zu: {phase:phase}',
+  'station-not-now': 'Vorgang {dialogue} lässt das in seiner Phase nicht zu: {phase}',
   'station-not-on-air': 'Vorgang {dialogue} sendet gerade nicht',
   'station-acknowledgement-not-allowed': 'Bestätigung: {why}',
   'station-fix-form': 'Position ist kein Ort auf der Erde',

@@ -40,7 +40,7 @@ export const station: Translation<StationTexts> = {
   'station-alert-in-hand': 'Alerte de détresse : une alerte est déjà en cours',
   'station-no-alert': 'Alerte de détresse : aucune n’est préparée ni émise',
   'station-no-such-dialogue': 'Échange {dialogue} : il n’existe pas',
-  'station-not-now': 'Échange {dialogue} : impossible maintenant, {phase:phase}',
+  'station-not-now': 'Échange {dialogue} : impossible dans sa phase {phase}',
   'station-not-on-air': 'Échange {dialogue} : rien n’est en cours d’émission',
   'station-acknowledgement-not-allowed': 'Accusé de réception : {why}',
   'station-fix-form': 'Position : ce n’est pas un lieu sur la Terre',

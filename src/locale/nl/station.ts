@@ -43,7 +43,7 @@ export const station: Translation<StationTexts> = {
   'station-alert-in-hand': 'Er loopt al een eigen noodalarm',
   'station-no-alert': 'Er is geen eigen noodalarm voorbereid of uitgezonden',
   'station-no-such-dialogue': 'Dialoog {dialogue} bestaat niet',
-  'station-not-now': 'Dialoog {dialogue} staat dit nu niet toe: {phase:phase}',
+  'station-not-now': 'Dialoog {dialogue} staat dit in zijn fase niet toe: {phase}',
   'station-not-on-air': 'Dialoog {dialogue} zendt nu niets uit',
   'station-acknowledgement-not-allowed': 'Bevestiging: {why}',
   'station-fix-form': 'Positie is geen plaats op aarde',

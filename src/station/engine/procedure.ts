@@ -3,7 +3,6 @@ import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
 import type { Dialogue, WaitName } from '../model/dialogue.ts';
 import type { TimerName } from '../model/timer.ts';
 import type { Trigger } from '../model/trigger.ts';
-import type { Phase } from '../texts.ts';
 import { type Draft, drawLength, type Turn } from './turn.ts';
 
 /** What made a trigger fire, as far as guards and actions need it. */
@@ -40,11 +39,6 @@ export interface PhaseRow<Wait extends string = string> {
   readonly waits: readonly Wait[];
   /** Waits that go on when they ran before, but do not start here. */
   readonly keeps?: readonly Wait[];
-}
-
-/** The term that says what the phase of a dialogue means. */
-export function phaseOf({ procedure, phase }: Dialogue): Phase {
-  return `${procedure}.${phase}` as Phase;
 }
 
 /** One automated procedure: its table as data, and the functions that the words of the table stand for. */

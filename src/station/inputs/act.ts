@@ -2,7 +2,7 @@ import { reasons } from '../../call/index.ts';
 import type { CodedText } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { classCannotSend, identityMissing } from '../engine/on-air.ts';
-import { type Cause, phaseOf } from '../engine/procedure.ts';
+import type { Cause } from '../engine/procedure.ts';
 import { type Draft, emit, reject, type Turn } from '../engine/turn.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
@@ -159,6 +159,6 @@ function isReason(value: unknown): boolean {
 
 function followOrReject(turn: Turn, dialogue: Draft<Dialogue>, trigger: Trigger, cause: Cause): void {
   if (fireOn(turn, dialogue, trigger, cause)) return;
-  const where = { dialogue: dialogue.id, phase: phaseOf(dialogue) };
+  const where = { dialogue: dialogue.id, phase: dialogue.phase };
   reject(turn, dialogue, issue('station-not-now', where, { received: trigger }));
 }

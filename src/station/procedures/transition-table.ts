@@ -1,7 +1,7 @@
 import type { CodedText } from '../../result/index.ts';
 import { type PhaseRow, rowId, type Transition } from '../engine/procedure.ts';
 import type { Dialogues } from '../model/dialogue.ts';
-import { coded, type Phase } from '../texts.ts';
+import { type Phase, phaseMeaning } from '../texts.ts';
 import { incoming } from './incoming.ts';
 import { heardDistress } from './other-distress/other-distress.ts';
 import { outgoing } from './outgoing.ts';
@@ -99,7 +99,9 @@ function phasesOf(
   phases: Readonly<Record<string, PhaseRow>>,
 ): readonly ReturnType<typeof phaseTable>[number][] {
   return Object.entries(phases).map(([phase, { waits }]) => {
-    const { message: meaning, ...said } = coded('station-phase', { phase: `${procedure}.${phase}` as Phase });
+    const { message: meaning, ...said } = phaseMeaning('station-phase', {
+      phase: `${procedure}.${phase}` as Phase,
+    });
     return { ...said, procedure, phase, meaning, waits };
   });
 }
