@@ -37,7 +37,9 @@ describe('a plan of your own', () => {
     expect(channelsFor(club, 'marina').map(({ designator }) => designator)).toContain('Harbour');
     const { ranked, ruledOut } = workingChannels(club, 'intership-non-commercial');
     expect(ranked.map(({ designator }) => designator)).toContain('72');
-    expect(ruledOut.map(({ designator }) => designator)).toEqual(expect.arrayContaining(['Harbour', 'Club 1']));
+    expect(ruledOut.map(({ designator }) => designator)).toEqual(
+      expect.arrayContaining(['Harbour', 'Club 1']),
+    );
     // As channel M of the United Kingdom: no call can say its name.
     const notices = checkWorkingChannel(valueOf(findChannel(club, 'Club 1')), 'intership-non-commercial');
     expect(notices.map(({ code }) => code)).toEqual(['channel-not-to-be-named']);

@@ -85,7 +85,7 @@ export const position: Translation<PositionTexts> = {
   'position-bounds-new': 'Position weniger als eine Minute alt',
   'position-bounds-minutes': 'Position {minutes} {minutes:fix-minutes} alt',
   'position-bounds-hours': 'Position {hours} h {minutes} min alt',
-  'position-bounds-still': 'ohne Bewegung seit der Position',
+  'position-bounds-still': 'Bewegung seitdem nicht eingerechnet',
   'fix-minutes.1': 'Minute',
   'fix-minutes.*': 'Minuten',
   'position-plot-caution':

@@ -85,7 +85,7 @@ export const position: Translation<PositionTexts> = {
   'position-bounds-new': 'positie minder dan een minuut oud',
   'position-bounds-minutes': 'positie {minutes} {minutes:fix-minutes} oud',
   'position-bounds-hours': 'positie {hours} uur {minutes} min oud',
-  'position-bounds-still': 'zonder beweging sinds de positie',
+  'position-bounds-still': 'verplaatsing sindsdien niet meegerekend',
   'fix-minutes.1': 'minuut',
   'fix-minutes.*': 'minuten',
   'position-plot-caution':
