@@ -23,15 +23,17 @@ function plain(markdown) {
 }
 
 function plainProse(markdown) {
-  return markdown
-    .replace(
-      /<svg[\s\S]*?<title[^>]*>([\s\S]*?)<\/title>\s*<desc[^>]*>([\s\S]*?)<\/desc>[\s\S]*?<\/svg>/g,
-      'Figure: $1. $2',
-    )
-    // A link to another page is its words here.
-    .replace(/\[([^\]]+)\]\((?!https?:)[^)\s]*\)/g, '$1')
-    .replace(/<\/?(?:div|span)\b[^>]*>/g, '')
-    .replace(/&#(\d+);/g, (_, code) => String.fromCodePoint(Number(code)));
+  return (
+    markdown
+      .replace(
+        /<svg[\s\S]*?<title[^>]*>([\s\S]*?)<\/title>\s*<desc[^>]*>([\s\S]*?)<\/desc>[\s\S]*?<\/svg>/g,
+        'Figure: $1. $2',
+      )
+      // A link to another page is its words here.
+      .replace(/\[([^\]]+)\]\((?!https?:)[^)\s]*\)/g, '$1')
+      .replace(/<\/?(?:div|span)\b[^>]*>/g, '')
+      .replace(/&#(\d+);/g, (_, code) => String.fromCodePoint(Number(code)))
+  );
 }
 
 function roomText(room) {

@@ -40,7 +40,7 @@ export function describeBounds(bounds: Bounds): string {
  * const kittiwake = toReportedPosition({ latitude: 56.36, longitude: -6.39 });
  * const bounds = boundsFrom(merrow, kittiwake, { at: null, now: Date.UTC(2026, 5, 1, 14, 4), speed: 3 });
  * console.log(translate(boundsText(bounds), dutch).text);
- * // binnen 1.5 zeemijl, peiling onbekend, tijd van de positie niet bekend, zonder beweging sinds de positie
+ * // binnen 1.8 zeemijl, ware peiling 090 tot 181 graden, tijd van de positie niet bekend, verplaatsing sindsdien niet meegerekend
  * ```
  */
 export function boundsText(bounds: Bounds): CodedText {

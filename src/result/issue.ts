@@ -23,11 +23,11 @@ export interface CodedText {
  * `code` is stable and listed in the docs; programs branch on it. `message` is English
  * derived from the other fields and may be reworded in any release.
  */
-export interface Issue extends Partial<CodedText> {
+export interface Issue extends CodedText {
   /** Stable kebab-case name of the finding, e.g. `'identity-digit-count'`. */
   readonly code: string;
   /** How serious it is, whether it comes as an issue or as a notice. */
-  readonly grade?: Grade;
+  readonly grade: Grade;
   /** One English sentence: `<Subject>: expected <what>, got <what>` or `<Subject> <fact>`, without a final full stop. */
   readonly message: string;
   /** Where: field names and zero-based positions from the outside in, e.g. `['line 3', 'position', 0]`. */

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { failure, type Issue, type Result, success, valueOf } from '../../src/result/index.ts';
 import { failures } from '../../src/result/result.ts';
 
-const first: Issue = { code: 'call-first', message: 'first thing', at: [] };
-const second: Issue = { code: 'call-second', message: 'second thing', at: ['field', 0] };
+const first: Issue = { code: 'call-first', grade: 'error', params: {}, message: 'first thing', at: [] };
+const second: Issue = { ...first, code: 'call-second', message: 'second thing', at: ['field', 0] };
 
 describe('results', () => {
   it('are plain data', () => {

@@ -8,6 +8,8 @@ export function cautionsFor(call: Call): ReturnType<typeof describeCall>['cautio
   if (!call.kind.startsWith('distress-')) return cautions;
   return [
     {
+      code: '',
+      params: {},
       text: 'Only about grave and imminent danger that is real, on the authority of the master or the person responsible for the station, never as a test',
       clause: 'RR 2024 Art. 32; 47 CFR 80.335',
     },

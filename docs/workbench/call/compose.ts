@@ -30,6 +30,7 @@ import {
 } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
 import type { Question } from '../frame/finding.ts';
+import { ownIssue } from '../frame/own-issue.ts';
 
 /** The blanks that each kind of call fills beside its sender. */
 export const blanksOf: Readonly<Record<string, readonly string[]>> = {
@@ -99,7 +100,7 @@ export function composeFrom(question: Question): Result<Call> {
     return success(composed(question, parties, { position: place ?? null, time: time ?? null }, area));
   } catch (error) {
     if (!(error instanceof RangeError || error instanceof TypeError)) throw error;
-    return failure({ code: 'call-value', message: error.message, at: [], clause: 'ITU-R M.493-16 Annex 1' });
+    return failure(ownIssue('call-value', error.message, { clause: 'ITU-R M.493-16 Annex 1' }));
   }
 }
 
@@ -180,12 +181,8 @@ function timeFrom(text: string): Result<TimeOfDay | null> {
   if (hour !== undefined && Number(hour) < 24 && Number(minute) < 60) {
     return success({ hour: Number(hour), minute: Number(minute) });
   }
-  return failure({
-    code: 'time-of-day',
-    message: `'${text.slice(0, 20)}' is not a time of day, expected hours and minutes`,
-    at: [],
-    expected: '14:32',
-  });
+  const message = `'${text.slice(0, 20)}' is not a time of day, expected hours and minutes`;
+  return failure(ownIssue('time-of-day', message, { expected: '14:32' }));
 }
 
 function areaFrom(question: Question): Result<GeographicArea> {
@@ -194,12 +191,13 @@ function areaFrom(question: Question): Result<GeographicArea> {
   const [southward, eastward] = [Number(question['south']), Number(question['east'])];
   const sides = [southward, eastward].every((side) => Number.isInteger(side) && side >= 0 && side <= 99);
   if (!sides || !wholeDegrees(corner.value)) {
-    return failure({
-      code: 'area-degrees',
-      message: 'Area is not in whole degrees: expected a corner in whole degrees and sides of 0 to 99',
-      at: [],
-      clause: 'ITU-R M.493, geographic area address',
-    });
+    return failure(
+      ownIssue(
+        'area-degrees',
+        'Area is not in whole degrees: expected a corner in whole degrees and sides of 0 to 99',
+        { clause: 'ITU-R M.493, geographic area address' },
+      ),
+    );
   }
   const { latitude, longitude } = corner.value;
   return success({

@@ -1,5 +1,6 @@
 import type { TimeOfDay } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
+import { ownIssue } from '../frame/own-issue.ts';
 import { parseTime } from './stations.ts';
 
 /** The time of day that it is now. */
@@ -38,5 +39,5 @@ export function parseVariation(text: string): Result<number | null> {
 
 function no(code: string, text: string, what: string, expected: string): Issue {
   const given = text.trim() === '' ? 'nothing' : `'${text.slice(0, 20)}'`;
-  return { code, message: `${what}: expected one such as ${expected}, got ${given}`, at: [], expected };
+  return ownIssue(code, `${what}: expected one such as ${expected}, got ${given}`, { expected });
 }

@@ -12,6 +12,7 @@ import {
   type WrittenPosition,
 } from 'seahail/position';
 import { failure, type Issue, type Result, success } from 'seahail/result';
+import { ownIssue } from '../frame/own-issue.ts';
 
 /** As a call carries it, or as finely as somebody typed it. */
 export type StationPosition = ReportedPosition | WrittenPosition;
@@ -35,11 +36,13 @@ export function parseStation(text: string, line: number): Result<StationLine> {
   const time = parseTime(when);
   if (time === undefined) {
     return failure(
-      at(line, {
-        code: 'time-of-day',
-        message: `Time '${when.slice(0, 20)}' is not a time of day: expected hours and minutes`,
-        at: [],
-      }),
+      at(
+        line,
+        ownIssue(
+          'time-of-day',
+          `Time '${when.slice(0, 20)}' is not a time of day: expected hours and minutes`,
+        ),
+      ),
     );
   }
   return success({
@@ -60,7 +63,7 @@ function placeOf(text: string): Result<StationPosition> {
     const read = decodePosition(text);
     if (!read.ok) return read;
     if (read.value.kind === 'reported-position') return success(read.value);
-    return failure({ code: 'no-position', message: 'Position is ten nines: the station had none', at: [] });
+    return failure(ownIssue('no-position', 'Position is ten nines: the station had none'));
   }
   const read = parsePosition(text);
   if (!read.ok) return read;

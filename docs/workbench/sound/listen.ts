@@ -1,6 +1,7 @@
 import workerText from 'worker:./receive.worker.ts';
 import type { HeardBurst } from 'seahail/audio';
 import type { Issue } from 'seahail/result';
+import { ownIssue } from '../frame/own-issue.ts';
 import { startWorker } from '../frame/worker.ts';
 import type { FromReceiver, ToReceiver } from './messages.ts';
 
@@ -37,7 +38,7 @@ export function listen(sampleRate: number, { onHeard, onIssue, onProgress }: Ear
     }
   };
   worker.onerror = ({ message }) => {
-    onIssue({ code: 'listener-failed', message: `The listener failed: ${message}`, at: [] });
+    onIssue(ownIssue('listener-failed', `The listener failed: ${message}`));
     worker.terminate();
     done();
   };
