@@ -118,6 +118,25 @@ export const docsChecks = [
     },
   })),
   {
+    name: 'docs: every code in four languages',
+    async run({ page, open }) {
+      await open('documents/Issue_codes.html');
+      const cell = page.locator('tr', { hasText: 'identity-digit-count' }).locator('td').nth(2);
+      await assertText(cell, /^Identity needs 9 digits/);
+      await page.getByLabel('Texts in').selectOption('fr');
+      await assertText(cell, /^Identité : il faut 9 chiffres/);
+      assert.equal(await cell.getAttribute('lang'), 'fr');
+      await assertText(page.locator('p', { hasText: 'Texts in' }), /before it is relied on/);
+      const others = await page
+        .locator('#content tbody tr')
+        .evaluateAll(
+          (rows) =>
+            rows.filter((row) => row.cells.length === 3 && (row.cells[2]?.textContent ?? '') === '').length,
+        );
+      assert.equal(others, 0);
+    },
+  },
+  {
     name: 'docs: a guide weighs at most 120 kB compressed, and the search is fetched when somebody searches',
     async run({ page, open, site, at }) {
       const fetched = new Set();

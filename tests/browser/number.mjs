@@ -31,6 +31,30 @@ export const numberChecks = [
     },
   },
   {
+    name: 'number: messages in another language, kept from page to page, spoken words in English',
+    async run({ page, open }) {
+      await open('workbench/number.html#number=23299987');
+      await assertText(page.locator('.findings').first(), /^Identity needs 9 digits, has 8\./);
+      await page.getByLabel('Messages in').selectOption('nl');
+      await assertText(
+        page.locator('.findings').first(),
+        /^Identiteit heeft 9 cijfers nodig, er zijn er 8\./,
+      );
+      assert.equal(await page.locator('.findings [lang]').first().getAttribute('lang'), 'nl');
+      // MAYDAY and what follows stay as every operator knows them: RR Article 32; the gloss is beside them.
+      await open('workbench/call.html#kind=distress-alert&from=232999871');
+      assert.equal(await page.getByLabel('Messages in').inputValue(), 'nl');
+      await assertText(page.locator('.spoken li').first(), /^MAYDAY, MAYDAY, MAYDAY/);
+      assert.equal(
+        await page.locator('.spoken li').first().locator('[lang]').first().getAttribute('lang'),
+        'nl',
+      );
+      await assertText(page.locator('#cautions'), /kanaal 16/);
+      await page.getByLabel('Messages in').selectOption('en');
+      await assertText(page.locator('#cautions'), /channel 16/);
+    },
+  },
+  {
     name: 'number: by keyboard alone',
     async run({ page, open }) {
       await open('workbench/number.html');

@@ -1,6 +1,9 @@
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { modulate, writeWav } from 'seahail/audio';
+import { encodeCall } from 'seahail/burst';
+import { composeDistressAlert } from 'seahail/call';
 import { assertText } from './number.mjs';
 
 export const soundChecks = [
@@ -50,6 +53,30 @@ export const soundChecks = [
         .locator('#file')
         .setInputFiles({ name: 'note.txt', mimeType: 'text/plain', buffer: Buffer.from('no sound') });
       await assertText(page.locator('#in-short'), /^note\.txt holds no sound/);
+    },
+  },
+  {
+    name: 'sound: the five calls of a distress attempt are one call',
+    async run({ page, open }) {
+      await open('workbench/sound.html');
+      const { bits } = encodeCall(composeDistressAlert({ from: '232999871', nature: 'flooding' }));
+      const attempt = { bits: bits.repeat(5) };
+      const sampleRate = 22_050;
+      const samples = modulate(attempt.bits, {
+        sampleRate,
+        allowDistress: true,
+        leadInSeconds: 0.3,
+        tailSeconds: 0.3,
+      });
+      await page.locator('#file').setInputFiles({
+        name: 'attempt.wav',
+        mimeType: 'audio/wav',
+        buffer: Buffer.from(writeWav(samples, { sampleRate })),
+      });
+      await assertText(page.locator('#in-short'), /^One call heard/);
+      assert.equal(await page.locator('#heard .heard').count(), 1);
+      // ITU-R M.493: a distress attempt is five calls in a row.
+      await assertText(page.locator('#heard'), /Rests on\s*5 calls of one attempt/);
     },
   },
   {

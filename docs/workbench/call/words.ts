@@ -2,6 +2,7 @@ import type { Call } from 'seahail/call';
 import type { TimeOfDay } from 'seahail/position';
 import { spokenScript } from 'seahail/speech';
 import { type Child, h } from '../frame/dom.ts';
+import { said } from '../frame/language.ts';
 import { cautionBox, sentence } from '../frame/ledger.ts';
 import { inventedName } from '../frame/names.ts';
 import { spokenList } from '../frame/spoken.ts';
@@ -13,12 +14,12 @@ export function wordsToSpeak(call: Call, alertTime: TimeOfDay | null): Child {
     return name === undefined ? undefined : { name };
   };
   const own = call.from === null ? {} : { mmsi: call.from, ...nameOf(call.from) };
-  const { lines, caution, clause } = spokenScript(call, own, { directory: nameOf, alertTime });
+  const { lines, cautionText, clause } = spokenScript(call, own, { directory: nameOf, alertTime });
   const spoken = spokenList(lines, otherName(call));
-  if (call.kind.startsWith('distress-')) return [cautionBox([{ text: caution, clause }]), spoken];
+  if (call.kind.startsWith('distress-')) return [cautionBox([{ ...cautionText, clause }]), spoken];
   return [
     spoken ?? h('p', {}, 'Nothing: the radios do it automatically.'),
-    h('p', { class: 'mind' }, sentence(caution)),
+    h('p', { class: 'mind' }, said(cautionText, sentence)),
   ];
 }
 

@@ -9,6 +9,7 @@ import {
   type StationState,
   step,
 } from 'seahail/station';
+import { words } from '../frame/language.ts';
 import { inventedName } from '../frame/names.ts';
 import { type Choice, choicesOf, type ToSpeak } from './choices.ts';
 import { BEGIN, type Role, type Scene } from './scenes.ts';
@@ -245,7 +246,7 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
       : {
           ...plain(side, effect.kind, text),
           clause,
-          cautions: caution === null ? [] : [caution.text],
+          cautions: caution === null ? [] : [words(caution)],
           ...more,
         };
   switch (effect.kind) {
@@ -265,22 +266,25 @@ function lineOf({ scene }: Play, side: Side, effect: Effect): Line | null {
       return said(`the alarm for ${effect.alarm}`);
     case 'show':
     case 'ask':
-      return said(withNames(effect.text));
+      return said(withNames(words(effect)));
     case 'speak': {
       const script = wordsFor(scene.roles[side], effect.call);
       return said(`on channel ${effect.channel}`, {
         spoken: script.lines,
-        cautions: [...(caution === null ? [] : [caution.text]), script.caution],
+        cautions: [...(caution === null ? [] : [words(caution)]), words(script.cautionText)],
       });
     }
     case 'advise': {
       const { now, question } = effect.advice;
       return said('what to do', {
-        advised: [...now, ...(question === null ? [] : [{ text: question.text, clause: null }])],
+        advised: [
+          ...now.map((step) => ({ text: words(step), clause: step.clause })),
+          ...(question === null ? [] : [{ text: words(question), clause: null }]),
+        ],
       });
     }
     case 'issue':
-      return said(effect.issue.message);
+      return said(words(effect.issue));
     default:
       return null;
   }

@@ -16,7 +16,18 @@ function chosen(): string {
   }
 }
 
-/** A text of the library in the chosen language, marked with it; the English beside it, where it is about safety. */
+/** Whether the person reads another language than that of the page. */
+export function isForeign(): boolean {
+  return CATALOGUES.has(chosen());
+}
+
+/** A text of the library in the chosen language, as plain words. */
+export function words(coded: Translatable): string {
+  const catalogue = CATALOGUES.get(chosen());
+  return catalogue === undefined ? (coded.message ?? coded.text ?? '') : translate(coded, catalogue).text;
+}
+
+/** A text of the library in the chosen language, marked with it. */
 export function said(coded: Translatable, dressed: (text: string) => string = (text) => text): Child {
   const english = dressed(coded.message ?? coded.text ?? '');
   const catalogue = CATALOGUES.get(chosen());

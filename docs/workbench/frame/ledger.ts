@@ -1,3 +1,4 @@
+import type { Translatable } from 'seahail/locale';
 import type { Issue } from 'seahail/result';
 import { type Child, h } from './dom.ts';
 import { said } from './language.ts';
@@ -80,7 +81,7 @@ function finding(
 
 /** A boxed caution: text and the rule it comes from. */
 export function cautionBox(
-  cautions: readonly { readonly text: string; readonly clause: string }[],
+  cautions: readonly (Translatable & { readonly clause: string })[],
 ): HTMLElement | null {
   if (cautions.length === 0) return null;
   return h(
@@ -90,8 +91,8 @@ export function cautionBox(
     h(
       'ul',
       {},
-      cautions.map(({ text, clause }) =>
-        h('li', {}, sentence(text), ' ', h('span', { class: 'clause' }, clause)),
+      cautions.map((caution) =>
+        h('li', {}, said(caution, sentence), ' ', h('span', { class: 'clause' }, caution.clause)),
       ),
     ),
   );

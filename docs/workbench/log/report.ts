@@ -1,6 +1,7 @@
 import type { NetworkFaultReport } from 'seahail/network';
 import type { FaultReport } from 'seahail/sentence';
 import { h } from '../frame/dom.ts';
+import { said } from '../frame/language.ts';
 import { sentence } from '../frame/ledger.ts';
 
 const CERTAINTY = { certain: 'Certain', likely: 'Likely', possible: 'Possible' } as const;
@@ -22,7 +23,7 @@ export function reportOf(
       h(
         'ul',
         { class: 'reasons' },
-        report.outside.map((text) => h('li', {}, sentence(text.message))),
+        report.outside.map((text) => h('li', {}, said(text, sentence))),
       ),
     ),
   ];
@@ -44,8 +45,8 @@ function findingItem(finding: (FaultReport | NetworkFaultReport)['findings'][num
     h(
       'div',
       {},
-      h('p', {}, sentence(why.message)),
-      h('p', {}, h('i', {}, 'What to do: '), sentence(remedy.message)),
+      h('p', {}, said(why, sentence)),
+      h('p', {}, h('i', {}, 'What to do: '), said(remedy, sentence)),
       h(
         'details',
         {},
