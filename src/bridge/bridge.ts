@@ -6,7 +6,7 @@ import {
   writeOwnPositionFrames,
   writeWaypointFrames,
 } from '../network/index.ts';
-import type { Reading } from '../report/index.ts';
+import type { Reading, Readings } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
 import { writeAisSentences, writeOwnPosition, writeSentences, writeWaypoint } from '../sentence/index.ts';
 import { notice } from './texts.ts';
@@ -79,7 +79,7 @@ interface Carried<Out> {
 }
 
 /** Writers refuse values that no cable has; what was received may hold such values. */
-function attempt<Out>(kind: string, write: () => Carried<Out>): Carried<Out> {
+function attempt<Out>(kind: keyof Readings, write: () => Carried<Out>): Carried<Out> {
   try {
     return write();
   } catch (error) {
@@ -136,7 +136,7 @@ function sentencesOf(reading: NetworkReading): Carried<string> {
   }
 }
 
-function notCarried<Out>(kind: string): Carried<Out> {
+function notCarried<Out>(kind: keyof Readings): Carried<Out> {
   return { out: [], notices: [notice('bridge-not-carried', { kind }, { clause: CLAUSE })] };
 }
 
