@@ -33,4 +33,4 @@ export {
 } from './symbol.ts';
 export { callTerms, categoryTerms, fieldTerms, voiceTerms } from './terms.ts';
 export type { CallTexts } from './texts.ts';
-export { answerTexts, cautionTexts, checkTexts, receivedTexts } from './texts.ts';
+export { answerTexts, cautionTexts, checkTexts, describeTexts, receivedTexts } from './texts.ts';

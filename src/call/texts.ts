@@ -1,4 +1,4 @@
-import { type IssueMaker, issueMaker } from '../result/internal.ts';
+import { type IssueMaker, issueMaker, type TextMaker, textMaker } from '../result/internal.ts';
 import { callTerms, categoryTerms, fieldTerms, valueTerms, voiceTerms } from './terms.ts';
 
 /** What reading a call says of its fields. A table of its own, so that a decoder does not carry the others. */
@@ -184,8 +184,124 @@ export const answerTexts = {
   terms: callTerms as typeof callTerms,
 } as const;
 
+const describeTerms = {
+  'opening.none': 'Call',
+  'opening.routine': 'Routine call',
+  'opening.acs': 'Automatic connection system call',
+  'opening.safety': 'Safety call',
+  'opening.urgency': 'Urgency call',
+  'opening.distress': 'Distress call',
+  'lack.not-given': 'not known',
+  'lack.not-read': 'could not be read',
+  'lack.impossible': 'received is impossible',
+  'telephone-part.request': 'call',
+  'telephone-part.answer': 'answer',
+  'telephone-part.end': 'end',
+  'expansion.100': 'finer position',
+  'expansion.101': 'source and datum of the fix',
+  'expansion.102': 'speed over ground',
+  'expansion.103': 'course over ground',
+  'expansion.104': 'another name of the station',
+  'expansion.105': 'finer area',
+  'expansion.106': 'persons on board',
+} as const;
+
+/** What describes a call: a sentence, and the labels and values of its fields. */
+export const describeTexts = {
+  said: {
+    'call-is-alert': 'Distress alert from {from}: {nature:nature}, {place}, {time}',
+    'call-is-distress-acknowledgement':
+      'Distress acknowledgement from {from} of the alert of {vessel}: {nature:nature}, {place}, {time}',
+    'call-is-self-cancel': 'Distress alert cancelled by its sender, {from}: {nature:nature}, {place}, {time}',
+    'call-is-relay': 'Distress relay from {from} to {to} for {vessel}: {nature:nature}, {place}, {time}',
+    'call-is-relay-acknowledgement':
+      'Distress relay acknowledged by {from} to {to}, for {vessel}: {nature:nature}, {place}, {time}',
+    'call-is-announcement':
+      '{opening:opening} from {from} to {to}: {where}[, {how:first-telecommand}][, {reason:reason}][, {remark:second-telecommand}]',
+    'call-is-able':
+      'Answer from {from} to {to}: able to comply, {where}[, {how:first-telecommand}][, {reason:reason}][, {remark:second-telecommand}]',
+    'call-is-unable':
+      'Answer from {from} to {to}: unable to comply[, {reason:reason}][, {remark:second-telecommand}]',
+    'call-is-unable-unstated': 'Answer from {from} to {to}: unable to comply, reason not stated',
+    'call-is-position-request': 'Position request from {from} to {to}',
+    'call-is-position-reply': 'Position of {from}, in reply to {to}: {place}, {time}',
+    'call-is-position-report': 'Position of {from}, sent unsolicited to {to}: {place}, {time}',
+    'call-is-test': 'Test call from {from} to {to}',
+    'call-is-test-acknowledgement': 'Test call of {to} answered by {from}',
+    'call-is-polling': 'Polling call from {from} to {to}: are you in range',
+    'call-is-polling-acknowledgement': 'Polling of {to} answered by {from}: in range',
+    'call-is-telephone': 'Telephone-service {part:telephone-part} from {from} to {to}: number {telephone}',
+    'call-is-telephone-unnumbered': 'Telephone-service {part:telephone-part} from {from} to {to}: no number',
+    'call-is-moored-vessel-alarm':
+      'Possible automatic alarm of a moored vessel, {from}, to {to}: danger not stated',
+    'call-is-atis': 'Identification of a vessel on inland waters (ATIS), not a call',
+    'call-is-unrecognised': 'Unrecognised call, from {from} to {to}',
+
+    'call-own-station': 'this station',
+    'call-unnamed-station': 'an unnamed station',
+    'call-unidentified-vessel': 'an unidentified vessel',
+    'call-group': 'group {group}',
+    'call-unnamed-group': 'an unnamed group',
+    'call-all-ships': 'all ships',
+    'call-all-stations': 'all stations',
+    'call-area': 'ships in the area from {corner}, {southward}° southward and {eastward}° eastward',
+    'call-unknown-area': 'ships in an unknown area',
+    'call-symbol': 'symbol {symbol}',
+    'call-symbol-opening': 'Symbol {symbol} call',
+    'call-nature-unknown': 'nature not known',
+    'call-place-lack': 'position {lack:lack}',
+    'call-time-lack': 'time {lack:lack}',
+    'call-where-channel': 'channel {channel}',
+    'call-where-channels': 'channels {first} and {second}',
+    'call-where-none': 'no channel named',
+    'call-where-frequencies': 'frequency digits {receive} and {transmit}',
+    'call-where-both': '{first} and {second}',
+    'call-no-digits': 'none',
+    'call-element-none': 'no channel',
+    'call-element-digits': 'frequency digits {digits}',
+
+    'call-label': '{field:call-field}',
+    'call-label-expansion': 'Expansion: {set:expansion}',
+    'call-label-unknown-set': 'Expansion: set {set}',
+    'call-says-format': '{format:format-specifier}',
+    'call-says-category': '{category:category}',
+    'call-says-first-telecommand': '{telecommand:first-telecommand}',
+    'call-says-second-telecommand': '{telecommand:second-telecommand}',
+    'call-says-reason': '{reason:reason}',
+    'call-says-nature': '{nature:nature}',
+    'call-says-end': '{end:end-of-sequence}',
+    'call-says-position-follows': 'a position follows',
+    'call-says-no-information': 'no information',
+    'call-says-unknown': 'not known',
+    'call-says-unread': 'not read',
+    'call-says-not-understood': 'not understood',
+    'call-says-kept': 'kept as received',
+    'call-says-asked-for': 'asked for',
+    'call-says-unavailable': 'not available',
+    'call-says-minutes': 'latitude .{latitude}′, longitude .{longitude}′',
+    'call-says-speed': '{speed} knots',
+    'call-says-course': '{course}° true',
+    'call-says-area':
+      'corner {latitude}′ of latitude and {longitude}′ of longitude, sides {southward}′ south and {eastward}′ east, moving at {speed} knots, {course}° true',
+  },
+  terms: /* @__PURE__ */ Object.assign(
+    {},
+    describeTerms,
+    callTerms,
+    categoryTerms,
+    fieldTerms,
+  ) as typeof describeTerms & typeof callTerms & typeof categoryTerms & typeof fieldTerms,
+} as const;
+
+/** Makes a text that describes a call. */
+export const describing: TextMaker<typeof describeTexts> = /* @__PURE__ */ textMaker(describeTexts);
+
 /** All texts of this module. */
-export type CallTexts = typeof receivedTexts & typeof checkTexts & typeof cautionTexts & typeof answerTexts;
+export type CallTexts = typeof receivedTexts &
+  typeof checkTexts &
+  typeof cautionTexts &
+  typeof answerTexts &
+  typeof describeTexts;
 
 /** Makes a notice about what was received. */
 export const receivedNotice: IssueMaker<typeof receivedTexts> = /* @__PURE__ */ issueMaker(receivedTexts);

@@ -7,7 +7,7 @@
 import { audioTexts, wavTexts } from '../audio/internal.ts';
 import { bridgeTexts } from '../bridge/internal.ts';
 import { burstTexts } from '../burst/internal.ts';
-import { answerTexts, cautionTexts, checkTexts, receivedTexts } from '../call/internal.ts';
+import { answerTexts, cautionTexts, checkTexts, describeTexts, receivedTexts } from '../call/internal.ts';
 import { lookUpTexts, planCheckTexts, planTexts, workingTexts } from '../channel/internal.ts';
 import { directoryTexts } from '../directory/internal.ts';
 import { fieldTexts, parseTexts } from '../identity/internal.ts';
@@ -26,7 +26,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   directory: [directoryTexts],
   channel: [lookUpTexts, workingTexts, planCheckTexts, planTexts],
   position: [rangeTexts, writtenTexts, digitTexts, boundsTexts, plotTexts],
-  call: [receivedTexts, checkTexts, cautionTexts, answerTexts],
+  call: [receivedTexts, checkTexts, cautionTexts, answerTexts, describeTexts],
   speech: [speechTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],

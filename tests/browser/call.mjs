@@ -233,7 +233,7 @@ export const callChecks = [
       await open('workbench/call.html#kind=distress-self-cancel&alertsent=09:15');
       await assertText(
         page.locator('#cautions li').first(),
-        /^Cancel the alert by voice on channel 16 at once/,
+        /^Cancel the alert at once by voice on channel 16/,
       );
       assert.doesNotMatch((await page.locator('#cautions').textContent()) ?? '', /Only (?:in|about) grave/);
       await assertText(page.locator('#notices'), /^No reason, if an alert was false: cancel it at once/);

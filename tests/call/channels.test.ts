@@ -17,7 +17,7 @@ import { decodeChannel } from '../../src/channel/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { unitedStatesPlan } from '../../src/channel/united-states.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { withoutWords } from './without-words.ts';
+import { codedIn, rowIn, saying, withoutWords } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const own = '232999871';
@@ -32,8 +32,8 @@ const ables = (
   channels: readonly string[] = [],
   plan = undefined as typeof unitedStatesPlan | undefined,
 ) =>
-  answersTo(call, { own, channels, plan }).answers.flatMap(({ meaning, label }) =>
-    meaning === 'unable' ? [] : [label],
+  answersTo(call, { own, channels, plan }).answers.flatMap((answer) =>
+    answer.meaning === 'unable' ? [] : [saying(answer)],
   );
 
 // Radio Regulations Appendix 18, notes; 16 for routine: Art. 52; both from memory.
@@ -48,14 +48,14 @@ describe('without a plan', () => {
   ])('%s is told of, and neither accepted nor offered for a talk between ships', (channel, code) => {
     const call = { ...hail, channel };
     expect(findings(call)).toEqual([`${code} at channel`]);
-    expect(ables(call, ['77'])).toEqual(['Able to comply, channel 77 instead']);
-    expect(ables(hail, [channel])).toEqual(['Able to comply, channel 72']);
+    expect(ables(call, ['77'])).toEqual(['able-instead 77']);
+    expect(ables(hail, [channel])).toEqual(['able 72']);
   });
 
   it('16 is accepted for what is urgent, and from a coast station, but no channel of data', () => {
-    expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['Able to comply, channel 16']);
+    expect(ables({ ...hail, category: 'urgency', channel: '16' })).toEqual(['able 16']);
     const ashore = { ...composeIndividualCall({ from: coast, to: own }), channel: '16' };
-    expect(ables(ashore)).toEqual(['Able to comply, channel 16']);
+    expect(ables(ashore)).toEqual(['able 16']);
     expect(ables({ ...ashore, channel: '2087' })).toEqual([]);
     expect(findings({ ...ashore, channel: '2087' })).toEqual(['channel-data-only at channel']);
   });
@@ -188,16 +188,16 @@ describe('two channels in one call', () => {
   });
 
   it('are called channels', () => {
-    const says = (call: Call) => describeCall(call).sentence.split(': ')[1];
-    expect(says(two.call)).toBe('channels 72 and 06');
+    const says = (call: Call) => codedIn(describeCall(call).sentenceText).split('where=')[1];
+    expect(says(two.call)).toBe('(call-where-channels first=72 second=06)');
     expect(says(heard({ receive: [126, 126, 126], transmit: [90, 0, 6] }).call)).toBe(
-      'no channel and channel 06',
+      '(call-where-both first=(call-element-none) second=(call-where-channel channel=06))',
     );
     expect(says(heard({ receive: [90, 0, 72], transmit: [2, 18, 20] }).call)).toBe(
-      'channel 72 and frequency digits 021820',
+      '(call-where-both first=(call-where-channel channel=72) second=(call-element-digits digits=021820))',
     );
     expect(says(heard({ receive: [2, 18, 20], transmit: [90, 0, 72, 0] }).call)).toBe(
-      'frequency digits 021820 and 90007200',
+      '(call-where-frequencies receive=021820 transmit=90007200)',
     );
   });
 });
@@ -208,29 +208,26 @@ describe('the names of a plan', () => {
 
   it('stand in labels, while the call carries digits', () => {
     const { answers } = answersTo(hail, { own, channels: ['78A'], plan });
-    expect(answers.slice(0, 2).map(({ label }) => label)).toEqual([
-      'Able to comply, channel 72',
-      'Able to comply, channel 1078 instead',
-    ]);
+    expect(answers.slice(0, 2).map(saying)).toEqual(['able 72', 'able-instead 1078']);
     expect(answers[1]?.call).toMatchObject({ channel: '1078' });
-    expect(ables(hail, ['78A'])[1]).toBe('Able to comply, channel 1078 instead');
+    expect(ables(hail, ['78A'])[1]).toBe('able-instead 1078');
     const service = composeAutomaticServiceCall({
       from: friend,
       to: own,
       telephone: '5550123',
       channel: '78A',
     });
-    expect(ables(service, [], plan)).toEqual(['Able to comply, channel 1078']);
+    expect(ables(service, [], plan)).toEqual(['able 1078']);
   });
 
   it('stand in descriptions', () => {
     const call = { ...hail, channel: '1078' };
-    expect(describeCall(call, { plan }).sentence).toMatch(/: channel 1078$/);
-    expect(describeCall(call, { plan }).rows.map(({ value }) => value)).toContain('channel 1078');
-    expect(describeCall(call).sentence).toMatch(/: channel 1078$/);
+    expect(codedIn(describeCall(call, { plan }).sentenceText)).toContain('channel=1078');
+    expect(describeCall(call, { plan }).rows.map(rowIn)).toContain('receive call-where-channel channel=1078');
+    expect(codedIn(describeCall(call).sentenceText)).toContain('channel=1078');
     // The plan has 1022 alone: what it does not have keeps its digits.
-    expect(describeCall({ ...hail, channel: '22' }, { plan }).sentence).toMatch(/: channel 22$/);
+    expect(codedIn(describeCall({ ...hail, channel: '22' }, { plan }).sentenceText)).toContain('channel=22');
     const two = heard({ receive: [90, 10, 78], transmit: [90, 10, 79] }).call;
-    expect(describeCall(two, { plan }).sentence).toMatch(/: channels 1078 and 1079$/);
+    expect(codedIn(describeCall(two, { plan }).sentenceText)).toContain('first=1078 second=1079');
   });
 });

@@ -27,7 +27,13 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
+import { german } from '../../src/locale/de.ts';
+import { english } from '../../src/locale/en.ts';
+import { french } from '../../src/locale/fr.ts';
+import { translate } from '../../src/locale/index.ts';
+import { dutch } from '../../src/locale/nl.ts';
 import { anyFields } from './arbitrary.ts';
+import { codedIn } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';
@@ -69,74 +75,109 @@ const polling = composePollingCall({ from: merrow, to: tern });
 const said: Record<CallKind, readonly [Call, string]> = {
   'distress-alert': [
     alert,
-    'Distress alert from Bounty of Lorn (232999218): flooding, 56°20′ N 006°30′ W, 14:32 UTC',
+    'call-is-alert from=Bounty of Lorn (232999218) nature=flooding place=56°20′ N 006°30′ W time=14:32 UTC',
   ],
   'distress-acknowledgement': [
     composeDistressAcknowledgement({ from: coast, about: alert }),
-    'Distress acknowledgement from Skerra Coastguard (002329990) of the alert of Bounty of Lorn (232999218): flooding, 56°20′ N 006°30′ W, 14:32 UTC',
+    'call-is-distress-acknowledgement from=Skerra Coastguard (002329990) vessel=Bounty of Lorn (232999218) nature=flooding place=56°20′ N 006°30′ W time=14:32 UTC',
   ],
   'distress-self-cancel': [
     composeDistressSelfCancel({ from: merrow }),
-    'Distress alert cancelled by its sender, this station: nature not stated, position not known, time not known',
+    'call-is-self-cancel from=(call-own-station) nature=undesignated place=(call-place-lack lack=not-given) time=(call-time-lack lack=not-given)',
   ],
   'distress-relay': [
     relay,
-    'Distress relay from Skerra Coastguard (002329990) to all ships for Bounty of Lorn (232999218): flooding, 56°20′ N 006°30′ W, 14:32 UTC',
+    'call-is-relay from=Skerra Coastguard (002329990) to=(call-all-ships) vessel=Bounty of Lorn (232999218) nature=flooding place=56°20′ N 006°30′ W time=14:32 UTC',
   ],
   'distress-relay-acknowledgement': [
     composeDistressRelayAcknowledgement({ from: tern, to: coast, about: relay }),
-    'Distress relay acknowledged by Tern of Ardle (232999142) to Skerra Coastguard (002329990), for Bounty of Lorn (232999218): flooding, 56°20′ N 006°30′ W, 14:32 UTC',
+    'call-is-relay-acknowledgement from=Tern of Ardle (232999142) to=Skerra Coastguard (002329990) vessel=Bounty of Lorn (232999218) nature=flooding place=56°20′ N 006°30′ W time=14:32 UTC',
   ],
   'all-ships-call': [
     composeAllShipsCall({ from: tern, category: 'urgency', secondTelecommand: 'medical-transport' }),
-    'Urgency call from Tern of Ardle (232999142) to all ships: channel 16, medical transport',
+    'call-is-announcement opening=urgency from=Tern of Ardle (232999142) to=(call-all-ships) where=(call-where-channel channel=16) remark=medical-transport',
   ],
   'area-call': [
     composeAreaCall({ from: coast, area, category: 'safety' }),
-    'Safety call from Skerra Coastguard (002329990) to ships in the area from 57° N 007° W, 2° southward and 3° eastward: channel 16',
+    'call-is-announcement opening=safety from=Skerra Coastguard (002329990) to=(call-area corner=57° N 007° W southward=2 eastward=3) where=(call-where-channel channel=16)',
   ],
   'group-call': [
     composeGroupCall({ from: tern, to: club, channel: '77' }),
-    'Routine call from Tern of Ardle (232999142) to group Ardle Sailing Club (023299905): channel 77',
+    'call-is-announcement opening=routine from=Tern of Ardle (232999142) to=(call-group group=Ardle Sailing Club (023299905)) where=(call-where-channel channel=77)',
   ],
-  'individual-call': [hail, 'Routine call from this station to Tern of Ardle (232999142): channel 72'],
+  'individual-call': [
+    hail,
+    'call-is-announcement opening=routine from=(call-own-station) to=Tern of Ardle (232999142) where=(call-where-channel channel=72)',
+  ],
   'individual-acknowledgement': [
     composeIndividualAcknowledgement({ call: hail, channel: '77' }),
-    'Answer from Tern of Ardle (232999142) to this station: able to comply, channel 77',
+    'call-is-able from=Tern of Ardle (232999142) to=(call-own-station) where=(call-where-channel channel=77)',
   ],
   'unable-to-comply': [
     composeUnableToComply({ call: hail, reason: 'busy' }),
-    'Answer from Tern of Ardle (232999142) to this station: unable to comply, busy',
+    'call-is-unable from=Tern of Ardle (232999142) to=(call-own-station) reason=busy',
   ],
-  'position-request': [request, 'Position request from this station to Tern of Ardle (232999142)'],
+  'position-request': [
+    request,
+    'call-is-position-request from=(call-own-station) to=Tern of Ardle (232999142)',
+  ],
   'position-reply': [
     composePositionReply({ call: request, position, time }),
-    'Position of Tern of Ardle (232999142), in reply to this station: 56°20′ N 006°30′ W, 14:32 UTC',
+    'call-is-position-reply from=Tern of Ardle (232999142) to=(call-own-station) place=56°20′ N 006°30′ W time=14:32 UTC',
   ],
-  'test-call': [test, 'Test call from this station to Skerra Coastguard (002329990)'],
+  'test-call': [test, 'call-is-test from=(call-own-station) to=Skerra Coastguard (002329990)'],
   'test-acknowledgement': [
     composeTestAcknowledgement({ call: test }),
-    'Test call of this station answered by Skerra Coastguard (002329990)',
+    'call-is-test-acknowledgement from=Skerra Coastguard (002329990) to=(call-own-station)',
   ],
-  'polling-call': [polling, 'Polling call from this station to Tern of Ardle (232999142): are you in range'],
+  'polling-call': [polling, 'call-is-polling from=(call-own-station) to=Tern of Ardle (232999142)'],
   'polling-acknowledgement': [
     composePollingAcknowledgement({ call: polling }),
-    'Polling of this station answered by Tern of Ardle (232999142): in range',
+    'call-is-polling-acknowledgement from=Tern of Ardle (232999142) to=(call-own-station)',
   ],
   'automatic-service-call': [
     composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' }),
-    'Telephone-service call from this station to Skerra Coastguard (002329990): number 5550123',
+    'call-is-telephone part=request from=(call-own-station) to=Skerra Coastguard (002329990) telephone=5550123',
   ],
   'unrecognised-call': [
     decodeFields({ ...emptyFields, format: 113, self: [23, 29, 99, 14, 20], category: 112 }).call,
-    'Unrecognised call, from Tern of Ardle (232999142) to an unnamed station',
+    'call-is-unrecognised from=Tern of Ardle (232999142) to=(call-unnamed-station)',
   ],
 };
 
 describe('every kind of call in one sentence', () => {
   it.each(Object.entries(said))('%s', (kind, [call, sentence]) => {
     expect(call.kind).toBe(kind);
-    expect(describeCall(call, options).sentence).toBe(sentence);
+    expect(codedIn(describeCall(call, options).sentenceText)).toBe(sentence);
+  });
+});
+
+describe('a description in other languages', () => {
+  it.each(Object.entries(said))('%s: the English one is the one the library gives', (_, [call]) => {
+    const { sentence, sentenceText, rows, cautions } = describeCall(call, options);
+    expect(translate(sentenceText, english)).toEqual({ lang: 'en', text: sentence });
+    for (const caution of cautions) expect(translate(caution, english).text).toBe(caution.text);
+    for (const { label, labelText, value, valueText } of rows) {
+      expect(translate(labelText, english).text).toBe(label);
+      if (valueText !== undefined) expect(translate(valueText, english).text).toBe(value);
+      for (const catalogue of [german, french, dutch])
+        expect(translate(labelText, catalogue).lang).toBe(catalogue.lang);
+    }
+  });
+
+  it('is translated down to the names inside', () => {
+    const { sentenceText, rows } = describeCall(request, options);
+    expect(translate(sentenceText, german).text).toBe(
+      'Positionsabfrage, Absender diese Funkstelle, Empfänger Tern of Ardle (232999142)',
+    );
+    expect(translate(sentenceText, dutch).text).toBe(
+      'Positieverzoek van dit station aan Tern of Ardle (232999142)',
+    );
+    expect(rows.slice(0, 3).map(({ valueText }) => valueText && translate(valueText, french).text)).toEqual([
+      'une station',
+      undefined,
+      'catégorie sécurité',
+    ]);
   });
 });
 

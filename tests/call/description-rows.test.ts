@@ -21,6 +21,7 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
+import { codedIn, rowIn } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';
@@ -45,101 +46,100 @@ const alert = composeDistressAlert({ from: bounty, nature: 'flooding', position,
 const hail = composeIndividualCall({ from: merrow, to: tern, channel: '72' });
 const test = composeTestCall({ from: merrow, to: coast });
 const heard = (fields: Partial<CallFields>) => decodeFields({ ...encodeFields(test), ...fields }).call;
-const sentence = (call: Call) => describeCall(call, options).sentence;
+const sentence = (call: Call) => codedIn(describeCall(call, options).sentenceText);
 
 describe('one sentence', () => {
   it('says what is not known', () => {
     expect(sentence(composeDistressRelay({ from: merrow, to: coast, nature: 'man-overboard', time }))).toBe(
-      'Distress relay from this station to 002329990 for an unidentified vessel: man overboard, position not known, 04:02 UTC',
+      'call-is-relay from=(call-own-station) to=002329990 vessel=(call-unidentified-vessel) nature=man-overboard place=(call-place-lack lack=not-given) time=04:02 UTC',
     );
     expect(sentence({ ...alert, nature: null, time: null })).toBe(
-      'Distress alert from 232999218: nature not known, 06°20′ N 006°30′ W, time not known',
+      'call-is-alert from=232999218 nature=(call-nature-unknown) place=06°20′ N 006°30′ W time=(call-time-lack lack=not-given)',
     );
     expect(sentence({ ...composeUnableToComply({ call: hail }), reason: null })).toBe(
-      'Answer from 232999142 to this station: unable to comply, reason not stated',
+      'call-is-unable-unstated from=232999142 to=(call-own-station)',
     );
     expect(sentence({ ...hail, from: null, category: null, channel: null })).toBe(
-      'Call from an unnamed station to 232999142: no channel named',
+      'call-is-announcement opening=none from=(call-unnamed-station) to=232999142 where=(call-where-none)',
     );
     const group = composeGroupCall({ from: merrow, to: '023299905', channel: '77' });
     expect(sentence({ ...group, to: { kind: 'group', mmsi: null } })).toBe(
-      'Routine call from this station to an unnamed group: channel 77',
+      'call-is-announcement opening=routine from=(call-own-station) to=(call-unnamed-group) where=(call-where-channel channel=77)',
     );
     const warning = composeAreaCall({ from: coast, area, category: 'safety' });
     expect(sentence({ ...warning, to: { kind: 'area', area: null } })).toBe(
-      'Safety call from 002329990 to ships in an unknown area: channel 16',
+      'call-is-announcement opening=safety from=002329990 to=(call-unknown-area) where=(call-where-channel channel=16)',
     );
     expect(sentence(warning)).toBe(
-      'Safety call from 002329990 to ships in the area from 07° N 007° W, 2° southward and 3° eastward: channel 16',
+      'call-is-announcement opening=safety from=002329990 to=(call-area corner=07° N 007° W southward=2 eastward=3) where=(call-where-channel channel=16)',
     );
   });
 
   it('says how traffic is sent when it is not speech, and on which frequencies', () => {
     expect(sentence({ ...hail, firstTelecommand: 'data' })).toBe(
-      'Routine call from this station to 232999142: channel 72, data',
+      'call-is-announcement opening=routine from=(call-own-station) to=232999142 where=(call-where-channel channel=72) how=data',
     );
     const frequencies = { receive: '021820', transmit: null };
     expect(sentence({ ...hail, channel: null, frequencies })).toBe(
-      'Routine call from this station to 232999142: frequency digits 021820 and none',
+      'call-is-announcement opening=routine from=(call-own-station) to=232999142 where=(call-where-frequencies receive=021820 transmit=(call-no-digits))',
     );
     expect(sentence({ ...hail, channel: null, frequencies: { receive: null, transmit: '021820' } })).toBe(
-      'Routine call from this station to 232999142: frequency digits none and 021820',
+      'call-is-announcement opening=routine from=(call-own-station) to=232999142 where=(call-where-frequencies receive=(call-no-digits) transmit=021820)',
     );
     expect(sentence({ ...hail, firstTelecommand: null, secondTelecommand: 'symbol-120' })).toBe(
-      'Routine call from this station to 232999142: channel 72, symbol 120',
+      'call-is-announcement opening=routine from=(call-own-station) to=232999142 where=(call-where-channel channel=72) remark=(call-symbol symbol=120)',
     );
   });
 
   it('tells a position sent unsolicited from an answer', () => {
     expect(sentence(composePositionReply({ from: tern, to: merrow, position }))).toBe(
-      'Position of 232999142, sent unsolicited to this station: 06°20′ N 006°30′ W, time not known',
+      'call-is-position-report from=232999142 to=(call-own-station) place=06°20′ N 006°30′ W time=(call-time-lack lack=not-given)',
     );
   });
 
   it('tells the three parts of a telephone call', () => {
     const service = composeAutomaticServiceCall({ from: merrow, to: coast, telephone: '5550123' });
     expect(sentence({ ...service, end: 'answer', telephone: null })).toBe(
-      'Telephone-service answer from this station to 002329990: no number',
+      'call-is-telephone-unnumbered part=answer from=(call-own-station) to=002329990',
     );
     expect(sentence({ ...service, end: 'end' })).toBe(
-      'Telephone-service end from this station to 002329990: number 5550123',
+      'call-is-telephone part=end from=(call-own-station) to=002329990 telephone=5550123',
     );
   });
 });
 
 describe('rows of fields', () => {
-  const rows = (call: Call) =>
-    describeCall(call, options).rows.map(({ label, value }) => `${label}: ${value}`);
+  const rows = (call: Call) => describeCall(call, options).rows.map(rowIn);
 
   it('of a relay about a ship that is not known', () => {
     const relay = composeDistressRelay({ from: coast, to: area });
     expect(rows(relay)).toEqual([
-      'Format specifier: ships in an area',
-      'Address: ships in the area from 07° N 007° W, 2° southward and 3° eastward',
-      'Category: distress',
-      'Self-identification: 002329990',
-      'First telecommand: distress relay',
-      'Ship in distress: not known',
-      'Nature of distress: nature not stated',
-      'Position: position not known',
-      'Time of the position: time not known',
-      'Type of subsequent communication: telephony, simplex',
-      'End of sequence: no answer is requested',
+      'format call-says-format format=area',
+      'address call-area corner=07° N 007° W southward=2 eastward=3',
+      'category call-says-category category=distress',
+      'self 002329990',
+      'telecommand1 call-says-first-telecommand telecommand=distress-relay',
+      'distressed call-says-unknown',
+      'nature call-says-nature nature=undesignated',
+      'position call-place-lack lack=not-given',
+      'time call-time-lack lack=not-given',
+      'subsequent call-says-first-telecommand telecommand=telephony-simplex',
+      'end call-says-end end=end-of-sequence',
     ]);
-    expect(rows(composeDistressRelay({ from: coast, about: alert }))[4]).toBe('Ship in distress: 232999218');
+    expect(rows(composeDistressRelay({ from: coast, about: alert }))[4]).toBe('distressed 232999218');
   });
 
   it('of a call that names a channel, and of one that names frequencies', () => {
     expect(rows(hail).slice(5)).toEqual([
-      'Second telecommand: no information',
-      'First frequency or channel element: channel 72',
-      'Second frequency or channel element: channel 72',
-      'End of sequence: an answer is requested',
+      'telecommand2 call-says-no-information',
+      'receive call-where-channel channel=72',
+      'transmit call-where-channel channel=72',
+      'end call-says-end end=acknowledgement-requested',
     ]);
     const frequencies = { receive: '021820', transmit: null };
     expect(rows({ ...hail, channel: null, frequencies }).slice(6, 8)).toEqual([
-      'First frequency or channel element: frequency digits 021820',
-      'Second frequency or channel element: no information',
+      'receive call-element-digits digits=021820',
+      'transmit call-says-no-information',
     ]);
   });
 
@@ -150,7 +150,7 @@ describe('rows of fields', () => {
       telephone: '5550123',
       channel: '26',
     });
-    expect(describeCall(call, options).rows.slice(4)).toEqual(
+    expect(describeCall(call, options).rows.slice(4)).toMatchObject(
       [
         ['First telecommand', 'telephony, duplex', [101]],
         ['Second telecommand', 'no information', [126]],
@@ -177,33 +177,33 @@ describe('rows of fields', () => {
       end: 126,
     });
     expect(rows(odd)).toEqual([
-      'Format specifier: one station',
-      'Address: 002329990',
-      'Category: safety',
-      'Self-identification: this station',
-      'First telecommand: symbol 107',
-      'Second telecommand: no information',
-      'Second frequency or channel element: channel 06',
-      'Telephone number: not understood',
-      'Header of the position: a position follows',
-      'Rest of the message: kept as received',
-      'End of sequence: no information',
+      'format call-says-format format=individual',
+      'address 002329990',
+      'category call-says-category category=safety',
+      'self call-own-station',
+      'telecommand1 call-symbol symbol=107',
+      'telecommand2 call-says-no-information',
+      'transmit call-where-channel channel=06',
+      'telephone call-says-not-understood',
+      'header call-says-position-follows',
+      'rest call-says-kept',
+      'end call-says-no-information',
     ]);
   });
 
   it('of an element that was not read whole, and of an alert that carries an address', () => {
     expect(rows(heard({ receive: [90, 0, null], transmit: [90, 0] })).slice(6, 8)).toEqual([
-      'First frequency or channel element: not understood',
-      'Second frequency or channel element: not understood',
+      'receive call-says-not-understood',
+      'transmit call-says-not-understood',
     ]);
     const { call } = decodeFields({ ...encodeFields(alert), address: [0, 0, 0, 0, 0] });
-    expect(rows(call)).toContain('Address: all stations');
+    expect(rows(call)).toContain('address call-all-stations');
   });
 
   it('of a call of no kind, in no order of the air', () => {
     const { call } = decodeFields({ ...emptyFields, format: 113, address: [1, 2, 3, 4, 5], rest: [9] });
     const clause = 'ITU-R M.493-16 Annex 1';
-    expect(describeCall(call).rows).toEqual([
+    expect(describeCall(call).rows).toMatchObject([
       { label: 'Format specifier', value: 'symbol 113', symbols: [113], clause },
       { label: 'Address', value: 'not understood', symbols: [1, 2, 3, 4, 5], clause },
       { label: 'Rest of the message', value: 'kept as received', symbols: [9], clause },
@@ -225,7 +225,7 @@ describe('rows of the expansion', () => {
       requested: [105],
       unavailable: [107],
     };
-    expect(describeCall({ ...test, expansion }, options).rows.slice(9)).toEqual([
+    expect(describeCall({ ...test, expansion }, options).rows.slice(9)).toMatchObject([
       { label: 'Expansion: source and datum of the fix', value: '020000', symbols: [2, 0, 0], clause },
       { label: 'Expansion: speed over ground', value: '6.2 knots', symbols: [0, 62], clause },
       { label: 'Expansion: course over ground', value: '70.5° true', symbols: [7, 5], clause },
@@ -259,7 +259,7 @@ describe('rows of the expansion', () => {
 
   it('say of the minutes which belong to latitude and which to longitude', () => {
     const finer = { ...position, fraction: { latitude: 4125, longitude: 70 } };
-    expect(describeCall({ ...alert, position: finer }).rows.at(-1)).toEqual({
+    expect(describeCall({ ...alert, position: finer }).rows.at(-1)).toMatchObject({
       label: 'Expansion: finer position',
       value: 'latitude .4125′, longitude .0070′',
       symbols: [41, 25, 0, 70],

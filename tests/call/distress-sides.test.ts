@@ -14,6 +14,7 @@ import {
   encodeFields,
 } from '../../src/call/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
+import { codedIn, rowIn } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';
@@ -240,43 +241,41 @@ describe('the cancellation of an own alert', () => {
 describe('a position or time that is not there', () => {
   const heard = (change: object) => decodeFields({ ...encodeFields(alert), ...change }).call;
   const places = {
-    'not given': [[99, 99, 99, 99, 99], 'position not known'],
-    'told to be no information': [[126, 126, 126, 126, 126], 'position not known'],
-    'left out': [null, 'position not known'],
-    'not read whole': [[15, null, 0, 6, 30], 'position could not be read'],
-    'past the pole': [[19, 62, 0, 6, 30], 'position received is impossible'],
-    'no digits': [[15, 62, 0, 6, 120], 'position received is impossible'],
+    'not given': [[99, 99, 99, 99, 99], 'not-given'],
+    'told to be no information': [[126, 126, 126, 126, 126], 'not-given'],
+    'left out': [null, 'not-given'],
+    'not read whole': [[15, null, 0, 6, 30], 'not-read'],
+    'past the pole': [[19, 62, 0, 6, 30], 'impossible'],
+    'no digits': [[15, 62, 0, 6, 120], 'impossible'],
   } as const;
 
-  it.each(Object.entries(places))('position %s', (_, [symbols, words]) => {
+  it.each(Object.entries(places))('position %s', (_, [symbols, lack]) => {
     const call = heard({ position: symbols });
-    const { sentence, rows, cautions } = describeCall(call);
-    expect(sentence).toBe(`Distress alert from 232999218: flooding, ${words}, 14:32 UTC`);
-    if (symbols !== null) expect(rows.find((row) => row.label === 'Position')?.value).toBe(words);
-    expect(cautions.at(-1)?.code).toBe(
-      {
-        'position not known': 'call-place-not-given',
-        'position could not be read': 'call-place-not-read',
-        'position received is impossible': 'call-place-impossible',
-      }[words],
+    const { sentenceText, rows, cautions } = describeCall(call);
+    expect(codedIn(sentenceText)).toBe(
+      `call-is-alert from=232999218 nature=flooding place=(call-place-lack lack=${lack}) time=14:32 UTC`,
     );
-    expect(codes(call).includes('call-position-unknown')).toBe(words === 'position not known');
+    if (symbols !== null) expect(rows.map(rowIn)).toContain(`position call-place-lack lack=${lack}`);
+    expect(cautions.at(-1)?.code).toBe(`call-place-${lack}`);
+    expect(codes(call).includes('call-position-unknown')).toBe(lack === 'not-given');
   });
 
   it.each([
-    ['not given', [88, 88], 'time not known'],
-    ['not read whole', [14, null], 'time could not be read'],
-    ['of no day', [25, 0], 'time received is impossible'],
-  ] as const)('time %s', (_, symbols, words) => {
+    ['not given', [88, 88], 'not-given'],
+    ['not read whole', [14, null], 'not-read'],
+    ['of no day', [25, 0], 'impossible'],
+  ] as const)('time %s', (_, symbols, lack) => {
     const call = heard({ time: symbols });
-    expect(describeCall(call).sentence).toMatch(new RegExp(`, ${words}$`));
-    expect(describeCall(call).rows.find((row) => row.label === 'Time of the position')?.value).toBe(words);
-    expect(codes(call).includes('call-time-unknown')).toBe(words === 'time not known');
+    expect(codedIn(describeCall(call).sentenceText)).toContain(`time=(call-time-lack lack=${lack})`);
+    expect(describeCall(call).rows.map(rowIn)).toContain(`time call-time-lack lack=${lack}`);
+    expect(codes(call).includes('call-time-unknown')).toBe(lack === 'not-given');
   });
 
   it('of a reply as of an alert', () => {
     const reply = encodeFields(composePositionReply({ from: bounty, to: merrow, position, time }));
     const { call } = decodeFields({ ...reply, position: [15, null, 0, 6, 30] });
-    expect(describeCall(call).sentence).toContain('position could not be read, 14:32 UTC');
+    expect(codedIn(describeCall(call).sentenceText)).toContain(
+      'place=(call-place-lack lack=not-read) time=14:32 UTC',
+    );
   });
 });

@@ -14,6 +14,7 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
+import { codedIn } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';
@@ -119,8 +120,8 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
   const { call, notices } = decodeFields(fields);
 
   it('is told as what it may be, and gives the same symbols back', () => {
-    expect(describeCall(call, { own: merrow }).sentence).toBe(
-      'Possible automatic alarm of a moored vessel, 232999218, to this station: danger not stated',
+    expect(codedIn(describeCall(call, { own: merrow }).sentenceText)).toBe(
+      'call-is-moored-vessel-alarm from=232999218 to=(call-own-station)',
     );
     expect(notices.map(({ code }) => code)).toEqual(['call-moored-vessel-alarm']);
     expect(said(call, { own: merrow })).toContain('47 CFR 80.179(e)');
@@ -145,7 +146,7 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
     ]) {
       const other = decodeFields({ ...fields, ...change });
       expect(other.notices.map(({ code }) => code)).not.toContain('call-moored-vessel-alarm');
-      expect(describeCall(other.call).sentence).not.toContain('moored');
+      expect(describeCall(other.call).sentenceText.code).not.toContain('moored');
     }
   });
 });

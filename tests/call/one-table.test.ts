@@ -13,7 +13,7 @@ const allowed: Readonly<Record<string, RegExp>> = {
   'call/symbol.ts': /^ {2}\[1(?:17|18|21|22|27), '|> 127\)|const ATIS_FORMAT = /,
   'call/part.ts': /symbol <= 127/,
   'burst/symbol-code.ts': /<= 127|0 to 127/,
-  'burst/decode-stream.ts': /0 to 127/,
+  'burst/texts.ts': /from 0 to 127/,
   'burst/field-prior.ts': /range\(100, 127\)/,
   'sentence/dsc/symbol-code.ts': /symbol <= 127/,
   'network/message/dsc-call.ts': /value > 127/,

@@ -17,7 +17,7 @@ import {
 import { createDirectory, stationOf } from '../../src/directory/index.ts';
 import { spokenScript } from '../../src/speech/index.ts';
 import { sampleCalls } from './sample-calls.ts';
-import { withoutWords } from './without-words.ts';
+import { codedIn, withoutWords } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const own = '232999871';
@@ -218,11 +218,13 @@ describe('names of stations', () => {
   };
 
   it.each(Object.entries(sources))('come from %s', (_, names) => {
-    expect(describeCall(hail, { directory: names }).sentence).toBe(
-      'Routine call from 232999871 to Tern of Ardle (232999142): channel 72',
+    expect(codedIn(describeCall(hail, { directory: names }).sentenceText)).toContain(
+      'from=232999871 to=Tern of Ardle (232999142) ',
     );
     const test = composeTestCall({ from: own, to: coast });
-    expect(describeCall(test, { directory: names }).sentence).toBe('Test call from 232999871 to 002329990');
+    expect(codedIn(describeCall(test, { directory: names }).sentenceText)).toBe(
+      'call-is-test from=232999871 to=002329990',
+    );
     expect(spokenScript(hail, { mmsi: own }, { directory: names }).lines[0]?.say).toBe('Tern of Ardle');
   });
 

@@ -3,16 +3,17 @@ import type { Call } from '../call.ts';
 import { want } from '../compose/arguments.ts';
 import { channelName } from '../element/channel-symbols.ts';
 import { type StationNames, stationNamed } from '../station-names.ts';
+import { describing } from '../texts.ts';
 import { cautionsOf } from './cautions.ts';
 import { type CallDescription, fieldRows } from './field-rows.ts';
-import { sentenceOf } from './sentence.ts';
+import { type NameOf, sentenceOf } from './sentence.ts';
 
 /**
  * A call for people: one sentence, every field with its symbols, and the cautions that belong to it.
  *
  * @param call - any call
  * @param options - names of stations, own identity, plan of the waters
- * @returns the description; English, the same in every locale
+ * @returns the description in English, with the data for `translate` of `seahail/locale`
  * @throws TypeError without a call; RangeError when the call holds a value without symbols
  *
  * @see {@link answersTo}
@@ -43,15 +44,17 @@ export function describeCall(
   } = {},
 ): CallDescription {
   want('describeCall', 'a call', call);
-  const nameOf = (mmsi: string | null): string => {
-    if (mmsi === null) return 'an unnamed station';
-    if (mmsi === options.own) return 'this station';
+  const nameOf: NameOf = (mmsi) => {
+    if (mmsi === null) return describing('call-unnamed-station', {});
+    if (mmsi === options.own) return describing('call-own-station', {});
     const name = stationNamed(options.directory, mmsi)?.name;
     return name == null ? mmsi : `${name} (${mmsi})`;
   };
   const channelOf = (channel: string): string => channelName(channel, options.plan);
+  const sentenceText = sentenceOf(call, nameOf, channelOf);
   return {
-    sentence: sentenceOf(call, nameOf, channelOf),
+    sentence: sentenceText.message,
+    sentenceText,
     rows: fieldRows(call, nameOf, channelOf),
     cautions: cautionsOf(call, options),
   };

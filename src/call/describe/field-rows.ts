@@ -1,3 +1,5 @@
+import type { CodedText } from '../../result/index.ts';
+import type { TermOf } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
 import { calls } from '../call-table.ts';
 import { addressOf } from '../element/address-symbols.ts';
@@ -13,27 +15,31 @@ import {
   endsOfSequence,
   firstTelecommands,
   formatSpecifiers,
+  isReason,
   isUnknown,
   NO_INFORMATION,
   nameOfSymbol,
   natures,
   type SymbolTable,
   secondTelecommands,
-  type UnknownSymbol,
 } from '../symbol.ts';
-import { callTerms, categoryTerms, fieldTerms } from '../terms.ts';
+import { type describeTexts, describing } from '../texts.ts';
 import type { Caution } from './cautions.ts';
-import { inWords, secondTelecommandInWords } from './in-words.ts';
-import { addressWords, type ChannelOf, type NameOf, placeWords, timeWords } from './sentence.ts';
+import { addressWords, type ChannelOf, type NameOf, placeWords, type Said, timeWords } from './sentence.ts';
 
-/** A call for people. */
+/** A call for people. `translate` of `seahail/locale` says the coded texts in another language. */
 export interface CallDescription {
   /** One plain English sentence, without a full stop. */
   readonly sentence: string;
+  /** The sentence with its data. */
+  readonly sentenceText: CodedText;
   /** Every field in the order on the air. */
   readonly rows: readonly {
     readonly label: string;
+    readonly labelText: CodedText;
     readonly value: string;
+    /** The value as a text; absent where it is a name, digits or a place, the same in every language. */
+    readonly valueText?: CodedText;
     /** The symbols of the field, `null` where one could not be read; absent when it was carried as text. */
     readonly symbols?: Symbols;
     readonly clause: string;
@@ -42,30 +48,29 @@ export interface CallDescription {
   readonly cautions: readonly Caution[];
 }
 
+type Row = CallDescription['rows'][number];
+
 /** Every field of a call in the order on the air, then what does not belong to its composition. */
-export function fieldRows(
-  call: Call,
-  nameOf: NameOf,
-  channelOf: ChannelOf,
-): CallDescription['rows'][number][] {
+export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): Row[] {
   const fields = calls.fieldsOf(call);
   const row = calls.rowOf(call);
   const clause = row?.clause ?? 'ITU-R M.493-16 Annex 1';
   const order = row?.order ?? [];
   const others = allFields.filter((field) => !order.includes(field));
-  const rows = [...order, ...others].flatMap((field): CallDescription['rows'][number][] => {
+  const rows = [...order, ...others].flatMap((field): Row[] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];
-    return [
-      {
-        label: fieldTerms[`call-field.${field}`],
-        value: valueWords(field, fields, nameOf, channelOf),
-        symbols,
-        clause,
-      },
-    ];
+    const label = describing('call-label', { field });
+    return [{ ...rowOf(label, valueWords(field, fields, nameOf, channelOf)), symbols, clause }];
   });
   return [...rows, ...fields.expansion.map(expansionRow)];
+}
+
+function rowOf(labelText: CodedText, value: Said): Omit<Row, 'symbols' | 'clause'> {
+  const label = { label: labelText.message, labelText };
+  return typeof value === 'string'
+    ? { ...label, value }
+    : { ...label, value: value.message, valueText: value };
 }
 
 function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null {
@@ -76,107 +81,106 @@ function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null 
   return field === 'rest' && value?.length === 0 ? null : value;
 }
 
-function valueWords(
-  field: keyof CallFields,
-  fields: CallFields,
-  nameOf: NameOf,
-  channelOf: ChannelOf,
-): string {
+function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf, channelOf: ChannelOf): Said {
   switch (field) {
     case 'format':
-      return named(formatSpecifiers, (name) => inWords(callTerms, 'format-specifier', name), fields.format);
+      return symbolSaid(formatSpecifiers, fields.format, (format) =>
+        describing('call-says-format', { format }),
+      );
     case 'address': {
       const address = addressOf(fields);
-      return address === null ? 'not understood' : addressWords(address, nameOf);
+      return address === null ? describing('call-says-not-understood', {}) : addressWords(address, nameOf);
     }
     case 'category':
-      return named(categories, (name) => inWords(categoryTerms, 'category', name), fields.category);
+      return symbolSaid(categories, fields.category, (category) =>
+        describing('call-says-category', { category }),
+      );
     case 'self':
       return nameOf(identityOf(fields.self));
     case 'telecommand1':
-      return named(
-        firstTelecommands,
-        (name) => inWords(callTerms, 'first-telecommand', name),
-        fields.telecommand1,
+    case 'subsequent':
+      return symbolSaid(firstTelecommands, fields[field], (telecommand) =>
+        describing('call-says-first-telecommand', { telecommand }),
       );
     case 'telecommand2':
-      return named(secondTelecommands, secondTelecommandInWords, fields.telecommand2);
+      return symbolSaid(secondTelecommands, fields.telecommand2, (telecommand) =>
+        isReason(telecommand)
+          ? describing('call-says-reason', { reason: telecommand })
+          : describing('call-says-second-telecommand', { telecommand }),
+      );
     case 'distressed':
-      return same(fields.distressed, UNKNOWN_SHIP) ? 'not known' : nameOf(identityOf(fields.distressed));
+      return same(fields.distressed, UNKNOWN_SHIP)
+        ? describing('call-says-unknown', {})
+        : nameOf(identityOf(fields.distressed));
     case 'nature':
-      return named(natures, (name) => inWords(callTerms, 'nature', name), fields.nature);
+      return symbolSaid(natures, fields.nature, (nature) => describing('call-says-nature', { nature }));
     case 'header':
-      return 'a position follows';
+      return describing('call-says-position-follows', {});
     case 'position':
       return placeWords(positionOf(fields.position, null), lackOf(fields.position, UNKNOWN_POSITION));
     case 'time':
       return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
-    case 'subsequent':
-      return named(
-        firstTelecommands,
-        (name) => inWords(callTerms, 'first-telecommand', name),
-        fields.subsequent,
-      );
     case 'receive':
     case 'transmit':
       return elementWords(fields[field], channelOf);
     case 'telephone':
-      return telephoneOf(fields.telephone) ?? 'not understood';
+      return telephoneOf(fields.telephone) ?? describing('call-says-not-understood', {});
     case 'end':
-      return named(endsOfSequence, (name) => inWords(callTerms, 'end-of-sequence', name), fields.end);
+      return symbolSaid(endsOfSequence, fields.end, (end) => describing('call-says-end', { end }));
     default:
-      return 'kept as received';
+      return describing('call-says-kept', {});
   }
 }
 
-function named<Name extends string>(
+function symbolSaid<Name extends string>(
   table: SymbolTable<Name>,
-  words: (name: Name | UnknownSymbol) => string,
   symbol: number | null,
-): string {
-  if (symbol === null) return 'not read';
+  say: (name: Name) => CodedText,
+): CodedText {
+  if (symbol === null) return describing('call-says-unread', {});
   const name = nameOfSymbol(table, symbol);
-  return symbol === NO_INFORMATION && isUnknown(name) ? 'no information' : words(name);
+  if (!isUnknown(name)) return say(name);
+  return symbol === NO_INFORMATION
+    ? describing('call-says-no-information', {})
+    : describing('call-symbol', { symbol });
 }
 
-function elementWords(element: Symbols | null, channelOf: ChannelOf): string {
+function elementWords(element: Symbols | null, channelOf: ChannelOf): CodedText {
   const { channel, frequencies } = readChannel(element, null);
-  if (channel !== null) return `channel ${channelOf(channel)}`;
-  if (frequencies !== undefined) return `frequency digits ${frequencies.receive}`;
-  return saysNothing(element) ? 'no information' : 'not understood';
+  if (channel !== null) return describing('call-where-channel', { channel: channelOf(channel) });
+  if (frequencies?.receive != null) return describing('call-element-digits', { digits: frequencies.receive });
+  return describing(saysNothing(element) ? 'call-says-no-information' : 'call-says-not-understood', {});
 }
 
-const SETS: Readonly<Record<number, string>> = {
-  100: 'finer position',
-  101: 'source and datum of the fix',
-  102: 'speed over ground',
-  103: 'course over ground',
-  104: 'another name of the station',
-  105: 'finer area',
-  106: 'persons on board',
-};
+type KnownSet = TermOf<typeof describeTexts, 'expansion'>;
 
-function expansionRow(set: ExpansionSet): CallDescription['rows'][number] {
+const KNOWN_SETS: readonly KnownSet[] = ['100', '101', '102', '103', '104', '105', '106'];
+
+function expansionRow(set: ExpansionSet): Row {
   const clause = 'ITU-R M.821-1, unverified';
-  const label = `Expansion: ${SETS[set.specifier] ?? `set ${set.specifier}`}`;
+  const known = KNOWN_SETS.find((each) => each === String(set.specifier));
+  const label =
+    known === undefined
+      ? describing('call-label-unknown-set', { set: set.specifier })
+      : describing('call-label-expansion', { set: known });
   // Text of another station: its control characters are shown as the sign for what cannot be shown.
   if (set.text !== undefined && set.symbols.length === 0)
-    return { label, value: set.text.replace(/\p{Cc}/gu, '\ufffd'), clause };
-  return { label, value: setWords(set), symbols: set.symbols, clause };
+    return { ...rowOf(label, set.text.replace(/\p{Cc}/gu, '\ufffd')), clause };
+  return { ...rowOf(label, setWords(set)), symbols: set.symbols, clause };
 }
 
-function setWords(set: ExpansionSet): string {
+function setWords(set: ExpansionSet): Said {
   const { fraction, data } = readExpansion([set]);
-  if (data?.requested !== undefined) return 'asked for';
-  if (data?.unavailable !== undefined) return 'not available';
-  if (fraction !== null) return `latitude .${fraction.slice(0, 4)}′, longitude .${fraction.slice(4)}′`;
-  if (data?.source !== undefined) return data.source;
-  if (data?.speed !== undefined) return `${data.speed} knots`;
-  if (data?.course !== undefined) return `${data.course}° true`;
-  if (data?.area !== undefined) {
-    const { latitude, longitude, southward, eastward, speed, course } = data.area;
-    return `corner ${latitude}′ of latitude and ${longitude}′ of longitude, sides ${southward}′ south and ${eastward}′ east, moving at ${speed} knots, ${course}° true`;
+  if (data?.requested !== undefined) return describing('call-says-asked-for', {});
+  if (data?.unavailable !== undefined) return describing('call-says-unavailable', {});
+  if (fraction !== null) {
+    const [latitude, longitude] = [fraction.slice(0, 4), fraction.slice(4)];
+    return describing('call-says-minutes', { latitude, longitude });
   }
+  if (data?.source !== undefined) return data.source;
+  if (data?.speed !== undefined) return describing('call-says-speed', { speed: data.speed });
+  if (data?.course !== undefined) return describing('call-says-course', { course: data.course });
+  if (data?.area !== undefined) return describing('call-says-area', data.area);
   if (data?.personsOnBoard !== undefined) return `${data.personsOnBoard}`;
-  return 'kept as received';
+  return describing('call-says-kept', {});
 }

@@ -1,165 +1,204 @@
 import { channelNamedBy } from '../../channel/internal.ts';
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
+import type { CodedText } from '../../result/index.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
-import { ATIS_FORMAT } from '../symbol.ts';
-import { callTerms, categoryTerms } from '../terms.ts';
-import { inWords, secondTelecommandInWords } from './in-words.ts';
+import {
+  ATIS_FORMAT,
+  isReason,
+  isUnknown,
+  type Reason,
+  type SecondTelecommand,
+  type UnknownSymbol,
+} from '../symbol.ts';
+import { describing } from '../texts.ts';
+
+/** A name, digits or a place as they are, or a text. */
+export type Said = string | CodedText;
 
 /** How a station is named. */
-export type NameOf = (mmsi: string | null) => string;
+export type NameOf = (mmsi: string | null) => Said;
 
 /** How a channel is named, by the digits of a call. */
 export type ChannelOf = (channel: string) => string;
 
 /** A call in one sentence. */
-export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): string {
+export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): CodedText {
   const from = nameOf(call.from);
-  const to = call.to === null ? 'an unnamed station' : addressWords(call.to, nameOf);
+  const to = call.to === null ? nameOf(null) : addressWords(call.to, nameOf);
+  const between = { from, to };
   switch (call.kind) {
     case 'distress-alert':
-      return `Distress alert from ${from}: ${distressWords(call)}`;
+      return describing('call-is-alert', { from, ...distressWords(call) });
     case 'distress-acknowledgement':
-      return `Distress acknowledgement from ${from} of the alert of ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
+      return describing('call-is-distress-acknowledgement', {
+        from,
+        vessel: vessel(call.distressed, nameOf),
+        ...distressWords(call),
+      });
     case 'distress-self-cancel':
-      return `Distress alert cancelled by its sender, ${from}: ${distressWords(call)}`;
+      return describing('call-is-self-cancel', { from, ...distressWords(call) });
     case 'distress-relay':
-      return `Distress relay from ${from} to ${to} for ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
     case 'distress-relay-acknowledgement':
-      return `Distress relay acknowledged by ${from} to ${to}, for ${vessel(call.distressed, nameOf)}: ${distressWords(call)}`;
+      return describing(call.kind === 'distress-relay' ? 'call-is-relay' : 'call-is-relay-acknowledgement', {
+        ...between,
+        vessel: vessel(call.distressed, nameOf),
+        ...distressWords(call),
+      });
     case 'all-ships-call':
     case 'area-call':
     case 'group-call':
     case 'individual-call':
-      if (isMooredVesselAlarm(call)) {
-        return `Possible automatic alarm of a moored vessel, ${from}, to ${to}: danger not stated`;
-      }
-      return `${opening(call)} from ${from} to ${to}: ${invitation(call, channelOf)}`;
+      if (isMooredVesselAlarm(call)) return describing('call-is-moored-vessel-alarm', between);
+      return describing('call-is-announcement', {
+        opening: opening(call),
+        ...between,
+        ...invitation(call, channelOf),
+      });
     case 'individual-acknowledgement':
-      return `Answer from ${from} to ${to}: able to comply, ${invitation(call, channelOf)}`;
+      return describing('call-is-able', { ...between, ...invitation(call, channelOf) });
     case 'unable-to-comply':
-      return `Answer from ${from} to ${to}: unable to comply, ${call.reason === null ? 'reason not stated' : secondTelecommandInWords(call.reason)}`;
+      return call.reason === null
+        ? describing('call-is-unable-unstated', between)
+        : describing('call-is-unable', { ...between, ...second(call.reason) });
     case 'position-request':
-      return `Position request from ${from} to ${to}`;
+      return describing('call-is-position-request', between);
     case 'position-reply':
-      return `Position of ${from}, ${call.unsolicited ? 'sent unsolicited' : 'in reply'} to ${to}: ${placeAndTime(call)}`;
+      return describing(call.unsolicited ? 'call-is-position-report' : 'call-is-position-reply', {
+        ...between,
+        ...placeAndTime(call),
+      });
     case 'test-call':
-      return `Test call from ${from} to ${to}`;
+      return describing('call-is-test', between);
     case 'test-acknowledgement':
-      return `Test call of ${to} answered by ${from}`;
+      return describing('call-is-test-acknowledgement', between);
     case 'polling-call':
-      return `Polling call from ${from} to ${to}: are you in range`;
+      return describing('call-is-polling', between);
     case 'polling-acknowledgement':
-      return `Polling of ${to} answered by ${from}: in range`;
-    case 'automatic-service-call':
-      return `Telephone-service ${call.end === 'request' ? 'call' : call.end === 'answer' ? 'answer' : 'end'} from ${from} to ${to}: ${call.telephone === null ? 'no number' : `number ${call.telephone}`}`;
+      return describing('call-is-polling-acknowledgement', between);
+    case 'automatic-service-call': {
+      const { end: part, telephone } = call;
+      return telephone === null
+        ? describing('call-is-telephone-unnumbered', { part, ...between })
+        : describing('call-is-telephone', { part, ...between, telephone });
+    }
     case 'unrecognised-call':
-      if (call.asReceived.format === ATIS_FORMAT)
-        return 'Identification of a vessel on inland waters (ATIS), not a call';
-      return `Unrecognised call, from ${from} to ${to}`;
+      if (call.asReceived.format === ATIS_FORMAT) return describing('call-is-atis', {});
+      return describing('call-is-unrecognised', between);
   }
 }
 
 /** Whom a call is for. */
-export function addressWords(address: CallAddress, nameOf: NameOf): string {
+export function addressWords(address: CallAddress, nameOf: NameOf): Said {
   switch (address.kind) {
     case 'station':
       return nameOf(address.mmsi);
     case 'group':
-      return address.mmsi === null ? 'an unnamed group' : `group ${nameOf(address.mmsi)}`;
+      return address.mmsi === null
+        ? describing('call-unnamed-group', {})
+        : describing('call-group', { group: nameOf(address.mmsi) });
     case 'area':
-      return `ships ${areaWords(address.area)}`;
+      return areaWords(address.area);
     case 'all-ships':
-      return 'all ships';
+      return describing('call-all-ships', {});
     case 'all-stations':
-      return 'all stations';
+      return describing('call-all-stations', {});
   }
 }
 
-/** A rectangle. */
-export function areaWords(area: GeographicArea | null): string {
-  if (area === null) return 'in an unknown area';
+/** The ships in a rectangle. */
+function areaWords(area: GeographicArea | null): CodedText {
+  if (area === null) return describing('call-unknown-area', {});
   const { north, west, southward, eastward } = area;
   const corner = `${pad(north.degrees, 2)}° ${north.hemisphere} ${pad(west.degrees, 3)}° ${west.hemisphere}`;
-  return `in the area from ${corner}, ${southward}° southward and ${eastward}° eastward`;
+  return describing('call-area', { corner, southward, eastward });
 }
 
 /** A position, no finer than it came. */
-export function placeWords(position: ReportedPosition | null, lack: Lack): string {
-  return position === null ? `position ${LACKING[lack]}` : formatReportedPosition(position);
+export function placeWords(position: ReportedPosition | null, lack: Lack): Said {
+  return position === null ? describing('call-place-lack', { lack }) : formatReportedPosition(position);
 }
 
 /** A time of day. */
-export function timeWords(time: TimeOfDay | null, lack: Lack): string {
-  return time === null ? `time ${LACKING[lack]}` : `${pad(time.hour, 2)}:${pad(time.minute, 2)} UTC`;
+export function timeWords(time: TimeOfDay | null, lack: Lack): Said {
+  return time === null
+    ? describing('call-time-lack', { lack })
+    : `${pad(time.hour, 2)}:${pad(time.minute, 2)} UTC`;
 }
 
-const LACKING: Readonly<Record<Lack, string>> = {
-  'not-given': 'not known',
-  'not-read': 'could not be read',
-  impossible: 'received is impossible',
-};
-
-function placeAndTime(call: DistressCall | Call<'position-reply'>): string {
-  return `${placeWords(call.position, placeLack(call))}, ${timeWords(call.time, timeLack(call))}`;
+/** A name of a table, or the number of a symbol without one. */
+export function named<Name extends string>(name: Name | UnknownSymbol): Name | CodedText {
+  return isUnknown(name) ? describing('call-symbol', { symbol: numberOf(name) }) : name;
 }
 
-function vessel(mmsi: string | null, nameOf: NameOf): string {
-  return mmsi === null ? 'an unidentified vessel' : nameOf(mmsi);
+function numberOf(name: UnknownSymbol): number {
+  return Number(name.replace('symbol-', ''));
 }
 
-function distressWords(call: DistressCall): string {
-  const nature = call.nature === null ? 'nature not known' : inWords(callTerms, 'nature', call.nature);
-  return `${nature}, ${placeAndTime(call)}`;
+function placeAndTime(call: DistressCall | Call<'position-reply'>) {
+  return {
+    place: placeWords(call.position, placeLack(call)),
+    time: timeWords(call.time, timeLack(call)),
+  };
 }
 
-function opening(
-  call: Call<
-    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
-  >,
-): string {
-  if (call.category === null) return 'Call';
-  const word = inWords(categoryTerms, 'category', call.category);
-  return `${word.charAt(0).toUpperCase()}${word.slice(1)} call`;
+function vessel(mmsi: string | null, nameOf: NameOf): Said {
+  return mmsi === null ? describing('call-unidentified-vessel', {}) : nameOf(mmsi);
 }
 
-function invitation(
-  call: Call<
-    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
-  >,
-  channelOf: ChannelOf,
-): string {
-  const parts = [where(call, channelOf)];
-  const spoken = call.firstTelecommand?.startsWith('telephony') === true;
-  if (call.firstTelecommand !== null && !spoken)
-    parts.push(inWords(callTerms, 'first-telecommand', call.firstTelecommand));
-  if (call.secondTelecommand !== null) parts.push(secondTelecommandInWords(call.secondTelecommand));
-  return parts.join(', ');
+function distressWords(call: DistressCall) {
+  const nature = call.nature === null ? describing('call-nature-unknown', {}) : named(call.nature);
+  return { nature, ...placeAndTime(call) };
 }
 
-function where(
-  {
-    channel,
-    frequencies,
-  }: Call<'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'>,
-  channelOf: ChannelOf,
-): string {
-  if (channel !== null) return `channel ${channelOf(channel)}`;
-  if (frequencies === undefined) return 'no channel named';
+type Announcement = Call<
+  'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
+>;
+
+function opening({ category }: Announcement) {
+  if (category === null) return 'none';
+  return isUnknown(category) ? describing('call-symbol-opening', { symbol: numberOf(category) }) : category;
+}
+
+function invitation(call: Announcement, channelOf: ChannelOf) {
+  const { firstTelecommand: first } = call;
+  return {
+    where: where(call, channelOf),
+    ...(first !== null && !first.startsWith('telephony') && { how: named(first) }),
+    ...second(call.secondTelecommand),
+  };
+}
+
+/** A second telecommand, which may be a reason for being unable. */
+function second(name: SecondTelecommand | UnknownSymbol | null) {
+  if (name === null) return {};
+  return isReason(name) ? { reason: name } : { remark: named<Exclude<SecondTelecommand, Reason>>(name) };
+}
+
+function where({ channel, frequencies }: Announcement, channelOf: ChannelOf): CodedText {
+  if (channel !== null) return describing('call-where-channel', { channel: channelOf(channel) });
+  if (frequencies === undefined) return describing('call-where-none', {});
   const { receive, transmit } = frequencies;
   const channels = [receive, transmit].map((digits) => (digits === null ? null : channelNamedBy(digits)));
-  if (channels.every((each) => each === null))
-    return `frequency digits ${receive ?? 'none'} and ${transmit ?? 'none'}`;
-  const [first, second] = channels.map((each) => (each === null ? null : channelOf(each)));
-  if (first != null && second != null) return `channels ${first} and ${second}`;
-  return `${elementSaid(first, receive)} and ${elementSaid(second, transmit)}`;
+  if (channels.every((each) => each === null)) {
+    const none = describing('call-no-digits', {});
+    return describing('call-where-frequencies', { receive: receive ?? none, transmit: transmit ?? none });
+  }
+  const [one, other] = channels.map((each) => (each === null ? null : channelOf(each)));
+  if (one != null && other != null) return describing('call-where-channels', { first: one, second: other });
+  return describing('call-where-both', {
+    first: elementSaid(one, receive),
+    second: elementSaid(other, transmit),
+  });
 }
 
-function elementSaid(channel: string | null | undefined, digits: string | null): string {
-  if (channel != null) return `channel ${channel}`;
-  return digits === null ? 'no channel' : `frequency digits ${digits}`;
+function elementSaid(channel: string | null | undefined, digits: string | null): CodedText {
+  if (channel != null) return describing('call-where-channel', { channel });
+  return digits === null
+    ? describing('call-element-none', {})
+    : describing('call-element-digits', { digits });
 }
 
 function pad(value: number, length: number): string {
