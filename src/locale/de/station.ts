@@ -18,11 +18,11 @@ export const station: Translation<StationTexts> = {
   'station-call-form': 'Anruf enthält einen Wert ohne Symbole: er kann nicht gesendet werden',
   'station-call-to-itself': 'Anruf ist an die eigene Funkstelle gerichtet',
   'station-relay-reason': [
-    'Weiterleitung braucht einen Grund: niemand hat innerhalb von fünf Minuten bestätigt, oder das Schiff in Not kann nicht selbst alarmieren und der Schiffsführer hält weitere Hilfe für nötig',
+    'Weiterleitung braucht einen Grund: niemand hat innerhalb von fünf Minuten bestätigt, oder das Fahrzeug in Not kann nicht selbst alarmieren und der Schiffsführer hält weitere Hilfe für nötig',
     'because',
   ],
   'station-relay-address': [
-    'Weiterleitung eines unbestätigten Seenotalarms: {expected} erwartet. An viele nur, wenn das Schiff in Not nicht selbst alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+    'Weiterleitung eines unbestätigten Seenotalarms: {expected} erwartet. An viele nur, wenn das Fahrzeug in Not nicht selbst alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
     'die Adresse einer Küstenfunkstelle',
   ],
   'station-relay-not-now': 'Weiterleitung: {why}',
@@ -64,7 +64,7 @@ export const station: Translation<StationTexts> = {
   'station-brief-place':
     '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][, für {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
   'station-brief-moored': 'möglicher automatischer Alarm eines festgemachten Schiffes[ von {from}]',
-  'station-unidentified-vessel': 'Schiff unbekannter Identität',
+  'station-unidentified-vessel': 'Fahrzeug unbekannter Identität',
   'station-unknown-station': 'unbekannte Funkstelle',
   'station-received': 'Empfangen[ ({verdict:heard-verdict})]: {call}',
   'station-received-again': 'Erneut empfangen: {call}',
@@ -103,42 +103,42 @@ export const station: Translation<StationTexts> = {
   'station-ask-answer': 'Beantworten: {call}?',
   'station-ask-tune': 'Umschalten[ auf Kanal {channel}]?',
   'station-ask-cancel':
-    'War es ein Fehlalarm? Dann wird er mit DSC und danach im Sprechfunk auf Kanal 16 aufgehoben',
+    'War es ein Fehlalarm? Dann wird er mit DSC und danach über Sprechfunk auf Kanal 16 widerrufen',
   'station-ask-repeat':
-    'Der eigene Seenotalarm wird nicht mehr wiederholt. Taste gedrückt halten, um ihn erneut zu senden. Aufheben, wenn er ein Fehlalarm war',
+    'Der eigene Seenotalarm wird nicht mehr wiederholt. Taste gedrückt halten, um ihn erneut zu senden. Widerrufen, wenn er ein Fehlalarm war',
   'station-ask-acknowledge': 'Seenotalarm mit DSC bestätigen: {vessel}?',
   'station-alert-prepared':
-    'Taste gedrückt halten, um einen Seenotalarm zu senden. Nur bei schwerer und unmittelbarer Gefahr senden, auf Anordnung des Schiffsführers',
+    'Taste gedrückt halten, um einen Seenotalarm zu senden. Nur bei ernster und unmittelbar drohender Gefahr senden, auf Anordnung des Schiffsführers',
   'station-alert-countdown': 'Taste gedrückt halten: {nature:nature}',
   'station-alert-waiting': 'Aussendung {attempts} erfolgt. Kanal 16 abhören',
   'station-alert-speak':
-    'Jetzt Notanruf und Notmeldung im Sprechfunk auf Kanal 16 senden. Nicht auf eine Bestätigung warten',
+    'Jetzt Notanruf und Notmeldung über Sprechfunk auf Kanal 16 senden. Nicht auf eine Bestätigung warten',
   'station-alert-failed':
-    'Im Sprechfunk auf Kanal 16 rufen. Auch jedes andere Mittel nutzen. Das Gerät konnte den Alarm nicht senden',
+    'Über Sprechfunk auf Kanal 16 rufen. Auch jedes andere Mittel nutzen. Das Gerät konnte den Alarm nicht senden',
   'station-alert-acknowledged': 'Der Alarm ist bestätigt[ durch {by}]',
   'station-alert-acknowledged-damaged':
     'Eine Bestätigung wurde fehlerhaft empfangen[: {call}]. Der Alarm läuft weiter. Alarm stoppen?',
   'station-alert-relayed': 'Der Alarm wurde weitergeleitet[: {call}]',
   'station-alert-stopped':
-    'Wiederholungen von Hand gestoppt. War es ein Fehlalarm, muss er noch aufgehoben werden',
+    'Wiederholungen von Hand gestoppt. War es ein Fehlalarm, muss er noch widerrufen werden',
   'station-alert-not-sent': 'Seenotalarm nicht gesendet',
   'station-alert-spoken': 'Notanruf und Notmeldung auf Kanal 16 gesprochen',
   'station-alert-closed': 'Eigener Seenotalarm abgeschlossen',
   'station-cancel-failed':
-    'Den Fehlalarm sofort im Sprechfunk auf Kanal 16 aufheben. Das Gerät hat die Aufhebung nicht gesendet',
-  'station-cancelled': 'Fehlalarm mit DSC und im Sprechfunk auf Kanal 16 aufgehoben',
+    'Den Fehlalarm sofort über Sprechfunk auf Kanal 16 widerrufen. Das Gerät hat den Widerruf nicht gesendet',
+  'station-cancelled': 'Fehlalarm mit DSC und über Sprechfunk auf Kanal 16 widerrufen',
   'station-cancelled-by-voice':
-    'Fehlalarm im Sprechfunk auf Kanal 16 aufgehoben. Das Gerät hat die Aufhebung nicht mit DSC gesendet',
+    'Fehlalarm über Sprechfunk auf Kanal 16 widerrufen. Das Gerät hat den Widerruf nicht mit DSC gesendet',
   'station-cancelled-by-dsc':
-    'Die Aufhebung auf Kanal 16 sprechen. Der Fehlalarm wurde nur mit DSC aufgehoben',
+    'Den Widerruf auf Kanal 16 sprechen. Der Fehlalarm wurde nur mit DSC widerrufen',
   'station-not-cancelled':
-    'Die Aufhebung jetzt auf Kanal 16 sprechen. Der Fehlalarm ist NICHT aufgehoben, weder mit DSC noch im Sprechfunk',
-  'station-distress-traffic': 'Notverkehr auf Kanal 16, Schiff in Not: {vessel}',
-  'station-distress-acknowledged': 'Seenotalarm bestätigt durch {by}. Schiff in Not: {vessel}',
-  'station-distress-cancelled': 'Seenotalarm aufgehoben durch {vessel}',
+    'Den Widerruf jetzt auf Kanal 16 sprechen. Der Fehlalarm ist NICHT widerrufen, weder mit DSC noch über Sprechfunk',
+  'station-distress-traffic': 'Notverkehr auf Kanal 16, Fahrzeug in Not: {vessel}',
+  'station-distress-acknowledged': 'Seenotalarm bestätigt durch {by}. Fahrzeug in Not: {vessel}',
+  'station-distress-cancelled': 'Seenotalarm widerrufen durch {vessel}',
   'station-distress-closed': 'Seenotfall abgeschlossen: {vessel}',
   'station-acknowledgement-not-sent': 'Die Bestätigung wurde nicht gesendet',
-  'station-acknowledged-by-voice': 'Im Sprechfunk auf Kanal 16 bestätigt: {vessel}',
+  'station-acknowledged-by-voice': 'Über Sprechfunk auf Kanal 16 bestätigt: {vessel}',
   'station-assisting': 'Kann Hilfe leisten, Entscheidung des Schiffsführers: {vessel}',
   'station-not-assisting': 'Kann keine Hilfe leisten, eingetragen und Gerät zurückgesetzt: {vessel}',
   'station-nothing-more': 'Nichts mehr gehört, eingetragen und Gerät zurückgesetzt: {vessel}',
@@ -181,11 +181,11 @@ export const station: Translation<StationTexts> = {
   'phase.own-distress.interrupted':
     'die Wiederholungen sind unterbrochen: nichts wird gesendet, bis jemand die Taste wieder gedrückt hält',
   'phase.own-distress.cancel-asked': 'gefragt wird, ob es ein Fehlalarm war',
-  'phase.own-distress.cancel-waiting': 'die Aufhebung wartet kurz auf Kanal 70',
-  'phase.own-distress.cancel-sending': 'die Aufhebung wird gesendet',
-  'phase.own-distress.cancel-voice': 'die Aufhebung muss jetzt auf Kanal 16 gesprochen werden',
+  'phase.own-distress.cancel-waiting': 'der Widerruf wartet kurz auf Kanal 70',
+  'phase.own-distress.cancel-sending': 'der Widerruf wird gesendet',
+  'phase.own-distress.cancel-voice': 'der Widerruf muss jetzt auf Kanal 16 gesprochen werden',
   'phase.own-distress.cancel-voice-only':
-    'das Gerät konnte die Aufhebung nicht senden: sie muss jetzt auf Kanal 16 gesprochen werden',
+    'das Gerät konnte den Widerruf nicht senden: er muss jetzt auf Kanal 16 gesprochen werden',
   'phase.heard-distress.shown': 'fehlerhaft empfangen: zum Lesen angezeigt',
   'phase.heard-distress.listening':
     'Hörwache auf Kanal 16; die Bestätigung bleibt den Küstenfunkstellen überlassen',
@@ -194,39 +194,39 @@ export const station: Translation<StationTexts> = {
   'phase.heard-distress.coast-answered':
     'bestätigt, oder Notverkehr läuft: kann dieses Schiff Hilfe leisten?',
   'phase.heard-distress.inform-coast':
-    'kein Notverkehr, und der Alarm läuft weiter: eine Küstenfunkstelle informieren',
+    'kein Notverkehr, und der Alarm läuft weiter: eine Küstenfunkstelle verständigen',
   'phase.heard-distress.assisting':
-    'Hilfeleistung nach Weisung der Küstenfunkstelle oder des Schiffes in Not',
+    'Hilfeleistung nach Weisung der Küstenfunkstelle oder des Fahrzeugs in Not',
   'phase.heard-distress.acknowledge-asked': 'gefragt wird, ob mit DSC bestätigt werden soll',
   'phase.heard-distress.acknowledge-waiting': 'die Bestätigung wartet auf Kanal 70',
   'phase.heard-distress.acknowledge-sending': 'die Bestätigung wird gesendet',
-  'phase.heard-distress.cancelled': 'das Schiff hat seinen Alarm aufgehoben',
+  'phase.heard-distress.cancelled': 'das Fahrzeug hat seinen Alarm widerrufen',
 
   'station-log-all': 'Alles Empfangene und Veranlasste ins Funktagebuch eintragen',
   'station-errors-received':
     'Hörwache auf Kanal 16 halten. Ein Seenotanruf wurde fehlerhaft empfangen: nichts darin ist sicher',
-  'station-listen': 'Hörwache auf Kanal 16 halten. Nicht senden. Den Schiffsführer informieren',
+  'station-listen': 'Hörwache auf Kanal 16 halten. Nicht senden. Den Schiffsführer verständigen',
   'station-leave-acknowledgement': 'Die Bestätigung mit DSC der Küstenwache überlassen',
   'station-wait-acknowledgement': 'Bis zu fünf Minuten auf eine Bestätigung warten',
   'station-listen-for-traffic':
     'Niemand hat innerhalb von fünf Minuten bestätigt. Auf Kanal 16 auf Notverkehr achten',
   'station-inform-if-silent':
-    'Ist keiner zu hören, eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg informieren: im Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
+    'Ist keiner zu hören, eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg verständigen: über Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-inform-coast':
-    'Eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg informieren: im Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
+    'Eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg verständigen: über Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-inform-if-unacknowledged':
-    'Hat keine Küstenfunkstelle bestätigt, eine auf jedem möglichen Weg informieren',
+    'Hat keine Küstenfunkstelle bestätigt, eine auf jedem möglichen Weg verständigen',
   'station-master-decides': 'Der Schiffsführer entscheidet, ob dieses Schiff Hilfe leisten kann',
   'station-acknowledge-by-voice':
-    'Im Sprechfunk auf Kanal 16 dem Schiff in Not oder der Seenotleitung bestätigen',
+    'Über Sprechfunk auf Kanal 16 dem Fahrzeug in Not oder der Seenotleitung bestätigen',
   'station-answer-relay':
-    'Eine Küstenfunkstelle leitet den Seenotalarm weiter. Wer Hilfe leisten kann, bestätigt ihr die Weiterleitung im Sprechfunk auf Kanal 16',
+    'Eine Küstenfunkstelle leitet den Seenotalarm weiter. Wer Hilfe leisten kann, bestätigt ihr die Weiterleitung über Sprechfunk auf Kanal 16',
   'station-follow': 'Die Anweisungen der Küstenfunkstelle oder Seenotleitung befolgen',
   'station-acknowledge-to-stop':
-    'Mit DSC nur bestätigen, um einen weiterlaufenden Alarm zu stoppen. Das nur in der Nähe des Schiffes in Not tun. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
+    'Mit DSC nur bestätigen, um einen weiterlaufenden Alarm zu stoppen. Das nur in der Nähe des Fahrzeugs in Not tun. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
   'station-wait-channel': 'Warten, bis Kanal 70 frei ist',
   'station-alert-withdrawn':
-    'Das Schiff hat seinen Alarm aufgehoben. Eintragen. Auf Kanal 16 auf die Aufhebung im Sprechfunk achten',
+    'Das Fahrzeug hat seinen Alarm widerrufen. Eintragen. Auf Kanal 16 auf den Widerruf über Sprechfunk achten',
   'station-own-device':
     'Das eigene Mann-über-Bord-Gerät ruft dieses Schiff. Nach der Person Ausschau halten. Umkehren. Die Person an Bord holen',
   'station-own-device-alert':
@@ -238,36 +238,36 @@ export const station: Translation<StationTexts> = {
   'station-coast-acknowledges':
     'Unverzüglich mit DSC bestätigen. Auf Kanal 16 antworten. In den Vereinigten Staaten der Seenotleitung zuvor eine kurze Frist lassen',
   'station-coast-unanswered': 'Niemand hat den Alarm bestätigt. Mit DSC bestätigen. Auf Kanal 16 antworten',
-  'station-coast-informs': 'Die Seenotleitung informieren',
+  'station-coast-informs': 'Die Seenotleitung verständigen',
   'station-coast-leads':
     'Die Leitung des Notverkehrs auf Kanal 16 übernehmen oder der Seenotleitung übergeben',
   'station-stops-repeats': 'Die Bestätigung beendet die Wiederholungen des Alarms',
   'station-ask-by-dsc': 'Mit DSC bestätigen?',
   'station-ask-by-dsc-or-other': 'Mit DSC bestätigen, oder bearbeitet eine andere Funkstelle den Seenotfall?',
   'station-ask-traffic-over': 'Ist der Notverkehr beendet?',
-  'station-ask-heard': 'Ist eine Bestätigung im Sprechfunk oder Notverkehr zu hören?',
+  'station-ask-heard': 'Ist eine Bestätigung über Sprechfunk oder Notverkehr zu hören?',
   'station-ask-traffic': 'Ist auf Kanal 16 Notverkehr zu hören?',
   'station-ask-assist': 'Kann dieses Schiff Hilfe leisten?',
   'station-ask-safe': 'Ist die Person in Sicherheit, oder war es ein Fehlalarm?',
   'station-voice-designated':
     'Eine dafür bestimmte Küstenfunkstelle antwortet nach ihrer DSC-Bestätigung auf Kanal 16',
   'station-voice-relayed':
-    'Eine Küstenfunkstelle leitet den Seenotalarm weiter. Ihr im Sprechfunk antworten, wenn Hilfe möglich ist. Ihre Anweisungen befolgen',
+    'Eine Küstenfunkstelle leitet den Seenotalarm weiter. Ihr über Sprechfunk antworten, wenn Hilfe möglich ist. Ihre Anweisungen befolgen',
   'station-voice-acknowledged':
-    'Eine Küstenfunkstelle hat bestätigt. Im Sprechfunk antworten, wenn Hilfe möglich ist. Ihre Anweisungen befolgen',
+    'Eine Küstenfunkstelle hat bestätigt. Über Sprechfunk antworten, wenn Hilfe möglich ist. Ihre Anweisungen befolgen',
   'station-voice-traffic':
     'Notverkehr läuft. Nur sprechen, wenn Hilfe möglich ist. Die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet',
   'station-voice-wait':
     'Den Küstenfunkstellen Zeit zur Bestätigung lassen. In der Nähe darf der Schiffsführer die Wartezeit verkürzen',
   'station-voice-near':
-    'Keine Küstenfunkstelle hat bestätigt. In der Nähe im Sprechfunk auf Kanal 16 bestätigen. Eine Küstenfunkstelle informieren',
+    'Keine Küstenfunkstelle hat bestätigt. In der Nähe über Sprechfunk auf Kanal 16 bestätigen. Eine Küstenfunkstelle verständigen',
   'station-dsc-no-identity': 'Eigene Kennung ist nicht gespeichert',
   'station-dsc-class': 'Ein Gerät dieser Klasse bestätigt keinen Seenotalarm',
   'station-dsc-relay-unsigned': 'Die Weiterleitung nennt keinen Absender',
   'station-dsc-relay-addressed': 'Die Weiterleitung ist an diese Funkstelle gerichtet',
   'station-dsc-relay-by-voice':
-    'Eine Weiterleitung im Sprechfunk auf Kanal 16 der Funkstelle bestätigen, die sie gesendet hat',
-  'station-dsc-unidentified': 'Die Kennung des Schiffes in Not ist nicht bekannt',
+    'Eine Weiterleitung über Sprechfunk auf Kanal 16 der Funkstelle bestätigen, die sie gesendet hat',
+  'station-dsc-unidentified': 'Die Kennung des Fahrzeugs in Not ist nicht bekannt',
   'station-dsc-not-designated':
     'Den Seenotfall der Küstenwache melden. Nur die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
   'station-dsc-acknowledged': 'Der Alarm ist bestätigt',
@@ -275,21 +275,21 @@ export const station: Translation<StationTexts> = {
   'station-dsc-wait': 'Bis zu fünf Minuten Hörwache auf Kanal 16 halten. Die Küstenwache bestätigt',
   'station-dsc-not-repeated': 'Der Alarm wurde nicht wiederholt: es gibt nichts zu stoppen',
   'station-dsc-to-stop':
-    'Der Alarm läuft weiter, und niemand hat ihn bestätigt. Nur in der Nähe des Schiffes in Not bestätigen. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
+    'Der Alarm läuft weiter, und niemand hat ihn bestätigt. Nur in der Nähe des Fahrzeugs in Not bestätigen. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
   'station-dsc-designated': 'Eine dafür bestimmte Küstenfunkstelle bestätigt, von Hand',
-  'station-relay-withdrawn': 'Das Schiff hat seinen Alarm aufgehoben',
+  'station-relay-withdrawn': 'Das Fahrzeug hat seinen Alarm widerrufen',
   'station-relay-in-hand':
     'Eine Küstenfunkstelle oder andere Funkstelle bearbeitet den Seenotfall. Ihre Anweisungen befolgen',
   'station-relay-errors': 'Hörwache auf Kanal 16 halten. Der Anruf wurde fehlerhaft empfangen',
   'station-relay-wait':
     'Bis zu fünf Minuten Hörwache auf Kanal 16 halten. Bestätigt niemand, den Seenotfall an eine Küstenfunkstelle weitermelden',
   'station-relay-ashore':
-    'Niemand hat innerhalb von fünf Minuten bestätigt. Die Küstenwache oder Seenotleitung auf jedem möglichen Weg informieren',
+    'Niemand hat innerhalb von fünf Minuten bestätigt. Die Küstenwache oder Seenotleitung auf jedem möglichen Weg verständigen',
   'station-relay-to-coast':
-    'Niemand hat innerhalb von fünf Minuten bestätigt. Eine Küstenfunkstelle informieren: wo erlaubt mit einer DSC-Weiterleitung nur an diese Stelle, im Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
+    'Niemand hat innerhalb von fünf Minuten bestätigt. Eine Küstenfunkstelle verständigen: wo erlaubt mit einer DSC-Weiterleitung nur an diese Stelle, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-relay-to-many-coast': 'Eine Küstenfunkstelle leitet an die Schiffe weiter, die sie erreichen muss',
   'station-relay-to-many-ship':
-    'Auf UKW einen mit DSC empfangenen Alarm nicht mit DSC an alle Schiffe oder ein Seegebiet weiterleiten. Ein Schiff darf das nur, wenn das Schiff in Not nicht selbst alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+    'Auf UKW einen mit DSC empfangenen Alarm nicht mit DSC an alle Schiffe oder ein Seegebiet weiterleiten. Ein Schiff darf das nur, wenn das Fahrzeug in Not nicht selbst alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
 
   'station-setup-identity-missing':
     'Eigene Kennung ist nicht gespeichert: das Gerät kann keine DSC-Anrufe senden',

@@ -107,42 +107,42 @@ export const station: Translation<StationTexts> = {
   'station-ask-answer': 'Beantwoorden: {call}?',
   'station-ask-tune': 'Omschakelen[ naar kanaal {channel}]?',
   'station-ask-cancel':
-    'Was het alarm vals? Dan wordt het met DSC en daarna per spraak op kanaal 16 ingetrokken',
+    'Was het alarm vals? Dan wordt het met DSC en daarna via spraak op kanaal 16 geannuleerd',
   'station-ask-repeat':
-    'Het eigen noodalarm wordt niet meer herhaald. Houd de toets ingedrukt om het opnieuw uit te zenden. Trek het in als het vals was',
+    'Het eigen noodalarm wordt niet meer herhaald. Houd de toets ingedrukt om het opnieuw uit te zenden. Annuleer het als het vals was',
   'station-ask-acknowledge': 'Noodalarm met DSC bevestigen, schip in nood: {vessel}?',
   'station-alert-prepared':
     'Houd de toets ingedrukt om een noodalarm uit te zenden. Doe dat alleen bij ernstig en onmiddellijk gevaar, op gezag van de schipper',
   'station-alert-countdown': 'Houd de toets ingedrukt: {nature:nature}',
   'station-alert-waiting': 'Poging {attempts} uitgezonden. Luister uit op kanaal 16',
   'station-alert-speak':
-    'Zend nu de noodoproep en het noodbericht per spraak uit op kanaal 16. Wacht niet op een bevestiging',
+    'Zend nu de noodoproep en het noodbericht via spraak uit op kanaal 16. Wacht niet op een bevestiging',
   'station-alert-failed':
-    'Roep per spraak op kanaal 16. Gebruik ook elk ander middel. De marifoon kon het alarm niet uitzenden',
+    'Roep via spraak op kanaal 16. Gebruik ook elk ander middel. De marifoon kon het alarm niet uitzenden',
   'station-alert-acknowledged': 'Het alarm is bevestigd[ door {by}]',
   'station-alert-acknowledged-damaged':
     'Er is een bevestiging met fouten ontvangen[: {call}]. Het alarm gaat door. Stoppen?',
   'station-alert-relayed': 'Het alarm is doorgegeven[: {call}]',
   'station-alert-stopped':
-    'Herhalingen met de hand gestopt. Als het alarm vals was, moet het nog worden ingetrokken',
+    'Herhalingen met de hand gestopt. Als het alarm vals was, moet het nog worden geannuleerd',
   'station-alert-not-sent': 'Noodalarm niet uitgezonden',
   'station-alert-spoken': 'Noodoproep en noodbericht gesproken op kanaal 16',
   'station-alert-closed': 'Eigen noodalarm afgesloten',
   'station-cancel-failed':
-    'Trek het valse alarm meteen per spraak in op kanaal 16. De marifoon heeft de intrekking niet uitgezonden',
-  'station-cancelled': 'Vals alarm ingetrokken met DSC en per spraak op kanaal 16',
+    'Annuleer het valse alarm meteen via spraak op kanaal 16. De marifoon heeft de annulering niet uitgezonden',
+  'station-cancelled': 'Vals alarm geannuleerd met DSC en via spraak op kanaal 16',
   'station-cancelled-by-voice':
-    'Vals alarm ingetrokken per spraak op kanaal 16. De marifoon heeft de intrekking niet met DSC uitgezonden',
+    'Vals alarm geannuleerd via spraak op kanaal 16. De marifoon heeft de annulering niet met DSC uitgezonden',
   'station-cancelled-by-dsc':
-    'Spreek de intrekking uit op kanaal 16. Het valse alarm is alleen met DSC ingetrokken',
+    'Spreek de annulering uit op kanaal 16. Het valse alarm is alleen met DSC geannuleerd',
   'station-not-cancelled':
-    'Spreek de intrekking nu uit op kanaal 16. Het valse alarm is NIET ingetrokken, met DSC noch per spraak',
+    'Spreek de annulering nu uit op kanaal 16. Het valse alarm is NIET geannuleerd, met DSC noch via spraak',
   'station-distress-traffic': 'Noodverkeer op kanaal 16, schip in nood: {vessel}',
   'station-distress-acknowledged': 'Noodalarm bevestigd door {by}. Schip in nood: {vessel}',
-  'station-distress-cancelled': 'Noodalarm ingetrokken door {vessel}',
+  'station-distress-cancelled': 'Noodalarm geannuleerd door {vessel}',
   'station-distress-closed': 'Noodgeval afgesloten: {vessel}',
   'station-acknowledgement-not-sent': 'De bevestiging is niet uitgezonden',
-  'station-acknowledged-by-voice': 'Per spraak bevestigd op kanaal 16: {vessel}',
+  'station-acknowledged-by-voice': 'Via spraak bevestigd op kanaal 16: {vessel}',
   'station-assisting': 'Kan hulp verlenen, besluit van de schipper: {vessel}',
   'station-not-assisting': 'Kan geen hulp verlenen, genoteerd, marifoon teruggezet: {vessel}',
   'station-nothing-more': 'Niets meer gehoord, genoteerd, marifoon teruggezet: {vessel}',
@@ -186,11 +186,11 @@ export const station: Translation<StationTexts> = {
   'phase.own-distress.interrupted':
     'de herhalingen zijn onderbroken: er wordt niets uitgezonden tot iemand de toets weer ingedrukt houdt',
   'phase.own-distress.cancel-asked': 'er wordt gevraagd of het alarm vals was',
-  'phase.own-distress.cancel-waiting': 'de intrekking wacht kort op kanaal 70',
-  'phase.own-distress.cancel-sending': 'de intrekking wordt uitgezonden',
-  'phase.own-distress.cancel-voice': 'de intrekking moet nu worden uitgesproken op kanaal 16',
+  'phase.own-distress.cancel-waiting': 'de annulering wacht kort op kanaal 70',
+  'phase.own-distress.cancel-sending': 'de annulering wordt uitgezonden',
+  'phase.own-distress.cancel-voice': 'de annulering moet nu worden uitgesproken op kanaal 16',
   'phase.own-distress.cancel-voice-only':
-    'de marifoon kon de intrekking niet uitzenden: die moet nu worden uitgesproken op kanaal 16',
+    'de marifoon kon de annulering niet uitzenden: die moet nu worden uitgesproken op kanaal 16',
   'phase.heard-distress.shown': 'met fouten ontvangen: getoond om te lezen',
   'phase.heard-distress.listening':
     'uitluisteren op kanaal 16; de bevestiging wordt aan kuststations overgelaten',
@@ -204,41 +204,41 @@ export const station: Translation<StationTexts> = {
   'phase.heard-distress.acknowledge-asked': 'er wordt gevraagd of met DSC bevestigd moet worden',
   'phase.heard-distress.acknowledge-waiting': 'de bevestiging wacht op kanaal 70',
   'phase.heard-distress.acknowledge-sending': 'de bevestiging wordt uitgezonden',
-  'phase.heard-distress.cancelled': 'het schip heeft zijn alarm ingetrokken',
+  'phase.heard-distress.cancelled': 'het schip heeft zijn alarm geannuleerd',
 
   'station-log-all': 'Noteer alles wat is ontvangen en gedaan',
   'station-errors-received':
     'Luister uit op kanaal 16. Er is een noodoproep met fouten ontvangen: niets daarin is zeker',
   'station-listen': 'Luister uit op kanaal 16. Zend niet uit. Informeer de schipper',
-  'station-leave-acknowledgement': 'Laat de bevestiging met DSC aan de kustwacht over',
+  'station-leave-acknowledgement': 'Laat de bevestiging met DSC aan de Kustwacht over',
   'station-wait-acknowledgement': 'Wacht hoogstens vijf minuten op een bevestiging',
   'station-listen-for-traffic':
     'Niemand heeft binnen vijf minuten bevestigd. Luister op kanaal 16 of er noodverkeer is',
   'station-inform-if-silent':
-    'Is er geen noodverkeer, informeer dan op elke manier een kuststation of reddingscoördinatiecentrum: per spraak, telefoon, of DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Is er geen noodverkeer, informeer dan op elke manier een kuststation of reddingscoördinatiecentrum: via spraak, telefoon, of DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-coast':
-    'Informeer een kuststation of reddingscoördinatiecentrum op elke mogelijke manier: per spraak, per telefoon, of met een DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Informeer een kuststation of reddingscoördinatiecentrum op elke mogelijke manier: via spraak, per telefoon, of met een DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-if-unacknowledged':
     'Als geen kuststation heeft bevestigd, informeer er dan een op elke mogelijke manier',
   'station-master-decides': 'De schipper besluit of dit schip hulp kan verlenen',
   'station-acknowledge-by-voice':
-    'Bevestig per spraak op kanaal 16 aan het schip in nood of aan het reddingscoördinatiecentrum',
+    'Bevestig via spraak op kanaal 16 aan het schip in nood of aan het reddingscoördinatiecentrum',
   'station-answer-relay':
-    'Een kuststation geeft het noodalarm door. Kan dit schip hulp verlenen, bevestig de relay dan per spraak op kanaal 16 aan dat station',
+    'Een kuststation geeft het noodalarm door. Kan dit schip hulp verlenen, bevestig de relay dan via spraak op kanaal 16 aan dat station',
   'station-follow': 'Volg de aanwijzingen van het kuststation of reddingscoördinatiecentrum',
   'station-acknowledge-to-stop':
     'Bevestig alleen met DSC om een alarm te stoppen dat doorgaat. Doe dat alleen in de buurt van het schip in nood. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
   'station-wait-channel': 'Wacht tot kanaal 70 vrij is',
   'station-alert-withdrawn':
-    'Het schip heeft zijn alarm ingetrokken. Noteer dat. Luister op kanaal 16 naar de gesproken intrekking',
+    'Het schip heeft zijn alarm geannuleerd. Noteer dat. Luister op kanaal 16 naar de gesproken annulering',
   'station-own-device':
     'Het eigen man-overboordbaken roept dit schip op. Kijk uit naar de drenkeling. Keer om. Haal de drenkeling aan boord',
   'station-own-device-alert':
     'Is de drenkeling niet meteen aan boord, zend dan het eigen noodalarm uit: man overboord',
   'station-who-acknowledges':
-    'De kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
+    'De Kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
   'station-report':
-    'Meld het noodgeval meteen aan de kustwacht of het reddingscoördinatiecentrum. Dit station is niet aangewezen om met DSC te bevestigen',
+    'Meld het noodgeval meteen aan de Kustwacht of het reddingscoördinatiecentrum. Dit station is niet aangewezen om met DSC te bevestigen',
   'station-coast-acknowledges':
     'Bevestig onverwijld met DSC. Antwoord op kanaal 16. Laat in de Verenigde Staten het reddingscoördinatiecentrum eerst korte tijd',
   'station-coast-unanswered': 'Niemand heeft het alarm bevestigd. Bevestig met DSC. Antwoord op kanaal 16',
@@ -256,40 +256,40 @@ export const station: Translation<StationTexts> = {
   'station-voice-designated':
     'Een daartoe aangewezen kuststation antwoordt op kanaal 16 na zijn bevestiging met DSC',
   'station-voice-relayed':
-    'Een kuststation geeft het noodalarm door. Antwoord per spraak als dit schip hulp kan verlenen. Volg de aanwijzingen van dat station',
+    'Een kuststation geeft het noodalarm door. Antwoord via spraak als dit schip hulp kan verlenen. Volg de aanwijzingen van dat station',
   'station-voice-acknowledged':
-    'Een kuststation heeft bevestigd. Antwoord per spraak als dit schip hulp kan verlenen. Volg de aanwijzingen van dat station',
+    'Een kuststation heeft bevestigd. Antwoord via spraak als dit schip hulp kan verlenen. Volg de aanwijzingen van dat station',
   'station-voice-traffic':
     'Er is noodverkeer gaande. Spreek alleen als dit schip hulp kan verlenen. Volg de aanwijzingen van het station dat het noodverkeer leidt',
   'station-voice-wait':
     'Geef kuststations tijd om te bevestigen. In de buurt mag de schipper de wachttijd verkorten',
   'station-voice-near':
-    'Geen kuststation heeft bevestigd. Bevestig in de buurt per spraak op kanaal 16. Informeer een kuststation',
+    'Geen kuststation heeft bevestigd. Bevestig in de buurt via spraak op kanaal 16. Informeer een kuststation',
   'station-dsc-no-identity': 'Eigen identiteit is niet opgeslagen',
   'station-dsc-class': 'Apparatuur van deze klasse bevestigt geen noodalarm',
   'station-dsc-relay-unsigned': 'De relay noemt geen afzender',
   'station-dsc-relay-addressed': 'De relay is aan dit station gericht',
-  'station-dsc-relay-by-voice': 'Bevestig een relay per spraak op kanaal 16 aan het station dat hem uitzond',
+  'station-dsc-relay-by-voice': 'Bevestig een relay via spraak op kanaal 16 aan het station dat hem uitzond',
   'station-dsc-unidentified': 'De identiteit van het schip in nood is niet bekend',
   'station-dsc-not-designated':
-    'Meld het noodgeval aan de kustwacht. Alleen de kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
+    'Meld het noodgeval aan de Kustwacht. Alleen de Kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
   'station-dsc-acknowledged': 'Het alarm is bevestigd',
   'station-dsc-traffic': 'Er is noodverkeer gaande: er is geen alarm om te stoppen',
-  'station-dsc-wait': 'Luister hoogstens vijf minuten uit op kanaal 16. De kustwacht bevestigt',
+  'station-dsc-wait': 'Luister hoogstens vijf minuten uit op kanaal 16. De Kustwacht bevestigt',
   'station-dsc-not-repeated': 'Het alarm is niet herhaald: er valt niets te stoppen',
   'station-dsc-to-stop':
     'Het alarm gaat door en niemand heeft het bevestigd. Bevestig alleen in de buurt van het schip in nood. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
   'station-dsc-designated': 'Een daartoe aangewezen kuststation bevestigt, met de hand',
-  'station-relay-withdrawn': 'Het schip heeft zijn alarm ingetrokken',
+  'station-relay-withdrawn': 'Het schip heeft zijn alarm geannuleerd',
   'station-relay-in-hand':
     'Een kuststation of ander station behandelt het noodgeval. Volg de aanwijzingen van dat station',
   'station-relay-errors': 'Luister uit op kanaal 16. De oproep is met fouten ontvangen',
   'station-relay-wait':
     'Luister hoogstens vijf minuten uit op kanaal 16. Bevestigt niemand, geef het noodgeval dan door aan één kuststation',
   'station-relay-ashore':
-    'Niemand heeft binnen vijf minuten bevestigd. Informeer de kustwacht of het reddingscoördinatiecentrum op elke mogelijke manier',
+    'Niemand heeft binnen vijf minuten bevestigd. Informeer de Kustwacht of het reddingscoördinatiecentrum op elke mogelijke manier',
   'station-relay-to-coast':
-    'Niemand heeft binnen vijf minuten bevestigd. Informeer één kuststation: met een DSC-relay alleen aan dat station waar de regels dat toestaan, per spraak of op elke andere manier. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Niemand heeft binnen vijf minuten bevestigd. Informeer één kuststation: met een DSC-relay alleen aan dat station waar de regels dat toestaan, via spraak of op elke andere manier. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-relay-to-many-coast': 'Een kuststation geeft door aan de schepen die het moet bereiken',
   'station-relay-to-many-ship':
     'Geef op VHF een met DSC ontvangen alarm niet met DSC door aan alle schepen of een gebied. Een schip mag dat alleen als het schip in nood zelf niet kan alarmeren en de schipper meer hulp nodig acht',
