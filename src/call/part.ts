@@ -22,7 +22,7 @@ import {
   symbolOfName,
   type UnknownSymbol,
 } from './symbol.ts';
-import type { checkTexts } from './texts.ts';
+import type { typeTerms } from './terms.ts';
 
 /** The properties of a kind of call that its message carries. */
 export type MessageProperty<Any = Call> = Any extends unknown
@@ -34,7 +34,7 @@ export type Properties = Record<string, unknown>;
 
 /** What a property holds: the term for it, and whether a value is of that type. */
 export type ValueType = readonly [
-  expected: TermOf<typeof checkTexts, 'value-type'>,
+  expected: TermOf<{ readonly terms: typeof typeTerms }, 'value-type'>,
   fits: (value: unknown) => boolean,
 ];
 

@@ -68,7 +68,7 @@ export const callTerms = {
   'nature.piracy': 'piracy or armed attack',
   'nature.man-overboard': 'man overboard',
   'nature.epirb-emission': 'signal of an emergency beacon',
-  // Second telecommands: reasons for being unable to comply, and others.
+  // Reasons for being unable to comply.
   'reason.no-reason': 'no reason given',
   'reason.switching-centre-congested': 'switching centre congested',
   'reason.busy': 'busy',
@@ -79,18 +79,6 @@ export const callTerms = {
   'reason.equipment-disabled': 'equipment out of order',
   'reason.channel-unusable': 'cannot use the channel proposed',
   'reason.mode-unusable': 'cannot use the mode proposed',
-  'second-telecommand.neutral-craft': 'craft of a State not party to an armed conflict',
-  'second-telecommand.medical-transport': 'medical transport',
-  'second-telecommand.pay-phone': 'public telephone',
-  'second-telecommand.facsimile': 'facsimile or data',
-  'second-telecommand.data-modem-115': 'data by modem (115)',
-  'second-telecommand.data-modem-116': 'data by modem (116)',
-  'second-telecommand.acs-remaining-0': 'no automatic transmission remaining',
-  'second-telecommand.acs-remaining-1': '1 automatic transmission remaining',
-  'second-telecommand.acs-remaining-2': '2 automatic transmissions remaining',
-  'second-telecommand.acs-remaining-3': '3 automatic transmissions remaining',
-  'second-telecommand.acs-remaining-4': '4 automatic transmissions remaining',
-  'second-telecommand.acs-remaining-5': '5 automatic transmissions remaining',
   // Kinds of call.
   'call-kind.distress-alert': 'distress alert',
   'call-kind.distress-acknowledgement': 'distress acknowledgement',
@@ -111,6 +99,23 @@ export const callTerms = {
   'call-kind.polling-acknowledgement': 'polling acknowledgement',
   'call-kind.automatic-service-call': 'telephone-service call',
   'call-kind.unrecognised-call': 'unrecognised call',
+} as const;
+
+/** The words for the other symbols of a call. */
+export const symbolTerms = {
+  // Second telecommands that are no reasons.
+  'second-telecommand.neutral-craft': 'craft of a State not party to an armed conflict',
+  'second-telecommand.medical-transport': 'medical transport',
+  'second-telecommand.pay-phone': 'public telephone',
+  'second-telecommand.facsimile': 'facsimile or data',
+  'second-telecommand.data-modem-115': 'data by modem (115)',
+  'second-telecommand.data-modem-116': 'data by modem (116)',
+  'second-telecommand.acs-remaining-0': 'no automatic transmission remaining',
+  'second-telecommand.acs-remaining-1': '1 automatic transmission remaining',
+  'second-telecommand.acs-remaining-2': '2 automatic transmissions remaining',
+  'second-telecommand.acs-remaining-3': '3 automatic transmissions remaining',
+  'second-telecommand.acs-remaining-4': '4 automatic transmissions remaining',
+  'second-telecommand.acs-remaining-5': '5 automatic transmissions remaining',
   // First telecommands and types of subsequent communication.
   'first-telecommand.telephony-simplex': 'telephony, simplex',
   'first-telecommand.telephony-duplex': 'telephony, duplex',
@@ -139,4 +144,20 @@ export const callTerms = {
   'end-of-sequence.acknowledgement-requested': 'an answer is requested',
   'end-of-sequence.acknowledgement': 'this is an answer',
   'end-of-sequence.end-of-sequence': 'no answer is requested',
+} as const;
+
+/** What a value of a call has to be: the types that a compiler looks at. */
+export const typeTerms = {
+  'value-type.call': 'a call',
+  'value-type.kind': 'one of the kinds of call',
+  'value-type.address': 'an address',
+  'value-type.address-kind': 'one of the kinds of address',
+  'value-type.area': 'a geographic area or null',
+  'value-type.position': 'a reported position or null',
+  'value-type.time': 'an hour and a minute, or null',
+  'value-type.text-or-null': 'text or null',
+  'value-type.text': 'text',
+  'value-type.number': 'a number',
+  'value-type.numbers': 'a list of numbers',
+  'value-type.object': 'an object',
 } as const;

@@ -1,5 +1,13 @@
 import { type IssueMaker, issueMaker, type TextMaker, textMaker } from '../result/internal.ts';
-import { callTerms, categoryTerms, fieldTerms, valueTerms, voiceTerms } from './terms.ts';
+import {
+  callTerms,
+  categoryTerms,
+  fieldTerms,
+  symbolTerms,
+  typeTerms,
+  valueTerms,
+  voiceTerms,
+} from './terms.ts';
 
 /** What reading a call says of its fields. A table of its own, so that a decoder does not carry the others. */
 export const receivedTexts = {
@@ -50,18 +58,6 @@ const checkTerms = {
   'equipment.H': 'a hand-held set',
   'equipment.M': 'a man-overboard device',
   'equipment.coast': 'a coast station',
-  'value-type.call': 'a call',
-  'value-type.kind': 'one of the kinds of call',
-  'value-type.address': 'an address',
-  'value-type.address-kind': 'one of the kinds of address',
-  'value-type.area': 'a geographic area or null',
-  'value-type.position': 'a reported position or null',
-  'value-type.time': 'an hour and a minute, or null',
-  'value-type.text-or-null': 'text or null',
-  'value-type.text': 'text',
-  'value-type.number': 'a number',
-  'value-type.numbers': 'a list of numbers',
-  'value-type.object': 'an object',
 } as const;
 
 /** What checking a call says. */
@@ -102,9 +98,14 @@ export const checkTexts = {
     'call-relay-cases':
       'Address: a ship relays to one coast station. A DSC relay to many on VHF or MF is sent only when the vessel in distress cannot alert herself and the master judges that more help is needed',
   },
-  terms: /* @__PURE__ */ Object.assign({}, checkTerms, callTerms, valueTerms) as typeof checkTerms &
-    typeof callTerms &
-    typeof valueTerms,
+  terms: /* @__PURE__ */ Object.assign(
+    {},
+    checkTerms,
+    callTerms,
+    symbolTerms,
+    valueTerms,
+    typeTerms,
+  ) as typeof checkTerms & typeof symbolTerms & typeof typeTerms & typeof callTerms & typeof valueTerms,
 } as const;
 
 /** What to observe about a call that was received or is to be sent. */
@@ -288,9 +289,14 @@ export const describeTexts = {
     {},
     describeTerms,
     callTerms,
+    symbolTerms,
     categoryTerms,
     fieldTerms,
-  ) as typeof describeTerms & typeof callTerms & typeof categoryTerms & typeof fieldTerms,
+  ) as typeof describeTerms &
+    typeof symbolTerms &
+    typeof callTerms &
+    typeof categoryTerms &
+    typeof fieldTerms,
 } as const;
 
 /** Makes a text that describes a call. */

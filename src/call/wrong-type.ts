@@ -1,14 +1,24 @@
-import type { Notice } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { kinds } from './kinds.ts';
 import { isRecord, type Properties, RECORD_IF_ANY, TEXT, type ValueType } from './part.ts';
-import { checkNotice } from './texts.ts';
+import { typeTerms } from './terms.ts';
+
+/** A value of another type than a call holds in that place. */
+export interface WrongType {
+  /** Names from the call down to the value, joined by points; `call` for the call itself. */
+  readonly path: string;
+  readonly at: readonly string[];
+  /** What it has to be: a term. */
+  readonly type: ValueType[0];
+  /** What it is, as it is shown. */
+  readonly received: string;
+}
 
 /**
  * The first value of a call that is of another type than calls hold, `null` when there is none. It looks at types alone,
  * as a compiler would: whether a value has symbols is seen when it is encoded.
  */
-export function wrongType(call: unknown): Notice | null {
+export function wrongType(call: unknown): WrongType | null {
   if (!isRecord(call)) return wrong([], 'call', call);
   if (call.kind !== 'unrecognised-call' && !kinds.some(({ kind }) => kind === call.kind))
     return wrong(['kind'], 'kind', call.kind);
@@ -51,7 +61,7 @@ const EXPANSION: Types = {
 
 const ADDRESS_KINDS: readonly unknown[] = ['station', 'group', 'area', 'all-ships', 'all-stations'];
 
-function wrongAddress(to: unknown, mayBeNull: boolean): Notice | null {
+function wrongAddress(to: unknown, mayBeNull: boolean): WrongType | null {
   if (to === null && mayBeNull) return null;
   if (!isRecord(to)) return wrong(['to'], 'address', to);
   if (!ADDRESS_KINDS.includes(to.kind)) return wrong(['to', 'kind'], 'address-kind', to.kind);
@@ -60,20 +70,21 @@ function wrongAddress(to: unknown, mayBeNull: boolean): Notice | null {
   return mistyped(to, ['to'], { mmsi: TEXT });
 }
 
-function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): Notice | null {
+function mistyped(record: Readonly<Properties>, at: readonly string[], types: Types): WrongType | null {
   for (const [name, [expected, fits]] of Object.entries(types))
     if (Object.hasOwn(record, name) && !fits(record[name]))
       return wrong([...at, name], expected, record[name]);
   return null;
 }
 
-function wrong(at: readonly string[], type: ValueType[0], value: unknown): Notice {
-  const path = at.length === 0 ? 'call' : at.join('.');
-  return checkNotice('call-value-type', { path, type }, { at, received: given(value), clause: ANNEX });
+function wrong(at: readonly string[], type: ValueType[0], value: unknown): WrongType {
+  return { path: at.length === 0 ? 'call' : at.join('.'), at, type, received: given(value) };
 }
 
-/** The clause that says which values a call holds. */
-export const ANNEX = 'ITU-R M.493-16 Annex 1';
+/** The same for a programmer. */
+export function inWords({ path, type, received }: WrongType): string {
+  return `${path}: expected ${typeTerms[`value-type.${type}`]}, got ${received}`;
+}
 
 /** A value in a message: short, whatever it is, and the same in every language. */
 export function given(value: unknown): string {

@@ -9,7 +9,7 @@ import {
   type SpokenScript,
   script,
 } from './script.ts';
-import { onVhf, type Plain, text } from './texts.ts';
+import { type Plain, text } from './texts.ts';
 
 // Forms: Radio Regulations 2024 Article 32, read in restatements. Japan, Operation Regulations Art. 75 to 81-8, agrees.
 
@@ -122,7 +122,7 @@ export function receivedMaydayRelay(
       ...thisIs(own, say),
       line('RECEIVED MAYDAY RELAY', 'speech-relay-received'),
     ],
-    caution: designated ? fromDesignated(false) : onVhf('speech-relay-when-near'),
+    caution: designated ? fromDesignated(false) : 'speech-relay-when-near',
     clause: 'ITU-R M.541-11 Annex 3 §1.5 and §1.6',
   });
 }
@@ -138,7 +138,7 @@ export function cancelAlert(time: TimeOfDay | null, own: SpokenStation, say: Phr
       line(say.callSign(own), 'speech-own-sign'),
       line(say.mmsi(own), 'speech-own-mmsi'),
       line(`PLEASE CANCEL MY DISTRESS ALERT OF ${say.time(time)}`, 'speech-cancel'),
-      line('OUT', 'speech-out', onVhf('speech-note-keep-watch')),
+      line('OUT', 'speech-out', 'speech-note-keep-watch'),
     ],
     caution: 'speech-cancel-at-once',
     clause: 'RR 2024 Nos. 32.53B to 32.53E and Resolution 349 (Rev.WRC-23); 47 CFR 80.335(a)',

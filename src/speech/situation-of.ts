@@ -1,12 +1,12 @@
 import { type Call, type DistressCall, natures, type SpokenStation } from '../call/index.ts';
-import type { CodedText } from '../result/index.ts';
 import type { Situation, SpokenDistress } from './script.ts';
-import { onVhf, type Plain, plain } from './texts.ts';
+import type { Plain } from './texts.ts';
 
 /** No words follow a call; what to do instead. */
 export interface NothingToSay {
   readonly kind: 'nothing-to-say';
-  readonly why: CodedText;
+  /** What to do instead, by its code. */
+  readonly why: Plain;
   readonly clause: string;
 }
 
@@ -24,13 +24,13 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
     case 'distress-acknowledgement':
       if (own !== null && call.distressed === own) return { kind: 'mayday', ...distressOf(call) };
       return mine
-        ? nothing(onVhf('speech-watch-after-acknowledgement'), '47 CFR 80.1117')
+        ? nothing('speech-watch-after-acknowledgement', '47 CFR 80.1117')
         : { kind: 'received-mayday', distressed: stationOf(call.distressed), answered: true };
     case 'distress-self-cancel':
       return mine
         ? // The time in the call is that of the position, not of the alert.
           { kind: 'cancel-alert', time: null }
-        : nothing(onVhf('speech-alert-cancelled'), 'RR 2024 No. 32.53E');
+        : nothing('speech-alert-cancelled', 'RR 2024 No. 32.53E');
     case 'distress-relay':
       return mine
         ? {
@@ -49,7 +49,7 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
             to: stationOf(call.from),
             ...distressOf(call),
           }
-        : nothing(onVhf('speech-relay-acknowledged'), '47 CFR 80.1121(a)');
+        : nothing('speech-relay-acknowledged', '47 CFR 80.1121(a)');
     case 'all-ships-call':
     case 'area-call':
     case 'group-call':
@@ -115,6 +115,6 @@ function distressOf(call: DistressCall): SpokenDistress {
   return { nature: named, position, time, personsOnBoard: expansion?.personsOnBoard };
 }
 
-function nothing(why: Plain | CodedText, clause: string): NothingToSay {
-  return { kind: 'nothing-to-say', why: plain(why), clause };
+function nothing(why: NothingToSay['why'], clause: string): NothingToSay {
+  return { kind: 'nothing-to-say', why, clause };
 }

@@ -136,21 +136,14 @@ export type SpeechTexts = typeof speechTexts;
 /** Makes a text. */
 export const text: TextMaker<SpeechTexts> = /* @__PURE__ */ textMaker(speechTexts);
 
-/** A code whose text has no params. */
+/** A code whose text stands alone: without params, or saying only where distress traffic is spoken. */
 export type Plain = {
-  [Code in CodeOf<SpeechTexts>]: keyof ParamsOf<SpeechTexts, Code> extends never ? Code : never;
+  [Code in CodeOf<SpeechTexts>]: keyof ParamsOf<SpeechTexts, Code> extends 'where' ? Code : never;
 }[CodeOf<SpeechTexts>];
 
-/** The text of a code without params; any other text stays. */
+/** The text of such a code, on VHF; any other text stays. */
 export function plain(said: Plain | CodedText): CodedText {
-  return typeof said === 'string' ? text<Plain>(said, {} as ParamsOf<SpeechTexts, Plain>) : said;
-}
-
-/** A text that says where distress traffic is spoken, on VHF. */
-export function onVhf(
-  code: {
-    [Code in CodeOf<SpeechTexts>]: keyof ParamsOf<SpeechTexts, Code> extends 'where' ? Code : never;
-  }[CodeOf<SpeechTexts>],
-): CodedText {
-  return text(code, { where: 'vhf' });
+  if (typeof said !== 'string') return said;
+  const template = { ...speechTexts.caution, ...speechTexts.said }[said];
+  return text(said, (template.includes('{where:') ? { where: 'vhf' } : {}) as { where: 'vhf' });
 }

@@ -8,7 +8,7 @@ import { type CallFields, digitsOf } from '../fields.ts';
 import type { EquipmentClass } from '../kinds.ts';
 import { whyNoSymbols } from '../no-symbols.ts';
 import { checkNotice } from '../texts.ts';
-import { ANNEX, wrongType } from '../wrong-type.ts';
+import { type WrongType, wrongType } from '../wrong-type.ts';
 import { channelNotices } from './channel.ts';
 import { distressNotices } from './distress.ts';
 import { equipmentNotices } from './equipment.ts';
@@ -46,7 +46,7 @@ export function checkCall(
   return safely(
     () => {
       const wrong = wrongType(call);
-      return wrong === null ? findings(call, options) : [wrong];
+      return wrong === null ? findings(call, options) : [typeNotice(wrong)];
     },
     () => [checkNotice('call-value-missing', {}, { clause: ANNEX })],
   );
@@ -75,6 +75,12 @@ function fieldNotices(call: Call): readonly Notice[] {
     return [checkNotice('call-value', { value }, { ...received, clause: ANNEX })];
   }
 }
+
+function typeNotice({ path, at, type, received }: WrongType): Notice {
+  return checkNotice('call-value-type', { path, type }, { at, received, clause: ANNEX });
+}
+
+const ANNEX = 'ITU-R M.493-16 Annex 1';
 
 function areaNotices(fields: CallFields): readonly Notice[] {
   const area = fields.format === 102 ? decodeArea(digitsOf(fields.address)) : null;

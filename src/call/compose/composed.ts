@@ -1,7 +1,7 @@
 import type { Call, ExpansionData } from '../call.ts';
 import { calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
-import { wrongType } from '../wrong-type.ts';
+import { inWords, wrongType } from '../wrong-type.ts';
 
 /** What every composed call has beside its message. */
 export interface ComposeOptions {
@@ -23,7 +23,7 @@ export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOpt
   const { expansion } = options;
   const whole = expansion === undefined ? call : { ...call, expansion };
   const wrong = wrongType(whole);
-  if (wrong !== null) throw new TypeError(wrong.message);
+  if (wrong !== null) throw new TypeError(inWords(wrong));
   if (whole.to !== null && 'mmsi' in whole.to && whole.to.mmsi === whole.from)
     throw new RangeError(`to: expected another station, got the own identity ${whole.from}`);
   if (expansion !== undefined) wantSendable(expansion);
