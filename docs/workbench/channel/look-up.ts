@@ -4,9 +4,11 @@ import {
   channelsAt,
   findChannel,
   formatMegahertz,
+  planText,
   type WorkingChannels,
 } from 'seahail/channel';
 import { h } from '../frame/dom.ts';
+import { said } from '../frame/language.ts';
 import { findings, sentence } from '../frame/ledger.ts';
 import { allPlans } from '../frame/plans.ts';
 
@@ -41,14 +43,19 @@ export function forThisTalk(name: string, { ranked, ruledOut }: WorkingChannels)
     );
   const serves = ranked.find(isMeant);
   if (serves !== undefined)
-    return h('p', {}, h('b', {}, `Channel ${serves.designator} fits this talk. `), sentence(serves.reason));
+    return h(
+      'p',
+      {},
+      h('b', {}, `Channel ${serves.designator} fits this talk. `),
+      said({ ...serves, message: serves.reason }, sentence),
+    );
   const ruled = ruledOut.find(isMeant);
   if (ruled === undefined) return null;
   return h(
     'p',
     {},
     h('b', {}, `Not channel ${ruled.designator} for this talk. `),
-    sentence(ruled.reason),
+    said(ruled.notices[0], sentence),
     ' ',
     h('span', { class: 'clause' }, ruled.notices[0].clause ?? ''),
   );
@@ -84,11 +91,15 @@ function card(channel: Channel): HTMLElement {
     h(
       'div',
       {},
-      h('p', {}, sentence(channel.note)),
+      h('p', {}, said(planText(channel.note), sentence)),
       h('p', {}, frequencies(channel)),
-      channel.powerRule === null ? null : h('p', { class: 'mind' }, sentence(channel.powerRule)),
-      channel.caution === null ? null : h('p', { class: 'mind' }, sentence(channel.caution)),
-      channel.region === null ? null : h('p', { class: 'mind' }, `Where: ${sentence(channel.region)}`),
+      channel.powerRule === null
+        ? null
+        : h('p', { class: 'mind' }, said(planText(channel.powerRule), sentence)),
+      channel.caution === null ? null : h('p', { class: 'mind' }, said(planText(channel.caution), sentence)),
+      channel.region === null
+        ? null
+        : h('p', { class: 'mind' }, 'Where: ', said(planText(channel.region), sentence)),
       channel.aliases.length === 0
         ? null
         : h('p', { class: 'mind' }, `Also written ${channel.aliases.join(', ')}.`),

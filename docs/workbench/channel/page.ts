@@ -27,6 +27,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'channel-other-use': 'For another use',
   'channel-meaning-differs': 'The same name, another meaning',
   'channel-not-in-plan': 'Missing from one plan',
+  'channel-selective-calls-restricted': 'No selective calls for talk in these waters',
 };
 
 bindShare(bindFinding(byId<HTMLFormElement>('question'), answer));
@@ -73,7 +74,13 @@ function ranked(found: WorkingChannels): readonly HTMLElement[] {
       h(
         'div',
         {},
-        h('p', {}, h('i', {}, FITNESS[channel.fitness]), '. ', sentence(channel.reason)),
+        h(
+          'p',
+          {},
+          h('i', {}, FITNESS[channel.fitness]),
+          '. ',
+          said({ ...channel, message: channel.reason }, sentence),
+        ),
         h('p', { class: 'mind' }, frequencies(channel.channels[0])),
         channel.notices
           .filter(({ code }) => !IN_REASON.has(code))
@@ -117,8 +124,8 @@ function ruledOut(found: WorkingChannels): readonly HTMLElement[] {
       h(
         'ul',
         { class: 'reasons' },
-        channels.map(({ reason, notices }) =>
-          h('li', {}, sentence(reason), ' ', h('span', { class: 'clause' }, notices[0].clause ?? '')),
+        channels.map(({ notices: [bar] }) =>
+          h('li', {}, said(bar, sentence), ' ', h('span', { class: 'clause' }, bar.clause ?? '')),
         ),
       ),
     ),

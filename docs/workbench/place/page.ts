@@ -1,6 +1,7 @@
 import {
   type Bounds,
   boundsFrom,
+  boundsText,
   type Coordinates,
   describeBounds,
   formatPosition,
@@ -19,6 +20,7 @@ import { announce } from '../frame/announce.ts';
 import { inBlanks } from '../frame/blanks.ts';
 import { byId, fill, h } from '../frame/dom.ts';
 import { bindFinding, bindShare, type Question } from '../frame/finding.ts';
+import { said, words } from '../frame/language.ts';
 import { findings, ledger, sentence } from '../frame/ledger.ts';
 import { saveFile } from '../frame/save.ts';
 import { bindDevice } from './device.ts';
@@ -156,6 +158,7 @@ function show(placed: readonly Placed[], own: Own | null, left: number): void {
   drawing = plotBearings(
     own.position,
     placed.map(({ name, bounds, distress }) => ({ name, bounds, distress })),
+    { say: words },
   );
   const svg = new DOMParser().parseFromString(drawing, 'image/svg+xml').documentElement;
   svg.setAttribute('viewBox', `0 0 640 ${PICTURE}`);
@@ -187,7 +190,7 @@ function card(station: Placed, number: number, { position: from, pace, variation
     'section',
     {},
     h('h3', {}, `${number}. ${name}${distress ? ', in distress' : ''}`),
-    h('p', {}, sentence(describeBounds(bounds))),
+    h('p', {}, said(boundsText(bounds), sentence)),
     ledger([
       {
         what: 'Reported',
