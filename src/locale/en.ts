@@ -17,7 +17,7 @@ import type { Grade } from '../result/index.ts';
 import { givenTerms, type Texts } from '../result/internal.ts';
 import { faultTexts as sentenceFaultTexts, sentenceTexts, writingTexts } from '../sentence/internal.ts';
 import { speechTexts } from '../speech/internal.ts';
-import { adviceTexts, phaseTexts, setupTexts, stationTexts } from '../station/internal.ts';
+import { adviceTexts, phaseTexts, setupTexts, stationTexts, timerTexts } from '../station/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 const modules: Readonly<Record<string, readonly Texts[]>> = {
@@ -30,7 +30,7 @@ const modules: Readonly<Record<string, readonly Texts[]>> = {
   speech: [speechTexts],
   sentence: [sentenceTexts, writingTexts, sentenceFaultTexts],
   network: [networkTexts, networkFaultTexts],
-  station: [stationTexts, adviceTexts, phaseTexts, setupTexts],
+  station: [stationTexts, adviceTexts, phaseTexts, timerTexts, setupTexts],
   burst: [burstTexts],
   audio: [audioTexts, wavTexts],
   bridge: [bridgeTexts],

@@ -27,9 +27,10 @@ export type { AnswerKind, EventWithoutTime, StationEvent, StationEvents } from '
 export type { LogEntry } from './model/log-entry.ts';
 export type { Policy, SettingsChange, SettingsInput, StationSettings } from './model/settings.ts';
 export type { StationState } from './model/state.ts';
-export { type TimerName, type TimerRow, timers } from './model/timer.ts';
+export type { TimerName, TimerRow } from './model/timer.ts';
 
 export { adviseOnDistress } from './procedures/other-distress/advise.ts';
 export { phaseTable, type TransitionRow, transitionTable } from './procedures/transition-table.ts';
 export { restoreStation } from './restore/restore.ts';
 export { step } from './step.ts';
+export { timers } from './timers.ts';

@@ -3,4 +3,4 @@ export { isForStation } from './engine/for-station.ts';
 export { nextRandom } from './engine/random.ts';
 export { isWaitingToSend } from './inputs/queue.ts';
 export { LAST_INSTANT } from './model/plain.ts';
-export { adviceTexts, phaseTexts, type StationTexts, setupTexts, stationTexts } from './texts.ts';
+export { adviceTexts, phaseTexts, type StationTexts, setupTexts, stationTexts, timerTexts } from './texts.ts';

@@ -333,6 +333,39 @@ export const phaseTexts = {
   },
 } as const;
 
+/** What each timer is for. A table of its own: only `timers` needs it. */
+export const timerTexts = {
+  said: { 'station-timer': '{timer:timer}' },
+  terms: {
+    'timer.alert-hold': 'how long the distress key is held before an alert goes out',
+    'timer.alert-busy-limit': 'longest wait of a distress alert for channel 70 to be free',
+    'timer.voice-after-alert':
+      'latest moment for the distress call and message by voice, which are asked for as soon as the alert is out',
+    'timer.alert-repeat': 'from the start of one distress attempt to the start of the next, at random',
+    'timer.attempt-length':
+      'alerts received within this time belong to one attempt of five: 2.25 s, and some allowance',
+    'timer.listen-after-alert':
+      'listening on channel 16 after an alert was received, before anything else is decided',
+    'timer.answer-from-ship': 'time for a person aboard to answer',
+    'timer.answer-from-coast': 'time for an operator ashore to answer',
+    'timer.answer-from-set':
+      'time for a radio to answer a test call or polling automatically: three seconds, a busy channel and the burst',
+    'timer.automatic-answer': 'an automatic answer starts within this time, or it is left to the person',
+    'timer.second-attempt': 'from the first call to the second when nobody answered',
+    'timer.third-attempt': 'from the second call to the third, and between later calls',
+    'timer.channel-wait': 'longest wait of a call other than distress for channel 70 to be free',
+    'timer.transmission-limit': 'a transmission not reported as finished within this time counts as failed',
+    'timer.inactivity': 'a call is closed when the person has not acted for this long',
+    'timer.cancel-question':
+      'after this, no answer to the question whether the own alert was false counts as no',
+    'timer.alert-memory':
+      'an alert from the same vessel with the same nature, received again within this time, is a repeat and sounds no alarm',
+    'timer.distress-memory': 'how long distress traffic stays on display unless the person closes it',
+    'timer.position-warning': 'age of the own position at which the person is warned',
+    'timer.position-erase': 'age of the own position at which it is no longer sent',
+  },
+} as const;
+
 /** What the check of the set-up finds, and what to do. A table of its own: the station itself needs none of it. */
 export const setupTexts = {
   error: {
@@ -400,7 +433,11 @@ export const setupTexts = {
 } as const;
 
 /** All texts of this module. */
-export type StationTexts = typeof stationTexts & typeof adviceTexts & typeof phaseTexts & typeof setupTexts;
+export type StationTexts = typeof stationTexts &
+  typeof adviceTexts &
+  typeof phaseTexts &
+  typeof timerTexts &
+  typeof setupTexts;
 
 /** Phase of a dialogue after the name of its procedure. */
 export type Phase = TermOf<typeof phaseTexts, 'phase'>;
@@ -416,6 +453,9 @@ export const coded: TextMaker<typeof stationTexts> = /* @__PURE__ */ textMaker(s
 
 /** Makes what a phase means. */
 export const phaseMeaning: TextMaker<typeof phaseTexts> = /* @__PURE__ */ textMaker(phaseTexts);
+
+/** Makes what a timer is for. */
+export const timerMeaning: TextMaker<typeof timerTexts> = /* @__PURE__ */ textMaker(timerTexts);
 
 /** Makes an issue of the check of the set-up. */
 export const setupIssue: IssueMaker<typeof setupTexts> = /* @__PURE__ */ issueMaker(setupTexts);

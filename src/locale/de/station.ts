@@ -347,4 +347,34 @@ export const station: Translation<StationTexts> = {
   'off-seconds.*': 'Sekunden',
   'ago-days.1': 'Tag',
   'ago-days.*': 'Tagen',
+  'station-timer': '{timer:timer}',
+  'timer.alert-hold': 'wie lange die Nottaste gehalten wird, bis ein Seenotalarm gesendet wird',
+  'timer.alert-busy-limit': 'längstes Warten eines Seenotalarms auf freien Kanal 70',
+  'timer.voice-after-alert':
+    'spätester Zeitpunkt für Notanruf und Notmeldung über Sprechfunk, zu denen gleich nach der Aussendung aufgefordert wird',
+  'timer.alert-repeat':
+    'vom Beginn eines Seenotalarms bis zum Beginn der nächsten Aussendung, zufällig gewählt',
+  'timer.attempt-length':
+    'in dieser Zeit empfangene Alarme gehören zu einer Aussendung von fünf: 2,25 s und etwas Spielraum',
+  'timer.listen-after-alert':
+    'Hörwache auf Kanal 16 nach Empfang eines Alarms, bevor etwas anderes entschieden wird',
+  'timer.answer-from-ship': 'Zeit für eine Antwort durch einen Menschen an Bord',
+  'timer.answer-from-coast': 'Zeit für eine Antwort durch einen Bediener an Land',
+  'timer.answer-from-set':
+    'Zeit für die automatische Antwort eines Geräts auf Testanruf oder Abfrage: drei Sekunden, ein belegter Kanal und die Aussendung',
+  'timer.automatic-answer':
+    'eine automatische Antwort beginnt innerhalb dieser Zeit, sonst bleibt sie dem Menschen überlassen',
+  'timer.second-attempt': 'vom ersten zum zweiten Anruf, wenn niemand geantwortet hat',
+  'timer.third-attempt': 'vom zweiten zum dritten Anruf und zwischen späteren Anrufen',
+  'timer.channel-wait': 'längstes Warten eines anderen Anrufs auf freien Kanal 70',
+  'timer.transmission-limit':
+    'eine Aussendung, die in dieser Zeit nicht als beendet gemeldet ist, gilt als fehlgeschlagen',
+  'timer.inactivity': 'ein Anruf wird geschlossen, wenn so lange niemand etwas getan hat',
+  'timer.cancel-question':
+    'danach gilt keine Antwort auf die Frage, ob der eigene Alarm ein Fehlalarm war, als Nein',
+  'timer.alert-memory':
+    'ein Alarm desselben Fahrzeugs mit derselben Art der Not, der in dieser Zeit erneut eintrifft, ist eine Wiederholung und löst keinen Ton aus',
+  'timer.distress-memory': 'wie lange Notverkehr angezeigt bleibt, wenn niemand ihn schließt',
+  'timer.position-warning': 'Alter der eigenen Position, ab dem gewarnt wird',
+  'timer.position-erase': 'Alter der eigenen Position, ab dem sie nicht mehr gesendet wird',
 };

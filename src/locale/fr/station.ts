@@ -349,4 +349,34 @@ export const station: Translation<StationTexts> = {
   'off-seconds.*': 'secondes',
   'ago-days.1': 'jour',
   'ago-days.*': 'jours',
+  'station-timer': '{timer:timer}',
+  'timer.alert-hold': 'durée d’appui sur la touche de détresse avant qu’une alerte parte',
+  'timer.alert-busy-limit': 'attente la plus longue d’une alerte de détresse pour que la voie 70 soit libre',
+  'timer.voice-after-alert':
+    'dernier moment pour l’appel et le message de détresse en phonie, demandés dès que l’alerte est partie',
+  'timer.alert-repeat': 'du début d’une émission de l’alerte de détresse au début de la suivante, au hasard',
+  'timer.attempt-length':
+    'les alertes reçues dans ce délai font partie d’une seule émission de cinq : 2,25 s et une marge',
+  'timer.listen-after-alert':
+    'veille sur la voie 16 après réception d’une alerte, avant toute autre décision',
+  'timer.answer-from-ship': 'temps laissé à une personne à bord pour répondre',
+  'timer.answer-from-coast': 'temps laissé à un opérateur à terre pour répondre',
+  'timer.answer-from-set':
+    'temps laissé à un appareil pour répondre automatiquement à un essai ou à une interrogation : trois secondes, une voie occupée et l’émission',
+  'timer.automatic-answer':
+    'une réponse automatique commence dans ce délai, sinon elle est laissée à la personne',
+  'timer.second-attempt': 'du premier appel au deuxième quand personne n’a répondu',
+  'timer.third-attempt': 'du deuxième appel au troisième, et entre les appels suivants',
+  'timer.channel-wait':
+    'attente la plus longue d’un appel autre que de détresse pour que la voie 70 soit libre',
+  'timer.transmission-limit':
+    'une émission dont la fin n’est pas signalée dans ce délai compte comme manquée',
+  'timer.inactivity': 'un appel est clos quand personne n’a rien fait pendant ce temps',
+  'timer.cancel-question':
+    'ensuite, l’absence de réponse à la question si l’alerte était fausse compte comme un non',
+  'timer.alert-memory':
+    'une alerte du même navire et de même nature, reçue de nouveau dans ce délai, est une répétition et ne sonne pas',
+  'timer.distress-memory': 'durée d’affichage du trafic de détresse si personne ne le clôt',
+  'timer.position-warning': 'âge de la position propre à partir duquel la personne est avertie',
+  'timer.position-erase': 'âge de la position propre à partir duquel elle n’est plus émise',
 };

@@ -348,4 +348,33 @@ export const station: Translation<StationTexts> = {
   'off-seconds.*': 'seconden',
   'ago-days.1': 'dag',
   'ago-days.*': 'dagen',
+  'station-timer': '{timer:timer}',
+  'timer.alert-hold': 'hoe lang de noodtoets wordt ingedrukt voordat een noodalarm uitgaat',
+  'timer.alert-busy-limit': 'langste wachttijd van een noodalarm tot kanaal 70 vrij is',
+  'timer.voice-after-alert':
+    'uiterste moment voor noodoproep en noodbericht via spraak, waarom gevraagd wordt zodra het alarm is uitgezonden',
+  'timer.alert-repeat':
+    'van het begin van een noodalarm tot het begin van de volgende poging, willekeurig gekozen',
+  'timer.attempt-length':
+    'alarmen die binnen deze tijd worden ontvangen, horen bij één poging van vijf: 2,25 s en enige speling',
+  'timer.listen-after-alert':
+    'uitluisteren op kanaal 16 na ontvangst van een alarm, voordat iets anders wordt besloten',
+  'timer.answer-from-ship': 'tijd voor iemand aan boord om te antwoorden',
+  'timer.answer-from-coast': 'tijd voor een operator aan de wal om te antwoorden',
+  'timer.answer-from-set':
+    'tijd voor een toestel om automatisch op een testoproep of bereikbaarheidsvraag te antwoorden: drie seconden, een bezet kanaal en de uitzending',
+  'timer.automatic-answer':
+    'een automatisch antwoord begint binnen deze tijd, anders wordt het aan de gebruiker overgelaten',
+  'timer.second-attempt': 'van de eerste naar de tweede oproep als niemand antwoordde',
+  'timer.third-attempt': 'van de tweede naar de derde oproep, en tussen latere oproepen',
+  'timer.channel-wait': 'langste wachttijd van een andere oproep tot kanaal 70 vrij is',
+  'timer.transmission-limit':
+    'een uitzending die binnen deze tijd niet als beëindigd is gemeld, geldt als mislukt',
+  'timer.inactivity': 'een oproep wordt afgesloten als er zo lang niets mee is gedaan',
+  'timer.cancel-question': 'daarna geldt geen antwoord op de vraag of het eigen alarm vals was als nee',
+  'timer.alert-memory':
+    'een alarm van hetzelfde schip met dezelfde aard dat binnen deze tijd opnieuw komt, is een herhaling en geeft geen geluid',
+  'timer.distress-memory': 'hoe lang noodverkeer zichtbaar blijft als niemand het afsluit',
+  'timer.position-warning': 'leeftijd van de eigen positie waarbij wordt gewaarschuwd',
+  'timer.position-erase': 'leeftijd van de eigen positie waarbij die niet meer wordt uitgezonden',
 };

@@ -3,7 +3,7 @@ import { neverAssignable } from '../../channel/index.ts';
 import { workingChannel } from './channel.ts';
 import { canBeOwn } from './own-identity.ts';
 import { isRecord } from './plain.ts';
-import { type TimerName, timers } from './timer.ts';
+import { type TimerName, timerRows } from './timer.ts';
 
 /**
  * What happens with a call of some kind: `'automatic'` answers (or tunes) at once, `'by-hand'` asks the person,
@@ -58,7 +58,7 @@ export interface StationSettings {
   readonly watched: readonly string[];
   /** Also log calls that are for somebody else. */
   readonly logOthers: boolean;
-  /** Lengths of timers in milliseconds, at least 1, that differ from {@link timers}: for training and tests. */
+  /** Lengths of timers in milliseconds, at least 1, that differ from those of `timers`: for training and tests. */
   readonly timers: Readonly<Partial<Record<TimerName, number>>>;
   /** Start of the random numbers; any integer. Give each station another one. */
   readonly seed: number;
@@ -219,7 +219,8 @@ function isCallerPolicy(value: unknown): boolean {
 
 function isLength([timer, length]: readonly [string, unknown]): boolean {
   return (
-    timers.some((row) => row.timer === timer) && (length === undefined || (isFinite(length) && length >= 1))
+    timerRows.some((row) => row.timer === timer) &&
+    (length === undefined || (isFinite(length) && length >= 1))
   );
 }
 

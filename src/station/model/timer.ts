@@ -1,6 +1,7 @@
+import type { CodedText } from '../../result/index.ts';
 import { clause } from './clause.ts';
 
-/** Name of a timer of {@link timers}. */
+/** Name of a timer of `timers`. */
 export type TimerName =
   | 'alert-hold'
   | 'alert-busy-limit'
@@ -24,7 +25,7 @@ export type TimerName =
   | 'position-erase';
 
 /** One waiting time of the machine. */
-export interface TimerRow {
+export interface TimerRow extends Pick<CodedText, 'code' | 'params'> {
   readonly timer: TimerName;
   /** Least value, in `unit`. */
   readonly least: number;
@@ -34,24 +35,12 @@ export interface TimerRow {
   readonly confidence: 'high' | 'medium' | 'low' | 'own-choice';
   /** Document the value is taken from. */
   readonly clause: string;
-  /** What is waited for. */
+  /** What is waited for: English, of `code` and `params`. */
   readonly meaning: string;
 }
 
-/**
- * Every waiting time of the machine, with its source and how sure the value is.
- *
- * @see {@link transitionTable}
- *
- * @example
- * ```ts
- * import { timers } from 'seahail/station';
- *
- * const repeat = timers.find((row) => row.timer === 'alert-repeat');
- * console.log(`${repeat?.least} to ${repeat?.most} ${repeat?.unit}s`); // 3.5 to 4.5 minutes
- * ```
- */
-export const timers: readonly TimerRow[] = [
+/** The waiting times without what each is for: a station needs none of the words. */
+export const timerRows: readonly Omit<TimerRow, 'code' | 'params' | 'meaning'>[] = [
   {
     timer: 'alert-hold',
     least: 3,
@@ -59,7 +48,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'high',
     clause: clause.alertAct,
-    meaning: 'how long the distress key is held before an alert goes out',
   },
   {
     // deviation: D-station-1
@@ -69,7 +57,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'medium',
     clause: 'ETSI EN 300 338, unverified',
-    meaning: 'longest wait of a distress alert for channel 70 to be free',
   },
   {
     timer: 'voice-after-alert',
@@ -78,8 +65,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'medium',
     clause: 'UK maritime authority, procedure summary of about 2000; RR 2024 No. 32.13 asks for no wait',
-    meaning:
-      'latest moment for the distress call and message by voice, which are asked for as soon as the alert is out',
   },
   {
     // deviation: D-station-2
@@ -89,7 +74,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'high',
     clause: clause.alert,
-    meaning: 'from the start of one distress attempt to the start of the next, at random',
   },
   {
     timer: 'attempt-length',
@@ -98,7 +82,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'alerts received within this time belong to one attempt of five: 2.25 s, and some allowance',
   },
   {
     timer: 'listen-after-alert',
@@ -107,7 +90,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'high',
     clause: clause.heardAlert,
-    meaning: 'listening on channel 16 after an alert was received, before anything else is decided',
   },
   {
     timer: 'answer-from-ship',
@@ -116,7 +98,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'high',
     clause: clause.answering,
-    meaning: 'time for a person aboard to answer',
   },
   {
     timer: 'answer-from-coast',
@@ -125,7 +106,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'high',
     clause: clause.answering,
-    meaning: 'time for an operator ashore to answer',
   },
   {
     // deviation: D-station-3
@@ -135,8 +115,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning:
-      'time for a radio to answer a test call or polling automatically: three seconds, a busy channel and the burst',
   },
   {
     // deviation: D-station-7
@@ -146,7 +124,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'medium',
     clause: clause.answering,
-    meaning: 'an automatic answer starts within this time, or it is left to the person',
   },
   {
     timer: 'second-attempt',
@@ -155,7 +132,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'medium',
     clause: clause.calling,
-    meaning: 'from the first call to the second when nobody answered',
   },
   {
     timer: 'third-attempt',
@@ -164,7 +140,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'medium',
     clause: clause.calling,
-    meaning: 'from the second call to the third, and between later calls',
   },
   {
     timer: 'channel-wait',
@@ -173,7 +148,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'longest wait of a call other than distress for channel 70 to be free',
   },
   {
     timer: 'transmission-limit',
@@ -182,7 +156,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'second',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'a transmission not reported as finished within this time counts as failed',
   },
   {
     // deviation: D-station-8
@@ -192,7 +165,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'medium',
     clause: clause.procedures,
-    meaning: 'a call is closed when the person has not acted for this long',
   },
   {
     timer: 'cancel-question',
@@ -201,7 +173,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning: 'after this, no answer to the question whether the own alert was false counts as no',
   },
   {
     // deviation: D-station-4
@@ -211,8 +182,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'minute',
     confidence: 'own-choice',
     clause: clause.ownChoice,
-    meaning:
-      'an alert from the same vessel with the same nature, received again within this time, is a repeat and sounds no alarm',
   },
   {
     timer: 'distress-memory',
@@ -221,7 +190,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'hour',
     confidence: 'medium',
     clause: clause.procedures,
-    meaning: 'how long distress traffic stays on display unless the person closes it',
   },
   {
     timer: 'position-warning',
@@ -230,7 +198,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'hour',
     confidence: 'medium',
     clause: clause.position,
-    meaning: 'age of the own position at which the person is warned',
   },
   {
     timer: 'position-erase',
@@ -239,7 +206,6 @@ export const timers: readonly TimerRow[] = [
     unit: 'hour',
     confidence: 'medium',
     clause: clause.position,
-    meaning: 'age of the own position at which it is no longer sent',
   },
 ];
 
@@ -252,7 +218,7 @@ export function rangeOf(
 ): readonly [least: number, most: number] {
   const own = Object.hasOwn(changed, timer) ? changed[timer] : undefined;
   if (own !== undefined && own >= 1 && own < Infinity) return [own, own];
-  const row = timers.find((candidate) => candidate.timer === timer) as TimerRow;
+  const row = timerRows.find((candidate) => candidate.timer === timer) as (typeof timerRows)[number];
   return [row.least * MILLISECONDS[row.unit], row.most * MILLISECONDS[row.unit]];
 }
 
