@@ -45,6 +45,18 @@ export const channelChecks = [
     },
   },
   {
+    name: 'channel: reasons and cautions in German, and English again',
+    async run({ page, open }) {
+      await open('workbench/channel.html#channel-name=16');
+      await page.locator('#language').selectOption('de');
+      await assertText(page.locator('#look-up'), /^Not channel 16 for this talk\..*Kanal 16 ist für Not/);
+      await page.locator('#look-up [lang=de]', { hasText: 'Not, Sicherheit und Anruf' }).first().waitFor();
+      await page.locator('#answer [lang=de]').first().waitFor();
+      await page.locator('#language').selectOption('en');
+      await assertText(page.locator('#look-up'), /Channel 16 is for distress, safety and calling/);
+    },
+  },
+  {
     name: 'channel: by keyboard, and the address restores the question',
     async run({ page, open, at }) {
       await open('workbench/channel.html');

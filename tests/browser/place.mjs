@@ -35,6 +35,21 @@ export const placeChecks = [
     },
   },
   {
+    name: 'place: bounds and the drawing in Dutch, its caution too',
+    async run({ page, open }) {
+      const question = {
+        own: '56°22.00′ N 006°24.00′ W',
+        stations: 'Tern of Ardle; 56°18′ N 006°32′ W; 14:32',
+      };
+      await open(`workbench/place.html#${new URLSearchParams(question)}`);
+      await page.locator('#language').selectOption('nl');
+      await page.locator('#answer [lang=nl]', { hasText: /zeemijl, ware peiling/ }).waitFor();
+      const drawing = await saved(page, 'Save the drawing');
+      assert.match(drawing, /<title id="plot-title">Gemelde posities<\/title>/);
+      assert.match(drawing, /Dit is geen radar/);
+    },
+  },
+  {
     name: 'place: digits are as fine as they were typed, and movement counts in what is saved',
     async run({ page, open }) {
       const lines = ['A; 56°22.5′ N 006°32.5′ W; 14:36', 'B; 56°22.0000′ N 006°32.0000′ W; 14:46'];
