@@ -6,7 +6,7 @@ import { type CodeOf, type ParamsOf, type TextMaker, textMaker } from '../result
 export const speechTexts = {
   caution: {
     'speech-only-in-danger':
-      'Only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
+      'Send a distress call only when a vessel or person is in grave and imminent danger and needs immediate assistance, on the authority of the master',
     'speech-when-to-relay':
       'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes. Relay when you see or know that a vessel in distress cannot call, or when a rescue co-ordination centre asks. Try a coast station first',
     'speech-acknowledge-when-near':

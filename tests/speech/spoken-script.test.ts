@@ -404,7 +404,7 @@ describe('a gloss', () => {
     const { cautionText, caution } = spokenScript(alert, merrow);
     expect(translate(cautionText, english).text).toBe(caution);
     expect(translate(cautionText, german).text).toMatch(
-      /^Sprechen auf der Not-Sprechfrequenz des Bandes \(.*\)\. Nur wenn/,
+      /^Sprechen auf der Not-Sprechfrequenz des Bandes \(.*\)\. Einen Notanruf nur senden, wenn/,
     );
   });
 });

@@ -6,7 +6,7 @@ type Own = Omit<SpeechTexts, 'terms'>;
 /** The terms are those of calls. */
 export const speech: Translation<Own> = {
   'speech-only-in-danger':
-    'Nur wenn ein Fahrzeug oder eine Person in ernster und unmittelbar drohender Gefahr ist und sofort Hilfe braucht, auf Anordnung des Schiffsführers',
+    'Einen Notanruf nur senden, wenn ein Fahrzeug oder eine Person in ernster und unmittelbar drohender Gefahr ist und sofort Hilfe braucht, auf Anordnung des Schiffsführers',
   'speech-when-to-relay':
     'Weiterleiten, wenn innerhalb von etwa 5 Minuten niemand den Alarm oder den MAYDAY-Anruf bestätigt hat. Weiterleiten auch, wenn ein Fahrzeug in Not erkennbar nicht selbst rufen kann oder eine Seenotleitung (RCC) es verlangt. Zuerst eine Küstenfunkstelle versuchen',
   'speech-acknowledge-when-near':

@@ -6,7 +6,7 @@ type Own = Omit<SpeechTexts, 'terms'>;
 /** The terms are those of calls. */
 export const speech: Translation<Own> = {
   'speech-only-in-danger':
-    'Seulement si un navire ou une personne est en danger grave et imminent et a besoin d’une aide immédiate, sur ordre du capitaine',
+    'N’émettre un appel de détresse que si un navire ou une personne est en danger grave et imminent et a besoin d’une aide immédiate, sur ordre du capitaine',
   'speech-when-to-relay':
     'Relayer si personne n’a accusé réception de l’alerte ou de l’appel MAYDAY dans les 5 minutes environ. Relayer aussi si un navire en détresse ne peut manifestement pas appeler, ou à la demande d’un centre de coordination de sauvetage. Essayer d’abord une station côtière',
   'speech-acknowledge-when-near':

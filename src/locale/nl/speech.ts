@@ -6,7 +6,7 @@ type Own = Omit<SpeechTexts, 'terms'>;
 /** The terms are those of calls. */
 export const speech: Translation<Own> = {
   'speech-only-in-danger':
-    'Alleen als een schip of persoon in ernstig en onmiddellijk gevaar is en direct hulp nodig heeft, op bevel van de schipper',
+    'Zend alleen een noodoproep uit als een schip of persoon in ernstig en onmiddellijk gevaar is en direct hulp nodig heeft, op bevel van de schipper',
   'speech-when-to-relay':
     'Geef door als niemand het alarm of de MAYDAY-oproep binnen ongeveer 5 minuten heeft bevestigd. Geef ook door als u ziet of weet dat een schip in nood niet kan oproepen, of op verzoek van een reddingscoördinatiecentrum (RCC). Probeer eerst een kuststation',
   'speech-acknowledge-when-near':
