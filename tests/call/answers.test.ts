@@ -17,6 +17,9 @@ import {
   encodeFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+import { german } from '../../src/locale/de.ts';
+import { english } from '../../src/locale/en.ts';
+import { translate } from '../../src/locale/index.ts';
 import { anyFields } from './arbitrary.ts';
 import { saying } from './without-words.ts';
 import { workedSequences } from './worked-sequences.ts';
@@ -85,6 +88,17 @@ describe('an individual call', () => {
       },
     );
     expect(asked.answers.slice(0, 2).map(saying)).toEqual(['able-instead 72', 'unable no-reason']);
+  });
+
+  it('is answered in other languages too', () => {
+    for (const answer of answers)
+      expect(translate({ ...answer, text: answer.label }, english).text).toBe(answer.label);
+    expect(answers.slice(1, 3).map((answer) => translate(answer, german).text)).toEqual([
+      'Kann nachkommen, stattdessen auf Kanal 77',
+      'Kann nicht nachkommen: kein Grund angegeben',
+    ]);
+    const other = answersTo(hail, { own: '232999563' }).none;
+    expect(other && translate(other, english).text).toBe(other?.reason);
   });
 
   it('is answered by the symbols of the worked sequences', () => {
