@@ -425,4 +425,4 @@ export const planTexts = {
     'channel-text-when-the-operator-overrides-the-reduction': 'when the operator overrides the reduction',
     'channel-text-with-pilots-only': 'with pilots only',
   },
-} as const;
+};

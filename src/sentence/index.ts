@@ -27,6 +27,7 @@ export { writeOwnPosition } from './own/write-own-position.ts';
 // Why a display shows nothing, and repairing it on the way.
 
 export type { FaultReport } from './fault/fault.ts';
+export type { FaultId } from './fault/fault-list.ts';
 export { FAULTS } from './fault/fault-list.ts';
 export { findFaults } from './fault/find-faults.ts';
 export type { RepairableFault } from './repair/repair-line.ts';

@@ -1,11 +1,8 @@
 import type { CodedText } from '../../result/index.ts';
 import { said } from './texts.ts';
 
-/** How sure a finding is: `'certain'` it is so, `'likely'` nothing else explains it, `'possible'` it may be sound. */
-export type FaultCertainty = 'certain' | 'likely' | 'possible';
-
 /** How sure each fault is. */
-const CERTAINTIES = {
+const CERTAINTIES: Readonly<Record<NetworkFaultId, (typeof NETWORK_FAULTS)[number]['certainty']>> = {
   'no-frames': 'certain',
   'not-frames': 'certain',
   'packet-torn': 'certain',
@@ -21,10 +18,25 @@ const CERTAINTIES = {
   'two-positions': 'possible',
   'own-report-as-target': 'likely',
   'waypoint-not-listed': 'possible',
-} as const;
+};
 
 /** One of the faults of {@link NETWORK_FAULTS}. */
-export type NetworkFaultId = keyof typeof CERTAINTIES;
+export type NetworkFaultId =
+  | 'no-frames'
+  | 'not-frames'
+  | 'packet-torn'
+  | 'no-call-message'
+  | 'two-digit-codes'
+  | 'identity-code'
+  | 'category-lost'
+  | 'message-cut-off'
+  | 'date-early'
+  | 'call-repeated'
+  | 'no-address-claim'
+  | 'address-disputed'
+  | 'two-positions'
+  | 'own-report-as-target'
+  | 'waypoint-not-listed';
 
 /**
  * What can be wrong between a radio and a display on the network, in the order in which to look.
@@ -34,7 +46,7 @@ export type NetworkFaultId = keyof typeof CERTAINTIES;
  */
 export const NETWORK_FAULTS: readonly {
   readonly id: NetworkFaultId;
-  readonly certainty: FaultCertainty;
+  readonly certainty: 'certain' | 'likely' | 'possible';
   readonly why: CodedText;
   readonly remedy: CodedText;
 }[] = /* @__PURE__ */ (Object.keys(CERTAINTIES) as NetworkFaultId[]).map((id) => ({

@@ -2,7 +2,7 @@ import type { CodedText } from '../../result/index.ts';
 import { said } from './texts.ts';
 
 /** The step of the diagnosis at which each fault shows. */
-const STEPS = {
+const STEPS: Readonly<Record<FaultId, (typeof FAULTS)[number]['step']>> = {
   'no-data': 'bytes',
   'wrong-speed': 'bytes',
   'no-sentence': 'lines',
@@ -39,10 +39,46 @@ const STEPS = {
   'wrong-quadrant': 'plausibility',
   'minutes-rounded': 'plausibility',
   'wrong-time': 'plausibility',
-} as const;
+};
 
-/** Name of a fault. */
-export type FaultId = keyof typeof STEPS;
+/** Name of a fault, one of {@link FAULTS}. */
+export type FaultId =
+  | 'no-data'
+  | 'wrong-speed'
+  | 'no-sentence'
+  | 'too-long'
+  | 'tag-block'
+  | 'blank-damage'
+  | 'blank-sent'
+  | 'checksum-wrong'
+  | 'rewritten-between'
+  | 'checksum-missing'
+  | 'checksum-lower-case'
+  | 'calls-filtered'
+  | 'reply-missing'
+  | 'legacy-layout'
+  | 'fields-missing'
+  | 'talker'
+  | 'leading-zero-lost'
+  | 'bad-position'
+  | 'no-fix'
+  | 'no-time'
+  | 'expansion-missing'
+  | 'expansion-late'
+  | 'expansion-unannounced'
+  | 'expansion-mismatch'
+  | 'no-expansion'
+  | 'identity-nine-digits'
+  | 'identity-last-digit'
+  | 'own-call'
+  | 'refused'
+  | 'polled'
+  | 'category'
+  | 'acknowledgement'
+  | 'duplicates'
+  | 'wrong-quadrant'
+  | 'minutes-rounded'
+  | 'wrong-time';
 
 /**
  * Every fault that can be found in what a radio sends to a display, in the order in which to look: its step of
@@ -53,7 +89,16 @@ export type FaultId = keyof typeof STEPS;
  */
 export const FAULTS: readonly {
   readonly id: FaultId;
-  readonly step: (typeof STEPS)[FaultId];
+  readonly step:
+    | 'bytes'
+    | 'lines'
+    | 'checksums'
+    | 'calls'
+    | 'position'
+    | 'call-type'
+    | 'expansion'
+    | 'identity'
+    | 'plausibility';
   readonly why: CodedText;
   readonly remedy: CodedText;
 }[] = /* @__PURE__ */ (Object.keys(STEPS) as FaultId[]).map((id) => ({
