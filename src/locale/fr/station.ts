@@ -101,7 +101,7 @@ export const station: Translation<StationTexts> = {
     'La position propre est trop ancienne pour être émise : la saisir de nouveau ou vérifier le récepteur GNSS',
   'station-ask-send': 'Émettre : {call} ?',
   'station-ask-answer': 'Répondre : {call} ?',
-  'station-ask-tune': 'Changer de voie[ pour la voie {channel}] ?',
+  'station-ask-tune': 'Passer sur une autre voie[, la voie {channel}] ?',
   'station-ask-cancel':
     'L’alerte était-elle fausse ? Elle sera alors annulée par ASN, puis en phonie sur la voie 16',
   'station-ask-repeat':

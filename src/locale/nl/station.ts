@@ -96,7 +96,7 @@ export const station: Translation<StationTexts> = {
   'station-still-in-hand': 'Nog bezig: {call}',
   'station-tune-16': 'Schakel met de hand naar kanaal 16',
   'station-watch-left':
-    'De marifoon staat op kanaal {channel}, niet op kanaal {watched& of }. Luister daar verplicht uit met een andere ontvanger, of schakel terug',
+    'De marifoon staat op kanaal {channel}, niet op kanaal {watched& of }. Houd daar de verplichte luisterwacht met een andere ontvanger, of schakel terug',
   'station-finished': 'Afgelopen[ op kanaal {channel}]',
   'station-closed-idle':
     'Afgesloten na lange tijd zonder bediening[. De marifoon staat nog op kanaal {channel}]',
