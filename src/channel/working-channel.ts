@@ -13,7 +13,8 @@ import { workingIssue, type workingTexts } from './texts.ts';
  *
  * @param channel - a plan's channel
  * @param purpose - what it is to be used for
- * @returns one notice when the channel is ruled out; otherwise what to mind, empty when there is nothing
+ * @returns one notice of grade `'error'` when the channel is ruled out; otherwise what to mind, empty when there is
+ * nothing
  * @throws TypeError when it is not a channel
  * @throws RangeError when the purpose is none of them
  *
