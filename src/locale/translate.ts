@@ -55,7 +55,8 @@ export function translate(
   const template = Object.hasOwn(texts, code) ? texts[code] : undefined;
   if (template === undefined) return { lang: 'en', text, ...(expected !== undefined && { expected }) };
   const nested = Object.entries(params).map(([name, value]) => [name, said(value, catalogue)]);
-  const values = { ...Object.fromEntries(nested), received, suggestion };
+  // A text made of an issue has what was received among its params.
+  const values = { received, suggestion, ...Object.fromEntries(nested) };
   const { message: made, ...rest } = render(template, values, texts);
   return { lang: catalogue.lang, text: made, ...rest };
 }
