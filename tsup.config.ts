@@ -27,11 +27,9 @@ export default defineConfig({
   target: 'es2022',
   splitting: true,
   clean: true,
-  // Names stay: a stack trace of an app is to be read.
+  // Three languages are written with letters that would take six characters each.
   esbuildOptions(options) {
     options.charset = 'utf8';
-    options.minifyWhitespace = true;
-    options.minifySyntax = true;
   },
   dts: { entry: doors, compilerOptions: { ignoreDeprecations: '6.0' } },
 });

@@ -21,6 +21,11 @@ export const audioTexts = {
   },
 } as const;
 
+const wavTerms = {
+  'sound-channels.1': 'channel',
+  'sound-channels.*': 'channels',
+};
+
 /** What reading a WAV file says. */
 export const wavTexts = {
   error: {
@@ -51,10 +56,7 @@ export const wavTexts = {
   note: {
     'audio-wav-size-unset': "Chunk 'data' says 0 bytes and {received} follow: they were read",
   },
-  terms: {
-    'sound-channels.1': 'channel',
-    'sound-channels.*': 'channels',
-  },
+  terms: wavTerms as typeof wavTerms,
 } as const;
 
 /** All texts of this module. */

@@ -1,5 +1,27 @@
 import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
 
+const burstTerms = {
+  'burst-subject.bits': 'Bits',
+  'burst-subject.bit': 'Bit',
+  'burst-subject.soft-bits': 'Soft values',
+  'burst-subject.metrics': 'Metrics',
+  'burst-subject.symbols': 'Symbols',
+  'burst-subject.symbol': 'Symbol',
+  'burst-subject.calls': 'Calls',
+  'burst-subject.atis': 'ATIS bits',
+  'burst-subject.option': 'Option',
+  'burst-accepted.bits': "a text of '0', '1' and '?' or an array of 0, 1 and null",
+  'burst-accepted.bit': "0, 1 or missing ('?' in a text, null in an array)",
+  'burst-accepted.numbers': 'an array of numbers',
+  'burst-accepted.symbols': 'an array of integers from 0 to 127 and null',
+  'burst-accepted.symbol': 'an integer from 0 to 127 or null',
+  'burst-accepted.calls': 'an array of 1 to 5 calls',
+  'burst-accepted.atis': 'text of 0 and 1',
+  'burst-accepted.number': 'a finite number',
+  'burst-accepted.function': 'a function',
+  'burst-accepted.kinds': 'bits, soft-bits or symbols',
+};
+
 /** What reading a burst says. */
 export const burstTexts = {
   error: {
@@ -31,27 +53,7 @@ export const burstTexts = {
     'burst-inverted': 'Every bit is inverted: the two tones are swapped at the receiver',
     'burst-expansion-layout': ['Expansion: expected the layout {expected}, got {received}', "'{usual}'"],
   },
-  terms: {
-    'burst-subject.bits': 'Bits',
-    'burst-subject.bit': 'Bit',
-    'burst-subject.soft-bits': 'Soft values',
-    'burst-subject.metrics': 'Metrics',
-    'burst-subject.symbols': 'Symbols',
-    'burst-subject.symbol': 'Symbol',
-    'burst-subject.calls': 'Calls',
-    'burst-subject.atis': 'ATIS bits',
-    'burst-subject.option': 'Option',
-    'burst-accepted.bits': "a text of '0', '1' and '?' or an array of 0, 1 and null",
-    'burst-accepted.bit': "0, 1 or missing ('?' in a text, null in an array)",
-    'burst-accepted.numbers': 'an array of numbers',
-    'burst-accepted.symbols': 'an array of integers from 0 to 127 and null',
-    'burst-accepted.symbol': 'an integer from 0 to 127 or null',
-    'burst-accepted.calls': 'an array of 1 to 5 calls',
-    'burst-accepted.atis': 'text of 0 and 1',
-    'burst-accepted.number': 'a finite number',
-    'burst-accepted.function': 'a function',
-    'burst-accepted.kinds': 'bits, soft-bits or symbols',
-  },
+  terms: burstTerms as typeof burstTerms,
 } as const;
 
 /** All texts of this module. */

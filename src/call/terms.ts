@@ -18,13 +18,13 @@ export const fieldTerms = {
   'call-field.rest': 'Rest of the message',
   'call-field.end': 'End of sequence',
   'call-field.expansion': 'Expansion',
-} as const;
+};
 
 /** Where distress traffic is spoken. */
 export const voiceTerms = {
   'distress-voice.vhf': 'on channel 16',
   'distress-voice.mf-hf': 'on the voice distress frequency of the band (2182 kHz for calls on 2187.5 kHz)',
-} as const;
+};
 
 /** What each value of a call has to be, so that it has symbols; with what was got, this is what a composer throws. */
 export const valueTerms = {
@@ -42,7 +42,7 @@ export const valueTerms = {
   'call-value.area-minutes': 'minutes of the area: expected 0 to 59.99',
   'call-value.end': 'end: expected one of request, answer, end',
   'call-value.name': 'name of a symbol: expected one of the tables, or symbol- and its number',
-} as const;
+};
 
 /** Categories, apart because the notices about what was received need no other words. */
 export const categoryTerms = {
@@ -51,7 +51,7 @@ export const categoryTerms = {
   'category.safety': 'safety',
   'category.urgency': 'urgency',
   'category.distress': 'distress',
-} as const;
+};
 
 /** The words for what a call names, by field and name. Other modules spread them into the terms of their texts. */
 export const callTerms = {
@@ -99,7 +99,7 @@ export const callTerms = {
   'call-kind.polling-acknowledgement': 'polling acknowledgement',
   'call-kind.automatic-service-call': 'telephone-service call',
   'call-kind.unrecognised-call': 'unrecognised call',
-} as const;
+};
 
 /** The words for the other symbols of a call. */
 export const symbolTerms = {
@@ -144,7 +144,7 @@ export const symbolTerms = {
   'end-of-sequence.acknowledgement-requested': 'an answer is requested',
   'end-of-sequence.acknowledgement': 'this is an answer',
   'end-of-sequence.end-of-sequence': 'no answer is requested',
-} as const;
+};
 
 /** What a value of a call has to be: the types that a compiler looks at. */
 export const typeTerms = {
@@ -160,4 +160,4 @@ export const typeTerms = {
   'value-type.number': 'a number',
   'value-type.numbers': 'a list of numbers',
   'value-type.object': 'an object',
-} as const;
+};

@@ -58,7 +58,7 @@ const checkTerms = {
   'equipment.H': 'a hand-held set',
   'equipment.M': 'a man-overboard device',
   'equipment.coast': 'a coast station',
-} as const;
+};
 
 /** What checking a call says. */
 export const checkTexts = {
@@ -205,7 +205,7 @@ const describeTerms = {
   'expansion.104': 'another name of the station',
   'expansion.105': 'finer area',
   'expansion.106': 'persons on board',
-} as const;
+};
 
 /** What describes a call: a sentence, and the labels and values of its fields. */
 export const describeTexts = {

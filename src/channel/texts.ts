@@ -1,5 +1,16 @@
 import { type IssueMaker, issueMaker, type TextMaker, textMaker } from '../result/internal.ts';
 
+const lookUpTerms = {
+  'leg.ship': 'ship',
+  'leg.coast': 'coast',
+  'channel-name.W': 'weather channels are broadcasts of North America',
+  'channel-name.M': 'M and M2 are marina channels of the United Kingdom',
+  'channel-name.P': 'P4 is an old name of the United Kingdom marina channel M2',
+  'channel-name.L': 'L channels are for leisure craft in Nordic waters',
+  'channel-name.F': 'F channels are for fishing vessels in Nordic waters',
+  'channel-name.0': '0 is the private coastguard channel of the United Kingdom',
+};
+
 /** What reading names, frequencies and digits and looking them up in a plan says. */
 export const lookUpTexts = {
   error: {
@@ -94,17 +105,16 @@ export const lookUpTexts = {
       'by its number it is the {leg:leg} leg of {number} as a single frequency, {ship} MHz',
     'channel-by-name': '{initial:channel-name}',
   },
-  terms: {
-    'leg.ship': 'ship',
-    'leg.coast': 'coast',
-    'channel-name.W': 'weather channels are broadcasts of North America',
-    'channel-name.M': 'M and M2 are marina channels of the United Kingdom',
-    'channel-name.P': 'P4 is an old name of the United Kingdom marina channel M2',
-    'channel-name.L': 'L channels are for leisure craft in Nordic waters',
-    'channel-name.F': 'F channels are for fishing vessels in Nordic waters',
-    'channel-name.0': '0 is the private coastguard channel of the United Kingdom',
-  },
+  terms: lookUpTerms as typeof lookUpTerms,
 } as const;
+
+const workingTerms = {
+  'purpose.intership-non-commercial': 'non-commercial talk between ships',
+  'purpose.intership-commercial': 'commercial talk between ships',
+  'purpose.intership-navigation': 'the safety of navigation between ships',
+  'purpose.ship-to-coast': 'talk between ship and coast',
+  'purpose.safety': 'distress, urgency and safety traffic',
+};
 
 /** What naming a channel in a call says. */
 export const workingTexts = {
@@ -143,14 +153,34 @@ export const workingTexts = {
     'channel-serves': '{reasons&; }',
     'channel-use': '{plan}: {note}[ ({caution})]',
   },
-  terms: {
-    'purpose.intership-non-commercial': 'non-commercial talk between ships',
-    'purpose.intership-commercial': 'commercial talk between ships',
-    'purpose.intership-navigation': 'the safety of navigation between ships',
-    'purpose.ship-to-coast': 'talk between ship and coast',
-    'purpose.safety': 'distress, urgency and safety traffic',
-  },
+  terms: workingTerms as typeof workingTerms,
 } as const;
+
+const planCheckTerms = {
+  'plan-rule.plan': 'an object with name and channels',
+  'plan-rule.channel': 'a channel, as simplexChannel makes one',
+  'plan-rule.calling': 'channels of this plan',
+  'plan-rule.text': 'text',
+  'plan-rule.text-or-null': 'text or null',
+  'plan-rule.texts': 'a list of texts',
+  'plan-rule.truth': 'true or false',
+  'plan-rule.watts': 'watts above zero or null',
+  'plan-rule.khz': 'whole kilohertz or null',
+  'plan-rule.name': 'a name of 1 to 40 characters',
+  'plan-rule.names': 'a list of names of 1 to 40 characters',
+  'plan-rule.channels': 'a list of channels',
+  'plan-rule.m1084': 'digits of ITU-R M.1084 or null',
+  'plan-rule.uses': 'a list of uses',
+  'plan-rule.limits': 'a list of power limits with watts, measure and when',
+  'plan-rule.data': 'permitted, prohibited or null',
+  'plan-rule.intership': 'nonCommercial and commercial, each preferred, allowed, restricted or prohibited',
+  'plan-rule.evidence': 'frequency, use and power, each with basis and source',
+  'plan-rule.frequency': 'a frequency for ships, for coast stations or for both',
+  'plan-rule.mode': 'duplex for two frequencies, simplex for one',
+  'plan-rule.receive-only': 'true where ships have no frequency',
+  'plan-rule.transmitters': 'the stations that have a frequency',
+  'plan-rule.reason': 'a reason where the channel may not be named, and null elsewhere',
+};
 
 /** What checking a plan of your own says. */
 export const planCheckTexts = {
@@ -165,31 +195,7 @@ export const planCheckTexts = {
       'another name than {holder} has',
     ],
   },
-  terms: {
-    'plan-rule.plan': 'an object with name and channels',
-    'plan-rule.channel': 'a channel, as simplexChannel makes one',
-    'plan-rule.calling': 'channels of this plan',
-    'plan-rule.text': 'text',
-    'plan-rule.text-or-null': 'text or null',
-    'plan-rule.texts': 'a list of texts',
-    'plan-rule.truth': 'true or false',
-    'plan-rule.watts': 'watts above zero or null',
-    'plan-rule.khz': 'whole kilohertz or null',
-    'plan-rule.name': 'a name of 1 to 40 characters',
-    'plan-rule.names': 'a list of names of 1 to 40 characters',
-    'plan-rule.channels': 'a list of channels',
-    'plan-rule.m1084': 'digits of ITU-R M.1084 or null',
-    'plan-rule.uses': 'a list of uses',
-    'plan-rule.limits': 'a list of power limits with watts, measure and when',
-    'plan-rule.data': 'permitted, prohibited or null',
-    'plan-rule.intership': 'nonCommercial and commercial, each preferred, allowed, restricted or prohibited',
-    'plan-rule.evidence': 'frequency, use and power, each with basis and source',
-    'plan-rule.frequency': 'a frequency for ships, for coast stations or for both',
-    'plan-rule.mode': 'duplex for two frequencies, simplex for one',
-    'plan-rule.receive-only': 'true where ships have no frequency',
-    'plan-rule.transmitters': 'the stations that have a frequency',
-    'plan-rule.reason': 'a reason where the channel may not be named, and null elsewhere',
-  },
+  terms: planCheckTerms as typeof planCheckTerms,
 } as const;
 
 /** All texts of this module, but those of the plans. */

@@ -1,5 +1,10 @@
 import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
 
+const directoryTerms = {
+  'more-findings.1': 'finding is',
+  'more-findings.*': 'findings are',
+};
+
 /** What reading a list of stations says. */
 export const directoryTexts = {
   error: {
@@ -22,10 +27,7 @@ export const directoryTexts = {
     'directory-vcard-identity': 'Card has no X-MMSI and is left out',
     'directory-more-notices': '{count} more {count:more-findings} not listed',
   },
-  terms: {
-    'more-findings.1': 'finding is',
-    'more-findings.*': 'findings are',
-  },
+  terms: directoryTerms as typeof directoryTerms,
 } as const;
 
 /** All texts of this module. */

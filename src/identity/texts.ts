@@ -46,6 +46,40 @@ export const parseTexts = {
   },
 } as const;
 
+const fieldTerms = {
+  'identity-kind.ship': 'ship',
+  'identity-kind.ship-group': 'group of ships',
+  'identity-kind.coast': 'coast station',
+  'identity-kind.coast-all-national': 'all coast stations of a country',
+  'identity-kind.coast-all': 'all coast stations',
+  'identity-kind.sar-aircraft': 'aircraft',
+  'identity-kind.sar-aircraft-all-national': 'all aircraft of a country',
+  'identity-kind.craft': 'craft of a parent ship',
+  'identity-kind.aton': 'aid to navigation',
+  'identity-kind.handheld': 'hand-held radio',
+  'identity-kind.ais-sart': 'AIS-SART',
+  'identity-kind.mob': 'man-overboard device',
+  'identity-kind.epirb-ais': 'EPIRB-AIS',
+  'identity-kind.amrd-b': 'autonomous radio device',
+  'use.own-not-coast': 'Own identity is not a coast station: theirs begin with 00 and a MID',
+  'use.own-group': "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7",
+  'use.own-coast': "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7",
+  'use.own-aircraft-group': 'Own identity is a group of aircraft: expected a single station',
+  'use.own-ais': 'Own identity belongs to an AIS device, which takes no part in calls',
+  'use.distressed': 'Vessel in distress has an identity that no vessel, aircraft or person uses in calls',
+  'use.called-group': 'Address is a group: a group call reaches it, not a call to one station',
+  'use.called-single': 'Address is not a group: the identity of a group of ships begins with one 0',
+  'use.called-mob': 'Address is a man-overboard device, which does not take ordinary calls',
+  'use.called-ais': 'Address belongs to an AIS device, which takes no part in calls',
+  'station.uk-portable': 'Own identity begins with 2359, usually a UK portable radio: check the licence',
+  'station.ship-handheld':
+    'Own identity is a ship: countries differ on whether a hand-held radio may use it, check the licence',
+  'station.handheld-fixed': 'Own identity is for a hand-held radio, but this radio is fixed',
+  'station.craft': "Own identity is for a tender or survival craft, not for the ship's radio",
+  'station.mob': 'Own identity is for a man-overboard device, but this radio is not one',
+  'station.aircraft': 'Own identity is for an aircraft, but this radio is aboard a vessel',
+};
+
 /** What the checks and the other forms of an identity say. */
 export const fieldTexts = {
   error: {
@@ -69,39 +103,7 @@ export const fieldTexts = {
     'identity-call-sign-shape': 'Call sign {received} does not look like a ship’s: check the licence',
     'identity-call-sign-type': 'Call sign: expected text, got {type}',
   },
-  terms: {
-    'identity-kind.ship': 'ship',
-    'identity-kind.ship-group': 'group of ships',
-    'identity-kind.coast': 'coast station',
-    'identity-kind.coast-all-national': 'all coast stations of a country',
-    'identity-kind.coast-all': 'all coast stations',
-    'identity-kind.sar-aircraft': 'aircraft',
-    'identity-kind.sar-aircraft-all-national': 'all aircraft of a country',
-    'identity-kind.craft': 'craft of a parent ship',
-    'identity-kind.aton': 'aid to navigation',
-    'identity-kind.handheld': 'hand-held radio',
-    'identity-kind.ais-sart': 'AIS-SART',
-    'identity-kind.mob': 'man-overboard device',
-    'identity-kind.epirb-ais': 'EPIRB-AIS',
-    'identity-kind.amrd-b': 'autonomous radio device',
-    'use.own-not-coast': 'Own identity is not a coast station: theirs begin with 00 and a MID',
-    'use.own-group': "Own identity begins with 0, which marks a group: a ship's begins with 2 to 7",
-    'use.own-coast': "Own identity begins with 00, which marks coast stations: a ship's begins with 2 to 7",
-    'use.own-aircraft-group': 'Own identity is a group of aircraft: expected a single station',
-    'use.own-ais': 'Own identity belongs to an AIS device, which takes no part in calls',
-    'use.distressed': 'Vessel in distress has an identity that no vessel, aircraft or person uses in calls',
-    'use.called-group': 'Address is a group: a group call reaches it, not a call to one station',
-    'use.called-single': 'Address is not a group: the identity of a group of ships begins with one 0',
-    'use.called-mob': 'Address is a man-overboard device, which does not take ordinary calls',
-    'use.called-ais': 'Address belongs to an AIS device, which takes no part in calls',
-    'station.uk-portable': 'Own identity begins with 2359, usually a UK portable radio: check the licence',
-    'station.ship-handheld':
-      'Own identity is a ship: countries differ on whether a hand-held radio may use it, check the licence',
-    'station.handheld-fixed': 'Own identity is for a hand-held radio, but this radio is fixed',
-    'station.craft': "Own identity is for a tender or survival craft, not for the ship's radio",
-    'station.mob': 'Own identity is for a man-overboard device, but this radio is not one',
-    'station.aircraft': 'Own identity is for an aircraft, but this radio is aboard a vessel',
-  },
+  terms: fieldTerms as typeof fieldTerms,
 } as const;
 
 /** All texts of this module. */

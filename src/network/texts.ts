@@ -1,6 +1,13 @@
 import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
 import type { faultTexts } from './fault/texts.ts';
 
+const networkTerms = {
+  'distress-field.telecommand': 'the telecommand',
+  'distress-field.nature': 'the nature of distress',
+  'frames.1': 'frame',
+  'frames.*': 'frames',
+};
+
 /** What reading and writing messages says; names of fields are those of the public list of parameter groups. */
 export const networkTexts = {
   error: {
@@ -61,12 +68,7 @@ export const networkTexts = {
       'the date of the log',
     ],
   },
-  terms: {
-    'distress-field.telecommand': 'the telecommand',
-    'distress-field.nature': 'the nature of distress',
-    'frames.1': 'frame',
-    'frames.*': 'frames',
-  },
+  terms: networkTerms as typeof networkTerms,
 } as const;
 
 /** All texts of this module. */

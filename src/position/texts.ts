@@ -84,6 +84,11 @@ export const digitTexts = {
   },
 } as const;
 
+const boundsTerms = {
+  'fix-minutes.1': 'minute',
+  'fix-minutes.*': 'minutes',
+};
+
 /** Bounds in words. */
 export const boundsTexts = {
   said: {
@@ -101,10 +106,7 @@ export const boundsTexts = {
     'position-bounds-hours': 'fix {hours} h {minutes} min old',
     'position-bounds-still': 'movement since the fix not included',
   },
-  terms: {
-    'fix-minutes.1': 'minute',
-    'fix-minutes.*': 'minutes',
-  },
+  terms: boundsTerms as typeof boundsTerms,
 } as const;
 
 /** What a plot says in and beside the picture. */

@@ -1,6 +1,24 @@
 import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
 import type { faultTexts } from './fault/texts.ts';
 
+const sentenceTerms = {
+  'sentence-input.text': 'text',
+  'sentence-input.stream': 'text or a Uint8Array',
+  'expansion-set.100': 'decimals of the position',
+  'expansion-set.101': 'source of the fix',
+  'expansion-set.102': 'speed',
+  'expansion-set.103': 'course',
+  'expansion-set.104': 'name',
+  'expansion-set.105': 'finer area',
+  'expansion-set.106': 'persons on board',
+  'expansion-set.none': 'nothing',
+  'expansion-set.*': 'another data set',
+  'sentences.1': 'sentence',
+  'sentences.*': 'sentences',
+  'bits.1': 'bit',
+  'bits.*': 'bits',
+};
+
 /** What reading sentences says. */
 export const sentenceTexts = {
   error: {
@@ -159,24 +177,29 @@ export const sentenceTexts = {
     ],
     'sentence-ais-unread': 'AIS message {received} is not supported',
   },
-  terms: {
-    'sentence-input.text': 'text',
-    'sentence-input.stream': 'text or a Uint8Array',
-    'expansion-set.100': 'decimals of the position',
-    'expansion-set.101': 'source of the fix',
-    'expansion-set.102': 'speed',
-    'expansion-set.103': 'course',
-    'expansion-set.104': 'name',
-    'expansion-set.105': 'finer area',
-    'expansion-set.106': 'persons on board',
-    'expansion-set.none': 'nothing',
-    'expansion-set.*': 'another data set',
-    'sentences.1': 'sentence',
-    'sentences.*': 'sentences',
-    'bits.1': 'bit',
-    'bits.*': 'bits',
-  },
+  terms: sentenceTerms as typeof sentenceTerms,
 } as const;
+
+const writingTerms = {
+  'lost-content.format': 'Format specifier',
+  'lost-content.address': 'Address',
+  'lost-content.category': 'Category',
+  'lost-content.self': 'Self-identification',
+  'lost-content.telecommand1': 'First telecommand',
+  'lost-content.telecommand2': 'Second telecommand',
+  'lost-content.distressed': 'Vessel in distress',
+  'lost-content.nature': 'Nature of distress',
+  'lost-content.position': 'Position',
+  'lost-content.time': 'Time of the position',
+  'lost-content.subsequent': 'Type of subsequent communication',
+  'lost-content.receive': 'First frequency or channel element',
+  'lost-content.transmit': 'Second frequency or channel element',
+  'lost-content.telephone': 'Telephone number',
+  'lost-content.rest': 'Rest of the message',
+  'lost-content.end': 'End of sequence',
+  'symbols.1': 'symbol',
+  'symbols.*': 'symbols',
+};
 
 /** What writing sentences says. A table of its own, so that an app that only reads does not carry it. */
 export const writingTexts = {
@@ -186,26 +209,7 @@ export const writingTexts = {
       'Expansion: a DSE sentence cannot carry data set {specifier} of {count} {count:symbols}',
     'sentence-kind-lost': ['The DSC sentence of this call ({expected}) reads as {received}', '{written}'],
   },
-  terms: {
-    'lost-content.format': 'Format specifier',
-    'lost-content.address': 'Address',
-    'lost-content.category': 'Category',
-    'lost-content.self': 'Self-identification',
-    'lost-content.telecommand1': 'First telecommand',
-    'lost-content.telecommand2': 'Second telecommand',
-    'lost-content.distressed': 'Vessel in distress',
-    'lost-content.nature': 'Nature of distress',
-    'lost-content.position': 'Position',
-    'lost-content.time': 'Time of the position',
-    'lost-content.subsequent': 'Type of subsequent communication',
-    'lost-content.receive': 'First frequency or channel element',
-    'lost-content.transmit': 'Second frequency or channel element',
-    'lost-content.telephone': 'Telephone number',
-    'lost-content.rest': 'Rest of the message',
-    'lost-content.end': 'End of sequence',
-    'symbols.1': 'symbol',
-    'symbols.*': 'symbols',
-  },
+  terms: writingTerms as typeof writingTerms,
 } as const;
 
 /** All texts of this module. */

@@ -25,7 +25,7 @@ const stationTerms = {
   'state-form.plain': 'plain data',
   'state-form.station': "an object with kind 'station'",
   'state-form.version': 'a version',
-} as const;
+};
 
 /** What the station refuses, shows, asks, logs and warns of. */
 export const stationTexts = {
@@ -282,89 +282,102 @@ export const adviceTexts = {
   },
 } as const;
 
+const phaseTerms = {
+  'phase.outgoing.confirming': 'the person is asked whether the call is really to be sent',
+  'phase.outgoing.waiting-channel': 'waiting for channel 70 to be free',
+  'phase.outgoing.sending': 'the call is on the air',
+  'phase.outgoing.waiting-answer': 'waiting for the answer',
+  'phase.outgoing.retry-wait': 'no answer yet; the call will be repeated',
+  'phase.outgoing.unanswered': 'given up; the person may try again',
+  'phase.outgoing.refused': 'the other station cannot comply',
+  'phase.outgoing.agreed': 'a channel is agreed; the person is asked whether to tune',
+  'phase.outgoing.on-channel': 'talking on the working channel',
+  'phase.incoming.deciding': 'the person is asked how to answer',
+  'phase.incoming.waiting-channel': 'the answer waits for channel 70 to be free',
+  'phase.incoming.sending': 'the answer is on the air',
+  'phase.incoming.agreed': 'the call leads to a channel; the person is asked whether to tune',
+  'phase.incoming.on-channel': 'talking on the working channel',
+  'phase.incoming.shown': 'for the person to read',
+  'phase.own-distress.prepared': 'first act done: the cover is open, nothing is sent yet',
+  'phase.own-distress.countdown': 'second act: the key is being held',
+  'phase.own-distress.waiting-channel': 'waiting for channel 70, not for long',
+  'phase.own-distress.sending': 'the distress attempt is on the air',
+  'phase.own-distress.waiting-acknowledgement':
+    'waiting for an acknowledgement; the attempt will be repeated',
+  'phase.own-distress.acknowledged': 'acknowledged by DSC: no more repeats',
+  'phase.own-distress.stopped': 'repeats were stopped by hand',
+  'phase.own-distress.interrupted':
+    'the repeats were interrupted: nothing is sent until a person holds the key again',
+  'phase.own-distress.cancel-asked': 'the person is asked whether the alert was false',
+  'phase.own-distress.cancel-waiting': 'the cancellation waits for channel 70, not for long',
+  'phase.own-distress.cancel-sending': 'the cancellation is on the air',
+  'phase.own-distress.cancel-voice': 'the cancellation must now be spoken on channel 16',
+  'phase.own-distress.cancel-voice-only':
+    'the radio could not send the cancellation: it must now be spoken on channel 16',
+  'phase.heard-distress.shown': 'received with errors: for the person to read',
+  'phase.heard-distress.listening': 'listening on channel 16; the acknowledgement is left to coast stations',
+  'phase.heard-distress.undecided': 'nobody acknowledged within five minutes: can distress traffic be heard?',
+  'phase.heard-distress.coast-answered':
+    'acknowledged, or distress traffic is in progress: can this vessel assist?',
+  'phase.heard-distress.inform-coast': 'no traffic, and the alert continues: inform a coast station',
+  'phase.heard-distress.assisting': 'assisting, as the coast station or the vessel in distress directs',
+  'phase.heard-distress.acknowledge-asked': 'the person is asked whether to acknowledge by DSC',
+  'phase.heard-distress.acknowledge-waiting': 'the acknowledgement waits for channel 70',
+  'phase.heard-distress.acknowledge-sending': 'the acknowledgement is on the air',
+  'phase.heard-distress.cancelled': 'the vessel cancelled her alert',
+};
+
 /** What each phase means. A table of its own: only {@link phaseTable} needs it. */
 export const phaseTexts = {
   said: { 'station-phase': '{phase:phase}' },
-  terms: {
-    'phase.outgoing.confirming': 'the person is asked whether the call is really to be sent',
-    'phase.outgoing.waiting-channel': 'waiting for channel 70 to be free',
-    'phase.outgoing.sending': 'the call is on the air',
-    'phase.outgoing.waiting-answer': 'waiting for the answer',
-    'phase.outgoing.retry-wait': 'no answer yet; the call will be repeated',
-    'phase.outgoing.unanswered': 'given up; the person may try again',
-    'phase.outgoing.refused': 'the other station cannot comply',
-    'phase.outgoing.agreed': 'a channel is agreed; the person is asked whether to tune',
-    'phase.outgoing.on-channel': 'talking on the working channel',
-    'phase.incoming.deciding': 'the person is asked how to answer',
-    'phase.incoming.waiting-channel': 'the answer waits for channel 70 to be free',
-    'phase.incoming.sending': 'the answer is on the air',
-    'phase.incoming.agreed': 'the call leads to a channel; the person is asked whether to tune',
-    'phase.incoming.on-channel': 'talking on the working channel',
-    'phase.incoming.shown': 'for the person to read',
-    'phase.own-distress.prepared': 'first act done: the cover is open, nothing is sent yet',
-    'phase.own-distress.countdown': 'second act: the key is being held',
-    'phase.own-distress.waiting-channel': 'waiting for channel 70, not for long',
-    'phase.own-distress.sending': 'the distress attempt is on the air',
-    'phase.own-distress.waiting-acknowledgement':
-      'waiting for an acknowledgement; the attempt will be repeated',
-    'phase.own-distress.acknowledged': 'acknowledged by DSC: no more repeats',
-    'phase.own-distress.stopped': 'repeats were stopped by hand',
-    'phase.own-distress.interrupted':
-      'the repeats were interrupted: nothing is sent until a person holds the key again',
-    'phase.own-distress.cancel-asked': 'the person is asked whether the alert was false',
-    'phase.own-distress.cancel-waiting': 'the cancellation waits for channel 70, not for long',
-    'phase.own-distress.cancel-sending': 'the cancellation is on the air',
-    'phase.own-distress.cancel-voice': 'the cancellation must now be spoken on channel 16',
-    'phase.own-distress.cancel-voice-only':
-      'the radio could not send the cancellation: it must now be spoken on channel 16',
-    'phase.heard-distress.shown': 'received with errors: for the person to read',
-    'phase.heard-distress.listening':
-      'listening on channel 16; the acknowledgement is left to coast stations',
-    'phase.heard-distress.undecided':
-      'nobody acknowledged within five minutes: can distress traffic be heard?',
-    'phase.heard-distress.coast-answered':
-      'acknowledged, or distress traffic is in progress: can this vessel assist?',
-    'phase.heard-distress.inform-coast': 'no traffic, and the alert continues: inform a coast station',
-    'phase.heard-distress.assisting': 'assisting, as the coast station or the vessel in distress directs',
-    'phase.heard-distress.acknowledge-asked': 'the person is asked whether to acknowledge by DSC',
-    'phase.heard-distress.acknowledge-waiting': 'the acknowledgement waits for channel 70',
-    'phase.heard-distress.acknowledge-sending': 'the acknowledgement is on the air',
-    'phase.heard-distress.cancelled': 'the vessel cancelled her alert',
-  },
+  terms: phaseTerms as typeof phaseTerms,
 } as const;
+
+const timerTerms = {
+  'timer.alert-hold': 'how long the distress key is held before an alert goes out',
+  'timer.alert-busy-limit': 'longest wait of a distress alert for channel 70 to be free',
+  'timer.voice-after-alert':
+    'latest moment for the distress call and message by voice, which are asked for as soon as the alert is out',
+  'timer.alert-repeat': 'from the start of one distress attempt to the start of the next, at random',
+  'timer.attempt-length':
+    'alerts received within this time belong to one attempt of five: 2.25 s, and some allowance',
+  'timer.listen-after-alert':
+    'listening on channel 16 after an alert was received, before anything else is decided',
+  'timer.answer-from-ship': 'time for a person aboard to answer',
+  'timer.answer-from-coast': 'time for an operator ashore to answer',
+  'timer.answer-from-set':
+    'time for a radio to answer a test call or polling automatically: three seconds, a busy channel and the burst',
+  'timer.automatic-answer': 'an automatic answer starts within this time, or it is left to the person',
+  'timer.second-attempt': 'from the first call to the second when nobody answered',
+  'timer.third-attempt': 'from the second call to the third, and between later calls',
+  'timer.channel-wait': 'longest wait of a call other than distress for channel 70 to be free',
+  'timer.transmission-limit': 'a transmission not reported as finished within this time counts as failed',
+  'timer.inactivity': 'a call is closed when the person has not acted for this long',
+  'timer.cancel-question':
+    'after this, no answer to the question whether the own alert was false counts as no',
+  'timer.alert-memory':
+    'an alert from the same vessel with the same nature, received again within this time, is a repeat and sounds no alarm',
+  'timer.distress-memory': 'how long distress traffic stays on display unless the person closes it',
+  'timer.position-warning': 'age of the own position at which the person is warned',
+  'timer.position-erase': 'age of the own position at which it is no longer sent',
+};
 
 /** What each timer is for. A table of its own: only `timers` needs it. */
 export const timerTexts = {
   said: { 'station-timer': '{timer:timer}' },
-  terms: {
-    'timer.alert-hold': 'how long the distress key is held before an alert goes out',
-    'timer.alert-busy-limit': 'longest wait of a distress alert for channel 70 to be free',
-    'timer.voice-after-alert':
-      'latest moment for the distress call and message by voice, which are asked for as soon as the alert is out',
-    'timer.alert-repeat': 'from the start of one distress attempt to the start of the next, at random',
-    'timer.attempt-length':
-      'alerts received within this time belong to one attempt of five: 2.25 s, and some allowance',
-    'timer.listen-after-alert':
-      'listening on channel 16 after an alert was received, before anything else is decided',
-    'timer.answer-from-ship': 'time for a person aboard to answer',
-    'timer.answer-from-coast': 'time for an operator ashore to answer',
-    'timer.answer-from-set':
-      'time for a radio to answer a test call or polling automatically: three seconds, a busy channel and the burst',
-    'timer.automatic-answer': 'an automatic answer starts within this time, or it is left to the person',
-    'timer.second-attempt': 'from the first call to the second when nobody answered',
-    'timer.third-attempt': 'from the second call to the third, and between later calls',
-    'timer.channel-wait': 'longest wait of a call other than distress for channel 70 to be free',
-    'timer.transmission-limit': 'a transmission not reported as finished within this time counts as failed',
-    'timer.inactivity': 'a call is closed when the person has not acted for this long',
-    'timer.cancel-question':
-      'after this, no answer to the question whether the own alert was false counts as no',
-    'timer.alert-memory':
-      'an alert from the same vessel with the same nature, received again within this time, is a repeat and sounds no alarm',
-    'timer.distress-memory': 'how long distress traffic stays on display unless the person closes it',
-    'timer.position-warning': 'age of the own position at which the person is warned',
-    'timer.position-erase': 'age of the own position at which it is no longer sent',
-  },
+  terms: timerTerms as typeof timerTerms,
 } as const;
+
+const setupTerms = {
+  'fix-source.person': 'entered by hand',
+  'fix-source.instrument': 'from the GNSS receiver',
+  'age-minutes.1': 'minute',
+  'age-minutes.*': 'minutes',
+  'off-seconds.1': 'second',
+  'off-seconds.*': 'seconds',
+  'ago-days.1': 'day',
+  'ago-days.*': 'days',
+};
 
 /** What the check of the set-up finds, and what to do. A table of its own: the station itself needs none of it. */
 export const setupTexts = {
@@ -420,16 +433,7 @@ export const setupTexts = {
     'station-do-check-plotter': 'Check the wiring, the baud rate and the sentences that the plotter accepts',
     'station-do-try-plotter': 'Request the position of a friend and check that it appears on the plotter',
   },
-  terms: {
-    'fix-source.person': 'entered by hand',
-    'fix-source.instrument': 'from the GNSS receiver',
-    'age-minutes.1': 'minute',
-    'age-minutes.*': 'minutes',
-    'off-seconds.1': 'second',
-    'off-seconds.*': 'seconds',
-    'ago-days.1': 'day',
-    'ago-days.*': 'days',
-  },
+  terms: setupTerms as typeof setupTerms,
 } as const;
 
 /** All texts of this module. */
