@@ -56,7 +56,11 @@ export function translate(
   if (template === undefined) return { lang: 'en', text, ...(expected !== undefined && { expected }) };
   const nested = Object.entries(params).map(([name, value]) => [name, said(value, catalogue)]);
   // A text made of an issue has what was received among its params.
-  const values = { received, suggestion, ...Object.fromEntries(nested) };
+  const values = {
+    ...Object.fromEntries(nested),
+    ...(received !== undefined && { received }),
+    ...(suggestion !== undefined && { suggestion }),
+  };
   const { message: made, ...rest } = render(template, values, texts);
   return { lang: catalogue.lang, text: made, ...rest };
 }
