@@ -63,6 +63,10 @@ export async function buildWorkbench(out = join(root, 'out/workbench')) {
     entryPoints: [
       { in: join(source, 'frame/theme.ts'), out: 'theme' },
       { in: join(source, 'sound/tap.worklet.ts'), out: 'tap' },
+      ...['de', 'fr', 'nl'].map((lang) => ({
+        in: join(source, `frame/catalogue/${lang}.ts`),
+        out: `language-${lang}`,
+      })),
       ...pages.map(({ name }) => ({ in: join(source, name, 'page.ts'), out: name })),
     ],
     outdir: out,

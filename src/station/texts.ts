@@ -91,7 +91,7 @@ export const stationTexts = {
   said: {
     // A call in a few words: `individual call from 232999871 to 232999142, channel 72`.
     'station-brief':
-      '{kind:call-kind}[ from {from}][ to {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ (channel {channel})]',
+      '{kind:call-kind}[ from {from}][ to {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ for channel {channel}]',
     'station-brief-place':
       '{kind:call-kind}[ from {from}][ to {to}][ {many:brief-to}][, for {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
     'station-brief-moored': 'possible automatic alarm of a moored vessel[ from {from}]',

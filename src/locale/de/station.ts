@@ -60,7 +60,7 @@ export const station: Translation<StationTexts> = {
   'station-caution-sending':
     'Not-, Dringlichkeits- und Sicherheitsanrufe erreichen jedes Schiff in Reichweite. Nur auf Anordnung des verantwortlichen Schiffsführers senden, und nur so, wie Zuteilungsurkunde und nationale Vorschriften es erlauben',
   'station-brief':
-    '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ (Kanal {channel})]',
+    '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ für Kanal {channel}]',
   'station-brief-place':
     '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][, für {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
   'station-brief-moored': 'möglicher automatischer Alarm eines festgemachten Schiffes[ von {from}]',

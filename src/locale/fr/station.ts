@@ -59,7 +59,7 @@ export const station: Translation<StationTexts> = {
   'station-caution-sending':
     'Les appels de détresse, d’urgence et de sécurité atteignent tous les navires à portée. N’en émettre un que sur ordre de la personne responsable du navire, et comme la licence et les règles nationales le permettent',
   'station-brief':
-    '{kind:call-kind}[ de {from}][ à {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ (voie {channel})]',
+    '{kind:call-kind}[ de {from}][ à {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ pour la voie {channel}]',
   'station-brief-place':
     '{kind:call-kind}[ de {from}][ à {to}][ {many:brief-to}][, pour {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
   'station-brief-moored': 'alarme automatique possible d’un navire amarré[, {from}]',

@@ -63,7 +63,7 @@ export const station: Translation<StationTexts> = {
   'station-caution-sending':
     'Nood-, spoed- en veiligheidsoproepen bereiken elk schip binnen bereik. Zend er alleen een uit op gezag van wie verantwoordelijk is voor het schip, en zoals de vergunning en de nationale regels het toestaan',
   'station-brief':
-    '{kind:call-kind}[ van {from}][ aan {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ (kanaal {channel})]',
+    '{kind:call-kind}[ van {from}][ aan {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ voor kanaal {channel}]',
   'station-brief-place':
     '{kind:call-kind}[ van {from}][ aan {to}][ {many:brief-to}][, voor {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
   'station-brief-moored': 'mogelijk automatisch alarm van een afgemeerd schip[, {from}]',

@@ -48,7 +48,7 @@ export function actOnDialogue(
   if (acknowledges(event, dialogue)) {
     const objection = objectionToAcknowledging(turn.state, dialogue);
     if (objection !== null) {
-      rejectAcknowledgement(turn, dialogue, objection as CodedText, objection.clause);
+      rejectAcknowledgement(turn, dialogue, objection, objection.clause);
       return;
     }
   }

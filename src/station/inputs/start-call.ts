@@ -58,7 +58,7 @@ export function takeChannel(turn: Turn, call: Call, name: unknown): string | nul
   const bar = barOf(call, channel);
   if (bar === null) return channel;
   const source = bar.clause === undefined ? {} : { clause: bar.clause };
-  reject(turn, null, issue('station-channel-barred', { bar: bar as CodedText }, { received, ...source }));
+  reject(turn, null, issue('station-channel-barred', { bar: bar }, { received, ...source }));
   return null;
 }
 

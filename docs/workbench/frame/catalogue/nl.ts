@@ -1,0 +1,4 @@
+import { dutch } from 'seahail/locale/nl';
+import { keep } from './keep.ts';
+
+keep(dutch);
