@@ -8,7 +8,7 @@ export const burst: Translation<BurstTexts> = {
   ],
   'burst-not-found': [
     'Kein Anruf lesbar (höchstens {sure} % sicher)',
-    'die Phasing-Sequenz und was auf sie folgt',
+    'die Phasierungsfolge und was auf sie folgt',
   ],
   'burst-atis-not-found': 'Keine ATIS-Aussendung gefunden',
   'burst-check-wrong': [

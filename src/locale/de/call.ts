@@ -4,7 +4,7 @@ import type { Translation } from '../catalogue.ts';
 export const call: Translation<CallTexts> = {
   'call-is-alert': 'Seenotalarm, Absender {from}: {nature:nature}, {place}, {time}',
   'call-is-distress-acknowledgement':
-    'Bestätigung eines Seenotalarms, Absender {from}, Alarm von {vessel}: {nature:nature}, {place}, {time}',
+    'Bestätigung eines Seenotalarms, Absender {from}, in Not {vessel}: {nature:nature}, {place}, {time}',
   'call-is-self-cancel': 'Seenotalarm vom Absender widerrufen, {from}: {nature:nature}, {place}, {time}',
   'call-is-relay':
     'Weiterleitung eines Seenotalarms, Absender {from}, Empfänger {to}, in Not {vessel}: {nature:nature}, {place}, {time}',
@@ -22,10 +22,10 @@ export const call: Translation<CallTexts> = {
   'call-is-position-reply': 'Position, Absender {from}, als Antwort, Empfänger {to}: {place}, {time}',
   'call-is-position-report': 'Position, Absender {from}, unaufgefordert, Empfänger {to}: {place}, {time}',
   'call-is-test': 'Testanruf, Absender {from}, Empfänger {to}',
-  'call-is-test-acknowledgement': 'Testanruf beantwortet, Anrufer {to}, Antwort von {from}',
+  'call-is-test-acknowledgement': 'Bestätigung eines Testanrufs, Anrufer {to}, Absender {from}',
   'call-is-polling': 'Abfrage der Erreichbarkeit, Absender {from}, Empfänger {to}',
   'call-is-polling-acknowledgement':
-    'Abfrage der Erreichbarkeit beantwortet, Anrufer {to}, Antwort von {from}: in Reichweite',
+    'Bestätigung der Erreichbarkeit, Anrufer {to}, Absender {from}: in Reichweite',
   'call-is-telephone':
     'Telefondienst, {part:telephone-part}, Absender {from}, Empfänger {to}: Nummer {telephone}',
   'call-is-telephone-unnumbered':
@@ -36,7 +36,7 @@ export const call: Translation<CallTexts> = {
   'call-is-unrecognised': 'Unbekannter Anruf, Absender {from}, Empfänger {to}',
   'call-own-station': 'diese Funkstelle',
   'call-unnamed-station': 'ungenannte Funkstelle',
-  'call-unidentified-vessel': 'unbekanntes Fahrzeug',
+  'call-unidentified-vessel': 'nicht identifiziertes Fahrzeug',
   'call-group': 'Gruppe {group}',
   'call-unnamed-group': 'ungenannte Gruppe',
   'call-all-ships': 'alle Schiffe',
@@ -163,9 +163,9 @@ export const call: Translation<CallTexts> = {
   'call-position-unknown': 'Position fehlt: über Sprechfunk mitteilen, sobald sie bekannt ist',
   'call-time-unknown': 'Zeit der Position fehlt: die Position kann alt sein',
   'call-class-guarded':
-    'Absender: {equipment:equipment} sendet diese Art von Anruf nur unter einer Schutzabdeckung hervor, auf Anordnung des Schiffsführers',
+    'Absender: {equipment:equipment} sendet diese Art von Anruf nur nach dem Öffnen einer Schutzabdeckung, auf Anordnung des Schiffsführers',
   'call-coast-acknowledges':
-    'Absender: Küstenwache, Seenotleitung (RCC) oder dafür bestimmte Küstenfunkstelle erwartet, ein Schiff erhalten. Ein Schiff bestätigt mit DSC nur nach Rücksprache mit einer von ihnen',
+    'Absender: Küstenwache, Seenotleitung (MRCC) oder dafür bestimmte Küstenfunkstelle erwartet, ein Schiff erhalten. Ein Schiff bestätigt mit DSC nur nach Rücksprache mit einer von ihnen',
   'call-relay-cases':
     'Adresse: ein Schiff leitet an eine einzige Küstenfunkstelle weiter. Eine DSC-Weiterleitung an viele auf UKW oder GW wird nur gesendet, wenn das Fahrzeug in Not selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
   'call-alert-in-danger-only':
@@ -173,28 +173,28 @@ export const call: Translation<CallTexts> = {
   'call-voice-follows':
     'Notanruf und Notmeldung über Sprechfunk {where:distress-voice} senden, sobald der Alarm gesendet ist, ob bestätigt oder nicht',
   'call-keep-watch':
-    'Hörwache halten {where:distress-voice}. Nicht in den Notverkehr hineinsenden. Den Schiffsführer verständigen. Den Anruf ins Funktagebuch eintragen',
+    'Hörwache {where:distress-voice} halten. Nicht in den Notverkehr hineinsenden. Den Schiffsführer verständigen. Den Anruf ins Funktagebuch eintragen',
   'call-coast-answers':
-    'Die DSC-Bestätigung der Küstenwache überlassen. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt über Sprechfunk {where:distress-voice}. Danach eine Küstenfunkstelle verständigen',
+    'Die DSC-Bestätigung der Seenotleitung (MRCC) oder Küstenwache überlassen. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt über Sprechfunk {where:distress-voice}. Danach eine Küstenfunkstelle verständigen',
   'call-acknowledge-without-delay':
-    'Unverzüglich mit DSC und über Sprechfunk {where:distress-voice} bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (RCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Den Verkehr leiten oder übergeben. Den Anruf ins Funktagebuch eintragen',
+    'Unverzüglich mit DSC und über Sprechfunk {where:distress-voice} bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (MRCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Die Leitung des Notverkehrs übernehmen oder übergeben. Den Anruf ins Funktagebuch eintragen',
   'call-report-ashore':
-    'Den Anruf sofort der Küstenwache melden, telefonisch oder auf jedem anderen Weg. Mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle',
+    'Den Anruf sofort der Seenotleitung (MRCC) oder Küstenwache melden, telefonisch oder auf jedem anderen Weg. Mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle',
   'call-who-acknowledges':
-    'Mit DSC bestätigen die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle. Ein Schiff bestätigt nur, um einen andauernden Alarm eines Fahrzeugs in der Nähe zu beenden. Zuerst bei einer Seenotleitung oder Küstenfunkstelle rückfragen',
+    'Mit DSC bestätigen die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle. Ein Schiff bestätigt nur, um einen andauernden Alarm eines Fahrzeugs in der Nähe zu beenden. Zuerst bei einer Seenotleitung oder Küstenfunkstelle rückfragen',
   'call-pass-on':
-    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Notfall an eine einzige Küstenfunkstelle weiterleiten: mit DSC, wo die eigenen Vorschriften es erlauben, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten dafür kein DSC verwenden. Für einen Alarm, der mit DSC empfangen wurde, keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
+    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall an eine einzige Küstenfunkstelle weiterleiten: mit DSC, wo die Vorschriften es erlauben, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten dafür kein DSC verwenden. Für einen Alarm, der mit DSC empfangen wurde, keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
   'call-pass-on-mf-hf':
-    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Notfall an eine einzige Küstenfunkstelle weiterleiten. Auf KW eine DSC-Weiterleitung senden. Auf GW DSC verwenden, wo die eigenen Vorschriften es erlauben, Sprechfunk oder jeden anderen Weg. Für einen Alarm, der mit DSC empfangen wurde, auf GW keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
+    'Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall an eine einzige Küstenfunkstelle weiterleiten. Auf KW eine DSC-Weiterleitung senden. Auf GW DSC verwenden, wo die eigenen Vorschriften es erlauben, Sprechfunk oder jeden anderen Weg. Für einen Alarm, der mit DSC empfangen wurde, auf GW keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
   'call-when-to-relay':
-    'Ein Schiff leitet einen Notfall weiter, den 5 Minuten lang niemand bestätigt hat, den eines Fahrzeugs, das selbst nicht alarmieren kann, oder wenn eine Seenotleitung (RCC) es verlangt. Eine einzige Küstenfunkstelle adressieren. Alle Schiffe nur adressieren, wenn das Fahrzeug selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+    'Ein Schiff leitet einen Seenotfall weiter, wenn ihn 5 Minuten lang niemand bestätigt, wenn das Fahrzeug nicht selbst alarmieren kann oder wenn eine Seenotleitung (MRCC) es verlangt. Eine einzige Küstenfunkstelle adressieren. Alle Schiffe nur adressieren, wenn das Fahrzeug selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
   'call-relay-by-voice': 'Die Weiterleitung auch über Sprechfunk {where:distress-voice} senden',
   'call-cancel-by-voice':
     'Den Alarm sofort über Sprechfunk {where:distress-voice} widerrufen. Die Uhrzeit angeben, zu der er gesendet wurde',
   'call-acknowledge-relay-by-voice':
     'Die Weiterleitung einer Küstenfunkstelle oder eines anderen Schiffes über Sprechfunk {where:distress-voice} bestätigen',
   'call-perhaps-distress':
-    'Ein Teil eines Anrufs in einem Notfall wurde empfangen. Hörwache halten {where:distress-voice}',
+    'Ein Teil eines Anrufs in einem Seenotfall wurde empfangen. Hörwache {where:distress-voice} halten',
   'call-check-moored-vessel':
     'Dies kann der automatische Alarm eines festgemachten Fahrzeugs sein: Feuer, Wassereinbruch, Kollision, Grundberührung, Schlagseite, Sinken oder Vertreiben. Die Art der Gefahr nennt er nicht. Das Fahrzeug prüfen oder jemanden verständigen, der es kann. Eine DSC-Antwort ist nicht vorgesehen',
   'call-position-coarse':
@@ -233,16 +233,16 @@ export const call: Translation<CallTexts> = {
   'call-no-answer-ship-relay':
     'ein Schiff bestätigt eine Weiterleitung über Sprechfunk auf Kanal 16, gegenüber der Funkstelle, die sie gesendet hat',
   'call-no-answer-ship-alert':
-    'eine DSC-Bestätigung beendet die Wiederholungen eines Alarms und bleibt der Küstenwache überlassen: Hörwache auf Kanal 16 halten. Wenn innerhalb von 5 Minuten niemand bestätigt, in der Nähe über Sprechfunk bestätigen und den Notfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
+    'eine DSC-Bestätigung beendet die Wiederholungen eines Alarms und bleibt der Seenotleitung (MRCC) oder Küstenwache überlassen: Hörwache auf Kanal 16 halten. Bestätigt innerhalb von 5 Minuten niemand: wenn in der Nähe, über Sprechfunk bestätigen und den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
   'call-no-answer-designated':
-    'mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (RCC) oder eine dafür bestimmte Küstenfunkstelle. Hörwache auf Kanal 16 halten und den Anruf sofort der Küstenwache melden',
+    'mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle. Hörwache auf Kanal 16 halten und den Anruf sofort der Seenotleitung oder Küstenwache melden',
   'call-field.format': 'Formatkennung',
   'call-field.address': 'Adresse',
   'call-field.category': 'Kategorie',
   'call-field.self': 'Kennung des Absenders',
   'call-field.telecommand1': 'Erstes Telekommando',
   'call-field.telecommand2': 'Zweites Telekommando',
-  'call-field.distressed': 'Schiff in Not',
+  'call-field.distressed': 'Fahrzeug in Not',
   'call-field.nature': 'Art der Not',
   'call-field.receive': 'Erstes Frequenz- oder Kanalelement',
   'call-field.transmit': 'Zweites Frequenz- oder Kanalelement',

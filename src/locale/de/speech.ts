@@ -8,17 +8,17 @@ export const speech: Translation<Own> = {
   'speech-only-in-danger':
     'Einen Notanruf nur senden, wenn ein Fahrzeug oder eine Person in ernster und unmittelbar drohender Gefahr ist und sofort Hilfe braucht, auf Anordnung des Schiffsführers',
   'speech-when-to-relay':
-    'Weiterleiten, wenn innerhalb von etwa 5 Minuten niemand den Alarm oder den MAYDAY-Anruf bestätigt hat. Weiterleiten auch, wenn ein Fahrzeug in Not erkennbar nicht selbst rufen kann oder eine Seenotleitung (RCC) es verlangt. Zuerst eine Küstenfunkstelle versuchen',
+    'Weiterleiten, wenn innerhalb von etwa 5 Minuten niemand den Alarm oder den MAYDAY-Anruf bestätigt hat. Weiterleiten auch, wenn ein Fahrzeug in Not erkennbar nicht selbst rufen kann oder eine Seenotleitung (MRCC) es verlangt. Zuerst eine Küstenfunkstelle versuchen',
   'speech-acknowledge-when-near':
-    'Zuerst hören. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt. Dann hören und der Funkstelle folgen, die den Verkehr leitet. Wenn innerhalb von 5 Minuten niemand bestätigt, den Notfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
+    'Zuerst hören. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt. Dann hören und die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet. Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
   'speech-already-acknowledged':
-    'Zuerst hören: der Notfall ist bestätigt. Nur sprechen, wer helfen kann, ohne den Verkehr zu unterbrechen. Dann hören und der Funkstelle folgen, die den Verkehr leitet',
+    'Zuerst hören: der Seenotalarm ist schon bestätigt. Nur sprechen, wenn Hilfe möglich ist, ohne den Notverkehr zu unterbrechen. Dann hören und die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet',
   'speech-coast-acknowledges':
-    'Unverzüglich bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (RCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Den Verkehr leiten oder übergeben',
+    'Unverzüglich bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (MRCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Die Leitung des Notverkehrs übernehmen oder übergeben',
   'speech-coast-listens':
-    'Hören: der Notfall ist bestätigt. Den Verkehr leiten, wenn die leitende Funkstelle oder die Seenotleitung (RCC) es verlangt',
+    'Hören: der Seenotalarm ist schon bestätigt. Die Leitung des Notverkehrs übernehmen, wenn die leitende Funkstelle oder die Seenotleitung (MRCC) es verlangt',
   'speech-relay-when-near':
-    'Nur bestätigen, wer nahe genug ist, um zu helfen. Sonst Hörwache halten {where:distress-voice}',
+    'Nur bestätigen, wenn das eigene Schiff nahe genug ist, um zu helfen. Sonst Hörwache {where:distress-voice} halten',
   'speech-cancel-at-once':
     'Sofort widerrufen, auf jedem Band, auf dem der Alarm gesendet wurde. Antwortet keine Küstenfunkstelle, eine auf anderem Weg verständigen',
   'speech-urgency':
@@ -29,7 +29,7 @@ export const speech: Translation<Own> = {
     'Kleine Leistung benutzen, wo sie genügt. Kurz fassen. Nur einen Arbeitskanal benutzen. Kanal 16 und 70 frei halten',
   'speech-radio-check':
     'Einen Arbeitskanal benutzen. Höchstens 10 Sekunden am Stück senden. Die DSC-Funktion mit einem DSC-Testanruf prüfen, ohne Sprache',
-  'speech-watch-after-acknowledgement': 'Nach der Bestätigung Hörwache halten {where:distress-voice}',
+  'speech-watch-after-acknowledgement': 'Nach der Bestätigung Hörwache {where:distress-voice} halten',
   'speech-alert-cancelled':
     'Den Widerruf über Sprechfunk {where:distress-voice} abhören: das Fahrzeug hat seinen Alarm widerrufen',
   'speech-relay-acknowledged': 'Hören {where:distress-voice}: die Weiterleitung wurde bestätigt',
@@ -42,9 +42,9 @@ export const speech: Translation<Own> = {
     'Auf dem Kanal hören, den der Anruf angibt. Der Rufende beginnt mit SECURITE und sagt, ob eine Antwort erwartet wird',
   'speech-on-the-band': 'Sprechen {where:distress-voice}. {caution}',
   'speech-title-distress': 'Notanruf und Notmeldung',
-  'speech-title-relay': 'Weiterleitung eines Notfalls',
-  'speech-title-received': 'Bestätigung eines Notfalls',
-  'speech-title-relay-received': 'Bestätigung der Weiterleitung eines Notfalls',
+  'speech-title-relay': 'Weiterleitung einer Notmeldung',
+  'speech-title-received': 'Bestätigung einer Notmeldung',
+  'speech-title-relay-received': 'Bestätigung der Weiterleitung einer Notmeldung',
   'speech-title-cancel': 'Widerruf eines Fehlalarms',
   'speech-title-urgency': 'Dringlichkeitsanruf und Dringlichkeitsmeldung',
   'speech-title-safety': 'Sicherheitsanruf und Sicherheitsmeldung',
@@ -61,11 +61,11 @@ export const speech: Translation<Own> = {
     'Oder dreimal der Name einer Küstenfunkstelle: zuerst eine Küstenfunkstelle versuchen',
   'speech-note-vessel': 'Das Fahrzeug in Not',
   'speech-note-vessel-message': 'Das Fahrzeug in Not. Die Meldung beginnt',
-  'speech-note-inform': 'Dann eine Küstenfunkstelle oder Seenotleitung (RCC) verständigen',
+  'speech-note-inform': 'Dann eine Küstenfunkstelle oder Seenotleitung (MRCC) verständigen',
   'speech-note-relay-sender': 'Die Funkstelle, die die Weiterleitung gesendet hat',
   'speech-note-stop-repeats':
     'Zuerst die Wiederholungen beenden: am Gerät widerrufen. Wenn es keine Anleitung gibt, ausschalten und nach 10 Sekunden wieder einschalten',
-  'speech-note-keep-watch': 'Hörwache halten {where:distress-voice} und jeder Funkstelle antworten, die ruft',
+  'speech-note-keep-watch': 'Hörwache {where:distress-voice} halten und jeder Funkstelle antworten, die ruft',
   'speech-note-panne': 'Wie das französische Wort panne',
   'speech-note-medical': 'Wie das französische Wort médical. Nur für geschützte Sanitätstransporte',
   'speech-note-securite': 'Wie das französische Wort sécurité',
@@ -95,7 +95,7 @@ export const speech: Translation<Own> = {
   'speech-own-message': 'Die Meldung beginnen: MAYDAY, eigener Name, Rufzeichen und MMSI',
   'speech-vessel-message':
     'Die Meldung beginnen: MAYDAY, dann Name, Rufzeichen und MMSI des Fahrzeugs in Not',
-  'speech-unidentified-message': 'Die Meldung beginnen: MAYDAY eines unbekannten Fahrzeugs',
+  'speech-unidentified-message': 'Die Meldung beginnen: MAYDAY eines nicht identifizierten Fahrzeugs',
   'speech-vessel-thrice': 'Dreimal den Namen des Fahrzeugs in Not sagen',
   'speech-vessel-sign': 'Rufzeichen oder MMSI des Fahrzeugs in Not sagen',
   'speech-sender-thrice': 'Dreimal den Namen der Funkstelle sagen, die die Weiterleitung gesendet hat',
@@ -113,7 +113,7 @@ export const speech: Translation<Own> = {
   'speech-received': 'Sagen, dass der MAYDAY-Ruf empfangen wurde',
   'speech-relay-received': 'Sagen, dass die Weiterleitung empfangen wurde',
   'speech-cancel':
-    'Alle Funkstellen bitten, den eigenen Seenotalarm zu streichen, mit der Uhrzeit, zu der er gesendet wurde',
+    'Den eigenen Seenotalarm an alle Funkstellen widerrufen, mit der Uhrzeit, zu der er gesendet wurde',
   'speech-urgent-message': 'Sagen, was passiert ist und welche Hilfe nötig ist',
   'speech-safety-message': 'Die Warnung durchgeben: was, wo und bis wann',
   'speech-safety-channel': 'Sagen, auf welchem Kanal die Meldung folgt: {channel}',

@@ -63,8 +63,8 @@ export const station: Translation<StationTexts> = {
     '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][ ({category:category})][, {reason:reason}][ für Kanal {channel}]',
   'station-brief-place':
     '{kind:call-kind}[ von {from}][ an {to}][ {many:brief-to}][, für {distressed}][, {nature:nature}][, {position}][, {lack:brief-lack}][, {time} UTC]',
-  'station-brief-moored': 'möglicher automatischer Alarm eines festgemachten Schiffes[ von {from}]',
-  'station-unidentified-vessel': 'Fahrzeug unbekannter Identität',
+  'station-brief-moored': 'möglicher automatischer Alarm eines festgemachten Fahrzeugs[ von {from}]',
+  'station-unidentified-vessel': 'nicht identifiziertes Fahrzeug',
   'station-unknown-station': 'unbekannte Funkstelle',
   'station-received': 'Empfangen[ ({verdict:heard-verdict})]: {call}',
   'station-received-again': 'Erneut empfangen: {call}',
@@ -146,7 +146,7 @@ export const station: Translation<StationTexts> = {
   'brief-to.area': 'an ein Seegebiet',
   'brief-to.all-ships': 'an alle Schiffe',
   'brief-lack.position': 'keine Position',
-  'heard-verdict.repaired': 'repariert',
+  'heard-verdict.repaired': 'korrigiert',
   'heard-verdict.doubtful': 'zweifelhaft',
   'of-class.A': 'der Klasse A',
   'of-class.D': 'der Klasse D',
@@ -204,9 +204,9 @@ export const station: Translation<StationTexts> = {
 
   'station-log-all': 'Alles Empfangene und Veranlasste ins Funktagebuch eintragen',
   'station-errors-received':
-    'Hörwache auf Kanal 16 halten. Ein Seenotanruf wurde fehlerhaft empfangen: nichts darin ist sicher',
+    'Hörwache auf Kanal 16 halten. Ein Notanruf wurde fehlerhaft empfangen: nichts darin ist sicher',
   'station-listen': 'Hörwache auf Kanal 16 halten. Nicht senden. Den Schiffsführer verständigen',
-  'station-leave-acknowledgement': 'Die Bestätigung mit DSC der Küstenwache überlassen',
+  'station-leave-acknowledgement': 'Die Bestätigung mit DSC der Seenotleitung oder Küstenwache überlassen',
   'station-wait-acknowledgement': 'Bis zu fünf Minuten auf eine Bestätigung warten',
   'station-listen-for-traffic':
     'Niemand hat innerhalb von fünf Minuten bestätigt. Auf Kanal 16 auf Notverkehr achten',
@@ -260,7 +260,7 @@ export const station: Translation<StationTexts> = {
   'station-voice-wait':
     'Den Küstenfunkstellen Zeit zur Bestätigung lassen. In der Nähe darf der Schiffsführer die Wartezeit verkürzen',
   'station-voice-near':
-    'Keine Küstenfunkstelle hat bestätigt. In der Nähe über Sprechfunk auf Kanal 16 bestätigen. Eine Küstenfunkstelle verständigen',
+    'Keine Küstenfunkstelle hat bestätigt. Ist dieses Schiff in der Nähe, über Sprechfunk auf Kanal 16 bestätigen. Eine Küstenfunkstelle verständigen',
   'station-dsc-no-identity': 'Eigene Kennung ist nicht gespeichert',
   'station-dsc-class': 'Ein Gerät dieser Klasse bestätigt keinen Seenotalarm',
   'station-dsc-relay-unsigned': 'Die Weiterleitung nennt keinen Absender',
@@ -269,10 +269,11 @@ export const station: Translation<StationTexts> = {
     'Eine Weiterleitung über Sprechfunk auf Kanal 16 der Funkstelle bestätigen, die sie gesendet hat',
   'station-dsc-unidentified': 'Die Kennung des Fahrzeugs in Not ist nicht bekannt',
   'station-dsc-not-designated':
-    'Den Seenotfall der Küstenwache melden. Nur die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
+    'Den Seenotfall der Seenotleitung oder Küstenwache melden. Nur die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
   'station-dsc-acknowledged': 'Der Alarm ist bestätigt',
   'station-dsc-traffic': 'Notverkehr läuft: es gibt keinen Alarm zu stoppen',
-  'station-dsc-wait': 'Bis zu fünf Minuten Hörwache auf Kanal 16 halten. Die Küstenwache bestätigt',
+  'station-dsc-wait':
+    'Hörwache auf Kanal 16 halten. Bis zu fünf Minuten warten, ob die Seenotleitung oder Küstenwache bestätigt',
   'station-dsc-not-repeated': 'Der Alarm wurde nicht wiederholt: es gibt nichts zu stoppen',
   'station-dsc-to-stop':
     'Der Alarm läuft weiter, und niemand hat ihn bestätigt. Nur in der Nähe des Fahrzeugs in Not bestätigen. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
@@ -282,7 +283,7 @@ export const station: Translation<StationTexts> = {
     'Eine Küstenfunkstelle oder andere Funkstelle bearbeitet den Seenotfall. Ihre Anweisungen befolgen',
   'station-relay-errors': 'Hörwache auf Kanal 16 halten. Der Anruf wurde fehlerhaft empfangen',
   'station-relay-wait':
-    'Bis zu fünf Minuten Hörwache auf Kanal 16 halten. Bestätigt niemand, den Seenotfall an eine Küstenfunkstelle weitermelden',
+    'Hörwache auf Kanal 16 halten. Bestätigt innerhalb von fünf Minuten niemand, den Seenotfall an eine Küstenfunkstelle weiterleiten',
   'station-relay-ashore':
     'Niemand hat innerhalb von fünf Minuten bestätigt. Die Küstenwache oder Seenotleitung auf jedem möglichen Weg verständigen',
   'station-relay-to-coast':
