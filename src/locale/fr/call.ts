@@ -23,10 +23,10 @@ export const call: Translation<CallTexts> = {
   'call-is-position-reply': 'Position, émetteur {from}, en réponse, destinataire {to} : {place}, {time}',
   'call-is-position-report': 'Position, émetteur {from}, sans demande, destinataire {to} : {place}, {time}',
   'call-is-test': 'Appel d’essai, émetteur {from}, destinataire {to}',
-  'call-is-test-acknowledgement': 'Appel d’essai acquitté, appelant {to}, réponse de {from}',
+  'call-is-test-acknowledgement': 'Accusé de réception d’un appel d’essai, appelant {to}, émetteur {from}',
   'call-is-polling': 'Interrogation de présence, émetteur {from}, destinataire {to}',
   'call-is-polling-acknowledgement':
-    'Interrogation de présence acquittée, appelant {to}, réponse de {from} : à portée',
+    'Réponse à une interrogation de présence, appelant {to}, émetteur {from} : à portée',
   'call-is-telephone':
     'Service téléphonique, {part:telephone-part}, émetteur {from}, destinataire {to} : numéro {telephone}',
   'call-is-telephone-unnumbered':
@@ -142,7 +142,7 @@ export const call: Translation<CallTexts> = {
   'call-value-type': ['{path} : {expected} attendu, reçu {received}', '{type:value-type}'],
   'call-value-missing': 'Appel : une valeur manque, ou est d’un autre type que celui de ce genre d’appel',
   'call-identity-form': 'Identité : {received} n’a aucun format de l’UIT-R M.585',
-  'call-channel-70': 'Voie : la 70 est réservée à l’ASN (DSC), jamais à la parole',
+  'call-channel-70': 'Voie : la 70 est réservée à l’ASN, jamais à la parole',
   'call-class-none': 'Émetteur : {equipment:equipment} n’émet pas d’ordinaire ce genre d’appel',
   'call-first-telecommand-unusual': [
     'Première télécommande : {telecommand:first-telecommand} est inhabituel dans cet appel',
@@ -157,46 +157,45 @@ export const call: Translation<CallTexts> = {
     'Voie : la 16 sert à la détresse, à la sécurité et à l’appel ; proposer une voie de travail dans un appel de routine',
   'call-restricted': 'Appel dans le plan {plan} : {rule}',
   'call-channel-two-frequency': 'Voie : la {channel} a deux fréquences, deux navires ne s’y entendent pas',
-  'call-cancel-of-another':
-    'Navire en détresse : seul le navire qui a émis l’alerte peut l’annuler par ASN (DSC)',
+  'call-cancel-of-another': 'Navire en détresse : seul le navire qui a émis l’alerte peut l’annuler par ASN',
   'call-relay-of-own': 'Navire en détresse : sa propre détresse s’émet comme une alerte, pas comme un relais',
   'call-position-unknown': 'Position absente : la donner en phonie dès qu’elle est connue',
   'call-time-unknown': 'Heure de la position absente : la position peut être ancienne',
   'call-class-guarded':
-    'Émetteur : {equipment:equipment} n’émet ce genre d’appel que sous capot de protection, sur ordre du capitaine',
+    'Émetteur : {equipment:equipment} n’émet ce genre d’appel qu’après ouverture d’un capot de protection, sur ordre du capitaine',
   'call-coast-acknowledges':
-    'Émetteur : garde-côtes, centre de coordination de sauvetage ou station côtière désignée attendus, reçu un navire. Un navire n’accuse réception par ASN (DSC) qu’après avoir consulté l’un d’eux',
+    'Émetteur : garde-côtes, centre de coordination de sauvetage ou station côtière désignée attendus, reçu un navire. Un navire n’accuse réception par ASN qu’après avoir consulté l’un d’eux',
   'call-relay-cases':
-    'Adresse : un navire relaie vers une seule station côtière. Un relais par ASN (DSC) à plusieurs, en VHF ou MF, ne s’émet que si le navire en détresse ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
+    'Adresse : un navire relaie vers une seule station côtière. Un relais par ASN à plusieurs, en VHF ou MF, ne s’émet que si le navire en détresse ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
   'call-alert-in-danger-only':
     'N’émettre une alerte de détresse qu’en cas de danger grave et imminent, sur ordre du capitaine, jamais comme essai. Annuler aussitôt une fausse alerte en phonie {where:distress-voice}',
   'call-voice-follows':
-    'Émettre l’appel et le message de détresse en phonie {where:distress-voice} dès que l’alerte est partie, qu’elle soit acquittée ou non',
+    'Émettre l’appel et le message de détresse en phonie {where:distress-voice} dès que l’alerte est partie, avec ou sans accusé de réception',
   'call-keep-watch':
-    'Rester à l’écoute {where:distress-voice}. Ne pas émettre sur le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
+    'Assurer la veille {where:distress-voice}. Ne pas émettre sur le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
   'call-coast-answers':
-    'Laisser aux garde-côtes l’accusé de réception par ASN (DSC). À proximité du navire, si aucune station côtière ne répond, accuser réception en phonie {where:distress-voice}. Informer ensuite une station côtière',
+    'Laisser aux garde-côtes (CROSS) l’accusé de réception par ASN. À proximité du navire, si l’on n’entend aucune station côtière, accuser réception en phonie {where:distress-voice}. Informer ensuite une station côtière',
   'call-acknowledge-without-delay':
-    'Accuser réception sans délai, par ASN (DSC) et en phonie {where:distress-voice}. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage. Informer ensuite le centre de coordination de sauvetage. Prendre la direction du trafic ou la transmettre. Noter l’appel au journal radio',
+    'Accuser réception sans délai, par ASN et en phonie {where:distress-voice}. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage. Informer ensuite le centre de coordination de sauvetage. Prendre la direction du trafic ou la transmettre. Noter l’appel au journal radio',
   'call-report-ashore':
-    'Signaler aussitôt l’appel aux garde-côtes, par téléphone ou tout autre moyen. Seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN (DSC)',
+    'Signaler aussitôt l’appel aux garde-côtes (CROSS), par téléphone ou tout autre moyen. Seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN',
   'call-who-acknowledges':
-    'Les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception d’une alerte par ASN (DSC). Un navire ne le fait que pour arrêter une alerte qui se répète, d’un navire à proximité. Consulter d’abord un centre de coordination de sauvetage ou une station côtière',
+    'Les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception d’une alerte par ASN. Un navire ne le fait que pour arrêter une alerte qui se répète, d’un navire à proximité. Consulter d’abord un centre de coordination de sauvetage ou une station côtière',
   'call-pass-on':
-    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière : par ASN (DSC) si les règles nationales le permettent, en phonie ou par tout autre moyen. Dans les eaux des États-Unis, ne pas utiliser l’ASN (DSC) pour cela. Ne pas émettre de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
+    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière : par ASN si les règles nationales le permettent, en phonie ou par tout autre moyen. Dans les eaux des États-Unis, ne pas utiliser l’ASN pour cela. Ne pas émettre de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
   'call-pass-on-mf-hf':
-    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière. En HF, émettre un relais ASN (DSC). En MF, utiliser l’ASN si les règles nationales le permettent, la phonie ou tout autre moyen. Ne pas émettre en MF de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
+    'Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une seule station côtière. En HF, émettre un relais ASN. En MF, utiliser l’ASN si les règles nationales le permettent, la phonie ou tout autre moyen. Ne pas émettre en MF de relais ASN à tous les navires ni à une zone pour une alerte reçue par ASN',
   'call-when-to-relay':
-    'Un navire relaie une détresse que personne n’a acquittée en 5 minutes, celle d’un navire qui ne peut pas alerter lui-même, ou à la demande d’un centre de coordination de sauvetage. S’adresser à une seule station côtière. Ne s’adresser à tous les navires que si le navire ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
+    'Un navire relaie une détresse si personne n’en accuse réception en 5 minutes, si le navire en détresse ne peut pas alerter lui-même, ou à la demande d’un centre de coordination de sauvetage. S’adresser à une seule station côtière. Ne s’adresser à tous les navires que si le navire ne peut pas alerter lui-même et si le capitaine juge que d’autres secours sont nécessaires',
   'call-relay-by-voice': 'Émettre aussi le relais en phonie {where:distress-voice}',
   'call-cancel-by-voice':
     'Annuler aussitôt l’alerte en phonie {where:distress-voice}. Donner l’heure de son émission',
   'call-acknowledge-relay-by-voice':
     'Accuser réception en phonie {where:distress-voice} d’un relais venu d’une station côtière ou d’un autre navire',
   'call-perhaps-distress':
-    'Une partie d’un appel relatif à une détresse a été reçue. Rester à l’écoute {where:distress-voice}',
+    'Une partie d’un appel relatif à une détresse a été reçue. Assurer la veille {where:distress-voice}',
   'call-check-moored-vessel':
-    'Ce peut être l’alarme automatique d’un navire amarré : incendie, voie d’eau, abordage, échouement, gîte, naufrage ou dérive. Elle n’indique pas quel danger. Vérifier le navire ou alerter qui peut le faire. Aucune réponse ASN (DSC) n’est prévue',
+    'Ce peut être l’alarme automatique d’un navire amarré : incendie, voie d’eau, abordage, échouement, gîte, naufrage ou dérive. Elle n’indique pas quel danger. Vérifier le navire ou alerter qui peut le faire. Aucune réponse ASN n’est prévue',
   'call-position-coarse':
     'Ne pas naviguer d’après cette seule position. Elle peut être tronquée à la minute, saisie à la main ou vieille de plusieurs heures',
   'call-place-not-given': 'Aucune position n’a été donnée. Le navire peut quand même être proche',
@@ -205,7 +204,7 @@ export const call: Translation<CallTexts> = {
   'call-place-impossible':
     'La position reçue est impossible. La tenir pour inconnue. Ne pas la deviner d’après les chiffres',
   'call-answer-able': 'Accepté[, sur la voie {channel}]',
-  'call-answer-able-instead': 'Accepté, plutôt[ sur la voie {channel}]',
+  'call-answer-able-instead': 'Accepté[, mais sur la voie {channel}]',
   'call-answer-unable': 'Impossible : {reason:reason}',
   'call-answer-position': 'Position : {position}',
   'call-answer-position-unknown': 'Position : inconnue',
@@ -220,22 +219,21 @@ export const call: Translation<CallTexts> = {
   'call-no-answer-relay-sender': 'le relais n’indique pas qui l’a émis ou quel navire il concerne',
   'call-no-answer-is-answer': 'l’appel est lui-même une réponse',
   'call-no-answer-not-understood': 'l’appel n’a pas été compris',
-  'call-no-answer-to-many':
-    'un appel à plusieurs n’a pas de réponse ASN (DSC) : écouter sur la voie qu’il indique',
+  'call-no-answer-to-many': 'un appel à plusieurs n’a pas de réponse ASN : écouter sur la voie qu’il indique',
   'call-no-answer-distress-end':
-    'il met fin à une alerte ou à un relais et n’a pas de réponse : rester à l’écoute de la voie 16',
+    'il met fin à une alerte ou à un relais et n’a pas de réponse : assurer la veille sur la voie 16',
   'call-no-answer-moored-vessel':
-    'ce peut être l’alarme automatique d’un navire amarré, sans réponse ASN (DSC) : vérifier le navire ou alerter qui peut le faire',
+    'ce peut être l’alarme automatique d’un navire amarré, sans réponse ASN : vérifier le navire ou alerter qui peut le faire',
   'call-no-answer-class':
-    'les appareils de cette classe n’ont pas de réponse ASN (DSC) à cet appel : répondre en phonie',
+    'les appareils de cette classe n’ont pas de réponse ASN à cet appel : répondre en phonie',
   'call-no-answer-class-relay':
-    'les appareils de cette classe n’accusent pas réception d’un relais par ASN (DSC) : le faire en phonie sur la voie 16, à la station qui l’a émis',
+    'les appareils de cette classe n’accusent pas réception d’un relais par ASN : le faire en phonie sur la voie 16, à la station qui l’a émis',
   'call-no-answer-ship-relay':
     'un navire accuse réception d’un relais en phonie sur la voie 16, à la station qui l’a émis',
   'call-no-answer-ship-alert':
-    'un accusé de réception ASN (DSC) arrête les répétitions d’une alerte et revient aux garde-côtes : rester à l’écoute de la voie 16. Si personne n’accuse réception dans les 5 minutes, le faire en phonie à proximité et relayer la détresse à une station côtière par tout moyen',
+    'un accusé de réception ASN arrête les répétitions d’une alerte et revient aux garde-côtes (CROSS) : assurer la veille sur la voie 16. Si personne n’accuse réception dans les 5 minutes, le faire en phonie si le navire est proche et relayer la détresse à une station côtière par tout moyen',
   'call-no-answer-designated':
-    'seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN (DSC). Rester à l’écoute de la voie 16 et signaler aussitôt l’appel aux garde-côtes',
+    'seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN. Assurer la veille sur la voie 16 et signaler aussitôt l’appel aux garde-côtes (CROSS)',
   'call-field.format': 'Spécificateur de format',
   'call-field.address': 'Adresse',
   'call-field.category': 'Catégorie',

@@ -10,15 +10,15 @@ export const speech: Translation<Own> = {
   'speech-when-to-relay':
     'Relayer si personne n’a accusé réception de l’alerte ou de l’appel MAYDAY dans les 5 minutes environ. Relayer aussi si un navire en détresse ne peut manifestement pas appeler, ou à la demande d’un centre de coordination de sauvetage. Essayer d’abord une station côtière',
   'speech-acknowledge-when-near':
-    'Écouter d’abord. À proximité du navire, si aucune station côtière ne répond, accuser réception. Ensuite écouter et obéir à la station qui dirige le trafic. Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une station côtière par tout moyen',
+    'Écouter d’abord. À proximité du navire, si l’on n’entend aucune station côtière, accuser réception. Ensuite écouter et suivre les instructions de la station qui dirige le trafic. Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une station côtière par tout moyen',
   'speech-already-acknowledged':
-    'Écouter d’abord : l’accusé de réception de la détresse a été donné. Ne parler que pour aider, sans interrompre le trafic. Ensuite écouter et obéir à la station qui dirige le trafic',
+    'Écouter d’abord : l’accusé de réception de la détresse a été donné. Ne parler que si le navire peut porter assistance, sans interrompre le trafic. Ensuite écouter et suivre les instructions de la station qui dirige le trafic',
   'speech-coast-acknowledges':
     'Accuser réception sans délai. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage. Informer ensuite le centre de coordination de sauvetage. Prendre la direction du trafic ou la transmettre',
   'speech-coast-listens':
     'Écouter : l’accusé de réception de la détresse a été donné. Prendre la direction du trafic si la station qui le dirige ou le centre de coordination de sauvetage le demande',
   'speech-relay-when-near':
-    'N’accuser réception que si l’on est assez proche pour aider. Sinon rester à l’écoute {where:distress-voice}',
+    'N’accuser réception que si l’on est assez proche pour aider. Sinon assurer la veille {where:distress-voice}',
   'speech-cancel-at-once':
     'Annuler aussitôt, sur chaque bande où l’alerte a été émise. Si aucune station côtière ne répond, en informer une par un autre moyen',
   'speech-urgency':
@@ -28,9 +28,9 @@ export const speech: Translation<Own> = {
   'speech-manners':
     'Utiliser la faible puissance si elle suffit. Être bref. N’utiliser qu’une voie de travail. Laisser libres les voies 16 et 70',
   'speech-radio-check':
-    'Utiliser une voie de travail. Émettre au plus 10 secondes à la fois. Essayer la fonction ASN (DSC) par un appel d’essai, sans parole',
+    'Utiliser une voie de travail. Émettre au plus 10 secondes à la fois. Essayer la fonction ASN par un appel d’essai, sans parole',
   'speech-watch-after-acknowledgement':
-    'Rester à l’écoute {where:distress-voice} après l’accusé de réception',
+    'Assurer la veille {where:distress-voice} après l’accusé de réception',
   'speech-alert-cancelled':
     'Écouter {where:distress-voice} l’annulation en phonie : le navire a annulé son alerte',
   'speech-relay-acknowledged': 'Écouter {where:distress-voice} : l’accusé de réception du relais a été donné',
@@ -54,24 +54,25 @@ export const speech: Translation<Own> = {
   'speech-title-radio-check': 'Essai radio',
   'speech-title-nothing': 'Rien à dire',
   'speech-note-at-once':
-    'Utiliser la pleine puissance. Commencer dès que l’alerte est partie, au plus tard environ 15 secondes après, qu’elle soit acquittée ou non',
-  'speech-note-alerted': 'Si une alerte a été émise par ASN (DSC)',
+    'Utiliser la pleine puissance. Commencer dès que l’alerte est partie, au plus tard environ 15 secondes après, avec ou sans accusé de réception',
+  'speech-note-alerted': 'Si une alerte a été émise par ASN',
   'speech-note-message': 'Début du message',
   'speech-note-repeat': 'Relâcher l’alternat et écouter. Répéter depuis le début si personne ne répond',
   'speech-note-coast-first':
     'Ou trois fois le nom d’une station côtière : essayer d’abord une station côtière',
   'speech-note-vessel': 'Le navire en détresse',
   'speech-note-vessel-message': 'Le navire en détresse. Début du message',
-  'speech-note-inform': 'Informer ensuite une station côtière ou un centre de coordination de sauvetage',
+  'speech-note-inform':
+    'Informer ensuite une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC)',
   'speech-note-relay-sender': 'La station qui a émis le relais',
   'speech-note-stop-repeats':
     'D’abord arrêter les répétitions : annuler sur l’appareil. S’il ne donne aucune indication, l’éteindre et le rallumer après 10 secondes',
   'speech-note-keep-watch':
-    'Rester à l’écoute {where:distress-voice} et répondre à toute station qui appelle',
+    'Assurer la veille {where:distress-voice} et répondre à toute station qui appelle',
   'speech-note-panne': 'Comme le mot français panne',
   'speech-note-medical': 'Comme le mot français médical. Seulement pour les transports sanitaires protégés',
   'speech-note-securite': 'Comme le mot français sécurité',
-  'speech-note-announced': 'Si l’appel a été annoncé par ASN (DSC)',
+  'speech-note-announced': 'Si l’appel a été annoncé par ASN',
   'speech-note-on-that-channel': 'Sur cette voie, après le même appel',
   'speech-note-listen-first': 'Sur la voie convenue. Écouter d’abord, et attendre tant que d’autres parlent',
   'speech-note-members': 'Ensuite les membres répondent, l’un après l’autre',

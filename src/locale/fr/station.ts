@@ -108,14 +108,14 @@ export const station: Translation<StationTexts> = {
     'L’alerte de détresse n’est plus répétée. Maintenir la touche pour l’émettre de nouveau. L’annuler si elle était fausse',
   'station-ask-acknowledge': 'Accuser réception de la détresse par ASN : {vessel} ?',
   'station-alert-prepared':
-    'Appuyer longuement sur la touche pour émettre une alerte de détresse. Seulement en cas de danger grave et imminent, sur ordre du capitaine',
+    'Appuyer sur la touche et la maintenir pour émettre une alerte de détresse. N’en émettre une qu’en cas de danger grave et imminent, sur ordre du capitaine',
   'station-alert-countdown': 'Garder la touche appuyée : {nature:nature}',
   'station-alert-waiting': 'Émission {attempts} effectuée. Écouter la voie 16',
   'station-alert-speak':
     'Émettre maintenant l’appel et le message de détresse en phonie sur la voie 16. Ne pas attendre d’accusé de réception',
   'station-alert-failed':
     'Appeler en phonie sur la voie 16. Utiliser aussi tout autre moyen. L’appareil n’a pas pu émettre l’alerte',
-  'station-alert-acknowledged': 'Il est accusé réception de l’alerte[ par {by}]',
+  'station-alert-acknowledged': 'Accusé de réception de l’alerte reçu[, donné par {by}]',
   'station-alert-acknowledged-damaged':
     'Un accusé de réception est arrivé avec des erreurs[ : {call}]. L’alerte continue. L’arrêter ?',
   'station-alert-relayed': 'L’alerte a été relayée[ : {call}]',
@@ -134,7 +134,8 @@ export const station: Translation<StationTexts> = {
   'station-not-cancelled':
     'Dire maintenant l’annulation en phonie sur la voie 16. La fausse alerte n’est PAS annulée, ni par ASN ni en phonie',
   'station-distress-traffic': 'Trafic de détresse sur la voie 16, navire en détresse : {vessel}',
-  'station-distress-acknowledged': 'Accusé de réception par {by}. Navire en détresse : {vessel}',
+  'station-distress-acknowledged':
+    'Accusé de réception de la détresse par {by}. Navire en détresse : {vessel}',
   'station-distress-cancelled': 'Alerte de détresse annulée par {vessel}',
   'station-distress-closed': 'Détresse close : {vessel}',
   'station-acknowledgement-not-sent': 'L’accusé de réception n’a pas été émis',
@@ -147,7 +148,7 @@ export const station: Translation<StationTexts> = {
   'brief-to.area': 'à une zone',
   'brief-to.all-ships': 'à tous les navires',
   'brief-lack.position': 'sans position',
-  'heard-verdict.repaired': 'réparé',
+  'heard-verdict.repaired': 'corrigé',
   'heard-verdict.doubtful': 'douteux',
   'of-class.A': 'de classe A',
   'of-class.D': 'de classe D',
@@ -206,14 +207,14 @@ export const station: Translation<StationTexts> = {
   'station-errors-received':
     'Assurer la veille sur la voie 16. Un appel de détresse a été reçu avec des erreurs : rien n’y est certain',
   'station-listen': 'Assurer la veille sur la voie 16. Ne pas émettre. Informer le capitaine',
-  'station-leave-acknowledgement': 'Laisser aux garde-côtes l’accusé de réception par ASN',
+  'station-leave-acknowledgement': 'Laisser aux garde-côtes (CROSS) l’accusé de réception par ASN',
   'station-wait-acknowledgement': 'Attendre un accusé de réception pendant cinq minutes au plus',
   'station-listen-for-traffic':
     'Personne n’a accusé réception en cinq minutes. Écouter sur la voie 16 s’il y a un trafic de détresse',
   'station-inform-if-silent':
-    'S’il n’y en a pas, informer une station côtière ou un centre de coordination de sauvetage par tout moyen : phonie, téléphone, ou relais ASN à cette seule station là où les règles le permettent. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Si l’on n’en entend pas, informer une station côtière ou un centre de coordination de sauvetage (CROSS) par tout moyen : phonie, téléphone ou, si les règles le permettent, relais ASN à cette seule station. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-coast':
-    'Informer une station côtière ou un centre de coordination de sauvetage par tout moyen : phonie, téléphone, ou relais ASN à cette seule station là où les règles le permettent. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Informer une station côtière ou un centre de coordination de sauvetage (CROSS) par tout moyen : phonie, téléphone ou, si les règles le permettent, relais ASN à cette seule station. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-if-unacknowledged':
     'Si aucune station côtière n’a accusé réception, en informer une par tout moyen',
   'station-master-decides': 'Le capitaine décide si ce navire peut porter assistance',
@@ -271,11 +272,11 @@ export const station: Translation<StationTexts> = {
     'Accuser réception d’un relais en phonie sur la voie 16, à la station qui l’a émis',
   'station-dsc-unidentified': 'L’identité du navire en détresse n’est pas connue',
   'station-dsc-not-designated':
-    'Signaler la détresse aux garde-côtes. Seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN',
+    'Signaler la détresse aux garde-côtes (CROSS). Seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN',
   'station-dsc-acknowledged': 'Il a été accusé réception de l’alerte',
   'station-dsc-traffic': 'Un trafic de détresse est en cours : il n’y a aucune alerte à arrêter',
   'station-dsc-wait':
-    'Assurer la veille sur la voie 16 pendant cinq minutes au plus. Les garde-côtes accusent réception',
+    'Assurer la veille sur la voie 16. Attendre jusqu’à cinq minutes l’accusé de réception des garde-côtes (CROSS)',
   'station-dsc-not-repeated': 'L’alerte n’a pas été répétée : il n’y a rien à arrêter',
   'station-dsc-to-stop':
     'L’alerte continue et personne n’en a accusé réception. N’accuser réception qu’à proximité du navire en détresse. Consulter auparavant un centre de coordination de sauvetage ou une station côtière',
@@ -285,11 +286,11 @@ export const station: Translation<StationTexts> = {
     'Une station côtière ou une autre station s’occupe de la détresse. Suivre ses instructions',
   'station-relay-errors': 'Assurer la veille sur la voie 16. L’appel a été reçu avec des erreurs',
   'station-relay-wait':
-    'Assurer la veille sur la voie 16 pendant cinq minutes au plus. Si personne n’accuse réception, transmettre la détresse à une station côtière',
+    'Assurer la veille sur la voie 16. Si personne n’accuse réception en cinq minutes, relayer la détresse à une station côtière',
   'station-relay-ashore':
-    'Personne n’a accusé réception en cinq minutes. Informer par tout moyen les garde-côtes ou le centre de coordination de sauvetage',
+    'Personne n’a accusé réception en cinq minutes. Informer par tout moyen les garde-côtes (CROSS) ou le centre de coordination de sauvetage',
   'station-relay-to-coast':
-    'Personne n’a accusé réception en cinq minutes. Informer une station côtière : par un relais ASN à cette seule station là où les règles le permettent, en phonie ou par tout autre moyen. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Personne n’a accusé réception en cinq minutes. Informer une station côtière : si les règles le permettent par un relais ASN à cette seule station, en phonie ou par tout autre moyen. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-relay-to-many-coast': 'Une station côtière relaie aux navires qu’elle doit atteindre',
   'station-relay-to-many-ship':
     'En VHF, ne pas relayer par ASN à tous les navires ou à une zone une alerte reçue par ASN. Un navire ne le fait que si le navire en détresse ne peut pas alerter lui-même et que le capitaine juge qu’il faut davantage de secours',
