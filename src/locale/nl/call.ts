@@ -32,7 +32,7 @@ export const call: Translation<CallTexts> = {
   'call-is-unrecognised': 'Niet herkende oproep van {from} aan {to}',
   'call-own-station': 'dit station',
   'call-unnamed-station': 'een niet genoemd station',
-  'call-unidentified-vessel': 'een onbekend schip',
+  'call-unidentified-vessel': 'een niet-geïdentificeerd schip',
   'call-group': 'groep {group}',
   'call-unnamed-group': 'een niet genoemde groep',
   'call-all-ships': 'alle schepen',
@@ -156,16 +156,16 @@ export const call: Translation<CallTexts> = {
   'call-cancel-of-another':
     'Schip in nood: alleen het schip dat het noodalarm uitzond, kan het met DSC annuleren',
   'call-relay-of-own': 'Schip in nood: eigen nood wordt als noodalarm uitgezonden, niet als relay',
-  'call-position-unknown': 'Positie ontbreekt: geef haar via spraak door zodra ze bekend is',
+  'call-position-unknown': 'Positie ontbreekt: geef die via spraak door zodra die bekend is',
   'call-time-unknown': 'Tijd van de positie ontbreekt: de positie kan oud zijn',
   'call-class-guarded':
-    'Afzender: {equipment:equipment} zendt deze soort oproep alleen van onder een beschermkap uit, op bevel van de schipper',
+    'Afzender: {equipment:equipment} zendt deze soort oproep alleen na het openen van een beschermkap uit, op gezag van de schipper',
   'call-coast-acknowledges':
-    'Afzender: Kustwacht, reddingscoördinatiecentrum (RCC) of aangewezen kuststation verwacht, een schip gekregen. Een schip bevestigt pas met DSC na overleg met een van hen',
+    'Afzender: Kustwacht, reddingscoördinatiecentrum (MRCC) of aangewezen kuststation verwacht, een schip gekregen. Een schip bevestigt pas met DSC na overleg met een van hen',
   'call-relay-cases':
     'Adres: een schip zendt een relay naar één kuststation. Een DSC-relay aan velen op VHF of MF wordt alleen uitgezonden als het schip in nood zelf niet kan alarmeren en de schipper meer hulp nodig acht',
   'call-alert-in-danger-only':
-    'Zend alleen een noodalarm uit bij ernstig en onmiddellijk gevaar en op bevel van de schipper, nooit als proef. Annuleer een vals alarm meteen via spraak {where:distress-voice}',
+    'Zend alleen een noodalarm uit bij ernstig en onmiddellijk gevaar en op gezag van de schipper, nooit als proef. Annuleer een vals alarm meteen via spraak {where:distress-voice}',
   'call-voice-follows':
     'Zend de noodoproep en het noodbericht via spraak {where:distress-voice} uit zodra het alarm is verzonden, bevestigd of niet',
   'call-keep-watch':
@@ -173,24 +173,24 @@ export const call: Translation<CallTexts> = {
   'call-coast-answers':
     'Laat de DSC-bevestiging over aan de Kustwacht. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan via spraak {where:distress-voice}. Waarschuw daarna een kuststation',
   'call-acknowledge-without-delay':
-    'Bevestig onmiddellijk, met DSC en via spraak {where:distress-voice}. Laat in de Verenigde Staten eerst het reddingscoördinatiecentrum (RCC) korte tijd de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over. Noteer de oproep in het logboek',
+    'Bevestig onmiddellijk, met DSC en via spraak {where:distress-voice}. Geef in de Verenigde Staten het reddingscoördinatiecentrum (MRCC) eerst kort de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over. Noteer de oproep in het logboek',
   'call-report-ashore':
-    'Meld de oproep meteen aan de Kustwacht, per telefoon of op elke andere manier. Alleen de Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt met DSC',
+    'Meld de oproep meteen aan de Kustwacht, per telefoon of op elke andere manier. Alleen de Kustwacht, een reddingscoördinatiecentrum (MRCC) of een aangewezen kuststation bevestigt met DSC',
   'call-who-acknowledges':
-    'De Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt een alarm met DSC. Een schip doet dat alleen om een aanhoudend alarm van een schip in de buurt te stoppen. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
+    'De Kustwacht, een reddingscoördinatiecentrum (MRCC) of een aangewezen kuststation bevestigt een alarm met DSC. Een schip doet dat alleen om een aanhoudend alarm van een schip in de buurt te stoppen. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
   'call-pass-on':
-    'Bevestigt niemand binnen 5 minuten, geef de nood dan door aan één kuststation: met DSC waar uw voorschriften dat toestaan, via spraak of op elke andere manier. Gebruik daarvoor in wateren van de Verenigde Staten geen DSC. Zend voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
+    'Bevestigt niemand binnen 5 minuten, geef het noodgeval dan door aan één kuststation: met DSC waar uw voorschriften dat toestaan, via spraak of op elke andere manier. Gebruik daarvoor in wateren van de Verenigde Staten geen DSC. Zend voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
   'call-pass-on-mf-hf':
-    'Bevestigt niemand binnen 5 minuten, geef de nood dan door aan één kuststation. Zend op HF een DSC-relay uit. Gebruik op MF DSC waar uw voorschriften dat toestaan, spraak of elke andere manier. Zend op MF voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
+    'Bevestigt niemand binnen 5 minuten, geef het noodgeval dan door aan één kuststation. Zend op HF een DSC-relay uit. Gebruik op MF DSC waar uw voorschriften dat toestaan, spraak of elke andere manier. Zend op MF voor een alarm dat u met DSC ontving geen DSC-relay uit aan alle schepen of aan een gebied',
   'call-when-to-relay':
-    'Een schip geeft nood door die niemand binnen 5 minuten heeft bevestigd, van een schip dat zelf niet kan alarmeren, of op verzoek van een reddingscoördinatiecentrum (RCC). Richt de relay aan één kuststation. Richt haar alleen aan alle schepen als het schip zelf niet kan alarmeren en de schipper meer hulp nodig acht',
+    'Een schip geeft een noodgeval door als niemand het binnen 5 minuten bevestigt, als het schip in nood zelf niet kan alarmeren, of op verzoek van een reddingscoördinatiecentrum (MRCC). Richt de relay aan één kuststation. Richt hem alleen aan alle schepen als het schip zelf niet kan alarmeren en de schipper meer hulp nodig acht',
   'call-relay-by-voice': 'Zend de relay ook via spraak {where:distress-voice} uit',
   'call-cancel-by-voice':
     'Annuleer het alarm meteen via spraak {where:distress-voice}. Noem de tijd waarop het is uitgezonden',
   'call-acknowledge-relay-by-voice':
     'Bevestig een relay van een kuststation of een ander schip via spraak {where:distress-voice}',
   'call-perhaps-distress':
-    'Een deel van een oproep over nood is ontvangen. Luister uit {where:distress-voice}',
+    'Een deel van een oproep over een noodgeval is ontvangen. Luister uit {where:distress-voice}',
   'call-check-moored-vessel':
     'Dit kan het automatische alarm van een afgemeerd schip zijn: brand, water maken, aanvaring, aan de grond, slagzij, zinken of op drift. Het zegt niet welk gevaar. Controleer het schip of waarschuw wie dat kan. Er is geen DSC-antwoord voorzien',
   'call-position-coarse':
@@ -199,9 +199,9 @@ export const call: Translation<CallTexts> = {
   'call-place-not-read':
     'Er is een positie gegeven, maar die was niet leesbaar. Het schip kan toch dichtbij zijn',
   'call-place-impossible':
-    'De ontvangen positie is onmogelijk. Beschouw haar als onbekend. Raad haar niet uit de cijfers',
+    'De ontvangen positie is onmogelijk. Beschouw die als onbekend. Raad die niet uit de cijfers',
   'call-answer-able': 'Akkoord[, op kanaal {channel}]',
-  'call-answer-able-instead': 'Akkoord, maar liever[ op kanaal {channel}]',
+  'call-answer-able-instead': 'Akkoord[, maar op kanaal {channel}]',
   'call-answer-unable': 'Kan niet: {reason:reason}',
   'call-answer-position': 'Positie: {position}',
   'call-answer-position-unknown': 'Positie: niet bekend',
@@ -227,9 +227,9 @@ export const call: Translation<CallTexts> = {
   'call-no-answer-ship-relay':
     'een schip bevestigt een relay via spraak op kanaal 16, aan het station dat hem uitzond',
   'call-no-answer-ship-alert':
-    'een DSC-bevestiging stopt de herhalingen van een alarm en is voor de Kustwacht: luister uit op kanaal 16. Bevestigt niemand binnen 5 minuten, bevestig dan in de buurt via spraak en geef de nood op elke manier door aan een kuststation',
+    'een DSC-bevestiging stopt de herhalingen van een alarm en is voor de Kustwacht: luister uit op kanaal 16. Bevestigt niemand binnen 5 minuten, bevestig dan, als u in de buurt bent, via spraak en geef het noodgeval op elke manier door aan een kuststation',
   'call-no-answer-designated':
-    'alleen de Kustwacht, een reddingscoördinatiecentrum (RCC) of een aangewezen kuststation bevestigt met DSC. Luister uit op kanaal 16 en meld de oproep meteen aan de Kustwacht',
+    'alleen de Kustwacht, een reddingscoördinatiecentrum (MRCC) of een aangewezen kuststation bevestigt met DSC. Luister uit op kanaal 16 en meld de oproep meteen aan de Kustwacht',
   'call-field.format': 'Formaataanduiding',
   'call-field.address': 'Adres',
   'call-field.category': 'Categorie',
@@ -268,7 +268,7 @@ export const call: Translation<CallTexts> = {
   'equipment.A': 'een toestel van klasse A',
   'equipment.D': 'een toestel van klasse D',
   'equipment.H': 'een handmarifoon',
-  'equipment.M': 'een man-overboordtoestel',
+  'equipment.M': 'een man-overboordbaken',
   'equipment.coast': 'een kuststation',
   'value-type.call': 'een oproep',
   'value-type.kind': 'een van de soorten oproep',

@@ -6,23 +6,23 @@ type Own = Omit<SpeechTexts, 'terms'>;
 /** The terms are those of calls. */
 export const speech: Translation<Own> = {
   'speech-only-in-danger':
-    'Zend alleen een noodoproep uit als een schip of persoon in ernstig en onmiddellijk gevaar is en direct hulp nodig heeft, op bevel van de schipper',
+    'Zend alleen een noodoproep uit als een schip of persoon in ernstig en onmiddellijk gevaar is en direct hulp nodig heeft, op gezag van de schipper',
   'speech-when-to-relay':
-    'Geef door als niemand het alarm of de MAYDAY-oproep binnen ongeveer 5 minuten heeft bevestigd. Geef ook door als u ziet of weet dat een schip in nood niet kan oproepen, of op verzoek van een reddingscoördinatiecentrum (RCC). Probeer eerst een kuststation',
+    'Geef door als niemand het alarm of de MAYDAY-oproep binnen ongeveer 5 minuten heeft bevestigd. Geef ook door als u ziet of weet dat een schip in nood niet kan oproepen, of op verzoek van een reddingscoördinatiecentrum (MRCC). Probeer eerst een kuststation',
   'speech-acknowledge-when-near':
-    'Luister eerst. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan. Luister daarna en volg het station dat het verkeer leidt. Bevestigt niemand binnen 5 minuten, geef de nood dan op elke manier door aan een kuststation',
+    'Luister eerst. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan. Luister daarna en volg de aanwijzingen van het station dat het noodverkeer leidt. Bevestigt niemand binnen 5 minuten, geef het noodgeval dan op elke manier door aan een kuststation',
   'speech-already-acknowledged':
-    'Luister eerst: de nood is bevestigd. Spreek alleen als u kunt helpen, zonder het verkeer te onderbreken. Luister daarna en volg het station dat het verkeer leidt',
+    'Luister eerst: het noodalarm is al bevestigd. Spreek alleen als u kunt helpen, zonder het noodverkeer te onderbreken. Luister daarna en volg de aanwijzingen van het station dat het noodverkeer leidt',
   'speech-coast-acknowledges':
-    'Bevestig onmiddellijk. Laat in de Verenigde Staten eerst het reddingscoördinatiecentrum (RCC) korte tijd de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over',
+    'Bevestig onmiddellijk. Geef in de Verenigde Staten het reddingscoördinatiecentrum (MRCC) eerst kort de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over',
   'speech-coast-listens':
-    'Luister: de nood is bevestigd. Neem de leiding van het verkeer als het leidende station of het reddingscoördinatiecentrum (RCC) dat vraagt',
+    'Luister: het noodalarm is al bevestigd. Neem de leiding van het verkeer als het leidende station of het reddingscoördinatiecentrum (MRCC) dat vraagt',
   'speech-relay-when-near':
-    'Bevestig alleen als u dicht genoeg bij bent om te helpen. Luister anders uit {where:distress-voice}',
+    'Bevestig alleen als u dichtbij genoeg bent om te helpen. Luister anders uit {where:distress-voice}',
   'speech-cancel-at-once':
     'Annuleer meteen, op elke band waarop het alarm is uitgezonden. Antwoordt geen kuststation, waarschuw er dan een op een andere manier',
   'speech-urgency':
-    'Voor een zeer dringend bericht over de veiligheid van een schip of persoon, op bevel van de schipper. Luister daarna minstens 3 minuten op het gebruikte kanaal. Annuleer het als het niet meer geldt. Zend bij ernstig en onmiddellijk gevaar MAYDAY uit',
+    'Voor een zeer dringend bericht over de veiligheid van een schip of persoon, op gezag van de schipper. Luister daarna minstens 3 minuten op het gebruikte kanaal. Annuleer het als het niet meer geldt. Zend bij ernstig en onmiddellijk gevaar MAYDAY uit',
   'speech-safety': 'Voor navigatie- en weerwaarschuwingen. Zend een lang bericht op een werkkanaal uit',
   'speech-manners':
     'Gebruik laag vermogen waar dat genoeg is. Wees kort. Gebruik alleen een werkkanaal. Houd kanaal 16 en 70 vrij',
@@ -41,8 +41,8 @@ export const speech: Translation<Own> = {
     'Luister op het kanaal uit de oproep. De oproeper begint met SECURITE en zegt of een antwoord wordt verwacht',
   'speech-on-the-band': 'Spreek {where:distress-voice}. {caution}',
   'speech-title-distress': 'Noodoproep en noodbericht',
-  'speech-title-relay': 'Relay van een nood',
-  'speech-title-received': 'Bevestiging van een nood',
+  'speech-title-relay': 'Relay van een noodbericht',
+  'speech-title-received': 'Bevestiging van een noodbericht',
   'speech-title-relay-received': 'Bevestiging van een relay',
   'speech-title-cancel': 'Annulering van een vals alarm',
   'speech-title-urgency': 'Spoedoproep en spoedbericht',
@@ -59,7 +59,7 @@ export const speech: Translation<Own> = {
   'speech-note-coast-first': 'Of drie keer de naam van één kuststation: probeer eerst een kuststation',
   'speech-note-vessel': 'Het schip in nood',
   'speech-note-vessel-message': 'Het schip in nood. Het bericht begint',
-  'speech-note-inform': 'Waarschuw daarna een kuststation of reddingscoördinatiecentrum (RCC)',
+  'speech-note-inform': 'Waarschuw daarna een kuststation of reddingscoördinatiecentrum (MRCC)',
   'speech-note-relay-sender': 'Het station dat de relay uitzond',
   'speech-note-stop-repeats':
     'Stop eerst de herhalingen: annuleer op het toestel. Geeft het geen aanwijzingen, zet het dan uit en na 10 seconden weer aan',
@@ -92,7 +92,7 @@ export const speech: Translation<Own> = {
   'speech-own-name-sign': 'Zeg uw eigen naam en spel uw roepletters',
   'speech-own-message': 'Begin het bericht: MAYDAY, uw eigen naam, roepletters en MMSI',
   'speech-vessel-message': 'Begin het bericht: MAYDAY, dan naam, roepletters en MMSI van het schip in nood',
-  'speech-unidentified-message': 'Begin het bericht: MAYDAY van een onbekend schip',
+  'speech-unidentified-message': 'Begin het bericht: MAYDAY van een niet-geïdentificeerd schip',
   'speech-vessel-thrice': 'Zeg drie keer de naam van het schip in nood',
   'speech-vessel-sign': 'Zeg de roepletters of de MMSI van het schip in nood',
   'speech-sender-thrice': 'Zeg drie keer de naam van het station dat de relay uitzond',

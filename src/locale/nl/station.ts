@@ -150,7 +150,7 @@ export const station: Translation<StationTexts> = {
   'brief-to.area': 'aan een gebied',
   'brief-to.all-ships': 'aan alle schepen',
   'brief-lack.position': 'geen positie',
-  'heard-verdict.repaired': 'hersteld',
+  'heard-verdict.repaired': 'gecorrigeerd',
   'heard-verdict.doubtful': 'twijfelachtig',
   'of-class.A': 'van klasse A',
   'of-class.D': 'van klasse D',
@@ -198,7 +198,7 @@ export const station: Translation<StationTexts> = {
     'niemand heeft binnen vijf minuten bevestigd: is er noodverkeer te horen?',
   'phase.heard-distress.coast-answered':
     'bevestigd, of er is noodverkeer gaande: kan dit schip hulp verlenen?',
-  'phase.heard-distress.inform-coast': 'geen noodverkeer, en het alarm gaat door: informeer een kuststation',
+  'phase.heard-distress.inform-coast': 'geen noodverkeer, en het alarm gaat door: waarschuw een kuststation',
   'phase.heard-distress.assisting':
     'hulp verlenen volgens de aanwijzingen van het kuststation of het schip in nood',
   'phase.heard-distress.acknowledge-asked': 'er wordt gevraagd of met DSC bevestigd moet worden',
@@ -209,17 +209,17 @@ export const station: Translation<StationTexts> = {
   'station-log-all': 'Noteer alles wat is ontvangen en gedaan',
   'station-errors-received':
     'Luister uit op kanaal 16. Er is een noodoproep met fouten ontvangen: niets daarin is zeker',
-  'station-listen': 'Luister uit op kanaal 16. Zend niet uit. Informeer de schipper',
+  'station-listen': 'Luister uit op kanaal 16. Zend niet uit. Waarschuw de schipper',
   'station-leave-acknowledgement': 'Laat de bevestiging met DSC aan de Kustwacht over',
   'station-wait-acknowledgement': 'Wacht hoogstens vijf minuten op een bevestiging',
   'station-listen-for-traffic':
     'Niemand heeft binnen vijf minuten bevestigd. Luister op kanaal 16 of er noodverkeer is',
   'station-inform-if-silent':
-    'Is er geen noodverkeer, informeer dan op elke manier een kuststation of reddingscoördinatiecentrum: via spraak, telefoon, of DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Hoort u dat niet, waarschuw dan op elke manier een kuststation of reddingscoördinatiecentrum: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-coast':
-    'Informeer een kuststation of reddingscoördinatiecentrum op elke mogelijke manier: via spraak, per telefoon, of met een DSC-relay alleen aan dat station waar de regels dat toestaan. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Waarschuw een kuststation of reddingscoördinatiecentrum op elke mogelijke manier: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-if-unacknowledged':
-    'Als geen kuststation heeft bevestigd, informeer er dan een op elke mogelijke manier',
+    'Als geen kuststation heeft bevestigd, waarschuw er dan een op elke mogelijke manier',
   'station-master-decides': 'De schipper besluit of dit schip hulp kan verlenen',
   'station-acknowledge-by-voice':
     'Bevestig via spraak op kanaal 16 aan het schip in nood of aan het reddingscoördinatiecentrum',
@@ -240,9 +240,9 @@ export const station: Translation<StationTexts> = {
   'station-report':
     'Meld het noodgeval meteen aan de Kustwacht of het reddingscoördinatiecentrum. Dit station is niet aangewezen om met DSC te bevestigen',
   'station-coast-acknowledges':
-    'Bevestig onverwijld met DSC. Antwoord op kanaal 16. Laat in de Verenigde Staten het reddingscoördinatiecentrum eerst korte tijd',
+    'Bevestig onverwijld met DSC. Antwoord op kanaal 16. Geef in de Verenigde Staten het reddingscoördinatiecentrum eerst kort de gelegenheid',
   'station-coast-unanswered': 'Niemand heeft het alarm bevestigd. Bevestig met DSC. Antwoord op kanaal 16',
-  'station-coast-informs': 'Informeer het reddingscoördinatiecentrum',
+  'station-coast-informs': 'Waarschuw het reddingscoördinatiecentrum',
   'station-coast-leads':
     'Neem de leiding van het noodverkeer op kanaal 16, of draag die over aan het reddingscoördinatiecentrum',
   'station-stops-repeats': 'De bevestiging stopt de herhalingen van het alarm',
@@ -264,7 +264,7 @@ export const station: Translation<StationTexts> = {
   'station-voice-wait':
     'Geef kuststations tijd om te bevestigen. In de buurt mag de schipper de wachttijd verkorten',
   'station-voice-near':
-    'Geen kuststation heeft bevestigd. Bevestig in de buurt via spraak op kanaal 16. Informeer een kuststation',
+    'Geen kuststation heeft bevestigd. Is dit schip in de buurt, bevestig dan via spraak op kanaal 16. Waarschuw een kuststation',
   'station-dsc-no-identity': 'Eigen identiteit is niet opgeslagen',
   'station-dsc-class': 'Apparatuur van deze klasse bevestigt geen noodalarm',
   'station-dsc-relay-unsigned': 'De relay noemt geen afzender',
@@ -275,7 +275,7 @@ export const station: Translation<StationTexts> = {
     'Meld het noodgeval aan de Kustwacht. Alleen de Kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
   'station-dsc-acknowledged': 'Het alarm is bevestigd',
   'station-dsc-traffic': 'Er is noodverkeer gaande: er is geen alarm om te stoppen',
-  'station-dsc-wait': 'Luister hoogstens vijf minuten uit op kanaal 16. De Kustwacht bevestigt',
+  'station-dsc-wait': 'Luister uit op kanaal 16. Wacht tot vijf minuten op de bevestiging van de Kustwacht',
   'station-dsc-not-repeated': 'Het alarm is niet herhaald: er valt niets te stoppen',
   'station-dsc-to-stop':
     'Het alarm gaat door en niemand heeft het bevestigd. Bevestig alleen in de buurt van het schip in nood. Overleg eerst met een reddingscoördinatiecentrum of kuststation',
@@ -285,11 +285,11 @@ export const station: Translation<StationTexts> = {
     'Een kuststation of ander station behandelt het noodgeval. Volg de aanwijzingen van dat station',
   'station-relay-errors': 'Luister uit op kanaal 16. De oproep is met fouten ontvangen',
   'station-relay-wait':
-    'Luister hoogstens vijf minuten uit op kanaal 16. Bevestigt niemand, geef het noodgeval dan door aan één kuststation',
+    'Luister uit op kanaal 16. Bevestigt niemand binnen vijf minuten, geef het noodgeval dan door aan één kuststation',
   'station-relay-ashore':
-    'Niemand heeft binnen vijf minuten bevestigd. Informeer de Kustwacht of het reddingscoördinatiecentrum op elke mogelijke manier',
+    'Niemand heeft binnen vijf minuten bevestigd. Waarschuw de Kustwacht of het reddingscoördinatiecentrum op elke mogelijke manier',
   'station-relay-to-coast':
-    'Niemand heeft binnen vijf minuten bevestigd. Informeer één kuststation: met een DSC-relay alleen aan dat station waar de regels dat toestaan, via spraak of op elke andere manier. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Niemand heeft binnen vijf minuten bevestigd. Waarschuw één kuststation: als de regels dat toestaan met een DSC-relay aan dat station alleen, via spraak of op elke andere manier. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-relay-to-many-coast': 'Een kuststation geeft door aan de schepen die het moet bereiken',
   'station-relay-to-many-ship':
     'Geef op VHF een met DSC ontvangen alarm niet met DSC door aan alle schepen of een gebied. Een schip mag dat alleen als het schip in nood zelf niet kan alarmeren en de schipper meer hulp nodig acht',
