@@ -233,7 +233,7 @@ export const call: Translation<CallTexts> = {
   'call-no-answer-ship-relay':
     'ein Schiff bestätigt eine Weiterleitung über Sprechfunk auf Kanal 16, gegenüber der Funkstelle, die sie gesendet hat',
   'call-no-answer-ship-alert':
-    'eine DSC-Bestätigung beendet die Wiederholungen eines Alarms und bleibt der Seenotleitung (MRCC) oder Küstenwache überlassen: Hörwache auf Kanal 16 halten. Bestätigt innerhalb von 5 Minuten niemand: wenn in der Nähe, über Sprechfunk bestätigen und den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
+    'eine DSC-Bestätigung beendet die Wiederholungen eines Alarms und bleibt der Seenotleitung (MRCC) oder Küstenwache überlassen: Hörwache auf Kanal 16 halten. Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten. Ist das eigene Schiff in der Nähe, zuvor über Sprechfunk bestätigen',
   'call-no-answer-designated':
     'mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle. Hörwache auf Kanal 16 halten und den Anruf sofort der Seenotleitung oder Küstenwache melden',
   'call-field.format': 'Formatkennung',

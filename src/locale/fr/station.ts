@@ -212,9 +212,9 @@ export const station: Translation<StationTexts> = {
   'station-listen-for-traffic':
     'Personne n’a accusé réception en cinq minutes. Écouter sur la voie 16 s’il y a un trafic de détresse',
   'station-inform-if-silent':
-    'Si l’on n’en entend pas, informer une station côtière ou un centre de coordination de sauvetage (CROSS) par tout moyen : phonie, téléphone ou, si les règles le permettent, relais ASN à cette seule station. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Si l’on n’en entend pas, informer une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC) par tout moyen, comme la phonie ou le téléphone. Si les règles le permettent, un relais ASN à cette seule station convient aussi. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-coast':
-    'Informer une station côtière ou un centre de coordination de sauvetage (CROSS) par tout moyen : phonie, téléphone ou, si les règles le permettent, relais ASN à cette seule station. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Informer une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC) par tout moyen, comme la phonie ou le téléphone. Si les règles le permettent, un relais ASN à cette seule station convient aussi. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-if-unacknowledged':
     'Si aucune station côtière n’a accusé réception, en informer une par tout moyen',
   'station-master-decides': 'Le capitaine décide si ce navire peut porter assistance',
