@@ -45,7 +45,7 @@ export const call: Translation<CallTexts> = {
   'call-unknown-area': 'Schiffe in unbekanntem Gebiet',
   'call-symbol': 'Symbol Nr. {symbol}',
   'call-symbol-opening': 'Anruf mit Symbol {symbol}',
-  'call-nature-unknown': 'Art der Not nicht bekannt',
+  'call-nature-unknown': 'Art des Notfalls nicht bekannt',
   'call-place-lack': 'Position {lack:lack}',
   'call-time-lack': 'Uhrzeit {lack:lack}',
   'call-where-channel': 'Kanal {channel}',
@@ -181,13 +181,13 @@ export const call: Translation<CallTexts> = {
   'call-report-ashore':
     'Den Anruf sofort der Seenotleitung (MRCC) oder Küstenwache melden, telefonisch oder auf jedem anderen Weg. Mit DSC bestätigen nur die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle',
   'call-who-acknowledges':
-    'Mit DSC bestätigen die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle. Ein Schiff bestätigt nur, um einen andauernden Alarm eines Fahrzeugs in der Nähe zu beenden. Zuerst bei einer Seenotleitung oder Küstenfunkstelle rückfragen',
+    'Mit DSC bestätigen die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle. Ein Schiff bestätigt mit DSC nur, um einen andauernden Alarm eines Fahrzeugs in der Nähe zu beenden. Zuerst bei einer Seenotleitung oder Küstenfunkstelle rückfragen',
   'call-pass-on':
     'Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall an eine einzige Küstenfunkstelle weiterleiten: mit DSC, wo die Vorschriften es erlauben, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten dafür kein DSC verwenden. Für einen Alarm, der mit DSC empfangen wurde, keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
   'call-pass-on-mf-hf':
     'Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall an eine einzige Küstenfunkstelle weiterleiten. Auf KW eine DSC-Weiterleitung senden. Auf GW DSC verwenden, wo die eigenen Vorschriften es erlauben, Sprechfunk oder jeden anderen Weg. Für einen Alarm, der mit DSC empfangen wurde, auf GW keine DSC-Weiterleitung an alle Schiffe oder an ein Gebiet senden',
   'call-when-to-relay':
-    'Ein Schiff leitet einen Seenotfall weiter, wenn ihn 5 Minuten lang niemand bestätigt, wenn das Fahrzeug nicht selbst alarmieren kann oder wenn eine Seenotleitung (MRCC) es verlangt. Eine einzige Küstenfunkstelle adressieren. Alle Schiffe nur adressieren, wenn das Fahrzeug selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
+    'Ein Schiff leitet einen Seenotfall weiter, wenn ihn 5 Minuten lang niemand bestätigt, wenn das Fahrzeug nicht selbst alarmieren kann oder wenn eine Seenotleitung (MRCC) es verlangt. Die Weiterleitung an eine einzige Küstenfunkstelle richten. An alle Schiffe nur, wenn das Fahrzeug selbst nicht alarmieren kann und der Schiffsführer weitere Hilfe für nötig hält',
   'call-relay-by-voice': 'Die Weiterleitung auch über Sprechfunk {where:distress-voice} senden',
   'call-cancel-by-voice':
     'Den Alarm sofort über Sprechfunk {where:distress-voice} widerrufen. Die Uhrzeit angeben, zu der er gesendet wurde',
@@ -243,7 +243,7 @@ export const call: Translation<CallTexts> = {
   'call-field.telecommand1': 'Erstes Telekommando',
   'call-field.telecommand2': 'Zweites Telekommando',
   'call-field.distressed': 'Fahrzeug in Not',
-  'call-field.nature': 'Art der Not',
+  'call-field.nature': 'Art des Notfalls',
   'call-field.receive': 'Erstes Frequenz- oder Kanalelement',
   'call-field.transmit': 'Zweites Frequenz- oder Kanalelement',
   'call-field.telephone': 'Telefonnummer',
@@ -299,7 +299,7 @@ export const call: Translation<CallTexts> = {
   'nature.listing': 'Schlagseite, Kentergefahr',
   'nature.sinking': 'Sinken',
   'nature.disabled-adrift': 'manövrierunfähig und treibend',
-  'nature.undesignated': 'Art der Not nicht angegeben',
+  'nature.undesignated': 'Art des Notfalls nicht angegeben',
   'nature.abandoning-ship': 'Verlassen des Schiffes',
   'nature.piracy': 'Piraterie oder bewaffneter Überfall',
   'nature.man-overboard': 'Mensch über Bord',

@@ -32,10 +32,10 @@ export const network: Translation<NetworkTexts> = {
   ],
   'network-distress-one-field': [
     'PGN {pgn}, {field}: gelesen als {meaning:distress-field}; {expected} erwartet, {received} erhalten',
-    'Art der Notlage und Telekommando, die sich dieses Feld teilen,',
+    'Art des Notfalls und Telekommando, die sich dieses Feld teilen,',
   ],
   'network-distress-nature-lost': [
-    'PGN {pgn}, {field}: überträgt das Telekommando {received} und verliert die Art der Notlage {nature}',
+    'PGN {pgn}, {field}: überträgt das Telekommando {received} und verliert die Art des Notfalls {nature}',
     'eines von beiden',
   ],
   'network-position-range': [
@@ -63,7 +63,7 @@ export const network: Translation<NetworkTexts> = {
     'das Datum der Aufzeichnung',
   ],
   'distress-field.telecommand': 'Telekommando',
-  'distress-field.nature': 'Art der Notlage',
+  'distress-field.nature': 'Art des Notfalls',
   'frames.1': 'Frame',
   'frames.*': 'Frames',
   'network-why': '{fault:network-why}',

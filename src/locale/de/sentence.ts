@@ -138,7 +138,7 @@ export const sentence: Translation<SentenceTexts> = {
   'lost-content.telecommand1': 'Erstes Telekommando',
   'lost-content.telecommand2': 'Zweites Telekommando',
   'lost-content.distressed': 'Fahrzeug in Not',
-  'lost-content.nature': 'Art der Notlage',
+  'lost-content.nature': 'Art des Notfalls',
   'lost-content.position': 'Position',
   'lost-content.time': 'Uhrzeit der Position',
   'lost-content.subsequent': 'Art des folgenden Verkehrs',

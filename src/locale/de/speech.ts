@@ -113,7 +113,7 @@ export const speech: Translation<Own> = {
   'speech-received': 'Sagen, dass der MAYDAY-Ruf empfangen wurde',
   'speech-relay-received': 'Sagen, dass die Weiterleitung empfangen wurde',
   'speech-cancel':
-    'Den eigenen Seenotalarm an alle Funkstellen widerrufen, mit der Uhrzeit, zu der er gesendet wurde',
+    'Den eigenen Seenotalarm gegenüber allen Funkstellen widerrufen, mit der Uhrzeit, zu der er gesendet wurde',
   'speech-urgent-message': 'Sagen, was passiert ist und welche Hilfe nötig ist',
   'speech-safety-message': 'Die Warnung durchgeben: was, wo und bis wann',
   'speech-safety-channel': 'Sagen, auf welchem Kanal die Meldung folgt: {channel}',

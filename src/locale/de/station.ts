@@ -206,14 +206,15 @@ export const station: Translation<StationTexts> = {
   'station-errors-received':
     'Hörwache auf Kanal 16 halten. Ein Notanruf wurde fehlerhaft empfangen: nichts darin ist sicher',
   'station-listen': 'Hörwache auf Kanal 16 halten. Nicht senden. Den Schiffsführer verständigen',
-  'station-leave-acknowledgement': 'Die Bestätigung mit DSC der Seenotleitung oder Küstenwache überlassen',
+  'station-leave-acknowledgement':
+    'Die Bestätigung mit DSC der Seenotleitung (MRCC) oder Küstenwache überlassen',
   'station-wait-acknowledgement': 'Bis zu fünf Minuten auf eine Bestätigung warten',
   'station-listen-for-traffic':
     'Niemand hat innerhalb von fünf Minuten bestätigt. Auf Kanal 16 auf Notverkehr achten',
   'station-inform-if-silent':
-    'Ist keiner zu hören, eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg verständigen: über Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
+    'Ist kein Notverkehr zu hören, eine Küstenfunkstelle oder Seenotleitung (MRCC) auf jedem Weg verständigen: Sprechfunk, Telefon oder, wo erlaubt, DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-inform-coast':
-    'Eine Küstenfunkstelle oder Seenotleitung auf jedem möglichen Weg verständigen: über Sprechfunk, telefonisch oder, wo erlaubt, mit einer DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
+    'Eine Küstenfunkstelle oder Seenotleitung (MRCC) auf jedem Weg verständigen: Sprechfunk, Telefon oder, wo erlaubt, DSC-Weiterleitung nur an diese Stelle. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-inform-if-unacknowledged':
     'Hat keine Küstenfunkstelle bestätigt, eine auf jedem möglichen Weg verständigen',
   'station-master-decides': 'Der Schiffsführer entscheidet, ob dieses Schiff Hilfe leisten kann',
@@ -232,9 +233,9 @@ export const station: Translation<StationTexts> = {
   'station-own-device-alert':
     'Ist die Person nicht sofort wieder an Bord, den eigenen Seenotalarm senden: Mensch über Bord',
   'station-who-acknowledges':
-    'Die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
+    'Die Küstenwache, eine Seenotleitung (MRCC) oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
   'station-report':
-    'Den Seenotfall sofort der Küstenwache oder Seenotleitung melden. Diese Funkstelle ist nicht dafür bestimmt, mit DSC zu bestätigen',
+    'Den Seenotfall sofort der Seenotleitung (MRCC) oder Küstenwache melden. Diese Funkstelle ist nicht dafür bestimmt, mit DSC zu bestätigen',
   'station-coast-acknowledges':
     'Unverzüglich mit DSC bestätigen. Auf Kanal 16 antworten. In den Vereinigten Staaten der Seenotleitung zuvor eine kurze Frist lassen',
   'station-coast-unanswered': 'Niemand hat den Alarm bestätigt. Mit DSC bestätigen. Auf Kanal 16 antworten',
@@ -269,11 +270,11 @@ export const station: Translation<StationTexts> = {
     'Eine Weiterleitung über Sprechfunk auf Kanal 16 der Funkstelle bestätigen, die sie gesendet hat',
   'station-dsc-unidentified': 'Die Kennung des Fahrzeugs in Not ist nicht bekannt',
   'station-dsc-not-designated':
-    'Den Seenotfall der Seenotleitung oder Küstenwache melden. Nur die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
+    'Den Seenotfall der Seenotleitung (MRCC) oder Küstenwache melden. Nur die Küstenwache, eine Seenotleitung oder eine dafür bestimmte Küstenfunkstelle bestätigt mit DSC',
   'station-dsc-acknowledged': 'Der Alarm ist bestätigt',
   'station-dsc-traffic': 'Notverkehr läuft: es gibt keinen Alarm zu stoppen',
   'station-dsc-wait':
-    'Hörwache auf Kanal 16 halten. Bis zu fünf Minuten warten, ob die Seenotleitung oder Küstenwache bestätigt',
+    'Hörwache auf Kanal 16 halten. Bis zu fünf Minuten warten, ob die Seenotleitung (MRCC) oder Küstenwache bestätigt',
   'station-dsc-not-repeated': 'Der Alarm wurde nicht wiederholt: es gibt nichts zu stoppen',
   'station-dsc-to-stop':
     'Der Alarm läuft weiter, und niemand hat ihn bestätigt. Nur in der Nähe des Fahrzeugs in Not bestätigen. Vorher mit einer Seenotleitung oder Küstenfunkstelle Rücksprache halten',
@@ -285,7 +286,7 @@ export const station: Translation<StationTexts> = {
   'station-relay-wait':
     'Hörwache auf Kanal 16 halten. Bestätigt innerhalb von fünf Minuten niemand, den Seenotfall an eine Küstenfunkstelle weiterleiten',
   'station-relay-ashore':
-    'Niemand hat innerhalb von fünf Minuten bestätigt. Die Küstenwache oder Seenotleitung auf jedem möglichen Weg verständigen',
+    'Niemand hat innerhalb von fünf Minuten bestätigt. Die Seenotleitung (MRCC) oder Küstenwache auf jedem möglichen Weg verständigen',
   'station-relay-to-coast':
     'Niemand hat innerhalb von fünf Minuten bestätigt. Eine Küstenfunkstelle verständigen: wo erlaubt mit einer DSC-Weiterleitung nur an diese Stelle, über Sprechfunk oder auf jedem anderen Weg. In Gewässern der Vereinigten Staaten nicht mit DSC weiterleiten',
   'station-relay-to-many-coast': 'Eine Küstenfunkstelle leitet an die Schiffe weiter, die sie erreichen muss',
@@ -374,7 +375,7 @@ export const station: Translation<StationTexts> = {
   'timer.cancel-question':
     'danach gilt keine Antwort auf die Frage, ob der eigene Alarm ein Fehlalarm war, als Nein',
   'timer.alert-memory':
-    'ein Alarm desselben Fahrzeugs mit derselben Art der Not, der in dieser Zeit erneut eintrifft, ist eine Wiederholung und löst keinen Ton aus',
+    'ein Alarm desselben Fahrzeugs mit derselben Art des Notfalls, der in dieser Zeit erneut eintrifft, ist eine Wiederholung und löst keinen Ton aus',
   'timer.distress-memory': 'wie lange Notverkehr angezeigt bleibt, wenn niemand ihn schließt',
   'timer.position-warning': 'Alter der eigenen Position, ab dem gewarnt wird',
   'timer.position-erase': 'Alter der eigenen Position, ab dem sie nicht mehr gesendet wird',

@@ -172,7 +172,7 @@ export const call: Translation<CallTexts> = {
   'call-voice-follows':
     'Émettre l’appel et le message de détresse en phonie {where:distress-voice} dès que l’alerte est partie, avec ou sans accusé de réception',
   'call-keep-watch':
-    'Assurer la veille {where:distress-voice}. Ne pas émettre sur le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
+    'Assurer la veille {where:distress-voice}. Ne pas émettre par-dessus le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
   'call-coast-answers':
     'Laisser aux garde-côtes (CROSS) l’accusé de réception par ASN. À proximité du navire, si l’on n’entend aucune station côtière, accuser réception en phonie {where:distress-voice}. Informer ensuite une station côtière',
   'call-acknowledge-without-delay':
@@ -231,7 +231,7 @@ export const call: Translation<CallTexts> = {
   'call-no-answer-ship-relay':
     'un navire accuse réception d’un relais en phonie sur la voie 16, à la station qui l’a émis',
   'call-no-answer-ship-alert':
-    'un accusé de réception ASN arrête les répétitions d’une alerte et revient aux garde-côtes (CROSS) : assurer la veille sur la voie 16. Si personne n’accuse réception dans les 5 minutes, le faire en phonie si le navire est proche et relayer la détresse à une station côtière par tout moyen',
+    'un accusé de réception ASN arrête les répétitions d’une alerte et revient aux garde-côtes (CROSS) : assurer la veille sur la voie 16. Si personne n’accuse réception dans les 5 minutes, accuser réception en phonie si l’on est proche du navire, et relayer la détresse à une station côtière par tout moyen',
   'call-no-answer-designated':
     'seuls les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN. Assurer la veille sur la voie 16 et signaler aussitôt l’appel aux garde-côtes (CROSS)',
   'call-field.format': 'Spécificateur de format',

@@ -212,14 +212,14 @@ export const station: Translation<StationTexts> = {
   'station-listen-for-traffic':
     'Personne n’a accusé réception en cinq minutes. Écouter sur la voie 16 s’il y a un trafic de détresse',
   'station-inform-if-silent':
-    'Si l’on n’en entend pas, informer une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC) par tout moyen, comme la phonie ou le téléphone. Si les règles le permettent, un relais ASN à cette seule station convient aussi. Dans les eaux des États-Unis, ne pas relayer par ASN',
+    'Si l’on n’entend aucun trafic de détresse, informer une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC) par tout moyen, comme la phonie ou le téléphone. Si les règles le permettent, un relais ASN à cette seule station convient aussi. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-coast':
     'Informer une station côtière ou un centre de coordination de sauvetage (CROSS, MRCC) par tout moyen, comme la phonie ou le téléphone. Si les règles le permettent, un relais ASN à cette seule station convient aussi. Dans les eaux des États-Unis, ne pas relayer par ASN',
   'station-inform-if-unacknowledged':
     'Si aucune station côtière n’a accusé réception, en informer une par tout moyen',
   'station-master-decides': 'Le capitaine décide si ce navire peut porter assistance',
   'station-acknowledge-by-voice':
-    'Accuser réception en phonie sur la voie 16 au navire en détresse ou au centre de coordination de sauvetage',
+    'Accuser réception en phonie sur la voie 16 au navire en détresse ou au centre de coordination de sauvetage (CROSS, MRCC)',
   'station-answer-relay':
     'Une station côtière relaie la détresse. Si le navire peut porter assistance, lui accuser réception du relais en phonie sur la voie 16',
   'station-follow': 'Suivre les instructions de la station côtière ou du centre de coordination de sauvetage',
@@ -233,9 +233,9 @@ export const station: Translation<StationTexts> = {
   'station-own-device-alert':
     'Si la personne n’est pas récupérée aussitôt, émettre sa propre alerte de détresse : homme à la mer',
   'station-who-acknowledges':
-    'Les garde-côtes, un centre de coordination de sauvetage ou une station côtière désignée accusent réception par ASN',
+    'Les garde-côtes, un centre de coordination de sauvetage (CROSS, MRCC) ou une station côtière désignée accusent réception par ASN',
   'station-report':
-    'Signaler aussitôt la détresse aux garde-côtes ou au centre de coordination de sauvetage. Cette station n’est pas désignée pour accuser réception par ASN',
+    'Signaler aussitôt la détresse aux garde-côtes ou au centre de coordination de sauvetage (CROSS, MRCC). Cette station n’est pas désignée pour accuser réception par ASN',
   'station-coast-acknowledges':
     'Accuser réception par ASN sans délai. Répondre sur la voie 16. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage',
   'station-coast-unanswered':
@@ -263,7 +263,7 @@ export const station: Translation<StationTexts> = {
   'station-voice-wait':
     'Laisser aux stations côtières le temps d’accuser réception. À proximité, le capitaine peut abréger l’attente',
   'station-voice-near':
-    'Aucune station côtière n’a accusé réception. Si le navire est proche, accuser réception en phonie sur la voie 16. Informer une station côtière',
+    'Aucune station côtière n’a accusé réception. Si l’on est proche du navire, accuser réception en phonie sur la voie 16. Informer une station côtière',
   'station-dsc-no-identity': 'La propre identité n’est pas enregistrée',
   'station-dsc-class': 'Un appareil de cette classe n’accuse pas réception d’une détresse',
   'station-dsc-relay-unsigned': 'Le relais ne dit pas qui l’a émis',

@@ -159,7 +159,7 @@ export const call: Translation<CallTexts> = {
   'call-position-unknown': 'Positie ontbreekt: geef die via spraak door zodra die bekend is',
   'call-time-unknown': 'Tijd van de positie ontbreekt: de positie kan oud zijn',
   'call-class-guarded':
-    'Afzender: {equipment:equipment} zendt deze soort oproep alleen na het openen van een beschermkap uit, op gezag van de schipper',
+    'Afzender: {equipment:equipment} zendt deze soort oproep alleen uit na het openen van een beschermkap, in opdracht van de schipper',
   'call-coast-acknowledges':
     'Afzender: Kustwacht, reddingscoördinatiecentrum (MRCC) of aangewezen kuststation verwacht, een schip gekregen. Een schip bevestigt pas met DSC na overleg met een van hen',
   'call-relay-cases':

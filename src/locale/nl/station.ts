@@ -215,14 +215,14 @@ export const station: Translation<StationTexts> = {
   'station-listen-for-traffic':
     'Niemand heeft binnen vijf minuten bevestigd. Luister op kanaal 16 of er noodverkeer is',
   'station-inform-if-silent':
-    'Hoort u dat niet, waarschuw dan op elke manier een kuststation of reddingscoördinatiecentrum: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Hoort u geen noodverkeer, waarschuw dan op elke manier een kuststation of MRCC: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-coast':
-    'Waarschuw een kuststation of reddingscoördinatiecentrum op elke mogelijke manier: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
+    'Waarschuw een kuststation of reddingscoördinatiecentrum (MRCC) op elke mogelijke manier: via spraak, per telefoon of, als de regels dat toestaan, met een DSC-relay aan dat station alleen. In wateren van de Verenigde Staten niet met DSC doorgeven',
   'station-inform-if-unacknowledged':
     'Als geen kuststation heeft bevestigd, waarschuw er dan een op elke mogelijke manier',
   'station-master-decides': 'De schipper besluit of dit schip hulp kan verlenen',
   'station-acknowledge-by-voice':
-    'Bevestig via spraak op kanaal 16 aan het schip in nood of aan het reddingscoördinatiecentrum',
+    'Bevestig via spraak op kanaal 16 aan het schip in nood of aan het reddingscoördinatiecentrum (MRCC)',
   'station-answer-relay':
     'Een kuststation geeft het noodalarm door. Kan dit schip hulp verlenen, bevestig de relay dan via spraak op kanaal 16 aan dat station',
   'station-follow': 'Volg de aanwijzingen van het kuststation of reddingscoördinatiecentrum',
@@ -236,15 +236,15 @@ export const station: Translation<StationTexts> = {
   'station-own-device-alert':
     'Is de drenkeling niet meteen aan boord, zend dan het eigen noodalarm uit: man overboord',
   'station-who-acknowledges':
-    'De Kustwacht, een reddingscoördinatiecentrum of een daartoe aangewezen kuststation bevestigt met DSC',
+    'De Kustwacht, een reddingscoördinatiecentrum (MRCC) of een daartoe aangewezen kuststation bevestigt met DSC',
   'station-report':
-    'Meld het noodgeval meteen aan de Kustwacht of het reddingscoördinatiecentrum. Dit station is niet aangewezen om met DSC te bevestigen',
+    'Meld het noodgeval meteen aan de Kustwacht of het reddingscoördinatiecentrum (MRCC). Dit station is niet aangewezen om met DSC te bevestigen',
   'station-coast-acknowledges':
     'Bevestig onverwijld met DSC. Antwoord op kanaal 16. Geef in de Verenigde Staten het reddingscoördinatiecentrum eerst kort de gelegenheid',
   'station-coast-unanswered': 'Niemand heeft het alarm bevestigd. Bevestig met DSC. Antwoord op kanaal 16',
   'station-coast-informs': 'Waarschuw het reddingscoördinatiecentrum',
   'station-coast-leads':
-    'Neem de leiding van het noodverkeer op kanaal 16, of draag die over aan het reddingscoördinatiecentrum',
+    'Neem de leiding van het noodverkeer op kanaal 16, of draag die over aan het reddingscoördinatiecentrum (MRCC)',
   'station-stops-repeats': 'De bevestiging stopt de herhalingen van het alarm',
   'station-ask-by-dsc': 'Bevestigen met DSC?',
   'station-ask-by-dsc-or-other': 'Bevestigen met DSC, of behandelt een ander station het noodgeval?',
