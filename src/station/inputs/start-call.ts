@@ -1,5 +1,5 @@
 import type { Call } from '../../call/index.ts';
-import type { CodedText, Issue } from '../../result/index.ts';
+import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { groundsOf, identityMissing, objectionToStarting, startable } from '../engine/on-air.ts';
 import { emit, reject, type Turn } from '../engine/turn.ts';

@@ -44,9 +44,4 @@ export const functions: Readonly<Record<string, (...given: unknown[]) => unknown
 );
 
 /** Every code that an issue or notice may carry. */
-export const codes: ReadonlySet<string> = new Set([
-  ...Object.keys(english.codes),
-  ...Object.values(doors)
-    .flatMap((exports) => Object.entries(exports).filter(([name]) => name.endsWith('ISSUE_CODES')))
-    .flatMap(([, rows]) => (rows as { code: string }[]).map(({ code }) => code)),
-]);
+export const codes: ReadonlySet<string> = new Set(Object.keys(english.codes));
