@@ -260,7 +260,7 @@ export const adviceTexts = {
       'Report the distress to the coastguard. Only the coastguard, a rescue co-ordination centre or a designated coast station acknowledges by DSC',
     'station-dsc-acknowledged': 'The alert has been acknowledged',
     'station-dsc-traffic': 'Distress traffic is in progress: there is no alert to stop',
-    'station-dsc-wait': 'Keep watch on channel 16 for up to five minutes. The coastguard acknowledges',
+    'station-dsc-wait': 'Keep watch on channel 16. Wait up to five minutes for the coastguard to acknowledge',
     'station-dsc-not-repeated': 'The alert was not repeated: there is nothing to stop',
     'station-dsc-to-stop':
       'The alert continues and nobody has acknowledged it. Acknowledge only in the vicinity of the vessel in distress. Consult a rescue co-ordination centre or coast station first',
@@ -271,7 +271,7 @@ export const adviceTexts = {
       'A coast station or another station is handling the distress. Follow its instructions',
     'station-relay-errors': 'Keep watch on channel 16. The call was received with errors',
     'station-relay-wait':
-      'Keep watch on channel 16 for up to five minutes. If nobody acknowledges, pass the distress on to one coast station',
+      'Keep watch on channel 16. If nobody has acknowledged after five minutes, pass the distress on to one coast station',
     'station-relay-ashore':
       'Nobody acknowledged within five minutes. Inform the coastguard or rescue co-ordination centre by any means',
     'station-relay-to-coast':
