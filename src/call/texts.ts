@@ -118,7 +118,7 @@ export const cautionTexts = {
     'call-keep-watch':
       'Keep watch {where:distress-voice}. Do not transmit over distress traffic. Inform the master. Log the call',
     'call-coast-answers':
-      'Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station, acknowledge by voice {where:distress-voice}. Then inform a coast station',
+      'Leave the DSC acknowledgement to the coastguard. If you are near the vessel and hear no coast station acknowledge, do so yourself by voice {where:distress-voice}. Then inform a coast station',
     'call-acknowledge-without-delay':
       'Acknowledge without delay, by DSC and by voice {where:distress-voice}. In the United States leave the rescue co-ordination centre a short interval first. Then inform the rescue co-ordination centre. Take charge of the traffic or hand it over. Log the call',
     'call-report-ashore':

@@ -10,7 +10,7 @@ export const speechTexts = {
     'speech-when-to-relay':
       'Relay when nobody acknowledged the alert or the MAYDAY call within about 5 minutes. Relay when you see or know that a vessel in distress cannot call, or when a rescue co-ordination centre asks. Try a coast station first',
     'speech-acknowledge-when-near':
-      'Listen first. If you are near the vessel and hear no coast station, acknowledge. Then listen, and obey the station that controls the traffic. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means',
+      'Listen first. If you are near the vessel and hear no coast station acknowledge, do so yourself. Then listen, and obey the station that controls the traffic. If nobody acknowledges within 5 minutes, pass the distress on to a coast station by any means',
     'speech-already-acknowledged':
       'Listen first: the distress has been acknowledged. Speak only if you can help, without interrupting the traffic. Then listen, and obey the station that controls the traffic',
     'speech-coast-acknowledges':

@@ -175,7 +175,7 @@ export const call: Translation<CallTexts> = {
   'call-keep-watch':
     'Hörwache {where:distress-voice} halten. Nicht in den Notverkehr hineinsenden. Den Schiffsführer verständigen. Den Anruf ins Funktagebuch eintragen',
   'call-coast-answers':
-    'Die DSC-Bestätigung der Seenotleitung (MRCC) oder Küstenwache überlassen. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt über Sprechfunk {where:distress-voice}. Danach eine Küstenfunkstelle verständigen',
+    'Die DSC-Bestätigung der Seenotleitung (MRCC) oder Küstenwache überlassen. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle bestätigen hört, bestätigt selbst über Sprechfunk {where:distress-voice}. Danach eine Küstenfunkstelle verständigen',
   'call-acknowledge-without-delay':
     'Unverzüglich mit DSC und über Sprechfunk {where:distress-voice} bestätigen. In den Vereinigten Staaten zuerst der Seenotleitung (MRCC) eine kurze Frist lassen. Danach die Seenotleitung verständigen. Die Leitung des Notverkehrs übernehmen oder übergeben. Den Anruf ins Funktagebuch eintragen',
   'call-report-ashore':

@@ -10,7 +10,7 @@ export const speech: Translation<Own> = {
   'speech-when-to-relay':
     'Weiterleiten, wenn innerhalb von etwa 5 Minuten niemand den Alarm oder den MAYDAY-Anruf bestätigt hat. Weiterleiten auch, wenn ein Fahrzeug in Not erkennbar nicht selbst rufen kann oder eine Seenotleitung (MRCC) es verlangt. Zuerst eine Küstenfunkstelle versuchen',
   'speech-acknowledge-when-near':
-    'Zuerst hören. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle hört, bestätigt. Dann hören und die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet. Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
+    'Zuerst hören. Wer nahe beim Fahrzeug ist und keine Küstenfunkstelle bestätigen hört, bestätigt selbst. Dann hören und die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet. Wenn innerhalb von 5 Minuten niemand bestätigt, den Seenotfall auf jedem Weg an eine Küstenfunkstelle weiterleiten',
   'speech-already-acknowledged':
     'Zuerst hören: der Seenotalarm ist schon bestätigt. Nur sprechen, wenn Hilfe möglich ist, ohne den Notverkehr zu unterbrechen. Dann hören und die Anweisungen der Funkstelle befolgen, die den Notverkehr leitet',
   'speech-coast-acknowledges':

@@ -174,7 +174,7 @@ export const call: Translation<CallTexts> = {
   'call-keep-watch':
     'Assurer la veille {where:distress-voice}. Ne pas émettre par-dessus le trafic de détresse. Informer le capitaine. Noter l’appel au journal radio',
   'call-coast-answers':
-    'Laisser aux garde-côtes (CROSS) l’accusé de réception par ASN. À proximité du navire, si l’on n’entend aucune station côtière, accuser réception en phonie {where:distress-voice}. Informer ensuite une station côtière',
+    'Laisser aux garde-côtes (CROSS) l’accusé de réception par ASN. À proximité du navire, si aucune station côtière n’a accusé réception, le faire soi-même en phonie {where:distress-voice}. Informer ensuite une station côtière',
   'call-acknowledge-without-delay':
     'Accuser réception sans délai, par ASN et en phonie {where:distress-voice}. Aux États-Unis, laisser d’abord un court délai au centre de coordination de sauvetage. Informer ensuite le centre de coordination de sauvetage. Prendre la direction du trafic ou la transmettre. Noter l’appel au journal radio',
   'call-report-ashore':

@@ -10,7 +10,7 @@ export const speech: Translation<Own> = {
   'speech-when-to-relay':
     'Relayer si personne n’a accusé réception de l’alerte ou de l’appel MAYDAY dans les 5 minutes environ. Relayer aussi si un navire en détresse ne peut manifestement pas appeler, ou à la demande d’un centre de coordination de sauvetage. Essayer d’abord une station côtière',
   'speech-acknowledge-when-near':
-    'Écouter d’abord. À proximité du navire, si l’on n’entend aucune station côtière, accuser réception. Ensuite écouter et suivre les instructions de la station qui dirige le trafic. Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une station côtière par tout moyen',
+    'Écouter d’abord. À proximité du navire, si aucune station côtière n’a accusé réception, le faire soi-même. Ensuite écouter et suivre les instructions de la station qui dirige le trafic. Si personne n’accuse réception dans les 5 minutes, relayer la détresse à une station côtière par tout moyen',
   'speech-already-acknowledged':
     'Écouter d’abord : l’accusé de réception de la détresse a été donné. Ne parler que si le navire peut porter assistance, sans interrompre le trafic. Ensuite écouter et suivre les instructions de la station qui dirige le trafic',
   'speech-coast-acknowledges':

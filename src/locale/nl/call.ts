@@ -171,7 +171,7 @@ export const call: Translation<CallTexts> = {
   'call-keep-watch':
     'Luister uit {where:distress-voice}. Zend niet door het noodverkeer heen. Waarschuw de schipper. Noteer de oproep in het logboek',
   'call-coast-answers':
-    'Laat de DSC-bevestiging over aan de Kustwacht. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan via spraak {where:distress-voice}. Waarschuw daarna een kuststation',
+    'Laat de DSC-bevestiging over aan de Kustwacht. Bent u dicht bij het schip en hoort u geen kuststation bevestigen, bevestig dan zelf via spraak {where:distress-voice}. Waarschuw daarna een kuststation',
   'call-acknowledge-without-delay':
     'Bevestig onmiddellijk, met DSC en via spraak {where:distress-voice}. Geef in de Verenigde Staten het reddingscoördinatiecentrum (MRCC) eerst kort de gelegenheid. Waarschuw daarna het reddingscoördinatiecentrum. Neem de leiding van het verkeer of draag die over. Noteer de oproep in het logboek',
   'call-report-ashore':

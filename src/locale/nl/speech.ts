@@ -10,7 +10,7 @@ export const speech: Translation<Own> = {
   'speech-when-to-relay':
     'Geef door als niemand het alarm of de MAYDAY-oproep binnen ongeveer 5 minuten heeft bevestigd. Geef ook door als u ziet of weet dat een schip in nood niet kan oproepen, of op verzoek van een reddingscoördinatiecentrum (MRCC). Probeer eerst een kuststation',
   'speech-acknowledge-when-near':
-    'Luister eerst. Bent u dicht bij het schip en hoort u geen kuststation, bevestig dan. Luister daarna en volg de aanwijzingen van het station dat het noodverkeer leidt. Bevestigt niemand binnen 5 minuten, geef het noodgeval dan op elke manier door aan een kuststation',
+    'Luister eerst. Bent u dicht bij het schip en hoort u geen kuststation bevestigen, bevestig dan zelf. Luister daarna en volg de aanwijzingen van het station dat het noodverkeer leidt. Bevestigt niemand binnen 5 minuten, geef het noodgeval dan op elke manier door aan een kuststation',
   'speech-already-acknowledged':
     'Luister eerst: het noodalarm is al bevestigd. Spreek alleen als u kunt helpen, zonder het noodverkeer te onderbreken. Luister daarna en volg de aanwijzingen van het station dat het noodverkeer leidt',
   'speech-coast-acknowledges':
