@@ -1,6 +1,7 @@
 import type { Issue } from '../result/index.ts';
 import { givenInWords, type TermOf } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Fitness } from './channel.ts';
+import { parseDesignator } from './designator.ts';
 import { plainText } from './plain-text.ts';
 import { type planCheckTexts, planIssue } from './texts.ts';
 
@@ -28,7 +29,7 @@ export function planIssues(value: unknown): Issue[] {
   if (issues.length > 0) return issues.slice(0, MOST_ISSUES);
   const plan = value as unknown as ChannelPlan;
   return plan.callingChannels
-    .filter((name) => !names.has(plainText(name) ?? ''))
+    .filter((name) => !names.has(asLookedUp(name)))
     .map((name) => issue(['callingChannels'], 'calling', name));
 }
 
@@ -39,14 +40,20 @@ function channelIssues(value: unknown, place: number, names: Map<string, number>
   if (issues.length > 0) return issues;
   const channel = value as unknown as Channel;
   for (const name of [channel.designator, ...channel.aliases]) {
-    const plain = plainText(name) ?? '';
-    const holder = names.get(plain) ?? place;
+    const asked = asLookedUp(name);
+    const holder = names.get(asked) ?? place;
     if (holder !== place) issues.push(nameTwice(place, holder, name));
-    names.set(plain, holder);
+    names.set(asked, holder);
   }
   const wrong = CONSISTENT.find(([, , holds]) => !holds(channel));
   if (wrong !== undefined) issues.push(issue([...at, wrong[0]], wrong[1], channel[wrong[0]]));
   return issues;
+}
+
+/** What a look-up takes a name for: '6' and 'ch 6' are 06, other names any case and spacing. */
+function asLookedUp(name: string): string {
+  const read = parseDesignator(name);
+  return read.ok ? read.value.text : (plainText(name) ?? '');
 }
 
 function fieldIssues(

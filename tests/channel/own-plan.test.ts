@@ -57,6 +57,23 @@ describe('a plan of your own', () => {
     expect(simplexChannel('1022', 157_100).m1084).toBe('1022');
   });
 
+  it.each(['6', 'ch 6', 'VHF 06'])(
+    'has no channel of its own called %s beside 06, which a look-up would take it for',
+    (name) => {
+      const channels = [...internationalPlan.channels, simplexChannel(name, 155_900)];
+      expect(() => definePlan({ name: 'Club', channels })).toThrow(TypeError);
+      expect(
+        parsePlan({
+          ...club,
+          channels: [...club.channels, { ...simplexChannel(name, 155_900), plan: club.name }],
+        }),
+      ).toMatchObject({
+        ok: false,
+        issues: [{ code: 'channel-plan-name-twice' }],
+      });
+    },
+  );
+
   it('is frozen through and through, and leaves what it was made of alone', () => {
     const uses = ['marina'] as const;
     const options = { uses: [...uses] };

@@ -86,7 +86,7 @@ export interface Effects {
     /** Kinds of event that answer the question. */
     readonly answers: readonly AnswerKind[];
   };
-  /** Words are to be spoken: `spokenScript(effect.call, vessel)` of `seahail/call` gives them. */
+  /** Words are to be spoken: `spokenScript(effect.call, vessel)` of `seahail/speech` gives them. */
   readonly speak: {
     readonly situation: Situation['kind'];
     /** Voice channel, ITU-R M.1084 digits. */
