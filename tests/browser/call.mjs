@@ -11,14 +11,14 @@ export const callChecks = [
       await page.getByLabel('makes').selectOption('a position reply');
       await assertText(
         page.locator('#in-short'),
-        /^Position of Merrow \(232999871\), in answer to Tern of Ardle/,
+        /^Position of Merrow \(232999871\), in reply to Tern of Ardle/,
       );
       const lines = (await page.locator('#wire pre').allTextContents()).join('\n').split('\n');
       for (const line of lines) assert.equal(line.slice(-2), checksum(line), line);
       await page.getByLabel('with the finer minutes').check();
       // Eight digits more, ten-thousandths of a minute: ITU-R M.821 set 100.
       await page.locator('#wire pre', { hasText: 'DSE' }).first().waitFor();
-      await assertText(page.locator('#cautions'), /do not navigate by it alone/);
+      await assertText(page.locator('#cautions'), /Do not navigate by the position alone/);
     },
   },
   {
@@ -215,7 +215,7 @@ export const callChecks = [
         // RR 2024 Art. 32; 47 CFR 80.335.
         await assertText(
           page.locator('#cautions li').first(),
-          /^Only (?:in|about) grave and imminent danger.*never as a test/,
+          /^(?:Only about|Send a distress alert only in) grave and imminent danger.*never as a test/,
         );
         assert.doesNotMatch((await page.locator('#notices').textContent()) ?? '', /No objection found/);
       }
