@@ -156,7 +156,7 @@ export function absent(
   );
 }
 
-/** What the arithmetic of the number tells. */
+/** What the number itself says, by arithmetic. */
 function byNumber(designator: NumberedDesignator): CodedText | undefined {
   const frequencies = frequencyOf(designator);
   if (frequencies === null) return undefined;

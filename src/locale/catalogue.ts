@@ -62,7 +62,7 @@ export type TextParams = {
 export interface Catalogue {
   /** BCP 47 tag. */
   readonly lang: string;
-  /** Who translated it, when, and what is still to be done before it is relied on. */
+  /** Who translated it, when, and what is still to be done before it is relied on. deviation: D-locale-1 */
   readonly translated: { readonly by: string; readonly on: string; readonly note: string };
   /**
    * Templates by code, and words by term. `{name}` is a param, `{name:group}` the term `group.value` or, without one,

@@ -11,7 +11,7 @@ export type Param = string | number | CodedText | readonly Param[];
 export interface CodedText {
   /** Stable kebab-case name of what is said. */
   readonly code: string;
-  /** What stands in the text, by name; typed for each code by `TextParams` of `seahail/locale`. */
+  /** The data in the text, by name; typed for each code by `TextParams` of `seahail/locale`. */
   readonly params: Readonly<Record<string, Param>>;
   /** The text in English. */
   readonly message: string;

@@ -62,7 +62,7 @@ type ValueOf<T extends Texts, Slot extends string> = Slot extends `${string}:${i
       ? readonly Param[]
       : Param;
 
-/** A term, or another coded text in its place; any value where one term stands for all others. */
+/** A term, or another coded text in its place; any value where one term covers all others. */
 type WordOf<T extends Texts, Group extends string> =
   '*' extends TermOf<T, Group> ? Param : TermOf<T, Group> | CodedText;
 

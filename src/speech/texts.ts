@@ -136,7 +136,7 @@ export type SpeechTexts = typeof speechTexts;
 /** Makes a text. */
 export const text: TextMaker<SpeechTexts> = /* @__PURE__ */ textMaker(speechTexts);
 
-/** A code whose text stands alone: without params, or saying only where distress traffic is spoken. */
+/** A code whose text needs nothing else: it has no params, or only the one for where distress traffic is spoken. */
 export type Plain = {
   [Code in CodeOf<SpeechTexts>]: keyof ParamsOf<SpeechTexts, Code> extends 'where' ? Code : never;
 }[CodeOf<SpeechTexts>];

@@ -452,7 +452,7 @@ export type AdviceCode = CodeOf<typeof adviceTexts>;
 /** Makes an issue of an event or of a stored state. */
 export const issue: IssueMaker<typeof stationTexts> = /* @__PURE__ */ issueMaker(stationTexts);
 
-/** Makes what stands in another text. */
+/** Makes the part of another text. */
 export const coded: TextMaker<typeof stationTexts> = /* @__PURE__ */ textMaker(stationTexts);
 
 /** Makes what a phase means. */

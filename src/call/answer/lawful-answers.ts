@@ -39,7 +39,7 @@ export interface LawfulAnswer {
   readonly label: string;
   /** Stable kebab-case name of the label; `translate` of `seahail/locale` says it in another language. */
   readonly code: string;
-  /** What stands in the label, by name. */
+  /** The data in the label, by name. */
   readonly params: Readonly<Record<string, Param>>;
   readonly call: Call;
   readonly clause: string;

@@ -20,7 +20,7 @@ export function isAboutRelay(
   return dialogue.call.kind === 'distress-relay' && dialogue.alerts === 0;
 }
 
-/** Why, as it stands in another text. */
+/** Why, as part of another text. */
 export function asCoded({ code, params, why }: Permission): CodedText {
   return { code, params, message: why };
 }
