@@ -260,9 +260,11 @@ function finish() {
     stop(`--out ${out}: cannot be written to (${error.code})`);
   }
   if (waypoints.size > 0)
-    say('A reported position may be old, cut or mistaken: keep a look-out, and do not steer by it alone.');
+    say(
+      'A reported position may be old, truncated or wrong: keep a look-out, and do not steer by a report alone.',
+    );
   if (commanded)
-    say('A sentence to the radio can make it transmit: only on the word of a person who may operate it.');
+    say('A sentence sent to the radio can make it transmit: only a person who may operate it decides that.');
   say('Never test with a distress alert. National rules and the licence decide what may be sent.');
 }
 
