@@ -11,15 +11,21 @@ const NOISE_RATE = 8000;
 export function falseCalls(size: Size): Findings {
   const hours = size === 'full' ? 1 : 1 / 60;
   const noiseHours = size === 'full' ? 24 : 1 / 12;
-  const random = randomFrom(50_001);
+  const random = (n: number): Random => randomFrom(50_001 + n);
   const found = [
-    listen('white noise', NOISE_RATE, noiseHours, whiteNoise(random)),
-    listen('speech', speechRate(), hours, speech(random)),
-    listen('chords', RATE, hours, chords(random)),
-    listen('sweeping tones', RATE, hours, sweeps(random)),
-    listen('random bits, 1300 and 2100 Hz', RATE, hours, shiftKeying(random, 1300, 2100, randomBits)),
-    listen('framed data, 1200 and 2200 Hz', RATE, hours, shiftKeying(random, 1200, 2200, framedBits)),
-    listen('minimum-shift data, 1200 and 1800 Hz', RATE, hours, shiftKeying(random, 1200, 1800, framedBits)),
+    listen('white noise', NOISE_RATE, noiseHours, whiteNoise(random(0))),
+    listen('speech', speechRate(), hours, speech(random(1))),
+    listen('chords', RATE, hours, chords(random(2))),
+    listen('sweeping tones', RATE, hours, sweeps(random(3))),
+    listen('random bits, 1300 and 2100 Hz', RATE, hours, shiftKeying(random(4), 1300, 2100, randomBits)),
+    listen('framed data, 1200 and 2200 Hz', RATE, hours, shiftKeying(random(5), 1200, 2200, framedBits)),
+    listen(
+      'minimum-shift data, 1200 and 1800 Hz',
+      RATE,
+      hours,
+      shiftKeying(random(6), 1200, 1800, framedBits),
+    ),
+    listen('clicks, as of an engine', RATE, hours, clicks(random(7))),
   ];
   return {
     figures: { size, found },
@@ -150,6 +156,28 @@ function sweeps(random: Random): Source {
       hertz += slope;
       phase += hertz / RATE;
       block[n] = 0.3 * Math.sin(2 * Math.PI * phase);
+    }
+  };
+}
+
+/** The ringing of a filter after each spark, at engine speeds that come and go, over weak noise. */
+function clicks(random: Random): Source {
+  let [toNext, sparksPerSecond, left, level] = [0, 20, 0, 0];
+  let [ring, hertz] = [0, 1500];
+  return (block) => {
+    for (let n = 0; n < block.length; n++) {
+      if (left-- <= 0) {
+        left = Math.round(RATE * (1 + 9 * random.even()));
+        sparksPerSecond = 10 + 290 * random.even();
+      }
+      if (toNext-- <= 0) {
+        toNext = Math.round((RATE / sparksPerSecond) * (0.95 + 0.1 * random.even()));
+        [ring, hertz, level] = [0, 900 + 1600 * random.even(), 0.5 * random.even()];
+      }
+      ring++;
+      block[n] =
+        level * Math.exp((-400 * ring) / RATE) * Math.sin((2 * Math.PI * hertz * ring) / RATE) +
+        0.003 * random.normal();
     }
   };
 }

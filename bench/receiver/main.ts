@@ -1,6 +1,7 @@
 import { attempts } from './attempts.ts';
+import { CLEAN_LEVELS, cleanCalls } from './clean-calls.ts';
 import { falseCalls } from './false-calls.ts';
-import { keepFigures, type Section } from './figures.ts';
+import { keepFigures, type Section, type Size } from './figures.ts';
 import { radio } from './radio.ts';
 import { robustness } from './robustness.ts';
 import { speed } from './speed.ts';
@@ -15,6 +16,7 @@ const SECTIONS: Readonly<Record<string, Section>> = {
   radio,
   attempts,
   wrongCalls,
+  ...Object.fromEntries(CLEAN_LEVELS.map((at) => [`clean${at}`, (size: Size) => cleanCalls(at, size)])),
   spoilt,
   falseCalls,
   speed,

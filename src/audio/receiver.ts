@@ -201,6 +201,7 @@ function createStream(
     const starts = Array.from({ length: MOST_CALLS }, (_, n) => start - (MOST_CALLS - 1 - n) * ALERT_SAMPLES);
     if (attempts.isSettled((starts[0] as number) - ALERT_SAMPLES / 2, start + ALERT_SAMPLES / 2)) return;
     const fits = reader.locateAttempt(starts as [number, ...number[]], mirror);
+    if (fits === null) return;
     const bursts = fits.map((fit) => attempts.at(fit.start, mirror) ?? reader.read(fit, SURE_WORDS));
     const joined = attempts.takeAll(bursts);
     if (joined !== null) onReception(heardBurst(joined.burst.fit, joined.event, joined.received, sampleRate));

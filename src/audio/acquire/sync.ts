@@ -65,6 +65,21 @@ export function locate(
   return { ...best, offset, ...levels(inAll.energy, bursts) };
 }
 
+/** Share of the energy of unbroken phasing that is coherent at the offset of a fit: 0.3 is all of it, noise has about 0.01. */
+export function coherentShare(baseband: Baseband, fit: Fit, space: FitSpace): number {
+  const known = PHASING_BITS.slice(0, UNBROKEN * WORD);
+  const words = new Float64Array(2 * UNBROKEN);
+  baseband.correlate(fit, known.length, space.z);
+  correlateWords(space.z, words, known);
+  let energy = 1e-20;
+  for (let k = 0; k < known.length; k++) energy += energyOf(space.z, 4 * k);
+  let coherent = 0;
+  words.forEach((value, at) => {
+    coherent += value * (value + 2 * (words[at - 2] ?? 0));
+  });
+  return coherent / energy;
+}
+
 /** Words looked at where the characters of a call should have begun, and how coherent, beside the phasing, four of them are at least when it goes on. */
 const MORE_WORDS = 8;
 const AS_COHERENT = 0.6;

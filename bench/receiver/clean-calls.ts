@@ -1,0 +1,56 @@
+import { throughPath } from './channel.ts';
+import { type Findings, type Size, table, upperBound } from './figures.ts';
+import { randomFrom } from './random.ts';
+import { randomCall } from './random-call.ts';
+import { hearAll, type Trial } from './trial.ts';
+
+const RATE = 8000;
+/** Bursts in one stream. */
+const TOGETHER = 500;
+/** None wrong among so many is a share below 1e-4, with 95 % confidence. */
+const ENOUGH = 30_000;
+const GOAL = 1e-4;
+
+/** Eb/N0 in dB, each a section of its own: what is weak takes its time. */
+export const CLEAN_LEVELS: readonly number[] = [0, 1, 2, 3, 4, 5, 6, 8, 10, 12];
+
+/** Of the calls reported `clean` at one Eb/N0, how many are wrong: as many bursts as it takes to hear enough of them. */
+export function cleanCalls(at: number, size: Size): Findings {
+  const most = size === 'full' ? 200_000 : 20;
+  const random = randomFrom(170_000 + 10 * at);
+  let [bursts, clean, wrong] = [0, 0, 0];
+  while (clean < ENOUGH && bursts < most) {
+    const count = Math.min(TOGETHER, most - bursts);
+    for (const { reports } of hearAll(sent(at, count, random), RATE)) {
+      for (const { burst, match } of reports) {
+        if (burst.reception.quality.verdict !== 'clean') continue;
+        clean++;
+        if (match === 'wrong') wrong++;
+      }
+    }
+    bursts += count;
+  }
+  const bound = upperBound(wrong, clean);
+  const shortcomings: string[] = [];
+  if (wrong > 0) shortcomings.push(`${at} dB: ${wrong} wrong calls among ${clean} clean ones`);
+  if (size === 'full' && !(bound < GOAL))
+    shortcomings.push(`${at} dB: only ${clean} clean calls in ${bursts} bursts`);
+  return {
+    figures: { size, at, bursts, characters: 22, clean, wrong, upper95: bound },
+    lines: table([
+      ['Eb/N0 dB', 'bursts', 'clean', 'wrong', 'share below, with 95 % confidence'],
+      [at, bursts, clean, wrong, bound.toExponential(1)],
+    ]),
+    shortcomings,
+  };
+}
+
+function* sent(at: number, count: number, random: ReturnType<typeof randomFrom>): Generator<Trial> {
+  for (let trial = 0; trial < count; trial++) {
+    const call = randomCall(random, 22);
+    const [offsetHz, clockPpm] = [20 * random.even() - 10, 60 * random.even() - 30];
+    const before = 0.05 + 0.01 * random.even();
+    const path = { sampleRate: RATE, ebN0Db: at, offsetHz, clockPpm, before, behind: 0.1, gain: 0.1 };
+    yield { sent: call, samples: throughPath(call.bits, path, random) };
+  }
+}
