@@ -5,7 +5,7 @@ import type { CodedText } from '../result/index.ts';
  * `notAssignableReason`, `selectiveCallRule`, the `when` of a power limit, or one of the `cautions` and `rules` of a
  * plan.
  *
- * The code is made of the English text. So a text of your own, or one that was changed, has no translation and stays
+ * The code is a hash of the English text. So a text of your own, or one that was changed, has no translation and stays
  * English: no translation can say what the plan no longer says.
  *
  * @param text - the text as the plan has it
@@ -23,12 +23,8 @@ import type { CodedText } from '../result/index.ts';
  * ```
  */
 export function planText(text: string): CodedText {
-  return {
-    code: `channel-text-${text
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/-$/, '')}`,
-    params: {},
-    message: text,
-  };
+  // The hash of Fowler, Noll and Vo, 32 bits of its variant 1a.
+  let hash = 0x811c9dc5;
+  for (const letter of text) hash = Math.imul(hash ^ (letter.codePointAt(0) as number), 0x01000193) >>> 0;
+  return { code: `channel-text-${hash.toString(36)}`, params: {}, message: text };
 }
