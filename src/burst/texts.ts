@@ -4,7 +4,6 @@ const burstTerms = {
   'burst-subject.bits': 'Bits',
   'burst-subject.bit': 'Bit',
   'burst-subject.soft-bits': 'Soft values',
-  'burst-subject.metrics': 'Metrics',
   'burst-subject.symbols': 'Symbols',
   'burst-subject.symbol': 'Symbol',
   'burst-subject.calls': 'Calls',
@@ -18,7 +17,6 @@ const burstTerms = {
   'burst-accepted.calls': 'an array of 1 to 5 calls',
   'burst-accepted.atis': 'text of 0 and 1',
   'burst-accepted.number': 'a finite number',
-  'burst-accepted.function': 'a function',
   'burst-accepted.kinds': 'bits, soft-bits or symbols',
 };
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { composeDistressAlert, composeTestCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { anyCall } from './compositions.ts';
+import { readMetrics } from './heard.ts';
 
 // Invented stations of the demo scenario.
 const test = composeTestCall({ from: '232999871', to: '002329990' });
@@ -143,17 +143,10 @@ describe('what is no call', () => {
     }
     for (const input of [undefined, null, 5, {}, 'text']) {
       expect(decodeSoft(input as unknown as number[]).ok).toBe(false);
-      expect(decodeSymbolMetrics(input as unknown as number[]).ok).toBe(false);
       expect(decodeStream(input as unknown as number[]).ok).toBe(false);
     }
     expect(decodeStream([128]).ok).toBe(false);
-    for (const empty of [
-      decodeBits(''),
-      decodeBits([]),
-      decodeSoft([]),
-      decodeStream([]),
-      decodeSymbolMetrics([]),
-    ])
+    for (const empty of [decodeBits(''), decodeBits([]), decodeSoft([]), decodeStream([]), readMetrics([])])
       expect(!empty.ok && empty.issues[0].code).toBe('burst-not-found');
   });
 

@@ -1,11 +1,16 @@
 import { type CharacterTables, combineCopies, withFloor } from '../../src/burst/character-table.ts';
+import { report } from '../../src/burst/decode-soft.ts';
+import { hearCall } from '../../src/burst/hear-call.ts';
+import type { Reception } from '../../src/burst/index.ts';
+import type { Rescore } from '../../src/burst/judgement.ts';
+import type { Result } from '../../src/result/index.ts';
 
 /** A symbol that was heard clearly, several as likely as each other, or nothing heard (`null`). */
 export type Word = number | readonly number[] | null;
 
 /**
  * Metrics of words that are each as sure as `surety`: natural log of the likelihood against the mean over all 1024
- * words, as decodeSymbolMetrics takes them.
+ * words, as hearCall takes them.
  */
 export function metricsOf(words: readonly Word[], surety = 0.99): Float64Array {
   const metrics = new Float64Array(128 * words.length);
@@ -34,4 +39,12 @@ export function withWords(
   word: (sent: Word, position: number) => Word,
 ): Word[] {
   return stream.map((sent, position) => (positions.includes(position) ? word(sent, position) : sent));
+}
+
+/** What is read from metrics of words, as the receiver of sound reads them. */
+export function readMetrics(
+  metrics: ArrayLike<number>,
+  { rescore, lead }: { readonly rescore?: Rescore; readonly lead?: number } = {},
+): Result<Reception> {
+  return report(hearCall(metrics, rescore, lead).alone);
 }

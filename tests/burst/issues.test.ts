@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { charactersFromSets } from '../../src/burst/expansion.ts';
 import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
@@ -14,6 +13,7 @@ import {
 } from '../../src/call/index.ts';
 import { english } from '../../src/locale/en.ts';
 import { type TextParams, type Translatable, translate } from '../../src/locale/index.ts';
+import { readMetrics } from './heard.ts';
 
 type Decode = (given: never) => unknown;
 type Input = TextParams['burst-input'];
@@ -36,7 +36,6 @@ const wrong: [name: string, decode: Decode, given: unknown, params: Input, recei
   ['an array with a hole', decodeBits, [1, undefined], bit(1), 'undefined'],
   ['text for soft bits', decodeSoft, '0101', numbers, "'0101'"],
   ['null for soft bits', decodeSoft, null, numbers, 'null'],
-  ['an object for metrics', decodeSymbolMetrics, {}, numbers, 'object'],
   ['text for symbols', decodeStream, '125', symbols, "'125'"],
   ['128', decodeStream, [125, 111, 128], symbol(2), '128'],
   ['-1', decodeStream, [-1], symbol(0), '-1'],
@@ -72,7 +71,7 @@ describe('where there is no call', () => {
     ['no bits', decodeBits, ''],
     ['no soft bits', decodeSoft, []],
     ['no symbols', decodeStream, []],
-    ['no metrics', decodeSymbolMetrics, []],
+    ['no metrics', readMetrics, []],
     ['forty bits not heard', decodeBits, '?'.repeat(40)],
   ])('%s: it is said that none is found', (_, decode, given) => {
     expect(decode(given as never)).toEqual({

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { metricsOf } from './heard.ts';
+import { metricsOf, readMetrics } from './heard.ts';
 
 // Invented stations of the demo scenario.
 const { bits, stream } = encodeCall(
@@ -44,7 +43,6 @@ describe('options', () => {
     expect(decodeBits(bits, { from: number })).toEqual(wrong('from', received));
     expect(decodeSoft(soft, { start: number })).toEqual(wrong('start', received));
     expect(decodeSoft(soft, { from: number })).toEqual(wrong('from', received));
-    expect(decodeSymbolMetrics(metrics, { lead: number })).toEqual(wrong('lead', received));
   });
 
   it('say where a call may be searched, to the whole bit', () => {
@@ -60,23 +58,12 @@ describe('options', () => {
       expect(decodeBits(bits, options)).toEqual(decodeBits(bits));
       expect(decodeSoft(soft, options)).toEqual(decodeSoft(soft));
     }
-    for (const options of [undefined, none, {}, { rescore: undefined, lead: undefined }])
-      expect(decodeSymbolMetrics(metrics, options)).toEqual(decodeSymbolMetrics(metrics));
   });
 });
 
 describe('a second look', () => {
-  it('is a function', () => {
-    const rescore = [] as unknown as () => number[];
-    expect(decodeSymbolMetrics(metrics, { rescore })).toMatchObject({
-      ok: false,
-      issues: [{ code: 'burst-input', at: ['rescore'], expected: 'a function', received: 'object' }],
-    });
-  });
-
   it('that says nothing, or nothing of use, about a reading leaves it as it was', () => {
-    const asHeard = (answer: unknown) =>
-      decodeSymbolMetrics(metrics, { rescore: () => answer as readonly number[] });
+    const asHeard = (answer: unknown) => readMetrics(metrics, { rescore: () => answer as readonly number[] });
     const first = asHeard([]);
     expect(valueOf(first).quality.verdict).toBe('clean');
     for (const answer of [undefined, null, 'none', [Number.NaN], [undefined], ['1']])
@@ -85,7 +72,7 @@ describe('a second look', () => {
 
   it('that finds every reading impossible finds no call', () => {
     const rescore = (streams: readonly unknown[]) => streams.map(() => Number.NEGATIVE_INFINITY);
-    expect(decodeSymbolMetrics(metrics, { rescore })).toMatchObject({
+    expect(readMetrics(metrics, { rescore })).toMatchObject({
       ok: false,
       issues: [{ code: 'burst-not-found' }],
     });

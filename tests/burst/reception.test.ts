@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeHard } from '../../src/burst/decode-bits.ts';
 import { decodeFirst } from '../../src/burst/decode-soft.ts';
-import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { decodeBits, decodeSoft, decodeStream, encodeCall, type Reception } from '../../src/burst/index.ts';
 import { separate } from '../../src/burst/judgement.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
@@ -9,7 +8,7 @@ import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import type { Success } from '../../src/result/result.ts';
-import { copiesOf, metricsOf, type Word, withWords } from './heard.ts';
+import { copiesOf, metricsOf, readMetrics, type Word, withWords } from './heard.ts';
 
 // Invented stations of the demo scenario.
 const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
@@ -184,7 +183,7 @@ describe('a stream of symbols', () => {
     const lacking = { sent: whole.length, differing: 1 };
     expect(result.value.quality.words).toEqual(lacking);
     const metrics = metricsOf(whole.slice(0, -1));
-    expect(valueOf(decodeSymbolMetrics(metrics)).quality.words).toEqual(lacking);
+    expect(valueOf(readMetrics(metrics)).quality.words).toEqual(lacking);
   });
 
   it('is told to be cut short at a symbol, and to be the wrong way round nowhere', () => {
@@ -278,7 +277,7 @@ describe('soft values', () => {
   it('are believed less than bits that are wrong each by itself', () => {
     const hit = withWords(sent.stream, copiesOf(3), () => null) as (number | null)[];
     const hard = valueOf(decodeStream(hit)).quality.probability;
-    const soft = valueOf(decodeSymbolMetrics(metricsOf(hit, 0.9))).quality.probability;
+    const soft = valueOf(readMetrics(metricsOf(hit, 0.9))).quality.probability;
     expect(soft).toBeLessThan(hard);
   });
 });
@@ -286,12 +285,12 @@ describe('soft values', () => {
 describe('metrics per word', () => {
   it('end where they end, whole words only', () => {
     const metrics = metricsOf(sent.stream);
-    const cut = decodeSymbolMetrics(metrics.slice(0, 128 * 50 + 60));
+    const cut = readMetrics(metrics.slice(0, 128 * 50 + 60));
     expect(valueOf(cut).quality.end).toBe(500);
     expect(cut.ok && cut.notices).toContainEqual(
       expect.objectContaining({ code: 'burst-cut-short', at: [500] }),
     );
-    expect(valueOf(decodeSymbolMetrics([...metrics])).quality).toMatchObject({
+    expect(valueOf(readMetrics([...metrics])).quality).toMatchObject({
       polarity: 'normal',
       start: 0,
       end: 10 * sent.stream.length,
@@ -302,7 +301,7 @@ describe('metrics per word', () => {
     const faint = new Float64Array(128 * sent.stream.length);
     for (let at = 0; at < 16; at++) faint[128 * at + (sent.stream[at] as number)] = -0.3;
     for (let at = 16; at < 40; at++) faint[128 * at + (sent.stream[at] as number)] = 2.5;
-    const at = (lead?: number) => decodeSymbolMetrics(faint, lead === undefined ? {} : { lead });
+    const at = (lead?: number) => readMetrics(faint, lead === undefined ? {} : { lead });
     expect(at().ok).toBe(false);
     expect(at(4)).not.toEqual(at());
     expect(at(0)).toEqual(at());

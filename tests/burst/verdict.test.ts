@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { decodeSymbolMetrics } from '../../src/burst/decode-symbol-metrics.ts';
 import { decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert, composeIndividualCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
+import { readMetrics } from './heard.ts';
 
 // Invented stations of the demo scenario.
 const call = composeIndividualCall({ from: '232999871', to: '232999142', channel: '72' });
@@ -87,7 +87,7 @@ describe('verdict', () => {
     'is %s where every character is as sent, and all together are not sure enough (%d)',
     (verdict, faint) => {
       const { quality, call: read } = valueOf(
-        decodeSymbolMetrics(metricsOf(stream, 0.99).map((value) => faint * value)),
+        readMetrics(metricsOf(stream, 0.99).map((value) => faint * value)),
       );
       expect(quality.errorCheck.kind).toBe('as-sent');
       if (verdict === 'repaired') {
@@ -125,20 +125,20 @@ describe('verdict', () => {
 
 describe('metrics per word', () => {
   it('are read as bits are', () => {
-    const { call: read, quality } = valueOf(decodeSymbolMetrics(metricsOf(stream, 0.99)));
+    const { call: read, quality } = valueOf(readMetrics(metricsOf(stream, 0.99)));
     expect(read).toEqual(call);
     expect(quality).toMatchObject({ verdict: 'clean', start: 0, end: 10 * stream.length });
   });
 
   it('find no call where nothing was heard', () => {
-    expect(decodeSymbolMetrics(new Float32Array(128 * 100)).ok).toBe(false);
+    expect(readMetrics(new Float32Array(128 * 100)).ok).toBe(false);
   });
 
   it('ask the receiver once about whole streams and follow its answer', () => {
     const asked: (readonly number[])[] = [];
     const hit = [...stream];
     for (const index of [2, 8]) hit[copies(index)[1]] = (hit[copies(index)[1]] as number) ^ 5;
-    const result = decodeSymbolMetrics(metricsOf(hit, 0.95), {
+    const result = readMetrics(metricsOf(hit, 0.95), {
       rescore: (streams) => {
         asked.push(...streams);
         return streams.map((candidate) => (candidate.join() === stream.join() ? 300 : 250));
@@ -153,8 +153,8 @@ describe('metrics per word', () => {
   it('are believed in full when the receiver has compared whole streams, and less when it has not', () => {
     const hit = metricsOf(stream, 0.99);
     for (const at of copies(9)) hit.fill(0, 128 * at, 128 * (at + 1));
-    const { quality } = valueOf(decodeSymbolMetrics(hit));
-    const again = valueOf(decodeSymbolMetrics(hit, { rescore: () => [] })).quality;
+    const { quality } = valueOf(readMetrics(hit));
+    const again = valueOf(readMetrics(hit, { rescore: () => [] })).quality;
     quality.characters.forEach(({ symbol }, index) => {
       if (symbol !== null) expect(again.characters[index]?.symbol).toBe(symbol);
     });

@@ -33,7 +33,6 @@ export const burst: Translation<BurstTexts> = {
   'burst-subject.bits': 'Bitfolge',
   'burst-subject.bit': 'Bit Nr.',
   'burst-subject.soft-bits': 'Soft-Werte',
-  'burst-subject.metrics': 'Metriken',
   'burst-subject.symbols': 'Symbolfolge',
   'burst-subject.symbol': 'Symbol Nr.',
   'burst-subject.calls': 'Anrufe',
@@ -47,6 +46,5 @@ export const burst: Translation<BurstTexts> = {
   'burst-accepted.calls': 'ein Array von 1 bis 5 Anrufen',
   'burst-accepted.atis': 'Text aus 0 und 1',
   'burst-accepted.number': 'eine endliche Zahl',
-  'burst-accepted.function': 'eine Funktion',
   'burst-accepted.kinds': 'bits, soft-bits oder symbols',
 };

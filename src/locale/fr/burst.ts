@@ -29,7 +29,6 @@ export const burst: Translation<BurstTexts> = {
   'burst-subject.bits': 'Suite de bits',
   'burst-subject.bit': 'Bit n°',
   'burst-subject.soft-bits': 'Valeurs souples',
-  'burst-subject.metrics': 'Métriques',
   'burst-subject.symbols': 'Suite de symboles',
   'burst-subject.symbol': 'Symbole n°',
   'burst-subject.calls': 'Appels',
@@ -43,6 +42,5 @@ export const burst: Translation<BurstTexts> = {
   'burst-accepted.calls': 'un tableau de 1 à 5 appels',
   'burst-accepted.atis': 'un texte de 0 et 1',
   'burst-accepted.number': 'un nombre fini',
-  'burst-accepted.function': 'une fonction',
   'burst-accepted.kinds': 'bits, soft-bits ou symbols',
 };

@@ -31,7 +31,6 @@ export const burst: Translation<BurstTexts> = {
   'burst-subject.bits': 'Bitreeks',
   'burst-subject.bit': 'Bit nr.',
   'burst-subject.soft-bits': 'Zachte waarden',
-  'burst-subject.metrics': 'Metrieken',
   'burst-subject.symbols': 'Symbolenreeks',
   'burst-subject.symbol': 'Symbool nr.',
   'burst-subject.calls': 'Oproepen',
@@ -45,6 +44,5 @@ export const burst: Translation<BurstTexts> = {
   'burst-accepted.calls': 'een array van 1 tot 5 oproepen',
   'burst-accepted.atis': 'tekst van 0 en 1',
   'burst-accepted.number': 'een eindig getal',
-  'burst-accepted.function': 'een functie',
   'burst-accepted.kinds': 'bits, soft-bits of symbols',
 };
