@@ -23,12 +23,19 @@ describe('ATIS codes', () => {
   });
 
   it('of another call sign or identity is refused: no rule for it was seen', () => {
-    for (const callSign of ['DAB234', 'DA234', 'da2345', '2ZZM8', ''])
-      expect(() => encodeAtisCode({ mid: '211', callSign }), callSign).toThrow(RangeError);
+    for (const callSign of ['DAB234', 'DA234', 'da2345', '2ZZM8', 'XDA2345', 'DA23456', ''])
+      expect(() => encodeAtisCode({ mid: '211', callSign }), callSign).toThrow(
+        `expected a call sign of two letters and four digits, got '${callSign}'`,
+      );
     for (const mmsi of ['002329990', '023299905', '823299904', '97200123', ''])
-      expect(() => encodeAtisCode({ mmsi }), mmsi).toThrow(RangeError);
-    for (const mid of ['111', '21', ''])
-      expect(() => encodeAtisCode({ mid, callSign: 'DA2345' })).toThrow(RangeError);
+      expect(() => encodeAtisCode({ mmsi }), mmsi).toThrow(`expected the identity of a ship, got '${mmsi}'`);
+    for (const mid of ['111', '21', '1211', '2111', ''])
+      expect(() => encodeAtisCode({ mid, callSign: 'DA2345' }), mid).toThrow(
+        `expected a MID of three digits, got '${mid}'`,
+      );
+    const untyped = { mid: 211, callSign: ['DA2345'] } as unknown as { mid: string; callSign: string };
+    expect(() => encodeAtisCode(untyped)).toThrow('MID');
+    expect(() => encodeAtisCode({ ...untyped, mid: '211' })).toThrow('call sign');
   });
 
   it('of a call sign of another country is refused, because the code would read as another', () => {
@@ -52,6 +59,18 @@ describe('ATIS codes', () => {
 
   it('nothing makes it throw', () => {
     for (const input of hostile) expect(decodeAtisCode(input)).toMatchObject({ ok: false });
+    for (const [input, received] of [
+      [5, 'number'],
+      ['12', "'12'"],
+      ['09211012345', "'09211012345'"],
+      [`9211012345${' '.repeat(31)}`, expect.stringContaining("'9211012345")],
+    ])
+      expect(decodeAtisCode(input)).toMatchObject({
+        issues: [
+          { received, clause: 'Regional arrangement on the inland waterway radiotelephone service, Annex 1' },
+        ],
+      });
+    expect(decodeAtisCode(`9211012345${' '.repeat(30)}`).ok).toBe(true);
     fc.assert(fc.property(fc.anything(), (input) => void decodeAtisCode(input)));
   });
 
@@ -74,5 +93,14 @@ describe('ATIS codes', () => {
     expect(result.issues[0].code).toBe('identity-atis-call-sign');
     expect(result.issues[0]).not.toHaveProperty('suggestion');
     expect(result.issues[1]).toMatchObject({ code: 'identity-atis', suggestion: '211012345' });
+    // 01 to 26 are letters, and other digits none.
+    for (const [letter, codes] of [
+      ['00', ['identity-atis']],
+      ['26', ['identity-atis-call-sign', 'identity-atis']],
+      ['27', ['identity-atis']],
+    ] as const) {
+      const other = parseIdentity(`9211${letter}2345`);
+      expect(!other.ok && other.issues.map(({ code }) => code)).toEqual(codes);
+    }
   });
 });

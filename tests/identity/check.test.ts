@@ -140,12 +140,16 @@ describe('checkCallSign', () => {
   });
 });
 
+const noUse = 'checkIdentity: expected use to be one of own, individual, group, distressed';
+const noStation = 'checkIdentity: expected station to be one of fixed, handheld, coast';
 it.each([
-  { use: 'xyz' },
-  { use: undefined },
-  { use: 'toString' },
-  { use: 'own', station: 'mast' },
-  { use: 'own', station: null },
-])('checkIdentity throws on %j, which is no field', (field) => {
-  expect(() => checkIdentity(identity('232878000'), field as unknown as IdentityField)).toThrow(RangeError);
+  [{ use: 'xyz' }, noUse],
+  [{ use: undefined }, noUse],
+  [{ use: 'toString' }, noUse],
+  [{ use: 'own', station: 'mast' }, noStation],
+  [{ use: 'own', station: null }, noStation],
+])('checkIdentity throws on %j, which is no field', (field, message) => {
+  const check = () => checkIdentity(identity('232878000'), field as unknown as IdentityField);
+  expect(check).toThrow(RangeError);
+  expect(check).toThrow(message);
 });

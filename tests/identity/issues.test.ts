@@ -222,6 +222,17 @@ describe('what the other checks tell', () => {
     ]);
   });
 
+  it('of something else than text for a call sign', () => {
+    expect(checkCallSign(5 as unknown as string)).toMatchObject([
+      {
+        code: 'identity-call-sign-type',
+        params: { type: 'number' },
+        received: 'number',
+        clause: 'Radio Regulations Article 19 Section III',
+      },
+    ]);
+  });
+
   it('of an identity in the field for a call sign', () => {
     expect(checkCallSign('232 999 871')).toMatchObject([
       {

@@ -3,7 +3,14 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type IdentityKind, identityForms, identitySchema, parseIdentity } from '../../src/identity/index.ts';
+import {
+  checkIdentity,
+  type IdentityKind,
+  identityForms,
+  identitySchema,
+  parseIdentity,
+} from '../../src/identity/index.ts';
+import { valueOf } from '../../src/result/index.ts';
 import { assigned, nineDigits } from './arbitrary.ts';
 
 describe('identitySchema', () => {
@@ -66,17 +73,29 @@ describe('identitySchema', () => {
   });
 
   it.each([
-    [TypeError, { accept: 'ship-group' }],
-    [TypeError, { accept: new Set(['ship']) }],
-    [TypeError, { accept: null }],
-    [RangeError, { accept: ['toString'] }],
-    [RangeError, { accept: ['ship', 'yacht'] }],
-    [RangeError, { field: { use: 'xyz' } }],
-    [RangeError, { field: { use: 'own', station: 'mast' } }],
-  ])('throws %o at once on %j, which no field can be', (error, options) => {
-    expect(() =>
-      identitySchema(options as unknown as NonNullable<Parameters<typeof identitySchema>[0]>),
-    ).toThrow(error);
+    [TypeError, 'identitySchema: expected a list of kinds to accept', { accept: 'ship-group' }],
+    [TypeError, 'identitySchema: expected a list of kinds to accept', { accept: new Set(['ship']) }],
+    [TypeError, 'identitySchema: expected a list of kinds to accept', { accept: {} }],
+    [TypeError, 'identitySchema: expected a list of kinds to accept', { accept: null }],
+    [TypeError, 'identitySchema: ', { accepts: ['ship'] }],
+    [RangeError, "identitySchema: 'toString' is not a kind of identity", { accept: ['toString'] }],
+    [RangeError, "identitySchema: 'yacht' is not a kind of identity", { accept: ['ship', 'yacht'] }],
+    [RangeError, 'expected use', { field: { use: 'xyz' } }],
+    [RangeError, 'expected station', { field: { use: 'own', station: 'mast' } }],
+  ])('throws %o at once, saying %s, on %j, which no field can be', (error, message, options) => {
+    const make = () =>
+      identitySchema(options as unknown as NonNullable<Parameters<typeof identitySchema>[0]>);
+    expect(make).toThrow(error);
+    expect(make).toThrow(message);
+  });
+
+  it('takes what only asks for a look, and refuses what checkIdentity refuses', () => {
+    const own = identitySchema({ field: { use: 'own' } })['~standard'];
+    // Of the block that Ofcom keeps apart for portable sets (deviation: D-identity-9).
+    const portable = checkIdentity(valueOf(parseIdentity('235900001')), { use: 'own' });
+    expect(portable.map(({ code, grade }) => [code, grade])).toEqual([['identity-station', 'check']]);
+    expect(own.validate('235900001')).toEqual({ value: '235900001' });
+    expect(own.validate('002329990').issues?.[0]?.grade).toBe('error');
   });
 
   it('takes an option that is undefined for one left out', () => {
