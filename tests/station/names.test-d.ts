@@ -4,20 +4,14 @@ import type { Policy, StationSettings } from '../../src/station/index.ts';
 import { fireOn } from '../../src/station/inputs/dialogues.ts';
 import type { Dialogue } from '../../src/station/model/dialogue.ts';
 import { lengthOf, type TimerName } from '../../src/station/model/timer.ts';
-import type {
-  HeardDistressTrigger,
-  IncomingTrigger,
-  IncomingWait,
-  OutgoingTrigger,
-  OwnDistressTrigger,
-} from '../../src/station/model/trigger.ts';
+import type { Triggers, Waits } from '../../src/station/model/trigger.ts';
 import type { incoming } from '../../src/station/procedures/incoming.ts';
 
 // A misspelt name of a trigger, wait, timer, guard, action, phase or policy does not compile: `npm run types` checks
 // that each line marked below is an error, and reports one that is none.
 
-type Row = Transition<Dialogue<'incoming'>['phase'], IncomingTrigger, 'is-automatic', 'show'>;
-const row = { from: 'deciding', on: 'repeated', to: 'deciding', clause: 'none' } as const satisfies Row;
+type Row = Transition<'incoming', 'is-automatic', 'show'>;
+const row = { on: 'repeated', to: 'deciding', clause: 'alarms' } as const satisfies Row;
 export const rows: readonly Row[] = [
   row,
   // @ts-expect-error a trigger
@@ -34,7 +28,7 @@ export const rows: readonly Row[] = [
   { ...row, do: ['shwo'] },
 ];
 
-export const phases: readonly PhaseRow<IncomingWait>[] = [
+export const phases: readonly PhaseRow<Waits['incoming']>[] = [
   { waits: ['decision'] },
   // @ts-expect-error a wait
   { waits: ['desicion'] },
@@ -42,14 +36,15 @@ export const phases: readonly PhaseRow<IncomingWait>[] = [
   { waits: [], keeps: ['inactivty'] },
 ];
 
-export const triggers: readonly [OutgoingTrigger, OwnDistressTrigger, HeardDistressTrigger] = [
-  // @ts-expect-error a trigger of a call sent
-  'abel',
-  // @ts-expect-error a trigger of the own alert
-  'pres',
-  // @ts-expect-error a trigger of another vessel's distress
-  'trafic',
-];
+export const triggers: readonly [Triggers['outgoing'], Triggers['own-distress'], Triggers['heard-distress']] =
+  [
+    // @ts-expect-error a trigger of a call sent
+    'abel',
+    // @ts-expect-error a trigger of the own alert
+    'pres',
+    // @ts-expect-error a trigger of another vessel's distress
+    'trafic',
+  ];
 
 declare const turn: Turn;
 declare const dialogue: Dialogue;

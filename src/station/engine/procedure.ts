@@ -1,8 +1,9 @@
 import type { Verdict } from '../../burst/index.ts';
 import type { Call, NatureOfDistress, Reason } from '../../call/index.ts';
-import type { Dialogue, WaitName } from '../model/dialogue.ts';
+import { clause } from '../model/clause.ts';
+import type { Dialogue, Dialogues, WaitName } from '../model/dialogue.ts';
 import type { TimerName } from '../model/timer.ts';
-import type { Trigger } from '../model/trigger.ts';
+import type { Trigger, Triggers, Waits } from '../model/trigger.ts';
 import { type Draft, drawLength, type Turn } from './turn.ts';
 
 /** What made a trigger fire, as far as guards and actions need it. */
@@ -16,51 +17,59 @@ export interface Cause {
   readonly late?: number;
 }
 
-/** One row of a transition table. */
+/** One row of a transition table: what happens in a phase. */
 export interface Transition<
-  Phase extends string,
-  On extends string,
-  Guard extends string,
-  Action extends string,
+  P extends keyof Dialogues = keyof Dialogues,
+  Guard extends string = string,
+  Action extends string = string,
 > {
-  /** `'new'`: the dialogue is just being opened. */
-  readonly from: Phase | 'new';
-  readonly on: On;
+  readonly on: Triggers[P];
   /** The row is taken only when this holds; rows are tried in order. */
   readonly when?: Guard;
-  readonly to: Phase | 'ended';
+  /** The phase after; the same one when absent. */
+  readonly to?: Dialogues[P]['phase'] | 'ended';
   readonly do?: readonly Action[];
-  readonly clause: string;
+  readonly clause: keyof typeof clause;
 }
 
+/** The rows of each phase; `new` are those of a dialogue that is just being opened. */
+export type TransitionTable<
+  P extends keyof Dialogues = keyof Dialogues,
+  Guard extends string = string,
+  Action extends string = string,
+> = Readonly<Record<Dialogues[P]['phase'] | 'new', readonly Transition<P, Guard, Action>[]>>;
+
 /** What is waited for in a phase; what it means is a term of the texts. */
-export interface PhaseRow<Wait extends string = string> {
+export interface PhaseRow<Wait extends WaitName = WaitName> {
   /** Waits that run in this phase: those that ran before go on, the others start. */
   readonly waits: readonly Wait[];
   /** Waits that go on when they ran before, but do not start here. */
   readonly keeps?: readonly Wait[];
 }
 
+/** The conditions that a table names. */
+export type Guards<P extends keyof Dialogues = keyof Dialogues> = Readonly<
+  Record<string, (turn: Turn, dialogue: Dialogue<P>, cause: Cause) => boolean>
+>;
+
+/** The actions that a table names. */
+export type Actions<P extends keyof Dialogues = keyof Dialogues> = Readonly<
+  Record<string, (turn: Turn, dialogue: Draft<Dialogue<P>>, cause: Cause) => void>
+>;
+
 /** One automated procedure: its table as data, and the functions that the words of the table stand for. */
-export interface Procedure<
-  D extends Dialogue,
-  Wait extends WaitName,
-  On extends Trigger,
-  Guard extends string,
-  Action extends string,
-> {
-  readonly name: D['procedure'];
-  readonly phases: Readonly<Record<D['phase'], PhaseRow<Wait>>>;
-  readonly transitions: readonly Transition<D['phase'], On, Guard, Action>[];
-  readonly guards: Readonly<Record<Guard, (turn: Turn, dialogue: D, cause: Cause) => boolean>>;
-  readonly actions: Readonly<Record<Action, (turn: Turn, dialogue: Draft<D>, cause: Cause) => void>>;
+export interface Procedure<P extends keyof Dialogues = keyof Dialogues> {
+  readonly phases: Readonly<Record<Dialogues[P]['phase'], PhaseRow<Waits[P]>>>;
+  readonly transitions: TransitionTable<P>;
+  readonly guards: Guards<P>;
+  readonly actions: Actions<P>;
   /** The timer of a wait, where the two names differ. */
-  readonly timerOf: (wait: Wait, dialogue: D) => TimerName;
+  readonly timerOf: (wait: Waits[P], dialogue: Dialogue<P>) => TimerName;
 }
 
 /** Name of a row, for tests, docs and training: `'outgoing: sending, sent, wants-answer'`. */
-export function rowId(procedure: string, row: Transition<string, string, string, string>): string {
-  return `${procedure}: ${row.from}, ${row.on}${row.when === undefined ? '' : `, ${row.when}`}`;
+export function rowId(procedure: string, from: string, { on, when }: Transition): string {
+  return `${procedure}: ${from}, ${on}${when === undefined ? '' : `, ${when}`}`;
 }
 
 /**
@@ -69,55 +78,46 @@ export function rowId(procedure: string, row: Transition<string, string, string,
  * @param from - `'new'` when the dialogue is just being opened, else its phase
  * @returns whether a row did
  */
-export function fire<
-  D extends Dialogue,
-  Wait extends WaitName,
-  On extends Trigger,
-  Guard extends string,
-  Action extends string,
->(
+export function fire(
   turn: Turn,
-  procedure: Procedure<D, Wait, On, Guard, Action>,
-  dialogue: Draft<D>,
-  from: D['phase'] | 'new',
+  procedure: Procedure,
+  dialogue: Draft<Dialogue>,
+  from: Dialogue['phase'] | 'new',
   on: Trigger,
-  cause: Cause = {},
+  cause: Cause,
 ): boolean {
-  for (const row of procedure.transitions) {
-    if (row.from !== from || row.on !== on) continue;
-    if (row.when !== undefined && !procedure.guards[row.when](turn, dialogue, cause)) continue;
-    const outer = turn.clause;
-    turn.clause = row.clause;
-    turn.transitions.push({ dialogue: dialogue.id, row: rowId(procedure.name, row) });
-    if (row.to !== 'ended' && row.to !== from) enter(turn, procedure, dialogue, row.to);
-    for (const action of row.do ?? []) procedure.actions[action](turn, dialogue, cause);
-    if (row.to === 'ended') endDialogue(turn, dialogue.id);
-    turn.clause = outer;
-    return true;
-  }
-  return false;
+  const row = procedure.transitions[from].find(
+    (each) =>
+      each.on === on && (each.when === undefined || procedure.guards[each.when]?.(turn, dialogue, cause)),
+  );
+  if (row === undefined) return false;
+  const outer = turn.clause;
+  turn.clause = clause[row.clause];
+  turn.transitions.push({ dialogue: dialogue.id, row: rowId(dialogue.procedure, from, row) });
+  if (row.to !== undefined && row.to !== 'ended' && row.to !== from) enter(turn, procedure, dialogue, row.to);
+  for (const action of row.do ?? []) procedure.actions[action]?.(turn, dialogue, cause);
+  if (row.to === 'ended') endDialogue(turn, dialogue.id);
+  turn.clause = outer;
+  return true;
 }
 
-function enter<
-  D extends Dialogue,
-  Wait extends WaitName,
-  On extends Trigger,
-  Guard extends string,
-  Action extends string,
->(turn: Turn, procedure: Procedure<D, Wait, On, Guard, Action>, dialogue: Draft<D>, phase: D['phase']): void {
+function enter(
+  turn: Turn,
+  { phases, timerOf }: Procedure,
+  dialogue: Draft<Dialogue>,
+  phase: Dialogue['phase'],
+): void {
   const { now } = turn.state;
-  const { waits, keeps = [] } = procedure.phases[phase];
+  const { waits, keeps = [] } = phases[phase];
   const running: Partial<Record<WaitName, number>> = {};
   for (const wait of keeps) {
     const until = dialogue.waits[wait];
     if (until !== undefined) running[wait] = until;
   }
   for (const wait of waits) {
-    running[wait] = dialogue.waits[wait] ?? now + drawLength(turn, procedure.timerOf(wait, dialogue));
+    running[wait] = dialogue.waits[wait] ?? now + drawLength(turn, timerOf(wait, dialogue));
   }
-  dialogue.waits = running;
-  dialogue.phase = phase;
-  dialogue.changedAt = now;
+  Object.assign(dialogue, { waits: running, phase, changedAt: now });
 }
 
 function endDialogue({ state }: Turn, id: number): void {

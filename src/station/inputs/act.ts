@@ -116,6 +116,7 @@ export function prepareAlert(turn: Turn, { nature }: StationEvent<'prepare-alert
     turn,
     {
       procedure: 'own-distress',
+      phase: 'prepared',
       nature: nature ?? 'undesignated',
       call: null,
       attempts: 0,

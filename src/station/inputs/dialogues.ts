@@ -4,60 +4,24 @@ import { type Draft, log, type Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import { MOST_DIALOGUES } from '../model/state.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { incoming } from '../procedures/incoming.ts';
-import { heardDistress } from '../procedures/other-distress/other-distress.ts';
-import { outgoing } from '../procedures/outgoing.ts';
-import { ownDistress } from '../procedures/own-distress/own-distress.ts';
+import { procedureOf } from '../procedures/transition-table.ts';
 import { say } from '../texts.ts';
 
 /** Takes the first row that fits in the table of the dialogue's own procedure. Returns whether one did. */
 export function fireOn(turn: Turn, dialogue: Draft<Dialogue>, on: Trigger, cause: Cause = {}): boolean {
-  switch (dialogue.procedure) {
-    case 'outgoing':
-      return fire(turn, outgoing, dialogue, dialogue.phase, on, cause);
-    case 'incoming':
-      return fire(turn, incoming, dialogue, dialogue.phase, on, cause);
-    case 'own-distress':
-      return fire(turn, ownDistress, dialogue, dialogue.phase, on, cause);
-    case 'heard-distress':
-      return fire(turn, heardDistress, dialogue, dialogue.phase, on, cause);
-  }
+  return fire(turn, procedureOf(dialogue), dialogue, dialogue.phase, on, cause);
 }
 
-type Base = 'id' | 'openedAt' | 'changedAt' | 'waits' | 'phase';
-
-type Opening<D> = D extends Dialogue ? Omit<D, Base> : never;
+type Opening<D> = D extends Dialogue ? Omit<D, 'id' | 'openedAt' | 'changedAt' | 'waits'> : never;
 
 /** Opens a dialogue and takes the first row of its table that fits. */
 export function openDialogue(turn: Turn, opening: Opening<Dialogue>, on: Trigger, cause: Cause = {}): void {
   makeRoom(turn);
   const { state } = turn;
-  const base = { id: state.nextDialogue++, openedAt: state.now, changedAt: state.now, waits: {} };
-  switch (opening.procedure) {
-    case 'outgoing': {
-      const dialogue = { ...opening, ...base, phase: 'waiting-channel' as const };
-      state.dialogues.push(dialogue);
-      fire(turn, outgoing, dialogue, 'new', on, cause);
-      return;
-    }
-    case 'incoming': {
-      const dialogue = { ...opening, ...base, phase: 'shown' as const };
-      state.dialogues.push(dialogue);
-      fire(turn, incoming, dialogue, 'new', on, cause);
-      return;
-    }
-    case 'own-distress': {
-      const dialogue = { ...opening, ...base, phase: 'prepared' as const };
-      state.dialogues.push(dialogue);
-      fire(turn, ownDistress, dialogue, 'new', on, cause);
-      return;
-    }
-    case 'heard-distress': {
-      const dialogue = { ...opening, ...base, phase: 'shown' as const };
-      state.dialogues.push(dialogue);
-      fire(turn, heardDistress, dialogue, 'new', on, cause);
-    }
-  }
+  const times = { openedAt: state.now, changedAt: state.now };
+  const dialogue: Draft<Dialogue> = { ...opening, id: state.nextDialogue++, ...times, waits: {} };
+  state.dialogues.push(dialogue);
+  fire(turn, procedureOf(dialogue), dialogue, 'new', on, cause);
 }
 
 /** What matters more to the person: the own distress, another's, everything else. */

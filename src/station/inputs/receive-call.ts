@@ -67,7 +67,16 @@ function hearOther(turn: Turn, heard: Heard): void {
   if (again !== undefined && verdict !== 'doubtful' && fireOn(turn, again, 'repeated', heard)) return;
   openDialogue(
     turn,
-    { procedure: 'incoming', call, verdict, times: 1, answer: null, automatic: false, channel: null },
+    {
+      procedure: 'incoming',
+      phase: 'shown',
+      call,
+      verdict,
+      times: 1,
+      answer: null,
+      automatic: false,
+      channel: null,
+    },
     'call',
     heard,
   );

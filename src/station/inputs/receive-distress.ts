@@ -5,7 +5,7 @@ import type { StationEvent } from '../model/event.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
 import { MOST_ALERTS } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
-import type { OwnDistressTrigger } from '../model/trigger.ts';
+import type { Triggers } from '../model/trigger.ts';
 import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 
@@ -51,6 +51,7 @@ export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger)
       turn,
       {
         procedure: 'heard-distress',
+        phase: 'shown',
         distressed,
         call,
         verdict,
@@ -105,7 +106,7 @@ function isSameDistress(
 }
 
 /** Only a clean acknowledgement stops the own alert automatically. deviation: D-station-10 */
-function ownTrigger(call: Call, verdict: StationEvent<'received'>['verdict']): OwnDistressTrigger {
+function ownTrigger(call: Call, verdict: StationEvent<'received'>['verdict']): Triggers['own-distress'] {
   if (call.kind !== 'distress-acknowledgement') return 'relayed';
   return verdict === 'clean' ? 'acknowledged' : 'acknowledged-damaged';
 }

@@ -75,6 +75,7 @@ function openingOf(
   const { asReceived: _received, ...meaning } = call;
   return {
     procedure: 'outgoing',
+    phase: 'waiting-channel',
     call: { ...meaning, from: own, ...(channel !== undefined && { channel }) } as Call,
     attempts: 0,
     allowed: attemptsFor(call, attempts),

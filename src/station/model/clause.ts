@@ -27,5 +27,6 @@ export const clause = {
   flow: 'MSC.1/Circ.1657; 47 CFR 80.1121',
   channelUse: 'ITU-R M.822 and M.541-11, use of the calling channel',
   log: 'RR 2024, ship-station log; 47 CFR 80.409',
+  busyLimit: 'ETSI EN 300 338, unverified',
   ownChoice: 'choice of this library',
 } as const;

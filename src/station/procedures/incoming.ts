@@ -16,56 +16,18 @@ import {
 import { briefly } from '../engine/brief.ts';
 import { sendablePosition } from '../engine/clock.ts';
 import { mayAnswerAlone, mayTuneAlone, type Received } from '../engine/on-air.ts';
-import type { Cause, PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
+import type { Actions, Cause, Guards, Procedure, Transition, TransitionTable } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
 import { emit, log } from '../engine/turn.ts';
 import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
-import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
-import type { IncomingTrigger, IncomingWait } from '../model/trigger.ts';
 import { say } from '../texts.ts';
 
-/** Conditions that the table of {@link incomingTransitions} names. */
-export type IncomingGuard =
-  | 'answers-automatically'
-  | 'damaged'
-  | 'is-automatic'
-  | 'leads-to-channel'
-  | 'may-answer'
-  | 'may-reject'
-  | 'rejects-automatically'
-  | 'tunes-after-answer'
-  | 'tunes-automatically'
-  | 'wants-answer';
-
-/** Actions that the table of {@link incomingTransitions} names. */
-export type IncomingAction =
-  | 'alarm'
-  | 'answer-able'
-  | 'answer-by-policy'
-  | 'answer-unable'
-  | 'ask-to-answer'
-  | 'ask-to-tune'
-  | 'count-call'
-  | 'log-closed'
-  | 'log-sent'
-  | 'return-to-watch'
-  | 'send'
-  | 'show'
-  | 'show-damaged'
-  | 'show-failure'
-  | 'show-missed'
-  | 'show-still-tuned'
-  | 'show-too-late'
-  | 'speak'
-  | 'stop-sending'
-  | 'tune';
-
-export const incomingPhases: Readonly<Record<Dialogue<'incoming'>['phase'], PhaseRow<IncomingWait>>> = {
+const phases: Procedure<'incoming'>['phases'] = {
   deciding: { waits: ['decision'] },
   'waiting-channel': { waits: ['automatic-answer', 'channel-wait'] },
   sending: { waits: ['transmission-limit'] },
@@ -74,310 +36,246 @@ export const incomingPhases: Readonly<Record<Dialogue<'incoming'>['phase'], Phas
   shown: { waits: ['inactivity'] },
 };
 
-type Row = Transition<Dialogue<'incoming'>['phase'], IncomingTrigger, IncomingGuard, IncomingAction>;
+const guards = {
+  'answers-automatically': ({ state }, dialogue, cause) => {
+    const received = receivedNow(dialogue, cause);
+    const { call } = received;
+    return (
+      mayAnswerAlone(state, received) &&
+      policyFor(state.settings, call) === 'automatic' &&
+      isOnKnownChannel(state, call) &&
+      answerAble(state, call) !== null
+    );
+  },
+  damaged: (_, { verdict }) => verdict === 'doubtful',
+  'is-automatic': (_, { automatic }) => automatic,
+  'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
+  'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
+  'may-reject': (turn, { call }, { reason }) =>
+    reason !== undefined && answerUnable(turn.state, call, reason) !== null,
+  'rejects-automatically': ({ state }, dialogue, cause) => {
+    const received = receivedNow(dialogue, cause);
+    return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
+  },
+  'tunes-after-answer': (turn, dialogue) => {
+    const channel = channelOf(dialogue);
+    return channel !== null && mayTuneAutomatically(turn.state, channel, true);
+  },
+  'tunes-automatically': ({ state }, dialogue, cause) => {
+    const channel = channelOf(dialogue);
+    return (
+      channel !== null &&
+      isAnnouncement(dialogue.call) &&
+      policyFor(state.settings, dialogue.call) === 'automatic' &&
+      mayTuneAlone(state, receivedNow(dialogue, cause), channel, false)
+    );
+  },
+  'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
+} satisfies Guards<'incoming'>;
+
+const actions = {
+  alarm: (turn, dialogue) => sound(turn, dialogue, alarmFor(dialogue.call)),
+  'answer-able': (turn, dialogue, { channel }) => {
+    dialogue.answer = answerAble(turn.state, dialogue.call, channel);
+    dialogue.automatic = false;
+  },
+  'answer-by-policy': ({ state }, dialogue) => {
+    dialogue.answer = refusalFor(state, dialogue.call) ?? answerAble(state, dialogue.call);
+    dialogue.automatic = true;
+  },
+  'answer-unable': (turn, dialogue, { reason }) => {
+    if (reason !== undefined) dialogue.answer = answerUnable(turn.state, dialogue.call, reason);
+    dialogue.automatic = false;
+  },
+  'ask-to-answer': (turn, dialogue) => {
+    dialogue.automatic = false;
+    ask(turn, dialogue);
+  },
+  'ask-to-tune': (turn, dialogue) => {
+    dialogue.channel = channelOf(dialogue);
+    ask(turn, dialogue);
+  },
+  'count-call': (turn, dialogue, { call, verdict }) => {
+    dialogue.times++;
+    if (call !== undefined && (verdict === 'clean' || dialogue.verdict !== 'clean')) {
+      dialogue.call = call;
+      dialogue.verdict = verdict ?? dialogue.verdict;
+    }
+    emit(turn, dialogue, {
+      kind: 'show',
+      topic: 'call-again',
+      ...say('station-received-times', { times: dialogue.times, call: briefly(dialogue.call) }),
+    });
+  },
+  'log-closed': (turn, dialogue) =>
+    log(turn, dialogue, {
+      what: 'done',
+      ...say(isAnnouncement(dialogue.call) ? 'station-closed' : 'station-closed-unanswered', {
+        call: briefly(dialogue.call),
+      }),
+    }),
+  'log-sent': (turn, dialogue) => {
+    endTransmission(turn, dialogue);
+    if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
+  },
+  'return-to-watch': returnToWatch,
+  send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
+  show: (turn, dialogue) =>
+    emit(turn, dialogue, {
+      kind: 'show',
+      topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
+      ...say('station-received', { call: briefly(dialogue.call) }),
+    }),
+  'show-damaged': (turn, dialogue) =>
+    tell(turn, dialogue, 'damaged-call', say('station-received-damaged', { call: briefly(dialogue.call) })),
+  'show-failure': (turn, dialogue) =>
+    reportFailure(turn, dialogue, say('station-answer-not-sent', { call: briefly(dialogue.call) })),
+  'show-missed': (turn, dialogue) =>
+    tell(
+      turn,
+      dialogue,
+      'missed-call',
+      say(isAnnouncement(dialogue.call) ? 'station-not-followed' : 'station-missed', {
+        call: briefly(dialogue.call),
+      }),
+    ),
+  'show-still-tuned': leaveTuned,
+  'show-too-late': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-too-late', {})),
+  speak: (turn, dialogue) =>
+    speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
+  'stop-sending': stopTransmission,
+  tune: (turn, dialogue) => {
+    dialogue.channel = channelOf(dialogue);
+    if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
+  },
+} satisfies Actions<'incoming'>;
+
+type Row = Transition<'incoming', keyof typeof guards, keyof typeof actions>;
 
 /** A caller who calls again has not received the answer. */
-const answeredAgain = (from: 'agreed' | 'on-channel'): readonly Row[] => [
+const answeredAgain: readonly Row[] = [
   {
-    from,
     on: 'repeated',
     when: 'answers-automatically',
     to: 'waiting-channel',
     do: ['count-call', 'answer-by-policy'],
-    clause: clause.answering,
+    clause: 'answering',
   },
   {
-    from,
     on: 'repeated',
     when: 'wants-answer',
     to: 'deciding',
     do: ['count-call', 'ask-to-answer'],
-    clause: clause.answering,
+    clause: 'answering',
   },
-  { from, on: 'repeated', to: from, do: ['count-call'], clause: clause.alarms },
+  { on: 'repeated', do: ['count-call'], clause: 'alarms' },
 ];
 
-/** Transitions of a call that this station receives. */
-export const incomingTransitions: readonly Row[] = [
-  { from: 'new', on: 'call', when: 'damaged', to: 'shown', do: ['show-damaged'], clause: clause.errorCheck },
-  {
-    from: 'new',
-    on: 'call',
-    when: 'answers-automatically',
-    to: 'waiting-channel',
-    do: ['alarm', 'show', 'answer-by-policy'],
-    clause: clause.answering,
-  },
-  {
-    from: 'new',
-    on: 'call',
-    when: 'rejects-automatically',
-    to: 'waiting-channel',
-    do: ['show', 'answer-by-policy'],
-    clause: clause.reasons,
-  },
-  {
-    from: 'new',
-    on: 'call',
-    when: 'wants-answer',
-    to: 'deciding',
-    do: ['alarm', 'show', 'ask-to-answer'],
-    clause: clause.answering,
-  },
-  {
-    from: 'new',
-    on: 'call',
-    when: 'tunes-automatically',
-    to: 'on-channel',
-    do: ['alarm', 'show', 'tune'],
-    clause: clause.tuning,
-  },
-  {
-    from: 'new',
-    on: 'call',
-    when: 'leads-to-channel',
-    to: 'agreed',
-    do: ['alarm', 'show', 'ask-to-tune'],
-    clause: clause.announcement,
-  },
-  { from: 'new', on: 'call', to: 'shown', do: ['alarm', 'show'], clause: clause.alarms },
-
-  {
-    from: 'deciding',
-    on: 'answer',
-    when: 'may-answer',
-    to: 'waiting-channel',
-    do: ['answer-able'],
-    clause: clause.answering,
-  },
-  {
-    from: 'deciding',
-    on: 'reject',
-    when: 'may-reject',
-    to: 'waiting-channel',
-    do: ['answer-unable'],
-    clause: clause.reasons,
-  },
-  { from: 'deciding', on: 'repeated', to: 'deciding', do: ['count-call'], clause: clause.alarms },
-  { from: 'deciding', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'deciding', on: 'decision over', to: 'ended', do: ['show-missed'], clause: clause.answering },
-
-  { from: 'waiting-channel', on: 'channel free', to: 'sending', do: ['send'], clause: clause.channelUse },
-  {
-    from: 'waiting-channel',
-    on: 'repeated',
-    to: 'waiting-channel',
-    do: ['count-call'],
-    clause: clause.alarms,
-  },
-  {
-    from: 'waiting-channel',
-    on: 'automatic-answer over',
-    when: 'is-automatic',
-    to: 'deciding',
-    do: ['show-too-late', 'ask-to-answer'],
-    clause: clause.answering,
-  },
-  {
-    from: 'waiting-channel',
-    on: 'channel-wait over',
-    to: 'ended',
-    do: ['show-missed'],
-    clause: clause.channelUse,
-  },
-  { from: 'waiting-channel', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'tunes-after-answer',
-    to: 'on-channel',
-    do: ['log-sent', 'tune', 'speak'],
-    clause: clause.tuning,
-  },
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'leads-to-channel',
-    to: 'agreed',
-    do: ['log-sent', 'ask-to-tune'],
-    clause: clause.tuning,
-  },
-  { from: 'sending', on: 'sent', to: 'ended', do: ['log-sent'], clause: clause.answering },
-  { from: 'sending', on: 'repeated', to: 'sending', do: ['count-call'], clause: clause.alarms },
-  {
-    from: 'sending',
-    on: 'send-failed',
-    to: 'deciding',
-    do: ['show-failure', 'ask-to-answer'],
-    clause: clause.procedures,
-  },
-  {
-    from: 'sending',
-    on: 'transmission-limit over',
-    to: 'deciding',
-    do: ['stop-sending', 'show-failure', 'ask-to-answer'],
-    clause: clause.procedures,
-  },
-
-  { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
-  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
-  { from: 'agreed', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['show-missed'], clause: clause.procedures },
-  ...answeredAgain('agreed'),
-
-  { from: 'on-channel', on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
-  {
-    from: 'on-channel',
-    on: 'inactivity over',
-    to: 'ended',
-    do: ['show-still-tuned'],
-    clause: clause.procedures,
-  },
-  ...answeredAgain('on-channel'),
-
-  { from: 'shown', on: 'repeated', to: 'shown', do: ['count-call'], clause: clause.alarms },
-  { from: 'shown', on: 'dismiss', to: 'ended', clause: clause.procedures },
-  { from: 'shown', on: 'inactivity over', to: 'ended', clause: clause.procedures },
-];
+const transitions: TransitionTable<'incoming', keyof typeof guards, keyof typeof actions> = {
+  new: [
+    { on: 'call', when: 'damaged', to: 'shown', do: ['show-damaged'], clause: 'errorCheck' },
+    {
+      on: 'call',
+      when: 'answers-automatically',
+      to: 'waiting-channel',
+      do: ['alarm', 'show', 'answer-by-policy'],
+      clause: 'answering',
+    },
+    {
+      on: 'call',
+      when: 'rejects-automatically',
+      to: 'waiting-channel',
+      do: ['show', 'answer-by-policy'],
+      clause: 'reasons',
+    },
+    {
+      on: 'call',
+      when: 'wants-answer',
+      to: 'deciding',
+      do: ['alarm', 'show', 'ask-to-answer'],
+      clause: 'answering',
+    },
+    {
+      on: 'call',
+      when: 'tunes-automatically',
+      to: 'on-channel',
+      do: ['alarm', 'show', 'tune'],
+      clause: 'tuning',
+    },
+    {
+      on: 'call',
+      when: 'leads-to-channel',
+      to: 'agreed',
+      do: ['alarm', 'show', 'ask-to-tune'],
+      clause: 'announcement',
+    },
+    { on: 'call', to: 'shown', do: ['alarm', 'show'], clause: 'alarms' },
+  ],
+  deciding: [
+    { on: 'answer', when: 'may-answer', to: 'waiting-channel', do: ['answer-able'], clause: 'answering' },
+    { on: 'reject', when: 'may-reject', to: 'waiting-channel', do: ['answer-unable'], clause: 'reasons' },
+    { on: 'repeated', do: ['count-call'], clause: 'alarms' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'decision over', to: 'ended', do: ['show-missed'], clause: 'answering' },
+  ],
+  'waiting-channel': [
+    { on: 'channel free', to: 'sending', do: ['send'], clause: 'channelUse' },
+    { on: 'repeated', do: ['count-call'], clause: 'alarms' },
+    {
+      on: 'automatic-answer over',
+      when: 'is-automatic',
+      to: 'deciding',
+      do: ['show-too-late', 'ask-to-answer'],
+      clause: 'answering',
+    },
+    { on: 'channel-wait over', to: 'ended', do: ['show-missed'], clause: 'channelUse' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  sending: [
+    {
+      on: 'sent',
+      when: 'tunes-after-answer',
+      to: 'on-channel',
+      do: ['log-sent', 'tune', 'speak'],
+      clause: 'tuning',
+    },
+    { on: 'sent', when: 'leads-to-channel', to: 'agreed', do: ['log-sent', 'ask-to-tune'], clause: 'tuning' },
+    { on: 'sent', to: 'ended', do: ['log-sent'], clause: 'answering' },
+    { on: 'repeated', do: ['count-call'], clause: 'alarms' },
+    { on: 'send-failed', to: 'deciding', do: ['show-failure', 'ask-to-answer'], clause: 'procedures' },
+    {
+      on: 'transmission-limit over',
+      to: 'deciding',
+      do: ['stop-sending', 'show-failure', 'ask-to-answer'],
+      clause: 'procedures',
+    },
+  ],
+  agreed: [
+    { on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: 'tuning' },
+    { on: 'decline', to: 'ended', do: ['log-closed'], clause: 'tuning' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['show-missed'], clause: 'procedures' },
+    ...answeredAgain,
+  ],
+  'on-channel': [
+    { on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['show-still-tuned'], clause: 'procedures' },
+    ...answeredAgain,
+  ],
+  shown: [
+    { on: 'repeated', do: ['count-call'], clause: 'alarms' },
+    { on: 'dismiss', to: 'ended', clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', clause: 'procedures' },
+  ],
+};
 
 /** Receiving a call, distress aside. */
-export const incoming: Procedure<
-  Dialogue<'incoming'>,
-  IncomingWait,
-  IncomingTrigger,
-  IncomingGuard,
-  IncomingAction
-> = {
-  name: 'incoming',
-  phases: incomingPhases,
-  transitions: incomingTransitions,
-  timerOf: (wait) => {
-    switch (wait) {
-      case 'decision':
-        return 'answer-from-ship';
-      case 'automatic-answer':
-        return 'automatic-answer';
-      case 'channel-wait':
-        return 'channel-wait';
-      case 'transmission-limit':
-        return 'transmission-limit';
-      case 'inactivity':
-        return 'inactivity';
-    }
-  },
-  guards: {
-    'answers-automatically': ({ state }, dialogue, cause) => {
-      const received = receivedNow(dialogue, cause);
-      const { call } = received;
-      return (
-        mayAnswerAlone(state, received) &&
-        policyFor(state.settings, call) === 'automatic' &&
-        isOnKnownChannel(state, call) &&
-        answerAble(state, call) !== null
-      );
-    },
-    damaged: (_, { verdict }) => verdict === 'doubtful',
-    'is-automatic': (_, { automatic }) => automatic,
-    'leads-to-channel': (_, dialogue) => channelOf(dialogue) !== null,
-    'may-answer': (turn, { call }, { channel }) => answerAble(turn.state, call, channel) !== null,
-    'may-reject': (turn, { call }, { reason }) =>
-      reason !== undefined && answerUnable(turn.state, call, reason) !== null,
-    'rejects-automatically': ({ state }, dialogue, cause) => {
-      const received = receivedNow(dialogue, cause);
-      return mayAnswerAlone(state, received) && refusalFor(state, received.call) !== null;
-    },
-    'tunes-after-answer': (turn, dialogue) => {
-      const channel = channelOf(dialogue);
-      return channel !== null && mayTuneAutomatically(turn.state, channel, true);
-    },
-    'tunes-automatically': ({ state }, dialogue, cause) => {
-      const channel = channelOf(dialogue);
-      return (
-        channel !== null &&
-        isAnnouncement(dialogue.call) &&
-        policyFor(state.settings, dialogue.call) === 'automatic' &&
-        mayTuneAlone(state, receivedNow(dialogue, cause), channel, false)
-      );
-    },
-    'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
-  },
-  actions: {
-    alarm: (turn, dialogue) => sound(turn, dialogue, alarmFor(dialogue.call)),
-    'answer-able': (turn, dialogue, { channel }) => {
-      dialogue.answer = answerAble(turn.state, dialogue.call, channel);
-      dialogue.automatic = false;
-    },
-    'answer-by-policy': ({ state }, dialogue) => {
-      dialogue.answer = refusalFor(state, dialogue.call) ?? answerAble(state, dialogue.call);
-      dialogue.automatic = true;
-    },
-    'answer-unable': (turn, dialogue, { reason }) => {
-      if (reason !== undefined) dialogue.answer = answerUnable(turn.state, dialogue.call, reason);
-      dialogue.automatic = false;
-    },
-    'ask-to-answer': (turn, dialogue) => {
-      dialogue.automatic = false;
-      ask(turn, dialogue);
-    },
-    'ask-to-tune': (turn, dialogue) => {
-      dialogue.channel = channelOf(dialogue);
-      ask(turn, dialogue);
-    },
-    'count-call': (turn, dialogue, { call, verdict }) => {
-      dialogue.times++;
-      if (call !== undefined && (verdict === 'clean' || dialogue.verdict !== 'clean')) {
-        dialogue.call = call;
-        dialogue.verdict = verdict ?? dialogue.verdict;
-      }
-      emit(turn, dialogue, {
-        kind: 'show',
-        topic: 'call-again',
-        ...say('station-received-times', { times: dialogue.times, call: briefly(dialogue.call) }),
-      });
-    },
-    'log-closed': (turn, dialogue) =>
-      log(turn, dialogue, {
-        what: 'done',
-        ...say(isAnnouncement(dialogue.call) ? 'station-closed' : 'station-closed-unanswered', {
-          call: briefly(dialogue.call),
-        }),
-      }),
-    'log-sent': (turn, dialogue) => {
-      endTransmission(turn, dialogue);
-      if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
-    },
-    'return-to-watch': returnToWatch,
-    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
-    show: (turn, dialogue) =>
-      emit(turn, dialogue, {
-        kind: 'show',
-        topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
-        ...say('station-received', { call: briefly(dialogue.call) }),
-      }),
-    'show-damaged': (turn, dialogue) =>
-      tell(turn, dialogue, 'damaged-call', say('station-received-damaged', { call: briefly(dialogue.call) })),
-    'show-failure': (turn, dialogue) =>
-      reportFailure(turn, dialogue, say('station-answer-not-sent', { call: briefly(dialogue.call) })),
-    'show-missed': (turn, dialogue) =>
-      tell(
-        turn,
-        dialogue,
-        'missed-call',
-        say(isAnnouncement(dialogue.call) ? 'station-not-followed' : 'station-missed', {
-          call: briefly(dialogue.call),
-        }),
-      ),
-    'show-still-tuned': leaveTuned,
-    'show-too-late': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-too-late', {})),
-    speak: (turn, dialogue) =>
-      speak(turn, dialogue, dialogue.answer ?? dialogue.call, dialogue.channel ?? WATCH_CHANNEL),
-    'stop-sending': stopTransmission,
-    tune: (turn, dialogue) => {
-      dialogue.channel = channelOf(dialogue);
-      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
-    },
-  },
+export const incoming: Procedure<'incoming'> = {
+  phases,
+  transitions,
+  guards,
+  actions,
+  timerOf: (wait) => (wait === 'decision' ? 'answer-from-ship' : wait),
 };
 
 /** The call at hand: the one that was just received, else the one that opened the dialogue. */

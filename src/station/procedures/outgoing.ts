@@ -16,55 +16,20 @@ import {
 } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
 import { mayFollowAlone, mayTuneAlone } from '../engine/on-air.ts';
-import type { PhaseRow, Procedure, Transition } from '../engine/procedure.ts';
+import type { Actions, Guards, Procedure, Transition, TransitionTable } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
 import { type Draft, log, type Turn } from '../engine/turn.ts';
 import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
-import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import { isCoastIdentity } from '../model/own-identity.ts';
-import type { OutgoingTrigger, OutgoingWait } from '../model/trigger.ts';
+import type { Triggers } from '../model/trigger.ts';
 import { say } from '../texts.ts';
 
-/** Conditions that the table of {@link outgoingTransitions} names. */
-export type OutgoingGuard =
-  | 'is-relay-to-station'
-  | 'needs-second-thought'
-  | 'wants-answer'
-  | 'attempts-left'
-  | 'names-channel'
-  | 'tunes-automatically';
-
-/** Actions that the table of {@link outgoingTransitions} names. */
-export type OutgoingAction =
-  | 'ask-to-send'
-  | 'ask-to-tune'
-  | 'change-channel'
-  | 'count-attempt'
-  | 'keep-answer'
-  | 'log-closed'
-  | 'log-sent'
-  | 'renew-attempts'
-  | 'return-to-watch'
-  | 'send'
-  | 'show-answer'
-  | 'show-busy'
-  | 'show-damaged'
-  | 'show-failure'
-  | 'show-no-answer'
-  | 'show-refusal'
-  | 'show-retry'
-  | 'show-still-tuned'
-  | 'speak'
-  | 'stop-sending'
-  | 'tune'
-  | 'tune-16';
-
-export const outgoingPhases: Readonly<Record<Dialogue<'outgoing'>['phase'], PhaseRow<OutgoingWait>>> = {
+const phases: Procedure<'outgoing'>['phases'] = {
   confirming: { waits: ['inactivity'] },
   'waiting-channel': { waits: ['channel-wait'] },
-  sending: { waits: ['transmission-limit'], keeps: [] },
+  sending: { waits: ['transmission-limit'] },
   'waiting-answer': { waits: ['answer', 'retry'] },
   'retry-wait': { waits: ['retry'] },
   unanswered: { waits: ['inactivity'] },
@@ -73,192 +38,237 @@ export const outgoingPhases: Readonly<Record<Dialogue<'outgoing'>['phase'], Phas
   'on-channel': { waits: ['inactivity'] },
 };
 
-type Row = Transition<Dialogue<'outgoing'>['phase'], OutgoingTrigger, OutgoingGuard, OutgoingAction>;
+const guards = {
+  'is-relay-to-station': (_, { call }) => isRelayToStation(call),
+  'needs-second-thought': (_, { call }) =>
+    call.kind === 'distress-relay' || call.kind === 'all-ships-call' || call.kind === 'area-call',
+  'wants-answer': (_, { call }) => wantsAnswer(call),
+  'attempts-left': (_, { attempts, allowed }) => attempts < allowed,
+  'names-channel': (_, { call }, cause) => voiceChannelOf(cause.call ?? call) !== null,
+  'tunes-automatically': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
+    const channel = voiceChannelOf(answer ?? call);
+    if (channel === null) return false;
+    const wasAskedFor = channel === voiceChannelOf(call) || isCoast(call);
+    return answer === undefined
+      ? mayTuneAutomatically(state, channel, wasAskedFor)
+      : mayTuneAlone(state, { call: answer, verdict }, channel, wasAskedFor);
+  },
+} satisfies Guards<'outgoing'>;
+
+const actions = {
+  'ask-to-send': ask,
+  'ask-to-tune': (turn, dialogue, cause) => {
+    dialogue.channel = voiceChannelOf(cause.call ?? dialogue.call);
+    ask(turn, dialogue);
+  },
+  'change-channel': (_, dialogue, { channel }) => {
+    const { call } = dialogue;
+    if ('channel' in call && channel !== undefined) {
+      const { asReceived: _received, ...meaning } = call;
+      dialogue.call = { ...meaning, channel };
+    }
+  },
+  'count-attempt': (_, dialogue) => {
+    dialogue.attempts++;
+  },
+  'keep-answer': (_, dialogue, { call }) => {
+    dialogue.answer = call ?? null;
+  },
+  'log-closed': (turn, dialogue) =>
+    log(turn, dialogue, { what: 'done', ...say('station-closed', { call: briefly(dialogue.call) }) }),
+  'log-sent': (turn, dialogue) => {
+    endTransmission(turn, dialogue);
+    logSent(turn, dialogue, dialogue.call);
+  },
+  'renew-attempts': (_, dialogue) => {
+    dialogue.allowed = dialogue.attempts + 1;
+    dialogue.answer = null;
+  },
+  'return-to-watch': returnToWatch,
+  send: (turn, dialogue) => transmit(turn, dialogue, dialogue.call),
+  'show-answer': (turn, dialogue, { call }) => {
+    sound(turn, dialogue, 'routine');
+    const topic = call?.kind === 'position-reply' ? 'position-received' : 'answered';
+    if (call !== undefined)
+      tell(turn, dialogue, topic, say('station-answered', { call: briefly(call) }), call);
+  },
+  'show-busy': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-channel-busy', {})),
+  'show-damaged': (turn, dialogue, { call }) => {
+    if (call !== undefined) {
+      tell(turn, dialogue, 'damaged-call', say('station-answer-damaged', { call: briefly(call) }), call);
+    }
+  },
+  'show-failure': (turn, dialogue) =>
+    reportFailure(turn, dialogue, say('station-not-sent', { call: briefly(dialogue.call) })),
+  'show-no-answer': (turn, dialogue) => {
+    sound(turn, dialogue, 'routine');
+    const { attempts, allowed, call } = dialogue;
+    const text = say('station-no-answer', { attempts, allowed, call: briefly(call) });
+    tell(turn, dialogue, 'no-answer', text);
+  },
+  'show-refusal': (turn, dialogue, { call }) => {
+    sound(turn, dialogue, 'routine');
+    if (call !== undefined)
+      tell(turn, dialogue, 'refused', say('station-refused', { call: briefly(call) }), call);
+  },
+  'show-retry': (turn, dialogue) => {
+    const { attempts: attempt, allowed } = dialogue;
+    tell(turn, dialogue, 'no-answer', say('station-calling-again', { attempt, allowed }));
+  },
+  'show-still-tuned': leaveTuned,
+  speak: (turn, dialogue) => {
+    const { answer, call, channel } = dialogue;
+    const subject = answer?.kind === 'individual-acknowledgement' ? answer : call;
+    speak(turn, dialogue, subject, channel ?? WATCH_CHANNEL);
+  },
+  'stop-sending': stopTransmission,
+  tune: (turn, dialogue, cause) => {
+    dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
+    if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
+  },
+  'tune-16': (turn, dialogue, { call, verdict = 'doubtful' }) => {
+    dialogue.channel = WATCH_CHANNEL;
+    tuneToWatch(turn, dialogue, call === undefined || mayFollowAlone(turn.state, { call, verdict }));
+  },
+} satisfies Actions<'outgoing'>;
+
+type Row = Transition<'outgoing', keyof typeof guards, keyof typeof actions>;
 
 /** A relay is followed by voice when it has been sent, and is never repeated automatically. */
-const relayAnsweredIn = (from: 'waiting-answer' | 'unanswered'): Row => ({
-  from,
+const relayAnswered: Row = {
   on: 'able',
   when: 'is-relay-to-station',
   to: 'on-channel',
   do: ['keep-answer', 'show-answer', 'tune-16'],
-  clause: clause.relay,
-});
+  clause: 'relay',
+};
 
 /** An answer counts in every phase until the dialogue is closed. */
-const answersIn = (from: 'waiting-answer' | 'retry-wait' | 'unanswered'): readonly Row[] => [
+const answered: readonly Row[] = [
   {
-    from,
     on: 'able',
     when: 'tunes-automatically',
     to: 'on-channel',
     do: ['keep-answer', 'show-answer', 'tune', 'speak'],
-    clause: clause.tuning,
+    clause: 'tuning',
   },
   {
-    from,
     on: 'able',
     when: 'names-channel',
     to: 'agreed',
     do: ['keep-answer', 'show-answer', 'ask-to-tune'],
-    clause: clause.tuning,
+    clause: 'tuning',
   },
-  { from, on: 'able', to: 'ended', do: ['keep-answer', 'show-answer'], clause: clause.answering },
-  { from, on: 'unable', to: 'refused', do: ['keep-answer', 'show-refusal'], clause: clause.reasons },
-  { from, on: 'answered', to: 'ended', do: ['keep-answer', 'show-answer'], clause: clause.enquiry },
-  { from, on: 'answered-damaged', to: from, do: ['show-damaged'], clause: clause.errorCheck },
+  { on: 'able', to: 'ended', do: ['keep-answer', 'show-answer'], clause: 'answering' },
+  { on: 'unable', to: 'refused', do: ['keep-answer', 'show-refusal'], clause: 'reasons' },
+  { on: 'answered', to: 'ended', do: ['keep-answer', 'show-answer'], clause: 'enquiry' },
+  { on: 'answered-damaged', do: ['show-damaged'], clause: 'errorCheck' },
 ];
 
-/** Transitions of a call that this station sends. */
-export const outgoingTransitions: readonly Row[] = [
-  {
-    from: 'new',
-    on: 'call',
-    when: 'needs-second-thought',
-    to: 'confirming',
-    do: ['ask-to-send'],
-    clause: clause.relay,
-  },
-  { from: 'new', on: 'call', to: 'waiting-channel', clause: clause.channelUse },
-
-  { from: 'confirming', on: 'confirm', to: 'waiting-channel', clause: clause.channelUse },
-  { from: 'confirming', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'confirming', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'confirming', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  {
-    from: 'waiting-channel',
-    on: 'channel free',
-    to: 'sending',
-    do: ['count-attempt', 'send'],
-    clause: clause.channelUse,
-  },
-  { from: 'waiting-channel', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  {
-    from: 'waiting-channel',
-    on: 'channel-wait over',
-    to: 'unanswered',
-    do: ['show-busy'],
-    clause: clause.channelUse,
-  },
-
-  // A relay is spoken in any case; without an answer it is for the person to send it again.
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'is-relay-to-station',
-    to: 'waiting-answer',
-    do: ['log-sent', 'tune-16', 'speak'],
-    clause: clause.relay,
-  },
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'wants-answer',
-    to: 'waiting-answer',
-    do: ['log-sent'],
-    clause: clause.calling,
-  },
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'tunes-automatically',
-    to: 'on-channel',
-    do: ['log-sent', 'tune', 'speak'],
-    clause: clause.announcement,
-  },
-  {
-    from: 'sending',
-    on: 'sent',
-    when: 'names-channel',
-    to: 'agreed',
-    do: ['log-sent', 'ask-to-tune'],
-    clause: clause.announcement,
-  },
-  { from: 'sending', on: 'sent', to: 'ended', do: ['log-sent'], clause: clause.announcement },
-  { from: 'sending', on: 'send-failed', to: 'unanswered', do: ['show-failure'], clause: clause.procedures },
-  {
-    from: 'sending',
-    on: 'transmission-limit over',
-    to: 'unanswered',
-    do: ['stop-sending', 'show-failure'],
-    clause: clause.procedures,
-  },
-
-  relayAnsweredIn('waiting-answer'),
-  ...answersIn('waiting-answer'),
-  {
-    from: 'waiting-answer',
-    on: 'answer over',
-    when: 'attempts-left',
-    to: 'retry-wait',
-    do: ['show-retry'],
-    clause: clause.calling,
-  },
-  {
-    from: 'waiting-answer',
-    on: 'answer over',
-    to: 'unanswered',
-    do: ['show-no-answer'],
-    clause: clause.calling,
-  },
-  { from: 'waiting-answer', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  ...answersIn('retry-wait'),
-  { from: 'retry-wait', on: 'retry over', to: 'waiting-channel', clause: clause.calling },
-  { from: 'retry-wait', on: 'retry', to: 'waiting-channel', clause: clause.calling },
-  { from: 'retry-wait', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  relayAnsweredIn('unanswered'),
-  ...answersIn('unanswered'),
-  { from: 'unanswered', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
-  {
-    from: 'unanswered',
-    on: 'counter-propose',
-    to: 'waiting-channel',
-    do: ['renew-attempts', 'change-channel'],
-    clause: clause.calling,
-  },
-  { from: 'unanswered', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'unanswered', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  { from: 'refused', on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: clause.calling },
-  {
-    from: 'refused',
-    on: 'counter-propose',
-    to: 'waiting-channel',
-    do: ['renew-attempts', 'change-channel'],
-    clause: clause.reasons,
-  },
-  { from: 'refused', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'refused', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  { from: 'agreed', on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: clause.tuning },
-  { from: 'agreed', on: 'decline', to: 'ended', do: ['log-closed'], clause: clause.tuning },
-  { from: 'agreed', on: 'dismiss', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-  { from: 'agreed', on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: clause.procedures },
-
-  { from: 'on-channel', on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: clause.procedures },
-  {
-    from: 'on-channel',
-    on: 'inactivity over',
-    to: 'ended',
-    do: ['show-still-tuned'],
-    clause: clause.procedures,
-  },
-];
+const transitions: TransitionTable<'outgoing', keyof typeof guards, keyof typeof actions> = {
+  new: [
+    { on: 'call', when: 'needs-second-thought', to: 'confirming', do: ['ask-to-send'], clause: 'relay' },
+    { on: 'call', to: 'waiting-channel', clause: 'channelUse' },
+  ],
+  confirming: [
+    { on: 'confirm', to: 'waiting-channel', clause: 'channelUse' },
+    { on: 'decline', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  'waiting-channel': [
+    { on: 'channel free', to: 'sending', do: ['count-attempt', 'send'], clause: 'channelUse' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'channel-wait over', to: 'unanswered', do: ['show-busy'], clause: 'channelUse' },
+  ],
+  sending: [
+    // A relay is spoken in any case; without an answer it is for the person to send it again.
+    {
+      on: 'sent',
+      when: 'is-relay-to-station',
+      to: 'waiting-answer',
+      do: ['log-sent', 'tune-16', 'speak'],
+      clause: 'relay',
+    },
+    { on: 'sent', when: 'wants-answer', to: 'waiting-answer', do: ['log-sent'], clause: 'calling' },
+    {
+      on: 'sent',
+      when: 'tunes-automatically',
+      to: 'on-channel',
+      do: ['log-sent', 'tune', 'speak'],
+      clause: 'announcement',
+    },
+    {
+      on: 'sent',
+      when: 'names-channel',
+      to: 'agreed',
+      do: ['log-sent', 'ask-to-tune'],
+      clause: 'announcement',
+    },
+    { on: 'sent', to: 'ended', do: ['log-sent'], clause: 'announcement' },
+    { on: 'send-failed', to: 'unanswered', do: ['show-failure'], clause: 'procedures' },
+    {
+      on: 'transmission-limit over',
+      to: 'unanswered',
+      do: ['stop-sending', 'show-failure'],
+      clause: 'procedures',
+    },
+  ],
+  'waiting-answer': [
+    relayAnswered,
+    ...answered,
+    { on: 'answer over', when: 'attempts-left', to: 'retry-wait', do: ['show-retry'], clause: 'calling' },
+    { on: 'answer over', to: 'unanswered', do: ['show-no-answer'], clause: 'calling' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  'retry-wait': [
+    ...answered,
+    { on: 'retry over', to: 'waiting-channel', clause: 'calling' },
+    { on: 'retry', to: 'waiting-channel', clause: 'calling' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  unanswered: [
+    relayAnswered,
+    ...answered,
+    { on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: 'calling' },
+    {
+      on: 'counter-propose',
+      to: 'waiting-channel',
+      do: ['renew-attempts', 'change-channel'],
+      clause: 'calling',
+    },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  refused: [
+    { on: 'retry', to: 'waiting-channel', do: ['renew-attempts'], clause: 'calling' },
+    {
+      on: 'counter-propose',
+      to: 'waiting-channel',
+      do: ['renew-attempts', 'change-channel'],
+      clause: 'reasons',
+    },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  agreed: [
+    { on: 'confirm', to: 'on-channel', do: ['tune', 'speak'], clause: 'tuning' },
+    { on: 'decline', to: 'ended', do: ['log-closed'], clause: 'tuning' },
+    { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['log-closed'], clause: 'procedures' },
+  ],
+  'on-channel': [
+    { on: 'dismiss', to: 'ended', do: ['return-to-watch'], clause: 'procedures' },
+    { on: 'inactivity over', to: 'ended', do: ['show-still-tuned'], clause: 'procedures' },
+  ],
+};
 
 /** Sending a call, distress alerts aside. */
-export const outgoing: Procedure<
-  Dialogue<'outgoing'>,
-  OutgoingWait,
-  OutgoingTrigger,
-  OutgoingGuard,
-  OutgoingAction
-> = {
-  name: 'outgoing',
-  phases: outgoingPhases,
-  transitions: outgoingTransitions,
+export const outgoing: Procedure<'outgoing'> = {
+  phases,
+  transitions,
+  guards,
+  actions,
   timerOf: (wait, { call, attempts }) => {
     switch (wait) {
       case 'answer':
@@ -266,105 +276,9 @@ export const outgoing: Procedure<
         return isCoast(call) ? 'answer-from-coast' : 'answer-from-ship';
       case 'retry':
         return attempts < 2 ? 'second-attempt' : 'third-attempt';
-      case 'channel-wait':
-        return 'channel-wait';
-      case 'transmission-limit':
-        return 'transmission-limit';
-      case 'inactivity':
-        return 'inactivity';
+      default:
+        return wait;
     }
-  },
-  guards: {
-    'is-relay-to-station': (_, { call }) => isRelayToStation(call),
-    'needs-second-thought': (_, { call }) =>
-      call.kind === 'distress-relay' || call.kind === 'all-ships-call' || call.kind === 'area-call',
-    'wants-answer': (_, { call }) => wantsAnswer(call),
-    'attempts-left': (_, { attempts, allowed }) => attempts < allowed,
-    'names-channel': (_, { call }, cause) => voiceChannelOf(cause.call ?? call) !== null,
-    'tunes-automatically': ({ state }, { call }, { call: answer, verdict = 'doubtful' }) => {
-      const channel = voiceChannelOf(answer ?? call);
-      if (channel === null) return false;
-      const wasAskedFor = channel === voiceChannelOf(call) || isCoast(call);
-      return answer === undefined
-        ? mayTuneAutomatically(state, channel, wasAskedFor)
-        : mayTuneAlone(state, { call: answer, verdict }, channel, wasAskedFor);
-    },
-  },
-  actions: {
-    'ask-to-send': ask,
-    'ask-to-tune': (turn, dialogue, cause) => {
-      dialogue.channel = voiceChannelOf(cause.call ?? dialogue.call);
-      ask(turn, dialogue);
-    },
-    'change-channel': (_, dialogue, { channel }) => {
-      const { call } = dialogue;
-      if ('channel' in call && channel !== undefined) {
-        const { asReceived: _received, ...meaning } = call;
-        dialogue.call = { ...meaning, channel };
-      }
-    },
-    'count-attempt': (_, dialogue) => {
-      dialogue.attempts++;
-    },
-    'keep-answer': (_, dialogue, { call }) => {
-      dialogue.answer = call ?? null;
-    },
-    'log-closed': (turn, dialogue) =>
-      log(turn, dialogue, { what: 'done', ...say('station-closed', { call: briefly(dialogue.call) }) }),
-    'log-sent': (turn, dialogue) => {
-      endTransmission(turn, dialogue);
-      logSent(turn, dialogue, dialogue.call);
-    },
-    'renew-attempts': (_, dialogue) => {
-      dialogue.allowed = dialogue.attempts + 1;
-      dialogue.answer = null;
-    },
-    'return-to-watch': returnToWatch,
-    send: (turn, dialogue) => transmit(turn, dialogue, dialogue.call),
-    'show-answer': (turn, dialogue, { call }) => {
-      sound(turn, dialogue, 'routine');
-      const topic = call?.kind === 'position-reply' ? 'position-received' : 'answered';
-      if (call !== undefined)
-        tell(turn, dialogue, topic, say('station-answered', { call: briefly(call) }), call);
-    },
-    'show-busy': (turn, dialogue) => tell(turn, dialogue, 'channel-busy', say('station-channel-busy', {})),
-    'show-damaged': (turn, dialogue, { call }) => {
-      if (call !== undefined) {
-        tell(turn, dialogue, 'damaged-call', say('station-answer-damaged', { call: briefly(call) }), call);
-      }
-    },
-    'show-failure': (turn, dialogue) =>
-      reportFailure(turn, dialogue, say('station-not-sent', { call: briefly(dialogue.call) })),
-    'show-no-answer': (turn, dialogue) => {
-      sound(turn, dialogue, 'routine');
-      const { attempts, allowed, call } = dialogue;
-      const text = say('station-no-answer', { attempts, allowed, call: briefly(call) });
-      tell(turn, dialogue, 'no-answer', text);
-    },
-    'show-refusal': (turn, dialogue, { call }) => {
-      sound(turn, dialogue, 'routine');
-      if (call !== undefined)
-        tell(turn, dialogue, 'refused', say('station-refused', { call: briefly(call) }), call);
-    },
-    'show-retry': (turn, dialogue) => {
-      const { attempts: attempt, allowed } = dialogue;
-      tell(turn, dialogue, 'no-answer', say('station-calling-again', { attempt, allowed }));
-    },
-    'show-still-tuned': leaveTuned,
-    speak: (turn, dialogue) => {
-      const { answer, call, channel } = dialogue;
-      const subject = answer?.kind === 'individual-acknowledgement' ? answer : call;
-      speak(turn, dialogue, subject, channel ?? WATCH_CHANNEL);
-    },
-    'stop-sending': stopTransmission,
-    tune: (turn, dialogue, cause) => {
-      dialogue.channel ??= voiceChannelOf(cause.call ?? dialogue.call);
-      if (dialogue.channel !== null) tune(turn, dialogue, dialogue.channel);
-    },
-    'tune-16': (turn, dialogue, { call, verdict = 'doubtful' }) => {
-      dialogue.channel = WATCH_CHANNEL;
-      tuneToWatch(turn, dialogue, call === undefined || mayFollowAlone(turn.state, { call, verdict }));
-    },
   },
 };
 
@@ -441,7 +355,7 @@ export function isFromCalled(question: Call, answer: Call): boolean {
 }
 
 /** What an answer is to the call it belongs to. */
-export function answerTrigger({ call, verdict }: Heard): OutgoingTrigger {
+export function answerTrigger({ call, verdict }: Heard): Triggers['outgoing'] {
   if (verdict === 'doubtful') return 'answered-damaged';
   switch (call.kind) {
     case 'individual-acknowledgement':

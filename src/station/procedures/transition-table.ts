@@ -1,11 +1,26 @@
 import type { CodedText } from '../../result/index.ts';
-import { type PhaseRow, rowId, type Transition } from '../engine/procedure.ts';
-import type { Dialogues } from '../model/dialogue.ts';
+import { type Procedure, rowId } from '../engine/procedure.ts';
+import { clause } from '../model/clause.ts';
+import type { Dialogue, Dialogues } from '../model/dialogue.ts';
 import { type Phase, phaseMeaning } from '../texts.ts';
 import { incoming } from './incoming.ts';
 import { heardDistress } from './other-distress/other-distress.ts';
 import { outgoing } from './outgoing.ts';
-import { ownDistress } from './own-distress/own-distress.ts';
+import { ownDistress } from './own-distress.ts';
+
+const procedures: { readonly [P in keyof Dialogues]: Procedure<P> } = {
+  outgoing,
+  incoming,
+  'own-distress': ownDistress,
+  'heard-distress': heardDistress,
+};
+
+/** The procedure of a dialogue: the types cannot say that one belongs to the other. */
+export function procedureOf({ procedure }: Pick<Dialogue, 'procedure'>): Procedure {
+  return procedures[procedure] as unknown as Procedure;
+}
+
+const names = Object.keys(procedures) as (keyof Dialogues)[];
 
 /** One row of the machine's table. */
 export interface TransitionRow {
@@ -41,12 +56,20 @@ export interface TransitionRow {
  * ```
  */
 export function transitionTable(): readonly TransitionRow[] {
-  return [
-    ...rowsOf('outgoing', outgoing.transitions),
-    ...rowsOf('incoming', incoming.transitions),
-    ...rowsOf('own-distress', ownDistress.transitions),
-    ...rowsOf('heard-distress', heardDistress.transitions),
-  ];
+  return names.flatMap((procedure) =>
+    Object.entries(procedureOf({ procedure }).transitions).flatMap(([from, rows]) =>
+      rows.map((row) => ({
+        id: rowId(procedure, from, row),
+        procedure,
+        from,
+        on: row.on,
+        when: row.when ?? null,
+        to: row.to ?? from,
+        actions: row.do ?? [],
+        clause: clause[row.clause],
+      })),
+    ),
+  );
 }
 
 /**
@@ -70,38 +93,12 @@ export function phaseTable(): readonly (Pick<CodedText, 'code' | 'params'> & {
   /** What is waited for in it. */
   readonly waits: readonly string[];
 })[] {
-  return [
-    ...phasesOf('outgoing', outgoing.phases),
-    ...phasesOf('incoming', incoming.phases),
-    ...phasesOf('own-distress', ownDistress.phases),
-    ...phasesOf('heard-distress', heardDistress.phases),
-  ];
-}
-
-function rowsOf(
-  procedure: keyof Dialogues,
-  rows: readonly Transition<string, string, string, string>[],
-): readonly TransitionRow[] {
-  return rows.map((row) => ({
-    id: rowId(procedure, row),
-    procedure,
-    from: row.from,
-    on: row.on,
-    when: row.when ?? null,
-    to: row.to,
-    actions: row.do ?? [],
-    clause: row.clause,
-  }));
-}
-
-function phasesOf(
-  procedure: keyof Dialogues,
-  phases: Readonly<Record<string, PhaseRow>>,
-): readonly ReturnType<typeof phaseTable>[number][] {
-  return Object.entries(phases).map(([phase, { waits }]) => {
-    const { message: meaning, ...said } = phaseMeaning('station-phase', {
-      phase: `${procedure}.${phase}` as Phase,
-    });
-    return { ...said, procedure, phase, meaning, waits };
-  });
+  return names.flatMap((procedure) =>
+    Object.entries(procedureOf({ procedure }).phases).map(([phase, { waits }]) => {
+      const { message: meaning, ...said } = phaseMeaning('station-phase', {
+        phase: `${procedure}.${phase}` as Phase,
+      });
+      return { ...said, procedure, phase, meaning, waits };
+    }),
+  );
 }

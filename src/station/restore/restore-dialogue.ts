@@ -1,18 +1,14 @@
 import type { Verdict } from '../../burst/index.ts';
 import { type Call, type NatureOfDistress, natures } from '../../call/index.ts';
 import { groundsOf } from '../engine/on-air.ts';
-import type { PhaseRow, Procedure } from '../engine/procedure.ts';
 import { readCall } from '../model/call-form.ts';
 import { barOf, WATCH_CHANNEL, workingChannel } from '../model/channel.ts';
-import type { Dialogue, WaitName } from '../model/dialogue.ts';
+import type { Dialogue, Dialogues, WaitName } from '../model/dialogue.ts';
 import { isRecord, readInstant, readText } from '../model/plain.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf } from '../model/timer.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { incoming } from '../procedures/incoming.ts';
-import { heardDistress } from '../procedures/other-distress/other-distress.ts';
-import { outgoing } from '../procedures/outgoing.ts';
-import { ownDistress } from '../procedures/own-distress/own-distress.ts';
+import { procedureOf } from '../procedures/transition-table.ts';
 import { isPlausible, resumed, withoutWrongAnswer } from './resume.ts';
 
 /**
@@ -60,7 +56,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
   const call = readCall(stored.call);
   switch (stored.procedure) {
     case 'outgoing': {
-      if (!isPhaseOf(outgoing.phases, stored.phase) || call === null) return null;
+      if (!isPhaseOf('outgoing', stored.phase) || call === null) return null;
       return {
         ...base,
         procedure: 'outgoing',
@@ -74,7 +70,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
       };
     }
     case 'incoming': {
-      if (!isPhaseOf(incoming.phases, stored.phase) || call === null) return null;
+      if (!isPhaseOf('incoming', stored.phase) || call === null) return null;
       return {
         ...base,
         procedure: 'incoming',
@@ -88,7 +84,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
       };
     }
     case 'own-distress': {
-      if (!isPhaseOf(ownDistress.phases, stored.phase)) return null;
+      if (!isPhaseOf('own-distress', stored.phase)) return null;
       return {
         ...base,
         procedure: 'own-distress',
@@ -104,7 +100,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
       };
     }
     case 'heard-distress': {
-      if (!isPhaseOf(heardDistress.phases, stored.phase) || call === null) return null;
+      if (!isPhaseOf('heard-distress', stored.phase) || call === null) return null;
       return {
         ...base,
         procedure: 'heard-distress',
@@ -123,38 +119,19 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
   }
 }
 
-function readWaits(stored: unknown, dialogue: Dialogue, restored: Restored): Dialogue['waits'] {
-  switch (dialogue.procedure) {
-    case 'outgoing':
-      return waitsIn(outgoing, dialogue, stored, restored);
-    case 'incoming':
-      return waitsIn(incoming, dialogue, stored, restored);
-    case 'own-distress':
-      return waitsIn(ownDistress, dialogue, stored, restored);
-    case 'heard-distress':
-      return waitsIn(heardDistress, dialogue, stored, restored);
-  }
-}
-
 /**
  * The waits of the phase, none longer than its timer. When none is left that ends the phase all of them start again, so
  * that every restored dialogue goes on and ends.
  */
-function waitsIn<
-  D extends Dialogue,
-  Wait extends WaitName,
-  On extends Trigger,
-  Guard extends string,
-  Action extends string,
->(
-  { phases, timerOf, transitions }: Procedure<D, Wait, On, Guard, Action>,
-  dialogue: D,
+function readWaits(
   stored: unknown,
+  dialogue: Dialogue,
   { state: { now, settings } }: Restored,
 ): Dialogue['waits'] {
-  const phase: D['phase'] = dialogue.phase;
+  const { phases, timerOf, transitions } = procedureOf(dialogue);
+  const { phase } = dialogue;
   const { waits, keeps = [] } = phases[phase];
-  const latest = (wait: Wait) => now + rangeOf(timerOf(wait, dialogue), settings.timers)[1];
+  const latest = (wait: WaitName) => now + rangeOf(timerOf(wait, dialogue), settings.timers)[1];
   const running: Partial<Record<WaitName, number>> = {};
   const isStopped = dialogue.procedure === 'own-distress' && dialogue.stopped;
   for (const wait of [...waits, ...keeps]) {
@@ -163,8 +140,8 @@ function waitsIn<
     if (until !== null) running[wait] = Math.min(until, latest(wait));
   }
   const over = new Set<Trigger>(Object.keys(running).map((wait) => `${wait as WaitName} over` as const));
-  const ends = transitions.some(
-    ({ from, on, to, when }) => from === phase && to !== from && when === undefined && over.has(on),
+  const ends = transitions[phase].some(
+    ({ on, to = phase, when }) => to !== phase && when === undefined && over.has(on),
   );
   if (!ends) for (const wait of waits) running[wait] = latest(wait);
   return running;
@@ -182,11 +159,8 @@ function repeatOf(
   return until === null || alertedAt === null ? least : Math.min(Math.max(until - alertedAt, 0), most);
 }
 
-function isPhaseOf<Phase extends string>(
-  phases: Readonly<Record<Phase, PhaseRow>>,
-  value: unknown,
-): value is Phase {
-  return typeof value === 'string' && Object.hasOwn(phases, value);
+function isPhaseOf<P extends keyof Dialogues>(procedure: P, value: unknown): value is Dialogues[P]['phase'] {
+  return typeof value === 'string' && Object.hasOwn(procedureOf({ procedure }).phases, value);
 }
 
 /** Digits of a channel on which the talk of such a call may be, or `null`. */
