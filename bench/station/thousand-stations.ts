@@ -6,7 +6,7 @@
 import { composeIndividualCall, composePositionRequest, composeTestCall } from '../../src/call/index.ts';
 import { destination } from '../../src/position/index.ts';
 import { type ScriptLine, type SimulatedStation, simulate } from '../../src/simulation/index.ts';
-import { nextRandom } from '../../src/station/engine/random.ts';
+import { nextRandom } from '../../src/station/engine/turn.ts';
 
 const LENGTHS = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [1, 6, 24];
 const SHIPS = 996;

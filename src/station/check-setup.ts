@@ -1,11 +1,10 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
 import type { Issue } from '../result/index.ts';
-import type { StationText } from './model/advice.ts';
 import { clause } from './model/clause.ts';
 import type { StationSettings } from './model/settings.ts';
 import type { StationState } from './model/state.ts';
 import { lengthOf } from './model/timer.ts';
-import { setupIssue as found, toDo } from './texts.ts';
+import { setupIssue as found, type StationText, toDo } from './texts.ts';
 
 /** What was observed of a station that is being set up. */
 type SetupObservations = Parameters<typeof checkSetup>[1];

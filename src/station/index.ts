@@ -16,21 +16,19 @@
  * @packageDocumentation
  */
 export { checkSetup } from './check-setup.ts';
+export { nextWake } from './engine/clock.ts';
 export { openQuestions } from './engine/questions.ts';
-export { createStation, nextWake } from './engine/station.ts';
 export type { StationStep } from './engine/turn.ts';
-export { extendWatchLog, writeLogCsv, writeLogJson } from './log/watch-log.ts';
-export type { AdviceStep, DistressAdvice, Permission, StationText } from './model/advice.ts';
+export { extendWatchLog, type LogEntry, writeLogCsv, writeLogJson } from './log/watch-log.ts';
+export type { AdviceStep, DistressAdvice, Permission } from './model/advice.ts';
 export type { Dialogue, Dialogues } from './model/dialogue.ts';
 export type { Effect, Effects } from './model/effect.ts';
 export type { AnswerKind, EventWithoutTime, StationEvent, StationEvents } from './model/event.ts';
-export type { LogEntry } from './model/log-entry.ts';
 export type { Policy, SettingsChange, SettingsInput, StationSettings } from './model/settings.ts';
-export type { StationState } from './model/state.ts';
-export type { TimerName, TimerRow } from './model/timer.ts';
-
+export { createStation, type StationState } from './model/state.ts';
+export { type TimerName, type TimerRow, timers } from './model/timer.ts';
 export { adviseOnDistress } from './procedures/other-distress/advise.ts';
 export { phaseTable, type TransitionRow, transitionTable } from './procedures/transition-table.ts';
 export { restoreStation } from './restore/restore.ts';
 export { step } from './step.ts';
-export { timers } from './timers.ts';
+export type { StationText } from './texts.ts';

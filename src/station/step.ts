@@ -1,19 +1,16 @@
 import type { Issue } from '../result/index.ts';
 import { tuneByHand } from './engine/action.ts';
-import { agePosition, moveClock, takeFix } from './engine/clock.ts';
-import { nextWake } from './engine/station.ts';
+import { agePosition, moveClock, nextWake, takeFix } from './engine/clock.ts';
 import { emit, log, reject, type StationStep, type Turn } from './engine/turn.ts';
 import { actOnAlert, actOnDialogue, changeSettings, prepareAlert, silence } from './inputs/act.ts';
-import { fireOn, rankOf } from './inputs/dialogues.ts';
+import { fireOn, makeWay, rankOf, sendNext } from './inputs/dialogues.ts';
 import { malformationOf } from './inputs/event-form.ts';
-import { makeWay, sendNext } from './inputs/queue.ts';
 import { hear } from './inputs/receive-call.ts';
-import { showAgain } from './inputs/show-again.ts';
 import { beginCall } from './inputs/start-call.ts';
-import type { WaitName } from './model/dialogue.ts';
-import { waitsOf } from './model/dialogue.ts';
+import { type WaitName, waitsOf } from './model/dialogue.ts';
 import type { StationEvent } from './model/event.ts';
 import type { StationState } from './model/state.ts';
+import { showAgain } from './restore/resume.ts';
 import { issue } from './texts.ts';
 
 /**

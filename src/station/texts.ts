@@ -9,7 +9,6 @@ import {
   type TextMaker,
   textMaker,
 } from '../result/internal.ts';
-import type { StationText } from './model/advice.ts';
 
 const stationTerms = {
   'brief-to.area': 'to an area',
@@ -435,6 +434,12 @@ export const setupTexts = {
   },
   terms: setupTerms as typeof setupTerms,
 } as const;
+
+/** A text for people, for `translate` of `seahail/locale` as it is. */
+export interface StationText extends Pick<CodedText, 'code' | 'params'> {
+  /** English, without a final full stop. */
+  readonly text: string;
+}
 
 /** All texts of this module. */
 export type StationTexts = typeof stationTexts &

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Verdict } from '../../src/burst/index.ts';
 import { answersTo, type Call } from '../../src/call/index.ts';
-import { nextRandom } from '../../src/station/engine/random.ts';
+import { nextRandom } from '../../src/station/engine/turn.ts';
 import {
   createStation,
   type Dialogue,

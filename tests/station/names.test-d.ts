@@ -1,10 +1,9 @@
-import type { PhaseRow, Transition } from '../../src/station/engine/procedure.ts';
+import type { PhaseRow, Transition, Triggers, Waits } from '../../src/station/engine/procedure.ts';
 import type { Turn } from '../../src/station/engine/turn.ts';
 import type { Policy, StationSettings } from '../../src/station/index.ts';
 import { fireOn } from '../../src/station/inputs/dialogues.ts';
 import type { Dialogue } from '../../src/station/model/dialogue.ts';
 import { lengthOf, type TimerName } from '../../src/station/model/timer.ts';
-import type { Triggers, Waits } from '../../src/station/model/trigger.ts';
 import type { incoming } from '../../src/station/procedures/incoming.ts';
 
 // A misspelt name of a trigger, wait, timer, guard, action, phase or policy does not compile: `npm run types` checks

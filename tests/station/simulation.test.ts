@@ -19,7 +19,7 @@ import {
   writeTimeLine,
 } from '../../src/simulation/index.ts';
 import { receiversOf, transmissionsOf } from '../../src/simulation/transmission.ts';
-import { nextRandom } from '../../src/station/engine/random.ts';
+import { nextRandom } from '../../src/station/engine/turn.ts';
 import { evening, eveningScript } from './evening.ts';
 import { coast, friend, own } from './happenings.ts';
 

@@ -1,17 +1,16 @@
 import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import { situationOf } from '../../speech/internal.ts';
-import type { StationText } from '../model/advice.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
-import { say } from '../texts.ts';
+import { type StationText, say } from '../texts.ts';
 import { briefly } from './brief.ts';
 import { objectionTo } from './on-air.ts';
 import { emit, log, reject, type Turn } from './turn.ts';
 
-/** Shows a text to the person and logs it; `call` is the call it is about, by default that of the dialogue. */
-export function tell(
+/** Shows a text to the person; `call` is the call it is about, by default that of the dialogue. */
+export function show(
   turn: Turn,
   dialogue: Dialogue | null,
   topic: Effects['show']['topic'],
@@ -19,7 +18,23 @@ export function tell(
   call?: Call,
 ): void {
   emit(turn, dialogue, { kind: 'show', topic, call, ...text });
+}
+
+/** Logs what was done. */
+export function logDone(turn: Turn, dialogue: Dialogue | null, text: StationText): void {
   log(turn, dialogue, { what: 'done', ...text });
+}
+
+/** Shows a text and logs it. */
+export function tell(
+  turn: Turn,
+  dialogue: Dialogue | null,
+  topic: Effects['show']['topic'],
+  text: StationText,
+  call?: Call,
+): void {
+  show(turn, dialogue, topic, text, call);
+  logDone(turn, dialogue, text);
 }
 
 /** Puts a call on the air, unless something bars it: then the dialogue goes on as after a failed transmission. */
@@ -114,13 +129,13 @@ function tellWatchLeft(turn: Turn, dialogue: Dialogue | null, left: string | nul
 /** Distress traffic is on channel 16: tunes there, or asks the person to. */
 export function tuneToWatch(turn: Turn, dialogue: Dialogue, certain = true): void {
   if (certain && turn.state.settings.tuning === 'automatic') tune(turn, dialogue, WATCH_CHANNEL);
-  else emit(turn, dialogue, { kind: 'show', topic: 'tune-by-hand', ...say('station-tune-16', {}) });
+  else show(turn, dialogue, 'tune-by-hand', say('station-tune-16', {}));
 }
 
 /** The talk is over: back to the watch, unless somebody has tuned elsewhere since. */
 export function returnToWatch(turn: Turn, dialogue: Dialogue & { readonly channel: string | null }): void {
   const { channel } = dialogue;
-  log(turn, dialogue, { what: 'done', ...say('station-finished', channel === null ? {} : { channel }) });
+  logDone(turn, dialogue, say('station-finished', channel === null ? {} : { channel }));
   if (channel !== WATCH_CHANNEL && turn.state.tunedTo === channel) tune(turn, dialogue, WATCH_CHANNEL);
 }
 

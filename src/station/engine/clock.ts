@@ -3,7 +3,7 @@ import { toReportedPosition } from '../../position/internal.ts';
 import { clause } from '../model/clause.ts';
 import { waitsOf } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
-import { LAST_INSTANT } from '../model/plain.ts';
+import { LAST_INSTANT } from '../model/form.ts';
 import type { StationState } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
 import { say } from '../texts.ts';
@@ -63,9 +63,29 @@ export function agePosition(turn: Turn): void {
 }
 
 /** When the age of the position will next matter, epoch milliseconds. */
-export function positionDeadline({ fix, settings }: Pick<StationState, 'fix' | 'settings'>): number {
+function positionDeadline({ fix, settings }: Pick<StationState, 'fix' | 'settings'>): number {
   if (fix === null) return Infinity;
   return fix.at + lengthOf(fix.warned ? 'position-erase' : 'position-warning', settings.timers);
+}
+
+/**
+ * When the station next wants a `clock` event, epoch milliseconds; `null` when it waits for nothing.
+ *
+ * @param state - any state
+ *
+ * @example
+ * ```ts
+ * import { createStation, nextWake } from 'seahail/station';
+ *
+ * console.log(nextWake(createStation({ mmsi: '232999871' }))); // null
+ * ```
+ */
+export function nextWake(state: StationState): number | null {
+  let soonest = positionDeadline(state);
+  for (const dialogue of state.dialogues) {
+    for (const [, until] of waitsOf(dialogue)) soonest = Math.min(soonest, until);
+  }
+  return soonest < Infinity ? soonest : null;
 }
 
 /** The own position as it goes into a call; `null` when there is none. */

@@ -1,18 +1,17 @@
 import type { Verdict } from '../../burst/index.ts';
 import type { Call, EquipmentClass } from '../../call/index.ts';
+import { areaContains } from '../../position/internal.ts';
 import type { Issue } from '../../result/index.ts';
-import { hasSymbols } from '../model/call-form.ts';
+import { WATCH_CHANNEL } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import { maySend } from '../model/equipment.ts';
+import { isCoastIdentity, maySend } from '../model/equipment.ts';
 import type { StationEvents } from '../model/event.ts';
-import { isCoastIdentity } from '../model/own-identity.ts';
+import { hasSymbols } from '../model/form.ts';
 import type { StationSettings } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
 import { issue } from '../texts.ts';
-import { isPlainlyForStation } from './for-station.ts';
 import { isDistress } from './turn.ts';
-import { isOwnAlertOut, mayTuneAutomatically } from './voice-channel.ts';
 
 // Who may transmit: the one place that decides whether anything goes on the air, or the radio changes its channel,
 // without a person. Each step asks here about the event at hand, and restoreStation about each stored dialogue.
@@ -21,6 +20,36 @@ import { isOwnAlertOut, mayTuneAutomatically } from './voice-channel.ts';
 export interface Received {
   readonly call: Call;
   readonly verdict: Verdict;
+}
+
+/**
+ * Whether a call is meant for this station: its own identity, one of its groups, an area it is in, all ships, or
+ * nobody that can be named. A call for another station is ignored here.
+ *
+ * A station that does not know where it is takes every area call for its own.
+ */
+export function isForStation(
+  { settings, fix }: Pick<StationState, 'settings' | 'fix'>,
+  { to }: Call,
+): boolean {
+  switch (to?.kind) {
+    case 'station':
+      return to.mmsi === null || to.mmsi === settings.mmsi;
+    case 'group':
+      return to.mmsi === null || settings.groups.includes(to.mmsi);
+    case 'area':
+      return to.area === null || fix === null || areaContains(to.area, fix.position);
+    default:
+      return true;
+  }
+}
+
+/** The same, with nothing left open: the call names the station, one of its groups, the area it is in, or all ships. */
+export function isPlainlyForStation(state: Pick<StationState, 'settings' | 'fix'>, call: Call): boolean {
+  const { to } = call;
+  if (to === null || !isForStation(state, call)) return false;
+  if ('mmsi' in to) return to.mmsi !== null;
+  return to.kind !== 'area' || (to.area !== null && state.fix !== null);
 }
 
 /** Whether a call received may change the voice channel without a person: clean, and plainly for this station. */
@@ -49,6 +78,32 @@ export function mayAnswerAlone(state: StationState, received: Received): boolean
     call.to?.kind === 'station' &&
     !isDistress(call) &&
     !isOwnAlertOut(state)
+  );
+}
+
+/**
+ * Whether the radio may change to a channel automatically: the owner allows it, the channel is one that was asked for or that
+ * the station uses, and no distress is in hand.
+ */
+export function mayTuneAutomatically(state: StationState, channel: string, wasAskedFor: boolean): boolean {
+  if (state.settings.tuning !== 'automatic' || isDistressInHand(state)) return false;
+  return wasAskedFor || channel === WATCH_CHANNEL || state.settings.channels.includes(channel);
+}
+
+/** Whether the person must not be taken away from channel 16 now. */
+export function isDistressInHand(state: StationState): boolean {
+  return (
+    isOwnAlertOut(state) ||
+    state.dialogues.some(
+      ({ procedure, phase }) => procedure === 'heard-distress' && phase !== 'shown' && phase !== 'cancelled',
+    )
+  );
+}
+
+/** Whether this station's own alert is out, or about to be. */
+export function isOwnAlertOut(state: StationState): boolean {
+  return state.dialogues.some(
+    ({ procedure, phase }) => procedure === 'own-distress' && phase !== 'prepared' && phase !== 'countdown',
   );
 }
 

@@ -1,13 +1,11 @@
 import type { Call } from '../../call/index.ts';
 import type { Issue } from '../../result/index.ts';
-import type { StationText } from '../model/advice.ts';
+import type { LogEntry } from '../log/watch-log.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effect } from '../model/effect.ts';
-import type { LogEntry } from '../model/log-entry.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf, type TimerName } from '../model/timer.ts';
-import { say } from '../texts.ts';
-import { nextRandom } from './random.ts';
+import { type StationText, say } from '../texts.ts';
 
 /** A value that this turn may change, because it made the copy. */
 export type Draft<T> = { -readonly [Key in keyof T]: T[Key] };
@@ -101,6 +99,24 @@ export function drawLength(turn: Turn, timer: TimerName): number {
   const [value, next] = nextRandom(turn.state.random);
   turn.state.random = next;
   return Math.round(least + value * (most - least));
+}
+
+/**
+ * The next of a series of random numbers.
+ *
+ * A Weyl sequence (steps of 2³²/φ) through the 32-bit finaliser of MurmurHash3, which is in the public domain: every
+ * state occurs once in 2³² numbers, and zero is as good a seed as any.
+ *
+ * @param state - unsigned 32-bit integer
+ * @returns a value from 0 up to 1, and the state to go on from
+ */
+export function nextRandom(state: number): readonly [value: number, next: number] {
+  const next = (state + 0x9e3779b9) >>> 0;
+  let bits = next;
+  bits = Math.imul(bits ^ (bits >>> 16), 0x85ebca6b);
+  bits = Math.imul(bits ^ (bits >>> 13), 0xc2b2ae35);
+  bits ^= bits >>> 16;
+  return [(bits >>> 0) / 0x1_0000_0000, next];
 }
 
 /** Rejects an event with its reason. Nothing else happens. */

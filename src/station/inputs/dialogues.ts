@@ -1,9 +1,11 @@
+import type { Call } from '../../call/index.ts';
+import { logDone } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
-import { type Cause, fire } from '../engine/procedure.ts';
-import { type Draft, log, type Turn } from '../engine/turn.ts';
+import { isOwnAlertOut } from '../engine/on-air.ts';
+import { type Cause, fire, type Trigger } from '../engine/procedure.ts';
+import { type Draft, emit, type Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import { MOST_DIALOGUES } from '../model/state.ts';
-import type { Trigger } from '../model/trigger.ts';
+import { MOST_DIALOGUES, type StationState } from '../model/state.ts';
 import { procedureOf } from '../procedures/transition-table.ts';
 import { say } from '../texts.ts';
 
@@ -40,6 +42,78 @@ function makeRoom(turn: Turn): void {
     if (leaving === null || rankOf(dialogue) < rankOf(leaving)) leaving = dialogue;
   }
   if (leaving === null) return;
-  log(turn, leaving, { what: 'done', ...say('station-closed-for-room', { call: briefly(leaving.call) }) });
+  logDone(turn, leaving, say('station-closed-for-room', { call: briefly(leaving.call) }));
   state.dialogues = state.dialogues.filter((dialogue) => dialogue !== leaving);
+}
+
+/** Puts the most urgent waiting call on the air, if channel 70 and the transmitter are free. */
+export function sendNext(turn: Turn): void {
+  const { state } = turn;
+  if (state.channelBusy || state.transmitting !== null) return;
+  let next: Draft<Dialogue> | null = null;
+  for (const dialogue of state.dialogues) {
+    if (!isWaitingToSend(dialogue) || isHeldBack(state, dialogue)) continue;
+    if (next === null || urgencyOf(dialogue) < urgencyOf(next)) next = dialogue;
+  }
+  if (next !== null) fireOn(turn, next, 'channel free');
+}
+
+/** Breaks off another call of this station that is on the air: distress does not wait for it. */
+export function makeWay(turn: Turn, dialogue: Dialogue): void {
+  const { state } = turn;
+  const other = state.dialogues.find(({ id }) => id === state.transmitting && id !== dialogue.id);
+  if (other === undefined) return;
+  emit(turn, other, { kind: 'stop-sending' });
+  state.transmitting = null;
+  fireOn(turn, other, 'send-failed');
+}
+
+/** Whether a dialogue has a call that waits for channel 70. */
+export function isWaitingToSend({ phase }: Dialogue): boolean {
+  return phase === 'waiting-channel' || phase === 'cancel-waiting' || phase === 'acknowledge-waiting';
+}
+
+/** Distress first, then answers, then calls by category: 0 is the most urgent. */
+function urgencyOf(dialogue: Dialogue): number {
+  switch (dialogue.procedure) {
+    case 'own-distress':
+      return 0;
+    case 'heard-distress':
+      return 1;
+    case 'incoming':
+      return 3;
+    case 'outgoing':
+      if (dialogue.call.kind === 'distress-relay') return 1;
+      if (!('category' in dialogue.call)) return 5;
+      return dialogue.call.category === 'urgency' ? 2 : dialogue.call.category === 'safety' ? 4 : 5;
+  }
+}
+
+/**
+ * Transmissions that may disturb distress traffic wait (ITU-R M.541-11; 47 CFR 80.1121(a)): everything but distress
+ * while the own alert is out and not acknowledged, and in the five minutes after an alert was heard everything but
+ * urgency and safety calls, answers included. Tests and position requests bear the category safety, and are none.
+ * deviation: D-station-9
+ */
+export function isHeldBack(state: StationState, dialogue: Dialogue): boolean {
+  if (dialogue.procedure === 'own-distress' || dialogue.procedure === 'heard-distress') return false;
+  if (dialogue.call.kind === 'distress-relay') return false;
+  if (isOwnAlertOut(state) && state.dialogues.some(isUnacknowledged)) return true;
+  return !isSafetyTraffic(dialogue.call) && state.dialogues.some(({ phase }) => phase === 'listening');
+}
+
+function isSafetyTraffic(call: Call): boolean {
+  const announces =
+    call.kind === 'all-ships-call' || call.kind === 'area-call' || call.kind === 'individual-call';
+  return announces && (call.category === 'urgency' || call.category === 'safety');
+}
+
+function isUnacknowledged({ procedure, phase }: Dialogue): boolean {
+  return (
+    procedure === 'own-distress' &&
+    phase !== 'acknowledged' &&
+    phase !== 'stopped' &&
+    phase !== 'cancel-voice' &&
+    phase !== 'cancel-voice-only'
+  );
 }

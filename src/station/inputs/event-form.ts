@@ -1,9 +1,8 @@
 import { type Call, natures } from '../../call/index.ts';
 import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
-import { hasParties, hasSymbols } from '../model/call-form.ts';
 import type { StationEvent } from '../model/event.ts';
-import { isRecord } from '../model/plain.ts';
+import { hasParties, hasSymbols, isRecord } from '../model/form.ts';
 import { issue } from '../texts.ts';
 
 /**

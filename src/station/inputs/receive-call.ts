@@ -1,12 +1,11 @@
 import type { Call } from '../../call/index.ts';
 import { tell } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
-import { isForStation } from '../engine/for-station.ts';
+import { isForStation } from '../engine/on-air.ts';
 import { emit, log, type Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
-import type { StationState } from '../model/state.ts';
-import { MOST_PROVISIONAL } from '../model/state.ts';
+import { MOST_PROVISIONAL, type StationState } from '../model/state.ts';
 import { adviceFor } from '../procedures/other-distress/advise.ts';
 import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
 import { say } from '../texts.ts';

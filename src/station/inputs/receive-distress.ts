@@ -1,11 +1,11 @@
 import type { Call } from '../../call/index.ts';
+import type { Triggers } from '../engine/procedure.ts';
 import type { Draft, Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
+import { isCoastIdentity } from '../model/equipment.ts';
 import type { StationEvent } from '../model/event.ts';
-import { isCoastIdentity } from '../model/own-identity.ts';
 import { MOST_ALERTS } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
-import type { Triggers } from '../model/trigger.ts';
 import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 

@@ -1,18 +1,18 @@
 import type { Call } from '../../call/index.ts';
 import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
+import { show } from '../engine/action.ts';
 import { groundsOf, identityMissing, objectionToStarting, startable } from '../engine/on-air.ts';
-import { emit, reject, type Turn } from '../engine/turn.ts';
+import { reject, type Turn } from '../engine/turn.ts';
 import { barOf, workingChannel } from '../model/channel.ts';
 import { clause } from '../model/clause.ts';
 import type { Dialogue } from '../model/dialogue.ts';
+import { isCoastIdentity } from '../model/equipment.ts';
 import type { StationEvent } from '../model/event.ts';
-import { isCoastIdentity } from '../model/own-identity.ts';
 import type { StationState } from '../model/state.ts';
 import { asCoded, relayPermission } from '../procedures/other-distress/permission.ts';
 import { issue, say } from '../texts.ts';
-import { openDialogue } from './dialogues.ts';
-import { isHeldBack } from './queue.ts';
+import { isHeldBack, openDialogue } from './dialogues.ts';
 
 /** A person starts a call. */
 export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
@@ -43,7 +43,7 @@ export function beginCall(turn: Turn, event: StationEvent<'call'>): void {
   openDialogue(turn, opening, 'call');
   const opened = turn.state.dialogues.at(-1);
   if (opened !== undefined && isHeldBack(turn.state, opened)) {
-    emit(turn, opened, { kind: 'show', topic: 'held-for-distress', ...say('station-held', {}) });
+    show(turn, opened, 'held-for-distress', say('station-held', {}));
   }
 }
 

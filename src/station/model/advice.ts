@@ -1,5 +1,6 @@
 import type { ReportedPosition } from '../../position/index.ts';
 import type { CodedText } from '../../result/index.ts';
+import type { StationText } from '../texts.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { AnswerKind } from './event.ts';
 
@@ -36,12 +37,6 @@ export interface Permission extends Pick<CodedText, 'code' | 'params'> {
   /** English, of `code` and `params`, without a final full stop; `translate({ ...permission, text: why }, catalogue)`. */
   readonly why: string;
   readonly clause: string;
-}
-
-/** A text for people, for `translate` of `seahail/locale` as it is. */
-export interface StationText extends Pick<CodedText, 'code' | 'params'> {
-  /** English, without a final full stop. */
-  readonly text: string;
 }
 
 /** One instruction. */

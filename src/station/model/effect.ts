@@ -2,9 +2,10 @@ import type { Call } from '../../call/index.ts';
 import type { TimeOfDay } from '../../position/index.ts';
 import type { Issue } from '../../result/index.ts';
 import type { Situation } from '../../speech/index.ts';
-import type { DistressAdvice, StationText } from './advice.ts';
+import type { LogEntry } from '../log/watch-log.ts';
+import type { StationText } from '../texts.ts';
+import type { DistressAdvice } from './advice.ts';
 import type { AnswerKind } from './event.ts';
-import type { LogEntry } from './log-entry.ts';
 
 /** Effects by kind, with their fields. */
 export interface Effects {

@@ -28,3 +28,8 @@ export function maySend(equipment: EquipmentClass, call: Pick<Call, 'kind' | 'to
     (row) => row.kind === call.kind && row.format === format && row.senders[equipment] !== 'none',
   );
 }
+
+/** Whether an identity is that of a coast station, or of a group of them (ITU-R M.585: 00 in front). */
+export function isCoastIdentity(mmsi: string | null): boolean {
+  return mmsi?.startsWith('00') ?? false;
+}

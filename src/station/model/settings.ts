@@ -1,8 +1,8 @@
 import { type Call, type EquipmentClass, type Reason, reasons } from '../../call/index.ts';
 import { neverAssignable } from '../../channel/index.ts';
+import { parseIdentity, usesOf } from '../../identity/index.ts';
 import { workingChannel } from './channel.ts';
-import { canBeOwn } from './own-identity.ts';
-import { isRecord } from './plain.ts';
+import { isRecord } from './form.ts';
 import { type TimerName, timerRows } from './timer.ts';
 
 /**
@@ -194,6 +194,12 @@ const subjects = Object.keys(usualPolicies);
 /** Whether a group identity is one is for {@link checkSetup} to say. */
 function isText(value: unknown): boolean {
   return typeof value === 'string';
+}
+
+/** Whether an identity may stand as a station's own. */
+function canBeOwn(mmsi: unknown): mmsi is string {
+  const identity = parseIdentity(mmsi);
+  return identity.ok && identity.value.mmsi === mmsi && usesOf(identity.value).own;
 }
 
 /** Where people can talk in some waters, after some call: 16 for safety traffic among them. */

@@ -2,7 +2,7 @@ import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { Effects } from './effect.ts';
-import type { StationSettings } from './settings.ts';
+import { completeSettings, misfitsOf, type SettingsInput, type StationSettings } from './settings.ts';
 
 /** All that a station knows. Plain data: keep it as JSON, bring it back with {@link restoreStation}. */
 export interface StationState {
@@ -66,3 +66,63 @@ export const MOST_PROVISIONAL = 8;
 
 /** Alerts remembered: the memory that the equipment standards ask for, from memory of ITU-R M.493. */
 export const MOST_ALERTS = 20;
+
+/**
+ * A station that was just switched on.
+ *
+ * @param settings - own identity and class; the rest has usual values
+ * @returns the state to give to {@link step}
+ * @throws RangeError when the identity cannot be a station's own and is not `null`, or another setting has a value that
+ * it cannot have, such as a channel for no talk
+ *
+ * @see {@link restoreStation}
+ * @see {@link checkSetup}
+ *
+ * @example
+ * ```ts
+ * import { createStation, step } from 'seahail/station';
+ *
+ * const merrow = createStation({ mmsi: '232999871', equipment: 'D' });
+ * const turn = step(merrow, {
+ *   kind: 'call',
+ *   at: Date.UTC(2026, 5, 1, 18, 0),
+ *   call: {
+ *     kind: 'individual-call',
+ *     to: { kind: 'station', mmsi: '232999142' },
+ *     from: null,
+ *     category: 'routine',
+ *     firstTelecommand: 'telephony-simplex',
+ *     secondTelecommand: null,
+ *     channel: '72',
+ *   },
+ * });
+ * console.log(turn.effects.map((effect) => effect.kind).join(', ')); // send, wake
+ * ```
+ */
+export function createStation(settings: SettingsInput): StationState {
+  const complete = completeSettings(settings);
+  const [wrong] = misfitsOf(complete);
+  if (wrong === 'mmsi')
+    throw new RangeError('createStation: expected mmsi to be an identity that one station can have, or null');
+  if (wrong !== undefined) throw new RangeError(`createStation: invalid setting ${wrong}`);
+  return {
+    kind: 'station',
+    version: 3,
+    settings: complete,
+    now: 0,
+    fix: null,
+    tunedTo: null,
+    channelBusy: false,
+    transmitting: null,
+    dialogues: [],
+    active: null,
+    sounding: [],
+    heardAlerts: [],
+    provisional: [],
+    restored: false,
+    wakeAt: null,
+    nextDialogue: 1,
+    nextLogEntry: 1,
+    random: complete.seed >>> 0,
+  };
+}

@@ -1,4 +1,5 @@
 import type { CodedText } from '../../result/index.ts';
+import { timerMeaning } from '../texts.ts';
 import { clause } from './clause.ts';
 
 /** Name of a timer of `timers`. */
@@ -208,6 +209,24 @@ export const timerRows: readonly Omit<TimerRow, 'code' | 'params' | 'meaning'>[]
     clause: clause.position,
   },
 ];
+
+/**
+ * Every waiting time of the machine, with its source and how sure the value is.
+ *
+ * @see {@link transitionTable}
+ *
+ * @example
+ * ```ts
+ * import { timers } from 'seahail/station';
+ *
+ * const repeat = timers.find((row) => row.timer === 'alert-repeat');
+ * console.log(`${repeat?.least} to ${repeat?.most} ${repeat?.unit}s`); // 3.5 to 4.5 minutes
+ * ```
+ */
+export const timers: readonly TimerRow[] = /* @__PURE__ */ timerRows.map((row) => {
+  const { message: meaning, ...said } = timerMeaning('station-timer', { timer: row.timer });
+  return { ...row, ...said, meaning };
+});
 
 const MILLISECONDS = { second: 1000, minute: 60_000, hour: 3_600_000 } as const;
 

@@ -3,9 +3,11 @@ import { isMooredVesselAlarm } from '../../call/internal.ts';
 import {
   endTransmission,
   leaveTuned,
+  logDone,
   logSent,
   reportFailure,
   returnToWatch,
+  show,
   sound,
   speak,
   stopTransmission,
@@ -15,12 +17,10 @@ import {
 } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
 import { sendablePosition } from '../engine/clock.ts';
-import { mayAnswerAlone, mayTuneAlone, type Received } from '../engine/on-air.ts';
+import { mayAnswerAlone, mayTuneAlone, mayTuneAutomatically, type Received } from '../engine/on-air.ts';
 import type { Actions, Cause, Guards, Procedure, Transition, TransitionTable } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
-import { emit, log } from '../engine/turn.ts';
-import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
-import { WATCH_CHANNEL } from '../model/channel.ts';
+import { voiceChannelOf, WATCH_CHANNEL } from '../model/channel.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
 import { policyFor } from '../model/settings.ts';
@@ -101,19 +101,21 @@ const actions = {
       dialogue.call = call;
       dialogue.verdict = verdict ?? dialogue.verdict;
     }
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'call-again',
-      ...say('station-received-times', { times: dialogue.times, call: briefly(dialogue.call) }),
-    });
+    show(
+      turn,
+      dialogue,
+      'call-again',
+      say('station-received-times', { times: dialogue.times, call: briefly(dialogue.call) }),
+    );
   },
   'log-closed': (turn, dialogue) =>
-    log(turn, dialogue, {
-      what: 'done',
-      ...say(isAnnouncement(dialogue.call) ? 'station-closed' : 'station-closed-unanswered', {
+    logDone(
+      turn,
+      dialogue,
+      say(isAnnouncement(dialogue.call) ? 'station-closed' : 'station-closed-unanswered', {
         call: briefly(dialogue.call),
       }),
-    }),
+    ),
   'log-sent': (turn, dialogue) => {
     endTransmission(turn, dialogue);
     if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
@@ -121,11 +123,12 @@ const actions = {
   'return-to-watch': returnToWatch,
   send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
   show: (turn, dialogue) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
-      ...say('station-received', { call: briefly(dialogue.call) }),
-    }),
+    show(
+      turn,
+      dialogue,
+      isAnnouncement(dialogue.call) ? 'announcement' : 'call-received',
+      say('station-received', { call: briefly(dialogue.call) }),
+    ),
   'show-damaged': (turn, dialogue) =>
     tell(turn, dialogue, 'damaged-call', say('station-received-damaged', { call: briefly(dialogue.call) })),
   'show-failure': (turn, dialogue) =>

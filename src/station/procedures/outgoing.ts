@@ -3,6 +3,7 @@ import type { Call } from '../../call/index.ts';
 import {
   endTransmission,
   leaveTuned,
+  logDone,
   logSent,
   reportFailure,
   returnToWatch,
@@ -15,15 +16,20 @@ import {
   tuneToWatch,
 } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
-import { mayFollowAlone, mayTuneAlone } from '../engine/on-air.ts';
-import type { Actions, Guards, Procedure, Transition, TransitionTable } from '../engine/procedure.ts';
+import { mayFollowAlone, mayTuneAlone, mayTuneAutomatically } from '../engine/on-air.ts';
+import type {
+  Actions,
+  Guards,
+  Procedure,
+  Transition,
+  TransitionTable,
+  Triggers,
+} from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
-import { type Draft, log, type Turn } from '../engine/turn.ts';
-import { mayTuneAutomatically, voiceChannelOf } from '../engine/voice-channel.ts';
-import { WATCH_CHANNEL } from '../model/channel.ts';
+import type { Draft, Turn } from '../engine/turn.ts';
+import { voiceChannelOf, WATCH_CHANNEL } from '../model/channel.ts';
 import type { Dialogue } from '../model/dialogue.ts';
-import { isCoastIdentity } from '../model/own-identity.ts';
-import type { Triggers } from '../model/trigger.ts';
+import { isCoastIdentity } from '../model/equipment.ts';
 import { say } from '../texts.ts';
 
 const phases: Procedure<'outgoing'>['phases'] = {
@@ -75,7 +81,7 @@ const actions = {
     dialogue.answer = call ?? null;
   },
   'log-closed': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-closed', { call: briefly(dialogue.call) }) }),
+    logDone(turn, dialogue, say('station-closed', { call: briefly(dialogue.call) })),
   'log-sent': (turn, dialogue) => {
     endTransmission(turn, dialogue);
     logSent(turn, dialogue, dialogue.call);

@@ -1,8 +1,10 @@
 import type { Call, NatureOfDistress } from '../../call/index.ts';
 import {
   endTransmission,
+  logDone,
   logSent,
   reportFailure,
+  show,
   sound,
   speak,
   stopTransmission,
@@ -15,7 +17,7 @@ import { sendablePosition, timeOfDay } from '../engine/clock.ts';
 import { mayRepeatAlone } from '../engine/on-air.ts';
 import type { Actions, Guards, Procedure, Transition, TransitionTable } from '../engine/procedure.ts';
 import { ask } from '../engine/questions.ts';
-import { emit, log } from '../engine/turn.ts';
+import { emit } from '../engine/turn.ts';
 import { WATCH_CHANNEL } from '../model/channel.ts';
 import type { StationState } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
@@ -55,7 +57,7 @@ const actions = {
   'ask-to-repeat': ask,
   'ask-to-stop': (turn, dialogue, { call }) => {
     const text = say('station-alert-acknowledged-damaged', call === undefined ? {} : { call: briefly(call) });
-    emit(turn, dialogue, { kind: 'show', topic: 'acknowledgement-doubtful', ...text, call });
+    show(turn, dialogue, 'acknowledgement-doubtful', text, call);
     emit(turn, dialogue, { kind: 'ask', question: 'stop-alert', ...text, answers: ['stop-alert'], call });
   },
   'compose-alert': (turn, dialogue) => {
@@ -76,34 +78,29 @@ const actions = {
   'keep-nature': (_, dialogue, { nature }) => {
     if (nature !== undefined) dialogue.nature = nature;
   },
-  'log-cancelled': (turn, dialogue) => log(turn, dialogue, { what: 'done', ...say('station-cancelled', {}) }),
+  'log-cancelled': (turn, dialogue) => logDone(turn, dialogue, say('station-cancelled', {})),
   'log-cancelled-by-voice': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-cancelled-by-voice', {}) }),
+    logDone(turn, dialogue, say('station-cancelled-by-voice', {})),
   'log-not-cancelled': (turn, dialogue) =>
     tell(turn, dialogue, 'alert-not-cancelled', say('station-not-cancelled', {})),
   'log-not-cancelled-by-voice': (turn, dialogue) =>
     tell(turn, dialogue, 'distress-cancelled', say('station-cancelled-by-dsc', {})),
-  'log-not-sent': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-alert-not-sent', {}) }),
-  'log-closed': (turn, dialogue) => log(turn, dialogue, { what: 'done', ...say('station-alert-closed', {}) }),
+  'log-not-sent': (turn, dialogue) => logDone(turn, dialogue, say('station-alert-not-sent', {})),
+  'log-closed': (turn, dialogue) => logDone(turn, dialogue, say('station-alert-closed', {})),
   'log-sent': (turn, dialogue) => {
     const { call } = dialogue;
     if (call !== null) logSent(turn, dialogue, call, timesOf(call));
   },
   'log-spoken': (turn, dialogue) => {
     dialogue.spoken = true;
-    log(turn, dialogue, { what: 'done', ...say('station-alert-spoken', {}) });
+    logDone(turn, dialogue, say('station-alert-spoken', {}));
   },
   'mark-stopped': (_, dialogue) => {
     dialogue.stopped = true;
   },
   'remind-to-speak': (turn, dialogue) => {
     if (dialogue.spoken) return;
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'waiting-for-acknowledgement',
-      ...say('station-alert-speak', {}),
-    });
+    show(turn, dialogue, 'waiting-for-acknowledgement', say('station-alert-speak', {}));
   },
   send: (turn, dialogue) => {
     const { call } = dialogue;
@@ -121,18 +118,10 @@ const actions = {
   },
   'show-cancel-failure': (turn, dialogue) => reportFailure(turn, dialogue, say('station-cancel-failed', {})),
   'show-countdown': (turn, dialogue) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'alert-countdown',
-      ...say('station-alert-countdown', { nature: dialogue.nature }),
-    }),
+    show(turn, dialogue, 'alert-countdown', say('station-alert-countdown', { nature: dialogue.nature })),
   'show-failure': (turn, dialogue) => reportFailure(turn, dialogue, say('station-alert-failed', {})),
   'show-prepared': (turn, dialogue) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'alert-prepared',
-      ...say('station-alert-prepared', {}),
-    }),
+    show(turn, dialogue, 'alert-prepared', say('station-alert-prepared', {})),
   'show-relayed': (turn, dialogue, { call }) =>
     tell(
       turn,
@@ -143,11 +132,12 @@ const actions = {
     ),
   'show-stopped': (turn, dialogue) => tell(turn, dialogue, 'alert-stopped', say('station-alert-stopped', {})),
   'show-waiting': (turn, dialogue) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'waiting-for-acknowledgement',
-      ...say('station-alert-waiting', { attempts: dialogue.attempts }),
-    }),
+    show(
+      turn,
+      dialogue,
+      'waiting-for-acknowledgement',
+      say('station-alert-waiting', { attempts: dialogue.attempts }),
+    ),
   'speak-cancellation': (turn, dialogue) => {
     const { alertedAt, call } = dialogue;
     if (call === null) return;
@@ -292,7 +282,7 @@ const transitions: TransitionTable<'own-distress', keyof typeof guards, keyof ty
     { on: 'dismiss', to: 'ended', do: ['log-closed'], clause: 'procedures' },
     { on: 'distress-memory over', to: 'ended', do: ['log-closed'], clause: 'procedures' },
   ],
-  stopped: [...silent],
+  stopped: silent,
   interrupted: [...silent, { on: 'stop', to: 'stopped', do: ['show-stopped'], clause: 'alert' }],
   // Taking back a false alert, by DSC and by voice: ITU-R M.541-11; 47 CFR 80.335.
   'cancel-asked': [

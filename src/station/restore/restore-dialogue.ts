@@ -1,13 +1,12 @@
 import type { Verdict } from '../../burst/index.ts';
 import { type Call, type NatureOfDistress, natures } from '../../call/index.ts';
 import { groundsOf } from '../engine/on-air.ts';
-import { readCall } from '../model/call-form.ts';
+import type { Trigger } from '../engine/procedure.ts';
 import { barOf, WATCH_CHANNEL, workingChannel } from '../model/channel.ts';
 import type { Dialogue, Dialogues, WaitName } from '../model/dialogue.ts';
-import { isRecord, readInstant, readText } from '../model/plain.ts';
+import { isRecord, readCall, readInstant, readText } from '../model/form.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf } from '../model/timer.ts';
-import type { Trigger } from '../model/trigger.ts';
 import { procedureOf } from '../procedures/transition-table.ts';
 import { isPlausible, resumed, withoutWrongAnswer } from './resume.ts';
 

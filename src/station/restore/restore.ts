@@ -1,13 +1,16 @@
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
-import type { Failure, TermOf } from '../../result/internal.ts';
-import { quote } from '../../result/internal.ts';
-import { createStation } from '../engine/station.ts';
-import { readCall } from '../model/call-form.ts';
+import { type Failure, quote, type TermOf } from '../../result/internal.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
-import { isRecord, readCoordinates, readInstant, readText } from '../model/plain.ts';
+import { isRecord, readCall, readCoordinates, readInstant, readText } from '../model/form.ts';
 import { completeSettings, type StationSettings, settingsForm } from '../model/settings.ts';
-import { MOST_ALERTS, MOST_DIALOGUES, MOST_PROVISIONAL, type StationState } from '../model/state.ts';
+import {
+  createStation,
+  MOST_ALERTS,
+  MOST_DIALOGUES,
+  MOST_PROVISIONAL,
+  type StationState,
+} from '../model/state.ts';
 import { issue, type stationTexts } from '../texts.ts';
 import { type Restored, readDialogue } from './restore-dialogue.ts';
 

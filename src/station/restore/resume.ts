@@ -1,12 +1,19 @@
 import type { Call } from '../../call/index.ts';
+import { show, sound } from '../engine/action.ts';
+import { briefly } from '../engine/brief.ts';
 import { mayAnswerAlone, mayRepeatAlone, objectionTo } from '../engine/on-air.ts';
+import { ask, questionOf } from '../engine/questions.ts';
+import { emit, type Turn } from '../engine/turn.ts';
 import { barOf } from '../model/channel.ts';
-import type { Dialogue } from '../model/dialogue.ts';
+import { clause } from '../model/clause.ts';
+import { type Dialogue, waitsOf } from '../model/dialogue.ts';
 import { maySend } from '../model/equipment.ts';
 import { policyFor } from '../model/settings.ts';
 import type { StationState } from '../model/state.ts';
+import { adviceFor } from '../procedures/other-distress/advise.ts';
 import { objectionToAcknowledging } from '../procedures/other-distress/other-distress.ts';
 import { fitsQuestion, isFromCalled } from '../procedures/outgoing.ts';
+import { say } from '../texts.ts';
 
 /** Whether a stored dialogue could have come about: its call fits its procedure, the own identity and the class. */
 export function isPlausible(state: StationState, dialogue: Dialogue): boolean {
@@ -163,4 +170,45 @@ function leadsSomewhere(call: Call): boolean {
 
 function subjectOf(call: Call): string | null {
   return 'distressed' in call ? call.distressed : call.from;
+}
+
+/**
+ * After a restore: the alarms sound again, and every dialogue in hand is shown, with its question or advice. A question
+ * about distress sounds the alarm, and waits as long as if it had just been asked.
+ *
+ * @param gap - milliseconds since the last step before the restore
+ */
+export function showAgain(turn: Turn, gap: number): void {
+  const { state } = turn;
+  state.restored = false;
+  turn.clause = clause.ownChoice;
+  for (const alarm of state.sounding) emit(turn, null, { kind: 'sound', alarm, lasts: 'until-silenced' });
+  for (const dialogue of state.dialogues) {
+    const { call, procedure } = dialogue;
+    if (call !== null) {
+      show(turn, dialogue, 'still-in-hand', say('station-still-in-hand', { call: briefly(call) }));
+    }
+    if (procedure === 'heard-distress')
+      emit(turn, dialogue, { kind: 'advise', advice: adviceFor(state, dialogue) });
+    if (asksAboutDistress(dialogue)) {
+      sound(turn, dialogue, 'distress');
+      const waits = waitsOf(dialogue).map(([wait, until]) => [wait, until + Math.max(gap, 0)]);
+      dialogue.waits = Object.fromEntries(waits);
+    }
+    ask(turn, dialogue);
+  }
+  turn.clause = null;
+}
+
+function asksAboutDistress(dialogue: Dialogue): boolean {
+  switch (questionOf(dialogue)?.question) {
+    case 'repeat-alert':
+    case 'cancel-alert':
+    case 'acknowledge-distress':
+      return true;
+    case 'send-this':
+      return dialogue.call?.kind === 'distress-relay';
+    default:
+      return false;
+  }
 }

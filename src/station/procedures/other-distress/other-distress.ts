@@ -2,8 +2,10 @@ import type { Call } from '../../../call/index.ts';
 import type { CodedText, Issue } from '../../../result/index.ts';
 import {
   endTransmission,
+  logDone,
   logSent,
   reportFailure,
+  show,
   sound,
   speak,
   stopTransmission,
@@ -22,10 +24,10 @@ import type {
   TransitionTable,
 } from '../../engine/procedure.ts';
 import { ask } from '../../engine/questions.ts';
-import { emit, log, type Turn } from '../../engine/turn.ts';
+import { emit, type Turn } from '../../engine/turn.ts';
 import { WATCH_CHANNEL } from '../../model/channel.ts';
 import type { Dialogue } from '../../model/dialogue.ts';
-import { isCoastIdentity } from '../../model/own-identity.ts';
+import { isCoastIdentity } from '../../model/equipment.ts';
 import type { StationState } from '../../model/state.ts';
 import { lengthOf } from '../../model/timer.ts';
 import { say } from '../../texts.ts';
@@ -80,20 +82,17 @@ const actions = {
     dialogue.call = call;
     dialogue.verdict = verdict;
   },
-  'log-assist': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-assisting', about(dialogue)) }),
+  'log-assist': (turn, dialogue) => logDone(turn, dialogue, say('station-assisting', about(dialogue))),
   'log-nothing-more': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-nothing-more', about(dialogue)) }),
-  'log-closed': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-distress-closed', about(dialogue)) }),
+    logDone(turn, dialogue, say('station-nothing-more', about(dialogue))),
+  'log-closed': (turn, dialogue) => logDone(turn, dialogue, say('station-distress-closed', about(dialogue))),
   'log-sent': (turn, dialogue) => {
     endTransmission(turn, dialogue);
     if (dialogue.answer !== null) logSent(turn, dialogue, dialogue.answer);
   },
   'log-spoken': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-acknowledged-by-voice', about(dialogue)) }),
-  'log-stand-by': (turn, dialogue) =>
-    log(turn, dialogue, { what: 'done', ...say('station-not-assisting', about(dialogue)) }),
+    logDone(turn, dialogue, say('station-acknowledged-by-voice', about(dialogue))),
+  'log-stand-by': (turn, dialogue) => logDone(turn, dialogue, say('station-not-assisting', about(dialogue))),
   send: (turn, dialogue) => transmit(turn, dialogue, dialogue.answer),
   'show-acknowledged': (turn, dialogue, { call }) =>
     tell(
@@ -116,19 +115,21 @@ const actions = {
   'show-failure': (turn, dialogue) =>
     reportFailure(turn, dialogue, say('station-acknowledgement-not-sent', {})),
   'show-heard': (turn, dialogue, { call }) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'distress-heard',
-      ...say('station-received', { call: briefly(call ?? dialogue.call) }),
+    show(
+      turn,
+      dialogue,
+      'distress-heard',
+      say('station-received', { call: briefly(call ?? dialogue.call) }),
       call,
-    }),
+    ),
   'show-repeated': (turn, dialogue, { call }) =>
-    emit(turn, dialogue, {
-      kind: 'show',
-      topic: 'distress-repeated',
-      ...say('station-received-again', { call: briefly(call ?? dialogue.call) }),
+    show(
+      turn,
+      dialogue,
+      'distress-repeated',
+      say('station-received-again', { call: briefly(call ?? dialogue.call) }),
       call,
-    }),
+    ),
   'show-traffic': (turn, dialogue) =>
     tell(turn, dialogue, 'distress-traffic', say('station-distress-traffic', about(dialogue))),
   'speak-received': (turn, dialogue) => speak(turn, dialogue, dialogue.call, WATCH_CHANNEL),

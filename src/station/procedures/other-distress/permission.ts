@@ -3,8 +3,7 @@ import type { CodedText } from '../../../result/index.ts';
 import type { Permission } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
 import type { Dialogue } from '../../model/dialogue.ts';
-import { isDesignated, maySend } from '../../model/equipment.ts';
-import { isCoastIdentity } from '../../model/own-identity.ts';
+import { isCoastIdentity, isDesignated, maySend } from '../../model/equipment.ts';
 import type { StationState } from '../../model/state.ts';
 import { type AdviceCode, advise } from '../../texts.ts';
 
