@@ -3,7 +3,7 @@ import { neverAssignable } from '../../channel/index.ts';
 import { parseIdentity, usesOf } from '../../identity/index.ts';
 import { workingChannel } from './channel.ts';
 import { isRecord } from './form.ts';
-import { type TimerName, timerRows } from './timer.ts';
+import { isTimer, type TimerName } from './timer.ts';
 
 /**
  * What happens with a call of some kind: `'automatic'` answers (or tunes) at once, `'by-hand'` asks the person,
@@ -224,10 +224,7 @@ function isCallerPolicy(value: unknown): boolean {
 }
 
 function isLength([timer, length]: readonly [string, unknown]): boolean {
-  return (
-    timerRows.some((row) => row.timer === timer) &&
-    (length === undefined || (isFinite(length) && length >= 1))
-  );
+  return isTimer(timer) && (length === undefined || (isFinite(length) && length >= 1));
 }
 
 function isList(value: unknown): value is readonly unknown[] {

@@ -41,174 +41,41 @@ export interface TimerRow extends Pick<CodedText, 'code' | 'params'> {
 }
 
 /** The waiting times without what each is for: a station needs none of the words. */
-export const timerRows: readonly Omit<TimerRow, 'code' | 'params' | 'meaning'>[] = [
-  {
-    timer: 'alert-hold',
-    least: 3,
-    most: 3,
-    unit: 'second',
-    confidence: 'high',
-    clause: clause.alertAct,
-  },
-  {
-    // deviation: D-station-1
-    timer: 'alert-busy-limit',
-    least: 1,
-    most: 1,
-    unit: 'second',
-    confidence: 'medium',
-    clause: 'ETSI EN 300 338, unverified',
-  },
-  {
-    timer: 'voice-after-alert',
+const rows: Readonly<
+  Record<TimerName, Pick<TimerRow, 'least' | 'unit' | 'confidence' | 'clause'> & { readonly most?: number }>
+> = {
+  'alert-hold': { least: 3, unit: 'second', confidence: 'high', clause: clause.alertAct },
+  // deviation: D-station-1
+  'alert-busy-limit': { least: 1, unit: 'second', confidence: 'medium', clause: clause.busyLimit },
+  'voice-after-alert': {
     least: 15,
-    most: 15,
     unit: 'second',
     confidence: 'medium',
     clause: 'UK maritime authority, procedure summary of about 2000; RR 2024 No. 32.13 asks for no wait',
   },
-  {
-    // deviation: D-station-2
-    timer: 'alert-repeat',
-    least: 3.5,
-    most: 4.5,
-    unit: 'minute',
-    confidence: 'high',
-    clause: clause.alert,
-  },
-  {
-    timer: 'attempt-length',
-    least: 10,
-    most: 10,
-    unit: 'second',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    timer: 'listen-after-alert',
-    least: 5,
-    most: 5,
-    unit: 'minute',
-    confidence: 'high',
-    clause: clause.heardAlert,
-  },
-  {
-    timer: 'answer-from-ship',
-    least: 5,
-    most: 5,
-    unit: 'minute',
-    confidence: 'high',
-    clause: clause.answering,
-  },
-  {
-    timer: 'answer-from-coast',
-    least: 4.5,
-    most: 4.5,
-    unit: 'minute',
-    confidence: 'high',
-    clause: clause.answering,
-  },
-  {
-    // deviation: D-station-3
-    timer: 'answer-from-set',
-    least: 15,
-    most: 15,
-    unit: 'second',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    // deviation: D-station-7
-    timer: 'automatic-answer',
-    least: 3,
-    most: 3,
-    unit: 'second',
-    confidence: 'medium',
-    clause: clause.answering,
-  },
-  {
-    timer: 'second-attempt',
-    least: 5,
-    most: 5,
-    unit: 'minute',
-    confidence: 'medium',
-    clause: clause.calling,
-  },
-  {
-    timer: 'third-attempt',
-    least: 15,
-    most: 15,
-    unit: 'minute',
-    confidence: 'medium',
-    clause: clause.calling,
-  },
-  {
-    timer: 'channel-wait',
-    least: 10,
-    most: 10,
-    unit: 'minute',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    timer: 'transmission-limit',
-    least: 5,
-    most: 5,
-    unit: 'second',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    // deviation: D-station-8
-    timer: 'inactivity',
-    least: 10,
-    most: 10,
-    unit: 'minute',
-    confidence: 'medium',
-    clause: clause.procedures,
-  },
-  {
-    timer: 'cancel-question',
-    least: 1,
-    most: 1,
-    unit: 'minute',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    // deviation: D-station-4
-    timer: 'alert-memory',
-    least: 10,
-    most: 10,
-    unit: 'minute',
-    confidence: 'own-choice',
-    clause: clause.ownChoice,
-  },
-  {
-    timer: 'distress-memory',
-    least: 48,
-    most: 48,
-    unit: 'hour',
-    confidence: 'medium',
-    clause: clause.procedures,
-  },
-  {
-    timer: 'position-warning',
-    least: 4,
-    most: 4,
-    unit: 'hour',
-    confidence: 'medium',
-    clause: clause.position,
-  },
-  {
-    timer: 'position-erase',
-    least: 23.5,
-    most: 23.5,
-    unit: 'hour',
-    confidence: 'medium',
-    clause: clause.position,
-  },
-];
+  // deviation: D-station-2
+  'alert-repeat': { least: 3.5, most: 4.5, unit: 'minute', confidence: 'high', clause: clause.alert },
+  'attempt-length': { least: 10, unit: 'second', confidence: 'own-choice', clause: clause.ownChoice },
+  'listen-after-alert': { least: 5, unit: 'minute', confidence: 'high', clause: clause.heardAlert },
+  'answer-from-ship': { least: 5, unit: 'minute', confidence: 'high', clause: clause.answering },
+  'answer-from-coast': { least: 4.5, unit: 'minute', confidence: 'high', clause: clause.answering },
+  // deviation: D-station-3
+  'answer-from-set': { least: 15, unit: 'second', confidence: 'own-choice', clause: clause.ownChoice },
+  // deviation: D-station-7
+  'automatic-answer': { least: 3, unit: 'second', confidence: 'medium', clause: clause.answering },
+  'second-attempt': { least: 5, unit: 'minute', confidence: 'medium', clause: clause.calling },
+  'third-attempt': { least: 15, unit: 'minute', confidence: 'medium', clause: clause.calling },
+  'channel-wait': { least: 10, unit: 'minute', confidence: 'own-choice', clause: clause.ownChoice },
+  'transmission-limit': { least: 5, unit: 'second', confidence: 'own-choice', clause: clause.ownChoice },
+  // deviation: D-station-8
+  inactivity: { least: 10, unit: 'minute', confidence: 'medium', clause: clause.procedures },
+  'cancel-question': { least: 1, unit: 'minute', confidence: 'own-choice', clause: clause.ownChoice },
+  // deviation: D-station-4
+  'alert-memory': { least: 10, unit: 'minute', confidence: 'own-choice', clause: clause.ownChoice },
+  'distress-memory': { least: 48, unit: 'hour', confidence: 'medium', clause: clause.procedures },
+  'position-warning': { least: 4, unit: 'hour', confidence: 'medium', clause: clause.position },
+  'position-erase': { least: 23.5, unit: 'hour', confidence: 'medium', clause: clause.position },
+};
 
 /**
  * Every waiting time of the machine, with its source and how sure the value is.
@@ -223,10 +90,16 @@ export const timerRows: readonly Omit<TimerRow, 'code' | 'params' | 'meaning'>[]
  * console.log(`${repeat?.least} to ${repeat?.most} ${repeat?.unit}s`); // 3.5 to 4.5 minutes
  * ```
  */
-export const timers: readonly TimerRow[] = /* @__PURE__ */ timerRows.map((row) => {
-  const { message: meaning, ...said } = timerMeaning('station-timer', { timer: row.timer });
-  return { ...row, ...said, meaning };
+export const timers: readonly TimerRow[] = /* @__PURE__ */ Object.entries(rows).map(([name, row]) => {
+  const timer = name as TimerName;
+  const { message: meaning, ...said } = timerMeaning('station-timer', { timer });
+  return { timer, most: row.least, ...row, ...said, meaning };
 });
+
+/** Whether a timer has that name. */
+export function isTimer(name: string): boolean {
+  return Object.hasOwn(rows, name);
+}
 
 const MILLISECONDS = { second: 1000, minute: 60_000, hour: 3_600_000 } as const;
 
@@ -237,8 +110,8 @@ export function rangeOf(
 ): readonly [least: number, most: number] {
   const own = Object.hasOwn(changed, timer) ? changed[timer] : undefined;
   if (own !== undefined && own >= 1 && own < Infinity) return [own, own];
-  const row = timerRows.find((candidate) => candidate.timer === timer) as (typeof timerRows)[number];
-  return [row.least * MILLISECONDS[row.unit], row.most * MILLISECONDS[row.unit]];
+  const { least, most = least, unit } = rows[timer];
+  return [least * MILLISECONDS[unit], most * MILLISECONDS[unit]];
 }
 
 /** Length of a timer without a random part, in milliseconds. */

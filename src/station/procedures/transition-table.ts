@@ -20,7 +20,7 @@ export function procedureOf({ procedure }: Pick<Dialogue, 'procedure'>): Procedu
   return procedures[procedure] as unknown as Procedure;
 }
 
-const names = Object.keys(procedures) as (keyof Dialogues)[];
+const names = /* @__PURE__ */ Object.keys(procedures) as (keyof Dialogues)[];
 
 /** One row of the machine's table. */
 export interface TransitionRow {
