@@ -6,12 +6,6 @@ import type { StationState } from './model/state.ts';
 import { lengthOf } from './model/timer.ts';
 import { setupIssue as found, type StationText, toDo } from './texts.ts';
 
-/** What was observed of a station that is being set up. */
-type SetupObservations = Parameters<typeof checkSetup>[1];
-
-/** One line of the check. */
-type SetupItem = ReturnType<typeof checkSetup>[number];
-
 /**
  * Whether a station is ready for use, point by point.
  *
@@ -60,177 +54,148 @@ export function checkSetup(
   /** What to do; `null` if nothing. */
   readonly toDo: StationText | null;
 })[] {
+  const { mmsi, equipment, groups, channels, timers } = settings;
+  const { now, fix, time, testAnsweredAt, replyOnPlotter } = observations;
   return [
-    identityItem(settings),
-    positionItem(settings, observations),
-    timeItem(observations),
-    groupsItem(settings),
-    channelsItem(settings),
-    watchItem(settings),
-    testItem(observations),
-    plotterItem(observations),
+    {
+      subject: 'identity',
+      ...identityFound(mmsi, equipment),
+      at: ['mmsi'],
+      clause: 'ITU-R M.585-10; ITU-R M.493-16, self-identification',
+    },
+    { subject: 'position', ...positionFound(fix, now, timers), at: ['fix'], clause: clause.position },
+    { subject: 'time', ...timeFound(time, now), at: ['time'], clause: clause.position },
+    {
+      subject: 'groups',
+      ...groupsFound(groups, mmsi),
+      clause: 'ITU-R M.585-10, group ship station call identities',
+    },
+    {
+      subject: 'channels',
+      ...(channels.length > 0
+        ? ready(found('station-setup-channels', { channels }))
+        : notReady(found('station-setup-channels-missing', {}), toDo('station-do-enter-channels', {}))),
+      at: ['channels'],
+      clause: 'Radio Regulations Appendix 18',
+    },
+    {
+      subject: 'watch',
+      ...watchFound(settings),
+      at: ['watched'],
+      clause:
+        'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
+    },
+    {
+      subject: 'test-call',
+      ...testFound(testAnsweredAt, now),
+      at: ['testAnsweredAt'],
+      clause: clause.enquiry,
+    },
+    {
+      subject: 'plotter',
+      ...plotterFound(replyOnPlotter),
+      at: ['replyOnPlotter'],
+      clause: 'IEC 61162-1, sentences DSC and DSE',
+    },
   ];
 }
 
-type Subject = SetupItem['subject'];
+type Finding = Omit<ReturnType<typeof checkSetup>[number], 'subject'>;
 
-function ready(subject: Subject, issue: Issue): SetupItem {
-  return { ...issue, subject, status: 'ready', toDo: null };
+function ready(issue: Issue): Finding {
+  return { ...issue, status: 'ready', toDo: null };
 }
 
-function notReady(subject: Subject, issue: Issue, todo: StationText): SetupItem {
-  return { ...issue, subject, status: 'not-ready', toDo: todo };
+function notReady(issue: Issue, todo: StationText): Finding {
+  return { ...issue, status: 'not-ready', toDo: todo };
 }
 
-function unknown(subject: Subject, issue: Issue, todo: StationText): SetupItem {
-  return { ...issue, subject, status: 'unknown', toDo: todo };
+function unknown(issue: Issue, todo: StationText): Finding {
+  return { ...issue, status: 'unknown', toDo: todo };
 }
 
-function identityItem({ mmsi, equipment }: StationSettings): SetupItem {
-  const subject = 'identity';
-  const more = { at: ['mmsi'], clause: 'ITU-R M.585-10; ITU-R M.493-16, self-identification' };
-  if (mmsi === null) {
-    return notReady(
-      subject,
-      found('station-setup-identity-missing', {}, more),
-      toDo('station-do-enter-identity', {}),
-    );
-  }
+function identityFound(mmsi: string | null, equipment: StationSettings['equipment']): Finding {
+  if (mmsi === null)
+    return notReady(found('station-setup-identity-missing', {}), toDo('station-do-enter-identity', {}));
   const parsed = parseIdentity(mmsi);
   const station = equipment === 'coast' ? 'coast' : equipment === 'H' ? 'handheld' : 'fixed';
   const [doubt] = parsed.ok ? checkIdentity(parsed.value, { use: 'own', station }) : parsed.issues;
   // A man-overboard device has an identity of a form of its own.
   const fitsDevice = parsed.ok && (equipment === 'M') === (parsed.value.kind === 'mob');
   if (fitsDevice && (doubt === undefined || equipment === 'M'))
-    return ready(subject, found('station-setup-identity', { mmsi }, more));
+    return ready(found('station-setup-identity', { mmsi }));
   return notReady(
-    subject,
-    doubt === undefined ? found('station-setup-identity-form', { mmsi }, more) : { ...doubt, ...more },
+    doubt ?? found('station-setup-identity-form', { mmsi }),
     toDo('station-do-compare-identity', {}),
   );
 }
 
-function positionItem({ timers }: StationSettings, { now, fix }: SetupObservations): SetupItem {
-  const subject = 'position';
-  const more = { at: ['fix'], clause: clause.position };
-  if (fix === null) {
-    return notReady(
-      subject,
-      found('station-setup-position-missing', {}, more),
-      toDo('station-do-give-position', {}),
-    );
-  }
+function positionFound(fix: StationState['fix'], now: number, timers: StationSettings['timers']): Finding {
+  if (fix === null)
+    return notReady(found('station-setup-position-missing', {}), toDo('station-do-give-position', {}));
   const { source } = fix;
   const age = now - fix.at;
-  if (age < 0) {
-    return notReady(
-      subject,
-      found('station-setup-position-future', {}, more),
-      toDo('station-do-set-clock-or-position', {}),
-    );
-  }
-  if (source === 'instrument' && age < 60_000)
-    return ready(subject, found('station-setup-position', {}, more));
+  if (age < 0)
+    return notReady(found('station-setup-position-future', {}), toDo('station-do-set-clock-or-position', {}));
+  if (source === 'instrument' && age < 60_000) return ready(found('station-setup-position', {}));
   const minutes = Math.floor(age / 60_000);
   if (source === 'instrument' || age >= lengthOf('position-warning', timers)) {
-    return notReady(
-      subject,
-      found('station-setup-position-old', { minutes, source }, more),
-      toDo('station-do-renew-position', {}),
-    );
+    const old = found('station-setup-position-old', { minutes, source });
+    return notReady(old, toDo('station-do-renew-position', {}));
   }
   return {
-    ...ready(subject, found('station-setup-position-by-hand', { minutes }, more)),
+    ...ready(found('station-setup-position-by-hand', { minutes })),
     toDo: toDo('station-do-enter-position-again', {}),
   };
 }
 
-function timeItem({ now, time }: SetupObservations): SetupItem {
-  const subject = 'time';
-  const more = { at: ['time'], clause: clause.position };
+function timeFound(time: number | null, now: number): Finding {
   if (time === null)
-    return notReady(subject, found('station-setup-time-missing', {}, more), toDo('station-do-give-time', {}));
+    return notReady(found('station-setup-time-missing', {}), toDo('station-do-give-time', {}));
   const seconds = Math.round(Math.abs(time - now) / 1000);
   return seconds <= 60
-    ? ready(subject, found('station-setup-time', {}, more))
-    : notReady(
-        subject,
-        found('station-setup-time-wrong', { seconds }, more),
-        toDo('station-do-set-clock', {}),
-      );
+    ? ready(found('station-setup-time', {}))
+    : notReady(found('station-setup-time-wrong', { seconds }), toDo('station-do-set-clock', {}));
 }
 
-function groupsItem({ groups, mmsi }: StationSettings): SetupItem {
-  const subject = 'groups';
-  const source = 'ITU-R M.585-10, group ship station call identities';
+function groupsFound(groups: readonly string[], mmsi: string | null): Finding {
   for (const [index, group] of groups.entries()) {
     const parsed = parseIdentity(group);
     const [wrong] = parsed.ok
       ? checkIdentity(parsed.value, { use: 'group', ...(mmsi !== null && { own: mmsi }) })
       : parsed.issues;
-    if (wrong !== undefined) {
-      return notReady(
-        subject,
-        { ...wrong, at: ['groups', index], clause: source },
-        toDo('station-do-correct-group', { group }),
-      );
-    }
+    if (wrong !== undefined)
+      return notReady({ ...wrong, at: ['groups', index] }, toDo('station-do-correct-group', { group }));
   }
-  const more = { at: ['groups'], clause: source };
+  const at = { at: ['groups'] };
   return ready(
-    subject,
     groups.length === 0
-      ? found('station-setup-no-groups', {}, more)
-      : found('station-setup-groups', { groups }, more),
+      ? found('station-setup-no-groups', {}, at)
+      : found('station-setup-groups', { groups }, at),
   );
 }
 
-function channelsItem({ channels }: StationSettings): SetupItem {
-  const subject = 'channels';
-  const more = { at: ['channels'], clause: 'Radio Regulations Appendix 18' };
-  return channels.length > 0
-    ? ready(subject, found('station-setup-channels', { channels }, more))
-    : notReady(
-        subject,
-        found('station-setup-channels-missing', {}, more),
-        toDo('station-do-enter-channels', {}),
-      );
-}
-
 /** Radio that changes its channel automatically leaves a required watch unnoticed: US Coast Guard safety alert of 2010. */
-function watchItem({ tuning, watched }: StationSettings): SetupItem {
-  const subject = 'watch';
-  const more = {
-    at: ['watched'],
-    clause: 'US Coast Guard safety alert of 2010 on automatic channel switching; ITU-R M.493 considering j)',
-  };
+function watchFound({ tuning, watched }: StationSettings): Finding {
   const list = watched.length === 0 ? {} : { watched };
-  if (tuning === 'by-hand') return ready(subject, found('station-setup-by-hand', list, more));
+  if (tuning === 'by-hand') return ready(found('station-setup-by-hand', list));
   return watched.length === 0
-    ? unknown(subject, found('station-setup-channel-change', {}, more), toDo('station-do-list-watch', {}))
-    : notReady(
-        subject,
-        found('station-setup-watch-at-risk', { watched }, more),
-        toDo('station-do-change-by-hand', {}),
-      );
+    ? unknown(found('station-setup-channel-change', {}), toDo('station-do-list-watch', {}))
+    : notReady(found('station-setup-watch-at-risk', { watched }), toDo('station-do-change-by-hand', {}));
 }
 
-function testItem({ testAnsweredAt, now }: SetupObservations): SetupItem {
-  const subject = 'test-call';
-  const more = { at: ['testAnsweredAt'], clause: clause.enquiry };
+function testFound(testAnsweredAt: number | null, now: number): Finding {
   if (testAnsweredAt === null)
-    return unknown(subject, found('station-setup-test-missing', {}, more), toDo('station-do-test', {}));
+    return unknown(found('station-setup-test-missing', {}), toDo('station-do-test', {}));
   const days = Math.floor((now - testAnsweredAt) / 86_400_000);
   return days < 0
-    ? notReady(subject, found('station-setup-test-future', {}, more), toDo('station-do-test-again', {}))
-    : ready(subject, found('station-setup-tested', { days }, more));
+    ? notReady(found('station-setup-test-future', {}), toDo('station-do-test-again', {}))
+    : ready(found('station-setup-tested', { days }));
 }
 
-function plotterItem({ replyOnPlotter }: SetupObservations): SetupItem {
-  const subject = 'plotter';
-  const more = { at: ['replyOnPlotter'], clause: 'IEC 61162-1, sentences DSC and DSE' };
-  if (replyOnPlotter === true) return ready(subject, found('station-setup-plotter', {}, more));
+function plotterFound(replyOnPlotter: boolean | null): Finding {
+  if (replyOnPlotter === true) return ready(found('station-setup-plotter', {}));
   return replyOnPlotter === false
-    ? notReady(subject, found('station-setup-plotter-failed', {}, more), toDo('station-do-check-plotter', {}))
-    : unknown(subject, found('station-setup-plotter-untested', {}, more), toDo('station-do-try-plotter', {}));
+    ? notReady(found('station-setup-plotter-failed', {}), toDo('station-do-check-plotter', {}))
+    : unknown(found('station-setup-plotter-untested', {}), toDo('station-do-try-plotter', {}));
 }
