@@ -1,10 +1,10 @@
 import type { SpokenStation } from '../call/index.ts';
 import type { TimeOfDay } from '../position/index.ts';
-import { blank, given, natureReported, natureSaid, type Phrases } from './phrases.ts';
+import { blank, called, given, natureReported, natureSaid, type Phrases, thisIs } from './phrases.ts';
 import {
   line,
   type Situation,
-  type SpokenDistress,
+  type Situations,
   type SpokenLine,
   type SpokenScript,
   script,
@@ -21,7 +21,6 @@ export function mayday(situation: Situation<'mayday'>, own: SpokenStation, say: 
     lines: [
       line('MAYDAY, MAYDAY, MAYDAY', 'speech-say-mayday-thrice', 'speech-note-at-once'),
       ...thisIs(own, say),
-      line(say.callSign(own), 'speech-own-sign'),
       line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-alerted'),
       line(`MAYDAY, ${identified(own, say)}`, 'speech-own-message', 'speech-note-message'),
       ...message(situation, 'own', say),
@@ -44,11 +43,8 @@ export function maydayRelay(
     channel: '16',
     lines: [
       line('MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY', 'speech-say-relay-thrice'),
-      to == null
-        ? line(ALL_STATIONS, 'speech-call-all', 'speech-note-coast-first')
-        : line(say.nameThrice(to), 'speech-call-thrice'),
+      called(to, say, 'speech-note-coast-first'),
       ...thisIs(own, say),
-      line(say.callSign(own), 'speech-own-sign'),
       line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-alerted'),
       distressed === null
         ? line('MAYDAY, unidentified vessel', 'speech-unidentified-message', 'speech-note-message')
@@ -84,7 +80,6 @@ export function receivedMayday(
       line(say.nameThrice(distressed), 'speech-vessel-thrice', 'speech-note-vessel'),
       line(say.signOrMmsi(distressed), 'speech-vessel-sign'),
       ...thisIs(own, say),
-      line(say.callSign(own), 'speech-own-sign'),
       line('RECEIVED MAYDAY', 'speech-received', designated ? undefined : 'speech-note-inform'),
     ],
     caution: designated
@@ -119,7 +114,8 @@ export function receivedMaydayRelay(
     lines: [
       line('MAYDAY RELAY', 'speech-say-relay'),
       line(say.nameThrice(situation.from), 'speech-sender-thrice', 'speech-note-relay-sender'),
-      ...thisIs(own, say),
+      line('THIS IS', 'speech-say-this-is'),
+      line(say.nameThrice(own), 'speech-own-thrice'),
       line('RECEIVED MAYDAY RELAY', 'speech-relay-received'),
     ],
     caution: designated ? fromDesignated(false) : 'speech-relay-when-near',
@@ -133,9 +129,8 @@ export function cancelAlert(time: TimeOfDay | null, own: SpokenStation, say: Phr
     title: 'speech-title-cancel',
     channel: '16',
     lines: [
-      line(ALL_STATIONS, 'speech-call-all', 'speech-note-stop-repeats'),
+      called(null, say, 'speech-note-stop-repeats'),
       ...thisIs(own, say),
-      line(say.callSign(own), 'speech-own-sign'),
       line(say.mmsi(own), 'speech-own-mmsi'),
       line(`PLEASE CANCEL MY DISTRESS ALERT OF ${say.time(time)}`, 'speech-cancel'),
       line('OUT', 'speech-out', 'speech-note-keep-watch'),
@@ -167,7 +162,7 @@ const MESSAGES = {
   },
 } as const;
 
-function message(distress: SpokenDistress, whose: keyof typeof MESSAGES, say: Phrases): SpokenLine[] {
+function message(distress: Situations['mayday'], whose: keyof typeof MESSAGES, say: Phrases): SpokenLine[] {
   const words = MESSAGES[whose];
   const { position, time, nature, personsOnBoard } = distress;
   const at = time == null ? '' : ` at ${say.time(time)}`;
@@ -182,12 +177,6 @@ function message(distress: SpokenDistress, whose: keyof typeof MESSAGES, say: Ph
     line(`${persons} ${personsOnBoard === 1 ? 'person' : 'persons'} on board`, 'speech-persons'),
     ...(information === null ? [] : [line(information, 'speech-information')]),
   ];
-}
-
-const ALL_STATIONS = 'ALL STATIONS, ALL STATIONS, ALL STATIONS';
-
-function thisIs(own: SpokenStation, say: Phrases): SpokenLine[] {
-  return [line('THIS IS', 'speech-say-this-is'), line(say.nameThrice(own), 'speech-own-thrice')];
 }
 
 function identified(station: SpokenStation, say: Phrases): string {

@@ -1,6 +1,8 @@
 import type { NatureOfDistress, SpokenStation } from '../call/index.ts';
 import type { ReportedPosition, TimeOfDay } from '../position/index.ts';
+import { line, type SpokenLine } from './script.ts';
 import { spell } from './spell.ts';
+import type { Plain } from './texts.ts';
 
 /** Says numbers, stations, places and times one figure at a time (IMO A.918(22), general rules, from memory). */
 export interface Phrases {
@@ -24,16 +26,14 @@ export function blank(what: string): string {
 /** Phrases with the chosen form of figures. */
 export function phrasesWith(figures: 'plain' | 'figure-code'): Phrases {
   const digits = (text: string) => spell(text, figures);
+  const spelled = (text: string | null | undefined) => {
+    const plain = given(text);
+    return plain === null ? null : digits(plain);
+  };
   const name = (station: SpokenStation) =>
-    given(station.name) ?? spelledIdentity(station, digits) ?? blank('name of the station');
-  const callSign = (station: SpokenStation) => {
-    const sign = given(station.callSign);
-    return `call sign ${sign === null ? blank('call sign') : digits(sign)}`;
-  };
-  const mmsi = (station: SpokenStation) => {
-    const identity = given(station.mmsi);
-    return `MMSI ${identity === null ? blank('MMSI') : digits(identity)}`;
-  };
+    given(station.name) ?? spelled(station.mmsi) ?? blank('name of the station');
+  const callSign = (station: SpokenStation) => `call sign ${spelled(station.callSign) ?? blank('call sign')}`;
+  const mmsi = (station: SpokenStation) => `MMSI ${spelled(station.mmsi) ?? blank('MMSI')}`;
   return {
     name,
     nameThrice: (station) => Array(3).fill(name(station)).join(', '),
@@ -92,11 +92,6 @@ export function given(text: string | null | undefined): string | null {
   return plain === undefined || plain === '' ? null : plain;
 }
 
-function spelledIdentity(station: SpokenStation, digits: (text: string) => string): string | null {
-  const identity = given(station.mmsi);
-  return identity === null ? null : digits(identity);
-}
-
 function placeSaid(position: ReportedPosition, digits: (text: string) => string): string {
   const { latitude, longitude, fraction } = position;
   const north = `${digits(pad(latitude.degrees))} degrees ${minutes(latitude.minutes, fraction?.latitude)} minutes`;
@@ -112,4 +107,20 @@ function placeSaid(position: ReportedPosition, digits: (text: string) => string)
 
 function pad(value: number, length = 2): string {
   return String(value).padStart(length, '0');
+}
+
+/** Who is called: all stations unless one is named, with a note on that. */
+export function called(to: SpokenStation | null | undefined, say: Phrases, note?: Plain): SpokenLine {
+  return to == null
+    ? line('ALL STATIONS, ALL STATIONS, ALL STATIONS', 'speech-call-all', note)
+    : line(say.nameThrice(to), 'speech-call-thrice');
+}
+
+/** Who calls: name and call sign. */
+export function thisIs(own: SpokenStation, say: Phrases): readonly SpokenLine[] {
+  return [
+    line('THIS IS', 'speech-say-this-is'),
+    line(say.nameThrice(own), 'speech-own-thrice'),
+    line(say.callSign(own), 'speech-own-sign'),
+  ];
 }

@@ -121,17 +121,17 @@ export interface SpokenScript {
   readonly clause: string;
 }
 
-/** What a script is made of. */
-export interface ScriptParts {
-  readonly title: Plain;
-  readonly channel: string | null;
-  readonly lines: readonly SpokenLine[];
-  readonly caution: Plain | CodedText;
-  readonly clause: string;
-}
-
 /** A script with its blanks gathered from its lines. */
-export function script({ title, channel, lines, caution, clause }: ScriptParts): SpokenScript {
+export function script({
+  title,
+  channel,
+  lines,
+  caution,
+  clause,
+}: Pick<SpokenScript, 'channel' | 'lines' | 'clause'> & {
+  readonly title: Plain;
+  readonly caution: Plain | CodedText;
+}): SpokenScript {
   const blanks = lines.flatMap(({ say }) =>
     [...say.matchAll(/\[([^[\]]+)\]/g)].map((match) => match[1] as string),
   );
@@ -157,6 +157,3 @@ export function line(say: string, gloss: Plain | CodedText, note?: Plain | Coded
 export function noted(noteText: CodedText): Pick<SpokenLine, 'note' | 'noteText'> {
   return { note: noteText.message, noteText };
 }
-
-/** Facts of a distress. */
-export type SpokenDistress = Situations['mayday'];

@@ -1,5 +1,5 @@
 import { type Call, type DistressCall, natures, type SpokenStation } from '../call/index.ts';
-import type { Situation, SpokenDistress } from './script.ts';
+import type { Situation, Situations } from './script.ts';
 import type { Plain } from './texts.ts';
 
 /** No words follow a call; what to do instead. */
@@ -33,22 +33,12 @@ export function situationOf(call: Call, own: string | null, stationOf: StationOf
         : nothing('speech-alert-cancelled', 'RR 2024 No. 32.53E');
     case 'distress-relay':
       return mine
-        ? {
-            kind: 'mayday-relay',
-            distressed: call.distressed === null ? null : stationOf(call.distressed),
-            to: call.to.kind === 'station' ? stationOf(call.to.mmsi) : null,
-            ...distressOf(call),
-          }
+        ? relayOf(call, call.to.kind === 'station' ? stationOf(call.to.mmsi) : null, stationOf)
         : { kind: 'received-mayday-relay', from: stationOf(call.from) };
     case 'distress-relay-acknowledgement':
       // As after the acknowledgement of an own alert, the own words follow.
       return isForOwn(call, own) && !mine
-        ? {
-            kind: 'mayday-relay',
-            distressed: call.distressed === null ? null : stationOf(call.distressed),
-            to: stationOf(call.from),
-            ...distressOf(call),
-          }
+        ? relayOf(call, stationOf(call.from), stationOf)
         : nothing('speech-relay-acknowledged', '47 CFR 80.1121(a)');
     case 'all-ships-call':
     case 'area-call':
@@ -67,16 +57,8 @@ function isForOwn({ to }: Call<'distress-relay-acknowledgement'>, own: string | 
 }
 
 function announced(
-  call: Extract<
-    Call,
-    {
-      readonly kind:
-        | 'all-ships-call'
-        | 'area-call'
-        | 'group-call'
-        | 'individual-call'
-        | 'individual-acknowledgement';
-    }
+  call: Call<
+    'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
   >,
   mine: boolean,
   stationOf: StationOf,
@@ -93,23 +75,33 @@ function announced(
     return nothing('speech-listen', 'ITU-R M.541-11 Annex 3');
   }
   const to = call.to.kind === 'station' ? partner : null;
-  if (speaksFirst && call.category === 'urgency') {
-    return { kind: 'pan-pan', to, channel, medicalTransport: call.secondTelecommand === 'medical-transport' };
-  }
-  if (speaksFirst && call.category === 'safety') return { kind: 'securite', to, channel, announced: true };
   // Who is called first listens, whatever the call asks: deviation: D-call-15
-  if (!speaksFirst && call.category === 'urgency') {
-    return nothing('speech-listen-for-pan-pan', 'RR 2024 No. 33.12, unverified');
+  if (call.category === 'urgency') {
+    const medicalTransport = call.secondTelecommand === 'medical-transport';
+    return speaksFirst
+      ? { kind: 'pan-pan', to, channel, medicalTransport }
+      : nothing('speech-listen-for-pan-pan', 'RR 2024 No. 33.12, unverified');
   }
-  if (!speaksFirst && call.category === 'safety') {
-    return nothing('speech-listen-for-securite', 'RR 2024 No. 33.35, unverified');
+  if (call.category === 'safety') {
+    return speaksFirst
+      ? { kind: 'securite', to, channel, announced: true }
+      : nothing('speech-listen-for-securite', 'RR 2024 No. 33.35, unverified');
   }
   const group = call.to.kind === 'group' ? stationOf(called) : null;
   if (speaksFirst) return { kind: 'routine-call', to: partner, channel, toGroup: group !== null };
   return { kind: 'routine-answer', to: partner, channel, group };
 }
 
-function distressOf(call: DistressCall): SpokenDistress {
+function relayOf(
+  call: Call<'distress-relay' | 'distress-relay-acknowledgement'>,
+  to: SpokenStation | null,
+  stationOf: StationOf,
+): Situation<'mayday-relay'> {
+  const distressed = call.distressed === null ? null : stationOf(call.distressed);
+  return { kind: 'mayday-relay', distressed, to, ...distressOf(call) };
+}
+
+function distressOf(call: DistressCall): Situations['mayday'] {
   const { nature, position, time, expansion } = call;
   const named = natures.rows.find((row) => row[1] === nature)?.[1] ?? null;
   return { nature: named, position, time, personsOnBoard: expansion?.personsOnBoard };

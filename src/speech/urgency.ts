@@ -1,22 +1,21 @@
 import type { SpokenStation } from '../call/index.ts';
-import { blank, given, type Phrases } from './phrases.ts';
-import { line, type Situation, type SpokenLine, type SpokenScript, script } from './script.ts';
+import { blank, called, given, type Phrases, thisIs } from './phrases.ts';
+import { line, type Situation, type SpokenScript, script } from './script.ts';
 import { text } from './texts.ts';
 
 /** The urgency call and message: Radio Regulations No. 33.12. */
 export function panPan(situation: Situation<'pan-pan'>, own: SpokenStation, say: Phrases): SpokenScript {
   const { position, time, medicalTransport = false } = situation;
   const at = time == null ? '' : ` at ${say.time(time)}`;
-  const medical: SpokenLine[] = medicalTransport
-    ? [line('MEDICAL', 'speech-say-medical', 'speech-note-medical')]
-    : [];
   return script({
     title: 'speech-title-urgency',
     channel: situation.channel ?? '16',
     lines: [
       line('PAN PAN, PAN PAN, PAN PAN', 'speech-say-pan-pan', 'speech-note-panne'),
-      ...medical,
-      ...stations(situation.to, own, say),
+      ...(medicalTransport ? [line('MEDICAL', 'speech-say-medical', 'speech-note-medical')] : []),
+      called(situation.to, say),
+      ...thisIs(own, say),
+      line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-announced'),
       line(
         `My position ${say.position(position)}${at}`,
         time == null ? 'speech-own-position' : 'speech-own-position-time',
@@ -44,7 +43,9 @@ export function securite(situation: Situation<'securite'>, own: SpokenStation, s
     channel: announced ? (situation.channel ?? '16') : '16',
     lines: [
       line('SECURITE, SECURITE, SECURITE', 'speech-say-securite', 'speech-note-securite'),
-      ...stations(situation.to, own, say),
+      called(situation.to, say),
+      ...thisIs(own, say),
+      line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-announced'),
       ...(elsewhere
         ? [
             line(
@@ -59,16 +60,4 @@ export function securite(situation: Situation<'securite'>, own: SpokenStation, s
     caution: 'speech-safety',
     clause: 'RR 2024 Nos. 33.32 to 33.35, unverified',
   });
-}
-
-function stations(to: SpokenStation | null | undefined, own: SpokenStation, say: Phrases): SpokenLine[] {
-  return [
-    to == null
-      ? line('ALL STATIONS, ALL STATIONS, ALL STATIONS', 'speech-call-all')
-      : line(say.nameThrice(to), 'speech-call-thrice'),
-    line('THIS IS', 'speech-say-this-is'),
-    line(say.nameThrice(own), 'speech-own-thrice'),
-    line(say.callSign(own), 'speech-own-sign'),
-    line(say.mmsi(own), 'speech-own-mmsi', 'speech-note-announced'),
-  ];
 }
