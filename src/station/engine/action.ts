@@ -71,8 +71,8 @@ export function reportFailure(turn: Turn, dialogue: Dialogue, text: StationText)
   tell(turn, dialogue, 'transmission-failed', text);
 }
 
-// ITU-R M.493-16: distress and urgency alarms last until a person silences them, the others are short.
-const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
+/** ITU-R M.493-16: distress and urgency alarms last until a person silences them, the others are short. */
+export const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
 
 /** Starts an alarm, unless the very same one is sounding already. */
 export function sound(turn: Turn, dialogue: Dialogue | null, alarm: Effects['sound']['alarm']): void {

@@ -3,7 +3,7 @@ import { toReportedPosition } from '../../position/internal.ts';
 import { clause } from '../model/clause.ts';
 import { waitsOf } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
-import { LAST_INSTANT } from '../model/form.ts';
+import { LAST_INSTANT, readCoordinates, readInstant } from '../model/form.ts';
 import type { StationState } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
 import { say } from '../texts.ts';
@@ -34,12 +34,12 @@ export function moveClock({ state }: Turn, at: number): void {
 }
 
 /** Takes a new fix. Returns whether it is a place on Earth. */
-export function takeFix({ state }: Turn, { position, source, fixedAt }: StationEvent<'fix'>): boolean {
-  const { latitude, longitude } = position;
-  if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) return false;
-  const at =
-    fixedAt !== undefined && Math.abs(fixedAt) <= LAST_INSTANT && fixedAt <= state.now ? fixedAt : state.now;
-  state.fix = { position: { latitude, longitude }, at, source, warned: false };
+export function takeFix({ state }: Turn, fix: StationEvent<'fix'>): boolean {
+  const position = readCoordinates(fix.position);
+  if (position === null) return false;
+  const fixedAt = readInstant(fix.fixedAt);
+  const at = fixedAt !== null && fixedAt <= state.now ? fixedAt : state.now;
+  state.fix = { position, at, source: fix.source, warned: false };
   return true;
 }
 

@@ -1,5 +1,5 @@
 import { reasons } from '../../call/index.ts';
-import type { CodedText } from '../../result/index.ts';
+import type { CodedText, Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { classCannotSend, identityMissing } from '../engine/on-air.ts';
 import type { Cause, Trigger } from '../engine/procedure.ts';
@@ -9,21 +9,17 @@ import type { Dialogue } from '../model/dialogue.ts';
 import { maySend } from '../model/equipment.ts';
 import type { AlertAct, PlainAct, StationEvent } from '../model/event.ts';
 import { completeSettings, misfitsOf } from '../model/settings.ts';
+import type { StationState } from '../model/state.ts';
 import { objectionToAcknowledging } from '../procedures/other-distress/other-distress.ts';
 import { asCoded, dscPermission } from '../procedures/other-distress/permission.ts';
 import { issue } from '../texts.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 import { takeChannel } from './start-call.ts';
 
+type DialogueAct = StationEvent<PlainAct | 'answer' | 'reject' | 'counter-propose'>;
+
 /** A person acts on a dialogue. */
-export function actOnDialogue(
-  turn: Turn,
-  event:
-    | StationEvent<PlainAct>
-    | StationEvent<'answer'>
-    | StationEvent<'reject'>
-    | StationEvent<'counter-propose'>,
-): void {
+export function actOnDialogue(turn: Turn, event: DialogueAct): void {
   const dialogue = turn.state.dialogues.find(({ id }) => id === event.dialogue);
   if (dialogue === undefined) {
     reject(turn, null, issue('station-no-such-dialogue', { dialogue: String(event.dialogue) }));
@@ -37,23 +33,9 @@ export function actOnDialogue(
     turn.state.active = dialogue.id;
     return;
   }
-  if (event.kind === 'acknowledge' && dialogue.procedure === 'heard-distress') {
-    const permission = dscPermission(turn.state, dialogue);
-    if (!permission.allowed) {
-      rejectAcknowledgement(turn, dialogue, asCoded(permission), permission.clause);
-      return;
-    }
-  }
-  if (acknowledges(event, dialogue)) {
-    const objection = objectionToAcknowledging(turn.state, dialogue);
-    if (objection !== null) {
-      rejectAcknowledgement(turn, dialogue, objection, objection.clause);
-      return;
-    }
-  }
-  if (event.kind === 'reject' && !isReason(event.reason)) {
-    const more = { received: quote(String(event.reason)), clause: clause.reasons };
-    reject(turn, dialogue, issue('station-reason-missing', {}, more));
+  const objection = objectionToAct(turn.state, event, dialogue);
+  if (objection !== null) {
+    reject(turn, dialogue, objection);
     return;
   }
   followOrReject(turn, dialogue, event.kind, {
@@ -62,18 +44,24 @@ export function actOnDialogue(
   });
 }
 
-function rejectAcknowledgement(turn: Turn, dialogue: Dialogue, why: CodedText, source?: string): void {
-  const more = source === undefined ? {} : { clause: source };
-  reject(turn, dialogue, issue('station-acknowledgement-not-allowed', { why }, more));
+/** A refusal needs its reason, and what leads to an acknowledgement by DSC has to be allowed. */
+function objectionToAct(state: StationState, event: DialogueAct, dialogue: Dialogue): Issue | null {
+  if (event.kind === 'reject' && !reasons.rows.some(([, reason]) => reason === event.reason)) {
+    const more = { received: quote(String(event.reason)), clause: clause.reasons };
+    return issue('station-reason-missing', {}, more);
+  }
+  if (dialogue.procedure !== 'heard-distress') return null;
+  if (event.kind === 'acknowledge') {
+    const permission = dscPermission(state, dialogue);
+    if (!permission.allowed) return notAllowed(asCoded(permission), permission.clause);
+  } else if (event.kind !== 'confirm' || dialogue.phase !== 'acknowledge-asked') return null;
+  const objection = objectionToAcknowledging(state, dialogue);
+  return objection && notAllowed(objection, objection.clause);
 }
 
-/** Whether an act leads to an acknowledgement by DSC. */
-function acknowledges(
-  { kind }: { readonly kind: string },
-  dialogue: Dialogue,
-): dialogue is Dialogue<'heard-distress'> {
-  if (dialogue.procedure !== 'heard-distress') return false;
-  return kind === 'acknowledge' || (kind === 'confirm' && dialogue.phase === 'acknowledge-asked');
+function notAllowed(why: CodedText, source?: string): Issue {
+  const more = source === undefined ? {} : { clause: source };
+  return issue('station-acknowledgement-not-allowed', { why }, more);
 }
 
 const alertTriggers = {
@@ -151,10 +139,6 @@ export function changeSettings(turn: Turn, event: StationEvent<'settings'>): voi
   } else {
     state.settings = settings;
   }
-}
-
-function isReason(value: unknown): boolean {
-  return reasons.rows.some(([, reason]) => reason === value);
 }
 
 function followOrReject(turn: Turn, dialogue: Draft<Dialogue>, trigger: Trigger, cause: Cause): void {

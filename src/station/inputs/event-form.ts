@@ -1,8 +1,8 @@
-import { type Call, natures } from '../../call/index.ts';
+import type { Call } from '../../call/index.ts';
 import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import type { StationEvent } from '../model/event.ts';
-import { hasParties, hasSymbols, isRecord } from '../model/form.ts';
+import { hasParties, hasSymbols, isNature, isRecord } from '../model/form.ts';
 import { issue } from '../texts.ts';
 
 /**
@@ -33,8 +33,6 @@ const isReceivedCall = (value: unknown): boolean => hasParties(value) && hasSymb
 
 const isVerdict = (value: unknown): boolean =>
   value === 'clean' || value === 'repaired' || value === 'doubtful';
-
-const isNature = (value: unknown): boolean => natures.rows.some(([, nature]) => nature === value);
 
 const nothing: Parts = {};
 

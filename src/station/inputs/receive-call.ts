@@ -15,15 +15,18 @@ import { distressTrigger, hearDistress } from './receive-distress.ts';
 /** Takes a received call to the dialogue it belongs to, or opens one for it. */
 export function hear(turn: Turn, received: StationEvent<'received'>): void {
   const { call, verdict, event, stage } = received;
+  const { state } = turn;
   if (event === undefined) take(turn, { call, verdict });
   else if (stage === 'provisional') {
-    const before = turn.state.nextDialogue;
+    const before = state.nextDialogue;
     const about = dialogueAbout(turn, call);
     take(turn, { call, verdict });
-    const opened = turn.state.nextDialogue > before ? before : null;
-    rememberProvisional(turn, { event, call, dialogue: opened ?? about });
+    const opened = state.nextDialogue > before ? before : null;
+    const others = state.provisional.filter((each) => each.event !== event);
+    state.provisional = [...others, { event, call, dialogue: opened ?? about }].slice(-MOST_PROVISIONAL);
   } else {
-    const provisional = forgetProvisional(turn, event);
+    const provisional = state.provisional.find((each) => each.event === event);
+    state.provisional = state.provisional.filter((each) => each !== provisional);
     if (provisional !== undefined && isSameSubject(provisional.call, call))
       complete(turn, provisional, received);
     else take(turn, { call, verdict });
@@ -109,48 +112,29 @@ function isSameSubject(one: Call, other: Call): boolean {
   return subject(one).join() === subject(other).join();
 }
 
-function rememberProvisional({ state }: Turn, provisional: StationState['provisional'][number]): void {
-  const others = state.provisional.filter(({ event }) => event !== provisional.event);
-  state.provisional = [...others, provisional].slice(-MOST_PROVISIONAL);
-}
-
-function forgetProvisional(
-  { state }: Turn,
-  event: number | string,
-): StationState['provisional'][number] | undefined {
-  const found = state.provisional.find((each) => each.event === event);
-  if (found !== undefined) state.provisional = state.provisional.filter((each) => each !== found);
-  return found;
-}
-
 /** The dialogue that a call received belongs to, as far as one is open. */
 function dialogueAbout(turn: Turn, call: Call): number | null {
   const { dialogues } = turn.state;
   const distressed =
     'distressed' in call ? call.distressed : call.kind === 'distress-alert' ? call.from : null;
-  const about = dialogues.find(
-    (dialogue) =>
-      (dialogue.procedure === 'heard-distress' &&
-        distressed !== null &&
-        dialogue.distressed === distressed) ||
-      isSameCall(dialogue, call),
+  const about = dialogues.find((dialogue) =>
+    dialogue.procedure === 'heard-distress'
+      ? distressed !== null && dialogue.distressed === distressed
+      : isSameCall(dialogue, call),
   );
   return about?.id ?? findQuestion(turn, call)?.id ?? null;
 }
 
 function isAnswer(call: Call): boolean {
-  switch (call.kind) {
-    case 'individual-acknowledgement':
-    case 'unable-to-comply':
-    case 'test-acknowledgement':
-    case 'polling-acknowledgement':
-      return true;
-    case 'position-reply':
-      return !call.unsolicited;
-    default:
-      return false;
-  }
+  return call.kind === 'position-reply' ? !call.unsolicited : answers.includes(call.kind);
 }
+
+const answers: readonly Call['kind'][] = [
+  'individual-acknowledgement',
+  'unable-to-comply',
+  'test-acknowledgement',
+  'polling-acknowledgement',
+];
 
 /** The same caller with the same wish: another address, channel or category makes it another call. */
 function isSameCall(dialogue: Dialogue, call: Call): boolean {

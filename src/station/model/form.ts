@@ -1,4 +1,11 @@
-import { type Call, compositions, decodeFields, encodeFields } from '../../call/index.ts';
+import {
+  type Call,
+  compositions,
+  decodeFields,
+  encodeFields,
+  type NatureOfDistress,
+  natures,
+} from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 
 /** Whether a value is an object with keys of its own to look into. */
@@ -9,6 +16,11 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
 /** Text, or `null`. */
 export function readText(value: unknown): string | null {
   return typeof value === 'string' ? value : null;
+}
+
+/** A whole number of at least so much, or `null`. */
+export function readCount(value: unknown, least: number): number | null {
+  return typeof value === 'number' && Number.isSafeInteger(value) && value >= least ? value : null;
 }
 
 /** An instant that a clock can have, epoch milliseconds, or `null`. */
@@ -22,6 +34,11 @@ export function readCoordinates(value: unknown): Coordinates | null {
   const { latitude, longitude } = value;
   if (typeof latitude !== 'number' || typeof longitude !== 'number') return null;
   return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
+}
+
+/** Whether a value is a nature of distress. */
+export function isNature(value: unknown): value is NatureOfDistress {
+  return natures.rows.some(([, nature]) => nature === value);
 }
 
 /** Greatest time value of ECMA-262, milliseconds to either side of 1970. */

@@ -74,7 +74,7 @@ export type SettingsChange = {
 
 // deviation: D-station-5 (which subjects answer by themselves out of the box).
 /** The policies of a set as it comes. */
-export const usualPolicies: Readonly<Record<keyof StationSettings['policies'], Policy>> = {
+const usualPolicies: Readonly<Record<keyof StationSettings['policies'], Policy>> = {
   individual: 'by-hand',
   position: 'by-hand',
   test: 'automatic',
@@ -132,36 +132,24 @@ function copyOf<T>(list: readonly T[], change: (entry: T) => T = (entry) => entr
   return Array.isArray(list) ? list.map(change) : list;
 }
 
-/** The subject whose policy decides about a call, or `null` for calls that no policy is for. */
-export function subjectOf(call: Call): keyof StationSettings['policies'] | null {
-  switch (call.kind) {
-    case 'individual-call':
-      return 'individual';
-    case 'position-request':
-      return 'position';
-    case 'test-call':
-      return 'test';
-    case 'polling-call':
-      return 'polling';
-    case 'group-call':
-      return 'group';
-    case 'area-call':
-      return 'area';
-    case 'all-ships-call':
-      return 'all-ships';
-    default:
-      return null;
-  }
-}
+const subjectOf: Readonly<Partial<Record<Call['kind'], keyof StationSettings['policies']>>> = {
+  'individual-call': 'individual',
+  'position-request': 'position',
+  'test-call': 'test',
+  'polling-call': 'polling',
+  'group-call': 'group',
+  'area-call': 'area',
+  'all-ships-call': 'all-ships',
+};
 
 /** The policy that decides about a call. */
 export function policyFor(settings: StationSettings, call: Call): Policy {
-  const subject = subjectOf(call);
-  if (subject === null) return 'by-hand';
-  for (const row of settings.callers) {
-    if (row.caller === call.from && (row.subject === undefined || row.subject === subject)) return row.policy;
-  }
-  return settings.policies[subject];
+  const subject = subjectOf[call.kind];
+  if (subject === undefined) return 'by-hand';
+  const own = settings.callers.find(
+    (row) => row.caller === call.from && (row.subject === undefined || row.subject === subject),
+  );
+  return own?.policy ?? settings.policies[subject];
 }
 
 /** The valid form of each setting, whether it comes from a program, an event or stored data. */

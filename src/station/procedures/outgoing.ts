@@ -335,22 +335,20 @@ function categoryOf(call: Call): unknown {
   return 'category' in call ? call.category : null;
 }
 
+/** The kind of call that each kind of answer belongs to; others belong to more than one. */
+const asked: Readonly<Partial<Record<Call['kind'], Call['kind']>>> = {
+  'individual-acknowledgement': 'individual-call',
+  'position-reply': 'position-request',
+  'test-acknowledgement': 'test-call',
+  'polling-acknowledgement': 'polling-call',
+  'distress-relay-acknowledgement': 'distress-relay',
+};
+
 /** Whether an answer is of the kind that a call asks for. */
 export function fitsQuestion(question: Call, answer: Call): boolean {
-  switch (answer.kind) {
-    case 'individual-acknowledgement':
-      return question.kind === 'individual-call';
-    case 'position-reply':
-      return question.kind === 'position-request';
-    case 'test-acknowledgement':
-      return question.kind === 'test-call';
-    case 'polling-acknowledgement':
-      return question.kind === 'polling-call';
-    case 'distress-relay-acknowledgement':
-      return question.kind === 'distress-relay';
-    default:
-      return 'category' in question && question.to?.kind === 'station';
-  }
+  const kind = asked[answer.kind];
+  if (kind !== undefined) return question.kind === kind;
+  return 'category' in question && question.to?.kind === 'station';
 }
 
 /** A group of coast stations has an identity of its own, and one of them answers under hers. */

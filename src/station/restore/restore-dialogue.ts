@@ -1,10 +1,10 @@
 import type { Verdict } from '../../burst/index.ts';
-import { type Call, type NatureOfDistress, natures } from '../../call/index.ts';
+import type { Call } from '../../call/index.ts';
 import { groundsOf } from '../engine/on-air.ts';
 import type { Trigger } from '../engine/procedure.ts';
 import { barOf, WATCH_CHANNEL, workingChannel } from '../model/channel.ts';
 import type { Dialogue, Dialogues, WaitName } from '../model/dialogue.ts';
-import { isRecord, readCall, readInstant, readText } from '../model/form.ts';
+import { isNature, isRecord, readCall, readCount, readInstant, readText } from '../model/form.ts';
 import type { StationState } from '../model/state.ts';
 import { rangeOf } from '../model/timer.ts';
 import { procedureOf } from '../procedures/transition-table.ts';
@@ -23,9 +23,10 @@ export function readDialogue(
 ): Dialogue | null {
   const { state, gap } = restored;
   const { now } = state;
-  if (!isRecord(stored) || !isCount(stored.id, 1)) return null;
+  const id = isRecord(stored) ? readCount(stored.id, 1) : null;
+  if (!isRecord(stored) || id === null) return null;
   const read = readProcedure(stored, {
-    id: stored.id,
+    id,
     openedAt: readInstant(stored.openedAt) ?? now,
     changedAt: readInstant(stored.changedAt) ?? now,
     waits: {},
@@ -61,8 +62,8 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         procedure: 'outgoing',
         phase: stored.phase,
         call,
-        attempts: readCount(stored.attempts),
-        allowed: readCount(stored.allowed),
+        attempts: readCount(stored.attempts, 0) ?? 0,
+        allowed: readCount(stored.allowed, 0) ?? 0,
         answer: readCall(stored.answer),
         channel: readChannel(stored.channel, call),
         because: groundsOf(stored.because),
@@ -76,7 +77,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         phase: stored.phase,
         call,
         verdict: readVerdict(stored.verdict),
-        times: readCount(stored.times),
+        times: readCount(stored.times, 0) ?? 0,
         answer: readCall(stored.answer),
         automatic: stored.automatic === true,
         channel: readChannel(stored.channel, call),
@@ -90,7 +91,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         phase: stored.phase,
         nature: isNature(stored.nature) ? stored.nature : 'undesignated',
         call,
-        attempts: readCount(stored.attempts),
+        attempts: readCount(stored.attempts, 0) ?? 0,
         alertedAt: readInstant(stored.alertedAt),
         acknowledgement: readCall(stored.acknowledgement),
         stopped: stored.stopped === true,
@@ -107,7 +108,7 @@ function readProcedure(stored: Readonly<Record<string, unknown>>, base: Base): D
         distressed: readText(stored.distressed),
         call,
         verdict: readVerdict(stored.verdict),
-        alerts: readCount(stored.alerts),
+        alerts: readCount(stored.alerts, 0) ?? 0,
         lastAlertAt: readInstant(stored.lastAlertAt),
         acknowledgedBy: readText(stored.acknowledgedBy),
         answer: readCall(stored.answer),
@@ -171,18 +172,6 @@ function readChannel(stored: unknown, call: Call): string | null {
     : null;
 }
 
-function isCount(value: unknown, least: number): value is number {
-  return typeof value === 'number' && Number.isSafeInteger(value) && value >= least;
-}
-
-function readCount(value: unknown): number {
-  return isCount(value, 0) ? value : 0;
-}
-
 function readVerdict(value: unknown): Verdict {
   return value === 'clean' || value === 'repaired' ? value : 'doubtful';
-}
-
-function isNature(value: unknown): value is NatureOfDistress {
-  return natures.rows.some(([, nature]) => nature === value);
 }

@@ -1,8 +1,9 @@
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
 import { type Failure, quote, type TermOf } from '../../result/internal.ts';
+import { lasting } from '../engine/action.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effects } from '../model/effect.ts';
-import { isRecord, readCall, readCoordinates, readInstant, readText } from '../model/form.ts';
+import { isRecord, readCall, readCoordinates, readCount, readInstant, readText } from '../model/form.ts';
 import { completeSettings, type StationSettings, settingsForm } from '../model/settings.ts';
 import {
   createStation,
@@ -41,7 +42,8 @@ const VERSION = 3;
  *
  * @example
  * ```ts
- * import { createStation, restoreStation } from 'seahail/station';
+ * import { lasting } from '../engine/action.ts';
+import { createStation, restoreStation } from 'seahail/station';
  *
  * const stored = JSON.stringify(createStation({ mmsi: '232999871' }));
  * const restored = restoreStation(JSON.parse(stored));
@@ -99,6 +101,7 @@ function read(
     if (part === null && value !== null && value !== usual) repair(key, value);
     return part ?? usual;
   };
+  const readNumber = (value: unknown) => readCount(value, 1);
   const now = take('now', readInstant, 0);
   const bare: StationState = { ...fresh, now, fix: take('fix', readFix, null) };
   const gap = vouchedAt === null ? null : vouchedAt - now;
@@ -110,7 +113,7 @@ function read(
   return {
     ...bare,
     tunedTo: take('tunedTo', readText, null),
-    channelBusy: take('channelBusy', readFlag, false),
+    channelBusy: take('channelBusy', (value) => (typeof value === 'boolean' ? value : null), false),
     transmitting: onAir?.id ?? null,
     dialogues,
     active: take('active', isId, ids.at(-1) ?? null),
@@ -121,9 +124,13 @@ function read(
     ),
     restored: true,
     wakeAt: null,
-    nextDialogue: Math.max(take('nextDialogue', readCount, 1), ...ids.map((id) => id + 1)),
-    nextLogEntry: take('nextLogEntry', readCount, 1),
-    random: take('random', readSeed, fresh.random),
+    nextDialogue: Math.max(take('nextDialogue', readNumber, 1), ...ids.map((id) => id + 1)),
+    nextLogEntry: take('nextLogEntry', readNumber, 1),
+    random: take(
+      'random',
+      (value) => (Number.isFinite(value) ? (value as number) >>> 0 : null),
+      fresh.random,
+    ),
   };
 }
 
@@ -176,8 +183,6 @@ function isOnAir({ phase }: Dialogue): boolean {
   return phase === 'sending' || phase === 'cancel-sending' || phase === 'acknowledge-sending';
 }
 
-const lasting: readonly Effects['sound']['alarm'][] = ['distress', 'urgency'];
-
 function readFix(stored: unknown): NonNullable<StationState['fix']> | null {
   if (!isRecord(stored)) return null;
   const position = readCoordinates(stored.position);
@@ -202,27 +207,11 @@ function readProvisional(stored: unknown): StationState['provisional'][number] |
   const { event } = stored;
   const call = readCall(stored.call);
   if (call === null || (typeof event !== 'number' && typeof event !== 'string')) return null;
-  return { event, call, dialogue: isInteger(stored.dialogue) ? stored.dialogue : null };
-}
-
-function isInteger(value: unknown): value is number {
-  return Number.isSafeInteger(value);
+  return { event, call, dialogue: readCount(stored.dialogue, -Infinity) };
 }
 
 function readAlarm(stored: unknown): Effects['sound']['alarm'] | null {
   return lasting.find((alarm) => alarm === stored) ?? null;
-}
-
-function readFlag(stored: unknown): boolean | null {
-  return typeof stored === 'boolean' ? stored : null;
-}
-
-function readCount(stored: unknown): number | null {
-  return typeof stored === 'number' && Number.isSafeInteger(stored) && stored >= 1 ? stored : null;
-}
-
-function readSeed(stored: unknown): number | null {
-  return typeof stored === 'number' && Number.isFinite(stored) ? stored >>> 0 : null;
 }
 
 /** The entries that make sense; each that does not is repaired away. */
