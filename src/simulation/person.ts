@@ -1,6 +1,8 @@
 import type { Effect, EventWithoutTime, StationState } from '../station/index.ts';
 import type { SimulatedStation } from './simulation.ts';
 
+type Person = NonNullable<SimulatedStation['person']>;
+
 /** What a person will do, and after how many seconds. */
 export interface Reaction {
   readonly after: readonly [least: number, most: number];
@@ -8,11 +10,7 @@ export interface Reaction {
 }
 
 /** What the person does about an effect; `null` when nothing. */
-export function reactionTo(
-  person: NonNullable<SimulatedStation['person']>,
-  state: StationState,
-  effect: Effect,
-): Reaction | null {
+export function reactionTo(person: Person, state: StationState, effect: Effect): Reaction | null {
   if (effect.dialogue === null) return null;
   switch (effect.kind) {
     case 'ask':
@@ -38,7 +36,7 @@ const UNTIL_SPOKEN = [120, 240] as const;
 
 /** A coast station acknowledges by hand; aboard, the person who answers calls offers help once the coast has answered. */
 function adviceTaken(
-  { answers, delaySeconds: delay }: NonNullable<SimulatedStation['person']>,
+  { answers, delaySeconds: delay }: Person,
   { settings }: StationState,
   { advice }: Effect<'advise'>,
   dialogue: number,
@@ -64,7 +62,7 @@ function isOwnDistress({ dialogues }: StationState, dialogue: number): boolean {
 }
 
 function answerTo(
-  { answers, delaySeconds: delay }: NonNullable<SimulatedStation['person']>,
+  { answers, delaySeconds: delay }: Person,
   { question }: Effect<'ask'>,
   dialogue: number,
 ): Reaction | null {
@@ -81,11 +79,7 @@ function answerTo(
   return { after: delay, event: { kind: 'confirm', dialogue } };
 }
 
-function speakFor(
-  { talkSeconds: talk }: NonNullable<SimulatedStation['person']>,
-  { situation }: Effect<'speak'>,
-  dialogue: number,
-): Reaction {
+function speakFor({ talkSeconds: talk }: Person, { situation }: Effect<'speak'>, dialogue: number): Reaction {
   const ends =
     situation === 'routine-call' ||
     situation === 'routine-answer' ||

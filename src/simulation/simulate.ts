@@ -1,10 +1,9 @@
 import { type EventWithoutTime, type StationEvent, step } from '../station/index.ts';
 import { isForStation, isWaitingToSend, nextRandom } from '../station/internal.ts';
 import { createAgenda } from './agenda.ts';
-import { createAir } from './air.ts';
+import { createAir, whoHearsWhom } from './air.ts';
 import { reactionTo } from './person.ts';
 import { aimed, createPlace, fixOf, type Place } from './place.ts';
-import { whoHearsWhom } from './reach.ts';
 import type { ScriptLine, SimulatedMoment, SimulatedStation, SimulationResult } from './simulation.ts';
 import { type Heard, type Jams, receiversOf, type Transmission, transmissionsOf } from './transmission.ts';
 
