@@ -39,9 +39,6 @@ export interface ScriptLine {
 /** Something a station did or was told, in the order of time. */
 export type SimulatedMoment = SimulationResult['moments'][number];
 
-/** What channel 70 carried. */
-export type ChannelLoad = SimulationResult['channel70'];
-
 /** The outcome of a simulation. */
 export interface SimulationResult {
   /** Everything but `wake` effects. */

@@ -11,7 +11,7 @@ export interface NothingToSay {
 }
 
 /** Finds a station's name and call sign by its nine digits. */
-export type StationOf = (mmsi: string | null) => SpokenStation;
+type StationOf = (mmsi: string | null) => SpokenStation;
 
 /** The voice situation after a call, or the reason why nothing is said. */
 export function situationOf(call: Call, own: string | null, stationOf: StationOf): Situation | NothingToSay {

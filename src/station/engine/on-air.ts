@@ -45,7 +45,7 @@ export function isForStation(
 }
 
 /** The same, with nothing left open: the call names the station, one of its groups, the area it is in, or all ships. */
-export function isPlainlyForStation(state: Pick<StationState, 'settings' | 'fix'>, call: Call): boolean {
+function isPlainlyForStation(state: Pick<StationState, 'settings' | 'fix'>, call: Call): boolean {
   const { to } = call;
   if (to === null || !isForStation(state, call)) return false;
   if ('mmsi' in to) return to.mmsi !== null;
@@ -91,7 +91,7 @@ export function mayTuneAutomatically(state: StationState, channel: string, wasAs
 }
 
 /** Whether the person must not be taken away from channel 16 now. */
-export function isDistressInHand(state: StationState): boolean {
+function isDistressInHand(state: StationState): boolean {
   return (
     isOwnAlertOut(state) ||
     state.dialogues.some(
@@ -177,7 +177,7 @@ const answers: Readonly<Partial<Record<Call['kind'], readonly Call['kind'][]>>> 
 };
 
 /** Whether a call is the answer of a station to a call it received. */
-export function isAnswerTo(question: Call, answer: Call): boolean {
+function isAnswerTo(question: Call, answer: Call): boolean {
   return (
     (answers[question.kind]?.includes(answer.kind) ?? false) &&
     answer.to?.kind === 'station' &&

@@ -1,13 +1,13 @@
 import type { Call } from '../../call/index.ts';
 import { tell } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
-import { isForStation } from '../engine/on-air.ts';
+import { isForStation, type Received } from '../engine/on-air.ts';
 import { emit, log, type Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
 import { MOST_PROVISIONAL, type StationState } from '../model/state.ts';
 import { adviceFor } from '../procedures/other-distress/advise.ts';
-import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
+import { answerTrigger, findQuestion } from '../procedures/outgoing.ts';
 import { say } from '../texts.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 import { distressTrigger, hearDistress } from './receive-distress.ts';
@@ -33,7 +33,7 @@ export function hear(turn: Turn, received: StationEvent<'received'>): void {
   }
 }
 
-function take(turn: Turn, { call, verdict }: Heard): void {
+function take(turn: Turn, { call, verdict }: Received): void {
   const { settings } = turn.state;
   if (!isForStation(turn.state, call)) {
     if (settings.logOthers)
@@ -54,7 +54,7 @@ function take(turn: Turn, { call, verdict }: Heard): void {
   else if (call.from === null || call.from !== settings.mmsi) hearOther(turn, { call, verdict });
 }
 
-function hearOther(turn: Turn, heard: Heard): void {
+function hearOther(turn: Turn, heard: Received): void {
   const { call, verdict } = heard;
   const { state } = turn;
   if (isAnswer(call) || call.kind === 'position-reply') {
@@ -88,7 +88,7 @@ function hearOther(turn: Turn, heard: Heard): void {
 function complete(
   turn: Turn,
   { call: before, dialogue: id }: StationState['provisional'][number],
-  { call, verdict }: Heard,
+  { call, verdict }: Received,
 ): void {
   if (JSON.stringify(before) === JSON.stringify(call)) return;
   const text = say('station-received-in-full', { call: briefly(call) });

@@ -1,4 +1,5 @@
 import type { Call } from '../../call/index.ts';
+import type { Received } from '../engine/on-air.ts';
 import type { Triggers } from '../engine/procedure.ts';
 import type { Draft, Turn } from '../engine/turn.ts';
 import type { Dialogue } from '../model/dialogue.ts';
@@ -6,7 +7,7 @@ import { isCoastIdentity } from '../model/equipment.ts';
 import type { StationEvent } from '../model/event.ts';
 import { MOST_ALERTS } from '../model/state.ts';
 import { lengthOf } from '../model/timer.ts';
-import { answerTrigger, findQuestion, type Heard } from '../procedures/outgoing.ts';
+import { answerTrigger, findQuestion } from '../procedures/outgoing.ts';
 import { fireOn, openDialogue } from './dialogues.ts';
 
 /** What a call says about a distress. */
@@ -30,7 +31,7 @@ export function distressTrigger(call: Call): DistressTrigger | null {
 }
 
 /** Takes a call about a distress to the dialogue of that vessel, the own one included, or opens one for it. */
-export function hearDistress(turn: Turn, heard: Heard, trigger: DistressTrigger): void {
+export function hearDistress(turn: Turn, heard: Received, trigger: DistressTrigger): void {
   const { call, verdict } = heard;
   const { state } = turn;
   if (answerRelay(turn, heard)) return;
@@ -112,14 +113,14 @@ function ownTrigger(call: Call, verdict: StationEvent<'received'>['verdict']): T
 }
 
 /** The answer to a relay that this station sent to one coast station. */
-function answerRelay(turn: Turn, heard: Heard): boolean {
+function answerRelay(turn: Turn, heard: Received): boolean {
   if (heard.call.kind !== 'distress-relay-acknowledgement') return false;
   const asked = findQuestion(turn, heard.call);
   return asked !== undefined && fireOn(turn, asked, answerTrigger(heard), heard);
 }
 
 /** A relay has done its work when a coast station acknowledges that distress, in whatever form. */
-function endRelays(turn: Turn, heard: Heard, distressed: string | null): void {
+function endRelays(turn: Turn, heard: Received, distressed: string | null): void {
   const { call, verdict } = heard;
   if (call.kind !== 'distress-acknowledgement' || verdict === 'doubtful') return;
   if (distressed === null || !isCoastIdentity(call.from)) return;

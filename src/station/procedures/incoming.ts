@@ -70,7 +70,7 @@ const guards = {
       mayTuneAlone(state, receivedNow(dialogue, cause), channel, false)
     );
   },
-  'wants-answer': (turn, { call }) => mayAnswer(turn.state, call),
+  'wants-answer': (turn, { call }) => lawfulAnswers(turn.state, call).length > 0,
 } satisfies Guards<'incoming'>;
 
 const actions = {
@@ -326,9 +326,11 @@ const ableMeanings: readonly LawfulAnswer['meaning'][] = ['able', 'position', 't
  *
  * @returns `null` when the call needs no answer, nobody is known to answer, or this station may not send one
  */
-export function answerAble(state: StationState, call: Call, channel?: string): Call | null {
+function answerAble(state: StationState, call: Call, channel?: string): Call | null {
   const proposed = 'channel' in call ? call.channel : null;
-  const other = channel ?? (proposed === null && ashore(state) ? state.settings.channels[0] : undefined);
+  const { equipment, channels } = state.settings;
+  // Only a coast station chooses the channel when the caller proposed none.
+  const other = channel ?? (proposed === null && equipment === 'coast' ? channels[0] : undefined);
   const answer = lawfulAnswers(state, call, other).find(({ meaning }) =>
     other === undefined || other === proposed
       ? ableMeanings.includes(meaning)
@@ -339,27 +341,18 @@ export function answerAble(state: StationState, call: Call, channel?: string): C
 }
 
 /** The answer "unable to comply" to a call, with its reason; `null` as for {@link answerAble}. */
-export function answerUnable(state: StationState, call: Call, reason: Reason): Call | null {
+function answerUnable(state: StationState, call: Call, reason: Reason): Call | null {
   const answer = lawfulAnswers(state, call).find(
     ({ call: own }) => own.kind === 'unable-to-comply' && own.reason === reason,
   );
   return answer?.call ?? null;
 }
 
-/** Whether the call asks for an answer that this station may send, able or not. */
-export function mayAnswer(state: StationState, call: Call): boolean {
-  return lawfulAnswers(state, call).length > 0;
-}
-
+/** The answers to a call that this station may send, able or not. */
 function lawfulAnswers(state: StationState, call: Call, other?: string): readonly LawfulAnswer[] {
   const { mmsi, equipment } = state.settings;
   if (mmsi === null) return [];
   const channels = other === undefined ? [] : [other];
   const station = { own: mmsi, equipmentClass: equipment, ...sendablePosition(state), channels };
   return answersTo(call, station).answers;
-}
-
-/** Only a coast station chooses the channel when the caller proposed none. */
-function ashore(state: StationState): boolean {
-  return state.settings.equipment === 'coast';
 }

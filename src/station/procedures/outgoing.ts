@@ -1,4 +1,3 @@
-import type { Verdict } from '../../burst/index.ts';
 import type { Call } from '../../call/index.ts';
 import {
   endTransmission,
@@ -16,7 +15,7 @@ import {
   tuneToWatch,
 } from '../engine/action.ts';
 import { briefly } from '../engine/brief.ts';
-import { mayFollowAlone, mayTuneAlone, mayTuneAutomatically } from '../engine/on-air.ts';
+import { mayFollowAlone, mayTuneAlone, mayTuneAutomatically, type Received } from '../engine/on-air.ts';
 import type {
   Actions,
   Guards,
@@ -308,12 +307,6 @@ function isCoast(call: Call): boolean {
   return call.to?.kind === 'station' && isCoastIdentity(call.to.mmsi);
 }
 
-/** A call and how well it was received. */
-export interface Heard {
-  readonly call: Call;
-  readonly verdict: Verdict;
-}
-
 /**
  * The call of this station that an answer belongs to: one that still waits rather than one that is over, one of the
  * answer's own category rather than another, and the latest of several.
@@ -359,7 +352,7 @@ export function isFromCalled(question: Call, answer: Call): boolean {
 }
 
 /** What an answer is to the call it belongs to. */
-export function answerTrigger({ call, verdict }: Heard): Triggers['outgoing'] {
+export function answerTrigger({ call, verdict }: Received): Triggers['outgoing'] {
   if (verdict === 'doubtful') return 'answered-damaged';
   switch (call.kind) {
     case 'individual-acknowledgement':

@@ -244,10 +244,7 @@ function wrong(form: TermOf<typeof stationTexts, 'state-form'>, received: unknow
 const LATER: readonly string[] = ['designated', 'watched'] satisfies readonly (keyof StationSettings)[];
 
 /** Settings from stored data, whatever makes no sense replaced by the usual value. */
-export function readSettings(
-  stored: unknown,
-  repair: (at: string, received: unknown) => void,
-): StationSettings {
+function readSettings(stored: unknown, repair: Repair): StationSettings {
   const usual = completeSettings({});
   if (!isRecord(stored)) {
     repair('settings', stored);

@@ -16,7 +16,7 @@ export type Question = readonly [code: AdviceCode, answers: readonly AnswerKind[
 type ByPhase<T> = Readonly<Record<Dialogue<'heard-distress'>['phase'], T>>;
 
 /** The flow for one kind of station, phase by phase. */
-export interface Flow {
+interface Flow {
   readonly now: ByPhase<readonly Step[]>;
   readonly question: Partial<ByPhase<Question>>;
   readonly waitFor: Partial<ByPhase<Step>>;
