@@ -132,6 +132,7 @@ function copyOf<T>(list: readonly T[], change: (entry: T) => T = (entry) => entr
   return Array.isArray(list) ? list.map(change) : list;
 }
 
+/** The subject whose policy decides about a call; none decides about other kinds. */
 const subjectOf: Readonly<Partial<Record<Call['kind'], keyof StationSettings['policies']>>> = {
   'individual-call': 'individual',
   'position-request': 'position',
