@@ -30,10 +30,9 @@ const SPREAD = {
  */
 export function cornerOf(position: ReportedPosition): Coordinates {
   requireReported(position);
-  return {
-    latitude: (signOf(position.latitude) * latitudeSteps(position)) / stepsPerDegree(position) + 0,
-    longitude: (signOf(position.longitude) * longitudeSteps(position)) / stepsPerDegree(position) + 0,
-  };
+  const on = (axis: Axis) =>
+    (signOf(position[axis]) * stepsOf(position, axis)) / stepsPerDegree(position) + 0;
+  return { latitude: on('latitude'), longitude: on('longitude') };
 }
 
 /**
@@ -62,8 +61,8 @@ export function centreOf(
   position: ReportedPosition,
   assumption: RoundingAssumption = 'truncated',
 ): Coordinates {
-  const [south, north] = latitudesOf(position, assumption);
-  const [west, east] = longitudesOf(position, assumption);
+  const [south, north] = edgesOf(position, 'latitude', assumption);
+  const [west, east] = edgesOf(position, 'longitude', assumption);
   const longitude = (west + east) / 2;
   return {
     latitude: (south + north) / 2 + 0,
@@ -103,8 +102,8 @@ export function boxOf(
 ): GeoBox {
   if (isArea(position)) return areaBox(position);
   if (isWritten(position)) return boxOfWritten(position, assumption);
-  const [south, north] = latitudesOf(position, assumption);
-  const [west, east] = longitudesOf(position, assumption);
+  const [south, north] = edgesOf(position, 'latitude', assumption);
+  const [west, east] = edgesOf(position, 'longitude', assumption);
   return boxBetween(south, west, north, east);
 }
 
@@ -132,36 +131,29 @@ function boxOfWritten(position: WrittenPosition, assumption: RoundingAssumption)
   return boxBetween(Math.max(-90, south), west, Math.min(90, north), east);
 }
 
-function latitudesOf(position: ReportedPosition, assumption: RoundingAssumption): readonly [number, number] {
-  const [least, most] = SPREAD[assumption];
-  const steps = latitudeSteps(position);
-  const scale = stepsPerDegree(position);
-  const [near, far] = [(steps + least) / scale, Math.min(90, (steps + most) / scale)];
-  return position.latitude.hemisphere === 'N' ? [near + 0, far] : [-far, -near + 0];
-}
+type Axis = 'latitude' | 'longitude';
 
-function longitudesOf(position: ReportedPosition, assumption: RoundingAssumption): readonly [number, number] {
+function edgesOf(
+  position: ReportedPosition,
+  axis: Axis,
+  assumption: RoundingAssumption,
+): readonly [number, number] {
   const [least, most] = SPREAD[assumption];
-  const steps = longitudeSteps(position);
+  const steps = stepsOf(position, axis);
   const scale = stepsPerDegree(position);
-  const limit = assumption === 'truncated' ? 180 : 181;
+  const limit = axis === 'latitude' ? 90 : assumption === 'truncated' ? 180 : 181;
   const [near, far] = [(steps + least) / scale, Math.min(limit, (steps + most) / scale)];
-  return position.longitude.hemisphere === 'E' ? [near + 0, far] : [-far, -near + 0];
+  return signOf(position[axis]) > 0 ? [near + 0, far] : [-far, -near + 0];
 }
 
 function stepsPerDegree(position: ReportedPosition): number {
   return position.fraction === undefined ? 60 : 600_000;
 }
 
-function latitudeSteps(position: ReportedPosition): number {
-  const { latitude, fraction } = requireReported(position);
-  const minutes = latitude.degrees * 60 + latitude.minutes;
-  return fraction === undefined ? minutes : minutes * 10_000 + fraction.latitude;
-}
-
-function longitudeSteps({ longitude, fraction }: ReportedPosition): number {
-  const minutes = longitude.degrees * 60 + longitude.minutes;
-  return fraction === undefined ? minutes : minutes * 10_000 + fraction.longitude;
+function stepsOf(position: ReportedPosition, axis: Axis): number {
+  const { [axis]: part, fraction } = requireReported(position);
+  const minutes = part.degrees * 60 + part.minutes;
+  return fraction === undefined ? minutes : minutes * 10_000 + fraction[axis];
 }
 
 function signOf({ hemisphere }: ReportedPosition['latitude'] | ReportedPosition['longitude']): 1 | -1 {

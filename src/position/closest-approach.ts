@@ -2,7 +2,7 @@ import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
 import { type Mover, type Plane, velocityOf } from './mover.ts';
-import { isPlane, onPlane } from './plane.ts';
+import { isPlane, onPlane } from './sailings.ts';
 import { lowestOf } from './search.ts';
 
 /** When and how close two vessels pass, if both hold on. */

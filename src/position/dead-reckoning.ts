@@ -2,7 +2,7 @@ import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { destination } from './geodesic.ts';
 import { type Current, overGround } from './mover.ts';
 import { requireFinite } from './require-number.ts';
-import { alongRhumb } from './rhumb.ts';
+import { alongRhumb } from './sailings.ts';
 import { metresRun } from './units.ts';
 
 /**

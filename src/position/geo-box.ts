@@ -18,6 +18,11 @@ export function widthOf(box: GeoBox): number {
   return box.west <= box.east ? box.east - box.west : box.east - box.west + 360;
 }
 
+/** The place half-way between the edges of a box. */
+export function middleOf(box: GeoBox): Coordinates {
+  return { latitude: (box.south + box.north) / 2, longitude: signedAngle(box.west + widthOf(box) / 2) };
+}
+
 /**
  * Whether a place lies in a box or on its edge. At a pole the longitude does not count.
  *

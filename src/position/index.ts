@@ -30,9 +30,9 @@ export { resolveTime } from './time.ts';
 
 export type { RoundingAssumption } from './box.ts';
 export { boxOf, centreOf } from './box.ts';
+export { uncertaintyOf } from './box-geodesy.ts';
 export type { GeoBox } from './geo-box.ts';
 export { boxContains } from './geo-box.ts';
-export { uncertaintyOf } from './uncertainty.ts';
 
 // The area of a geographic-area call.
 
@@ -47,9 +47,7 @@ export { destination, rangeAndBearing } from './geodesic.ts';
 // How far and which way she may be, in numbers and in words; a picture is in `seahail/position/plot`.
 
 export type { Bounds } from './bounds.ts';
-export { boundsFrom } from './bounds.ts';
-
-export { boundsText, describeBounds } from './describe-bounds.ts';
+export { boundsFrom, boundsText, describeBounds } from './bounds.ts';
 
 // Movement: after a run, to a place, to a vessel, past a vessel.
 
@@ -65,9 +63,7 @@ export { timeToReach } from './time-to-reach.ts';
 
 // Reach: horizons, and whether a set can probably be heard.
 
-export { horizonRange } from './horizon.ts';
-
-export { estimateLink } from './link.ts';
+export { estimateLink, horizonRange } from './link.ts';
 
 // True, magnetic and compass.
 
@@ -78,8 +74,5 @@ export {
 
 // Handing a position on.
 
-export type { PointCollection } from './geo-json.ts';
-export { toGeoJson } from './geo-json.ts';
-export { toGeoUri } from './geo-uri.ts';
-export { toGpx } from './gpx.ts';
-export type { Waypoint } from './waypoint.ts';
+export type { PointCollection, Waypoint } from './waypoint.ts';
+export { toGeoJson, toGeoUri, toGpx } from './waypoint.ts';

@@ -1,9 +1,16 @@
 import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
-import { type Current, directionOf, type Mover, type Plane, vectorOf, velocityOf } from './mover.ts';
-import { isPlane, onPlane } from './plane.ts';
-import { rhumbLine } from './rhumb.ts';
+import {
+  type Current,
+  directionOf,
+  type Mover,
+  type Plane,
+  streamOf,
+  vectorOf,
+  velocityOf,
+} from './mover.ts';
+import { isPlane, onPlane, rhumbLine } from './sailings.ts';
 import { crossingOf, lowestOf } from './search.ts';
 import { MILE } from './units.ts';
 
@@ -76,7 +83,7 @@ export function intercept(
   target: Mover,
 ): Interceptions {
   const range = rangeAndBearing(own.position, target.position).metres;
-  const stream = streamOf(own);
+  const stream = streamOf(own.current);
   const ground = velocityOf(target);
   const speed = vectorOf(0, own.speed).north;
   const drifting = { east: ground.east - stream.east, north: ground.north - stream.north };
@@ -98,12 +105,12 @@ export function intercept(
   };
 }
 
+type Interceptor = Parameters<typeof intercept>[0];
+
 /**
  * Positive roots of (u² - S²) t² + 2 (p·u) t + p² = 0: the circle that own ship can reach, drifting with the water,
  * grows over the target, who moves with velocity `u` through that water.
  */
-type Interceptor = Parameters<typeof intercept>[0];
-
 function planeTimes(p: Plane, u: Plane, speed: number): { times: readonly number[]; tangent: boolean } {
   const a = u.east ** 2 + u.north ** 2 - speed ** 2;
   const b = p.east * u.east + p.north * u.north;
@@ -184,15 +191,11 @@ function solution(own: Interceptor, target: Mover, seconds: number): Interceptio
 function wayThroughWater(own: Interceptor, to: Coordinates, seconds: number): Plane {
   const { metres, course } = rhumbLine(own.position, to);
   const angle = ((course ?? 0) * Math.PI) / 180;
-  const stream = streamOf(own);
+  const stream = streamOf(own.current);
   return {
     east: metres * Math.sin(angle) - stream.east * seconds,
     north: metres * Math.cos(angle) - stream.north * seconds,
   };
-}
-
-function streamOf({ current }: Interceptor): Plane {
-  return current === undefined ? { east: 0, north: 0 } : vectorOf(current.set, current.drift);
 }
 
 function placeOf(target: Mover, seconds: number): Coordinates {

@@ -1,7 +1,7 @@
 /** What other modules of this library use of this one: apart from its index so that none of it loads geodesy. */
 export { areaContains, decodeArea, encodeArea } from './area.ts';
 export { centreOf, cornerOf } from './box.ts';
-export { horizonRange } from './horizon.ts';
+export { horizonRange } from './link.ts';
 export { toReportedPosition } from './report-position.ts';
 export {
   decodePosition,

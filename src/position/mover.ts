@@ -27,14 +27,6 @@ export interface Plane {
   readonly north: number;
 }
 
-/** What course, speed and current make over the ground. */
-export interface GroundTrack {
-  /** Degrees true; `null` when there is no way over the ground. */
-  readonly course: number | null;
-  /** Knots. */
-  readonly speed: number;
-}
-
 /**
  * Course and speed over the ground of a vessel in a current.
  *
@@ -42,7 +34,12 @@ export interface GroundTrack {
  * @returns the vector sum
  * @throws RangeError when a number is not finite or a speed is negative
  */
-export function overGround(mover: Omit<Mover, 'position'>): GroundTrack {
+export function overGround(mover: Omit<Mover, 'position'>): {
+  /** Degrees true; `null` when there is no way over the ground. */
+  readonly course: number | null;
+  /** Knots. */
+  readonly speed: number;
+} {
   const { east, north } = velocityOf(mover);
   // Without a current nothing is added, and nothing is lost in the sum.
   if (mover.current === undefined && mover.speed > 0) {
@@ -57,8 +54,13 @@ export function overGround(mover: Omit<Mover, 'position'>): GroundTrack {
 /** Velocity over the ground in metres per second. */
 export function velocityOf({ course, speed, current }: Omit<Mover, 'position'>): Plane {
   const water = vectorOf(course, speed);
-  const stream = current === undefined ? { east: 0, north: 0 } : vectorOf(current.set, current.drift);
+  const stream = streamOf(current);
   return { east: water.east + stream.east, north: water.north + stream.north };
+}
+
+/** Velocity of the water in metres per second. */
+export function streamOf(current: Current | undefined): Plane {
+  return current === undefined ? { east: 0, north: 0 } : vectorOf(current.set, current.drift);
 }
 
 /** A velocity in metres per second from degrees true and knots. */

@@ -4,32 +4,30 @@ import { givenInWords } from '../result/internal.ts';
 
 /** @throws RangeError when a number that a program passed is not finite */
 export function requireFinite(name: string, value: number): void {
-  if (!Number.isFinite(value))
-    throw new RangeError(`${name}: expected a finite number, got ${givenInWords(value)}`);
+  requireThat(Number.isFinite(value), name, 'a finite number', value);
 }
 
 /** @throws RangeError when a number that a program passed is negative or not finite */
 export function requireNotNegative(name: string, value: number): void {
-  if (!(Number.isFinite(value) && value >= 0)) {
-    throw new RangeError(`${name}: expected zero or more, got ${givenInWords(value)}`);
-  }
+  requireThat(Number.isFinite(value) && value >= 0, name, 'zero or more', value);
 }
 
 /** @throws RangeError when a number that a program passed is not above zero, or not finite */
 export function requirePositive(name: string, value: number): void {
-  if (!(Number.isFinite(value) && value > 0)) {
-    throw new RangeError(`${name}: expected more than zero, got ${givenInWords(value)}`);
-  }
+  requireThat(Number.isFinite(value) && value > 0, name, 'more than zero', value);
 }
 
 /** @throws RangeError when a number that a program passed is not whole or not from 0 to `most` */
 export function requireWhole(name: string, value: number, most: number): void {
-  if (Number.isInteger(value) && value >= 0 && value <= most) return;
-  throw new RangeError(`${name}: expected a whole number from 0 to ${most}, got ${givenInWords(value)}`);
+  const isSo = Number.isInteger(value) && value >= 0 && value <= most;
+  requireThat(isSo, name, `a whole number from 0 to ${most}`, value);
 }
 
 /** @throws RangeError when a number that a program passed is not from `-most` to `most` */
 export function requireWithin(name: string, value: number, most: number): void {
-  if (Number.isFinite(value) && Math.abs(value) <= most) return;
-  throw new RangeError(`${name}: expected -${most} to ${most}, got ${givenInWords(value)}`);
+  requireThat(Number.isFinite(value) && Math.abs(value) <= most, name, `-${most} to ${most}`, value);
+}
+
+function requireThat(isSo: boolean, name: string, expected: string, value: number): void {
+  if (!isSo) throw new RangeError(`${name}: expected ${expected}, got ${givenInWords(value)}`);
 }

@@ -1,6 +1,6 @@
 import type { Coordinates } from './coordinates.ts';
 import { type Current, directionOf, vectorOf } from './mover.ts';
-import { rhumbLine } from './rhumb.ts';
+import { rhumbLine } from './sailings.ts';
 
 /**
  * Time to reach a place at a speed, along a held track.

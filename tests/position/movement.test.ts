@@ -14,7 +14,7 @@ import {
   timeToReach,
 } from '../../src/position/index.ts';
 import { overGround } from '../../src/position/mover.ts';
-import { alongRhumb, rhumbLine } from '../../src/position/rhumb.ts';
+import { alongRhumb, rhumbLine } from '../../src/position/sailings.ts';
 import { valueOf as taken } from '../../src/result/index.ts';
 import { geodesicLines } from '../oracle/position-geodesic-lines.ts';
 import { courseAndMiles, sailed, stepped } from '../oracle/position-sailing.ts';

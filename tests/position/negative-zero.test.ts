@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cornerOf } from '../../src/position/box.ts';
 import * as position from '../../src/position/index.ts';
 import { overGround } from '../../src/position/mover.ts';
-import { alongRhumb, rhumbLine } from '../../src/position/rhumb.ts';
+import { alongRhumb, rhumbLine } from '../../src/position/sailings.ts';
 
 // A value that is written as 0 and is not equal to it breaks stored data and comparisons: RFC 8259 §6 lets JSON lose the
 // sign. Common practice, no other source.

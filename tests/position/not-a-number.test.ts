@@ -24,7 +24,7 @@ import {
 } from '../../src/position/index.ts';
 import { overGround } from '../../src/position/mover.ts';
 import { plotBearings } from '../../src/position/plot/index.ts';
-import { rhumbLine } from '../../src/position/rhumb.ts';
+import { rhumbLine } from '../../src/position/sailings.ts';
 import { valueOf } from '../../src/result/index.ts';
 
 // JSON makes null of a NaN (ECMA-262, SerializeJSONProperty), and arithmetic makes 0 of a null: a lost fix must not

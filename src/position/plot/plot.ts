@@ -1,27 +1,29 @@
 import type { CodedText } from '../../result/index.ts';
-import type { Bounds } from '../bounds.ts';
-import { type Coordinates, requireCoordinates, signedAngle } from '../coordinates.ts';
-import { boundsText } from '../describe-bounds.ts';
+import { type Bounds, boundsText } from '../bounds.ts';
+import { type Coordinates, requireCoordinates } from '../coordinates.ts';
 import { formatPosition } from '../format-position.ts';
-import { widthOf } from '../geo-box.ts';
+import { middleOf } from '../geo-box.ts';
 import { requirePositive } from '../require-number.ts';
 import { plotWords } from '../texts.ts';
 import { MILE } from '../units.ts';
 import { xmlText } from '../xml-text.ts';
-import { hatch, miles, northMark, rings, scaleBar } from './furniture.ts';
 import {
+  hatch,
+  miles,
+  northMark,
   outlineOf,
   type Point,
   pointAt,
   pointOf,
+  rings,
   type Scale,
+  scaleBar,
   scaleFor,
   svgNumber,
   svgPoint,
 } from './scale.ts';
 import { plotStyle } from './style.ts';
 
-/** A station to be drawn. */
 type PlottedStation = Parameters<typeof plotBearings>[1][number];
 
 const WIDTH = 640;
@@ -152,7 +154,7 @@ function areaOf(scale: Scale, own: Coordinates, bounds: Bounds, id: string, dist
   const sides = [pointAt(scale, near, from), pointAt(scale, near, to), pointAt(scale, far, to)].map(svgPoint);
   lines.push(
     `<path class="sector" d="M${sides[0]}${arc(near, 1, to)}L${sides[2]}${arc(far, 0, from)}Z"/>`,
-    `<path class="bearing" d="M${svgPoint(scale.middle)}L${svgPoint(pointOf(scale, own, middleOf(bounds)))}"/>`,
+    `<path class="bearing" d="M${svgPoint(scale.middle)}L${svgPoint(pointOf(scale, own, middleOf(bounds.box)))}"/>`,
   );
   return lines;
 }
@@ -165,7 +167,7 @@ function tagOf(
   { number, taken }: { readonly number: number; readonly taken: Point[] },
 ): string[] {
   if (bounds === null) return [];
-  const at = pointOf(scale, own, middleOf(bounds));
+  const at = pointOf(scale, own, middleOf(bounds.box));
   if (Math.hypot(at[0] - scale.middle[0], at[1] - scale.middle[1]) > scale.radius) return [];
   const outward = (Math.atan2(at[1] - scale.middle[1], at[0] - scale.middle[0]) * 180) / Math.PI;
   const spots = [0, 60, -60, 120, -120, 180].flatMap((turn) =>
@@ -185,10 +187,6 @@ function tagOf(
     `<text x="${svgNumber(x)}" y="${svgNumber(y + 5)}" font-size="14" text-anchor="middle">${number}</text>`,
     '</g>',
   ];
-}
-
-function middleOf({ box }: Bounds): Coordinates {
-  return { latitude: (box.south + box.north) / 2, longitude: signedAngle(box.west + widthOf(box) / 2) };
 }
 
 function ownMark(name: string): string {
