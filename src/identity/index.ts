@@ -22,8 +22,8 @@ export { atisMembers, decodeAtisCode, encodeAtisCode } from './atis.ts';
 export { decodeCallAddress, encodeCallAddress } from './call-address.ts';
 export { callSignSchema, checkCallSign } from './call-sign.ts';
 export type { IdentityField } from './check.ts';
-export { checkIdentity } from './check.ts';
-
+export { checkIdentity, usesOf } from './check.ts';
+export { mmsi } from './classify.ts';
 export { formatIdentity } from './format.ts';
 export type { IdentityForm } from './forms.ts';
 export { identityForms } from './forms.ts';
@@ -33,9 +33,5 @@ export type {
   IdentityParts,
   Mmsi,
 } from './identity.ts';
-export { mmsi } from './mmsi.ts';
 export { parseIdentity } from './parse.ts';
-
 export { identitySchema } from './schema.ts';
-
-export { usesOf } from './uses.ts';

@@ -1,6 +1,6 @@
 import { failure, type Notice, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
-import { shipCallSign } from './call-sign-shape.ts';
+import { shipCallSign } from './call-sign.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 import { doubt, type Finding, imoNumber, readingsOf } from './readings.ts';

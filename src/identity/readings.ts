@@ -1,5 +1,4 @@
 import { classify } from './classify.ts';
-import { isImoNumber } from './imo-number.ts';
 import type { ParseCode } from './texts.ts';
 
 /** A code, the nine digits that may have been meant, and the params of the code. */
@@ -39,4 +38,10 @@ export function doubt(code: ParseCode, ...digits: readonly string[]): readonly F
   );
   const doubts = readings.map((reading): Finding => (reading === imoNumber ? reading : [code, reading[1]]));
   return doubts.some(([own]) => own === code) ? doubts : [[code], ...doubts];
+}
+
+/** Whether seven digits have the check digit of an IMO ship number, IMO Res. A.1117(30): weights 7 to 2, last digit of the sum. */
+function isImoNumber(digits: string): boolean {
+  const sum = [7, 6, 5, 4, 3, 2].reduce((total, weight, place) => total + weight * Number(digits[place]), 0);
+  return /^\d{7}$/.test(digits) && sum % 10 === Number(digits[6]);
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import addresses from '../../shared/identity/call-address.json' with { type: 'json' };
 import { createDirectory, findStations, nameOf } from '../../src/directory/index.ts';
+import { isMmsi } from '../../src/identity/classify.ts';
 import {
   checkCallSign,
   decodeCallAddress,
@@ -11,7 +12,6 @@ import {
   mmsi,
   parseIdentity,
 } from '../../src/identity/index.ts';
-import { isMmsi } from '../../src/identity/mmsi.ts';
 import { assigned, hostile, nineDigits } from './arbitrary.ts';
 
 describe('formatIdentity', () => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import forms from '../../shared/identity/forms.json' with { type: 'json' };
+import { isMmsi } from '../../src/identity/classify.ts';
 import { identityForms, mmsi, parseIdentity } from '../../src/identity/index.ts';
-import { isMmsi } from '../../src/identity/mmsi.ts';
 import { kindByTheBook } from '../oracle/identity.ts';
 import { assigned, fromPattern, hostile, nineDigits } from './arbitrary.ts';
 

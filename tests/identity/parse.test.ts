@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import decimals from '../../shared/identity/decimal-digits.json' with { type: 'json' };
 import writing from '../../shared/identity/writing.json' with { type: 'json' };
+import { isMmsi } from '../../src/identity/classify.ts';
 import { parseIdentity } from '../../src/identity/index.ts';
-import { isMmsi } from '../../src/identity/mmsi.ts';
 import { imoNumberByTheBook } from '../oracle/identity.ts';
 import { assigned, hostile, nineDigits } from './arbitrary.ts';
 
