@@ -2,9 +2,8 @@ import { formatIdentity, parseIdentity } from '../identity/index.ts';
 import { failure, type Notice, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
-import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
-import { createNoticeList, type NoticeList } from './notice-list.ts';
+import { createNoticeList, groupsOf, type NoticeList } from './list-reading.ts';
 import { issue, type PlainCode } from './texts.ts';
 
 /**
@@ -116,29 +115,20 @@ interface Column {
 }
 
 /** What header cells may say, blanks, case and signs aside; "MMSI number" and its like, where no cell says it shorter. */
-const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map<string, Field>([
-  ['mmsi', 'mmsi'],
-  ['identity', 'mmsi'],
-  ['name', 'name'],
-  ['vesselname', 'name'],
-  ['shipname', 'name'],
-  ['boatname', 'name'],
-  ['stationname', 'name'],
-  ['vessel', 'name'],
-  ['ship', 'name'],
-  ['boat', 'name'],
-  ['station', 'name'],
-  ['callsign', 'callSign'],
-  ['notes', 'notes'],
-  ['note', 'notes'],
-  ['remarks', 'notes'],
-  ['groups', 'groups'],
-  ['group', 'groups'],
-  ['heard', 'heardAt'],
-  ['lastheard', 'heardAt'],
-  ['called', 'calledAt'],
-  ['lastcalled', 'calledAt'],
-]);
+const headers: Readonly<Record<Field, string>> = {
+  mmsi: 'mmsi identity',
+  name: 'name vesselname shipname boatname stationname vessel ship boat station',
+  callSign: 'callsign',
+  notes: 'notes note remarks',
+  groups: 'groups group',
+  heardAt: 'heard lastheard',
+  calledAt: 'called lastcalled',
+};
+const names: ReadonlyMap<string, Field> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (Object.keys(headers) as Field[]).flatMap((field) =>
+    headers[field].split(' ').map((cell): [string, Field] => [cell, field]),
+  ),
+);
 
 function columnsOf(header: readonly string[]): readonly Column[] {
   const taken = new Set<string>();

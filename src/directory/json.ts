@@ -3,7 +3,7 @@ import { classify } from '../identity/internal.ts';
 import { failure, type Result, success } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
-import { createNoticeList, type NoticeList } from './notice-list.ts';
+import { createNoticeList, type NoticeList } from './list-reading.ts';
 import { createDirectory, isInstant } from './remember.ts';
 import { issue } from './texts.ts';
 

@@ -9,9 +9,8 @@ import {
   unescapeText,
   writeContentLine,
 } from './content-line.ts';
-import { groupsOf } from './group-list.ts';
 import type { Directory, ExtraField, KnownStation, StationUpdate } from './known-station.ts';
-import { createNoticeList, type NoticeList } from './notice-list.ts';
+import { createNoticeList, groupsOf, type NoticeList } from './list-reading.ts';
 import { issue, type PlainCode } from './texts.ts';
 
 /**

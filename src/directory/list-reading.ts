@@ -1,3 +1,4 @@
+import { parseIdentity, usesOf } from '../identity/index.ts';
 import type { Notice } from '../result/index.ts';
 import { issue } from './texts.ts';
 
@@ -10,7 +11,6 @@ export interface NoticeList {
 
 const MOST_NOTICES = 1000;
 
-/** An empty list of notices. */
 export function createNoticeList(): NoticeList {
   const kept: Notice[] = [];
   let more = 0;
@@ -26,4 +26,20 @@ export function createNoticeList(): NoticeList {
       return [...kept, issue('directory-more-notices', { count: more })];
     },
   };
+}
+
+/** Group identities put apart by semicolons or commas, or, without any, by blanks. */
+export function groupsOf(text: string, refuse: (group: string) => void): readonly string[] {
+  const whole = parseIdentity(text);
+  const parts = whole.ok
+    ? [text]
+    : text.split(/[;,|/\n]/).flatMap((part) => (parseIdentity(part).ok ? [part] : part.split(/\s/)));
+  return parts
+    .filter((part) => part !== '')
+    .flatMap((part) => {
+      const parsed = parseIdentity(part);
+      if (parsed.ok && usesOf(parsed.value).group) return [parsed.value.mmsi];
+      refuse(part);
+      return [];
+    });
 }
