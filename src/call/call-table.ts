@@ -2,22 +2,16 @@ import type { ReportedPosition } from '../position/index.ts';
 import type { Notice } from '../result/index.ts';
 import type { Call, CallAddress } from './call.ts';
 import { ADDRESS_KINDS, addressFields, addressOf, readAddress } from './element/address-symbols.ts';
+import { isMooredVesselAlarm, mooredVesselNotice } from './element/announcement.ts';
 import { expansionSets, readExpansion } from './element/expansion.ts';
 import { identityOf, identitySymbols } from './element/identity-symbols.ts';
-import { isMooredVesselAlarm, mooredVesselNotice } from './element/moored-vessel.ts';
 import { fractionOf, refined } from './element/place-symbols.ts';
 import { allFields, type CallFields, type DraftFields, type ExpansionSet, wholeFields } from './fields.ts';
-import { type KindRow, kinds } from './kinds.ts';
+import { FIXED_TELECOMMAND, type KindRow, kinds } from './kinds.ts';
 import { compositionNotices, unrecognisedNotices } from './notice/composition-notices.ts';
-import { FIXED_TELECOMMAND, type Properties } from './part.ts';
+import type { Properties } from './part.ts';
 import { copyOf, same } from './same.ts';
 import { categories, formatSpecifiers, symbolOfName } from './symbol.ts';
-
-/** A call with what a person should be told about how it was composed. */
-export interface InterpretedCall {
-  readonly call: Call;
-  readonly notices: readonly Notice[];
-}
 
 /** Calls and their fields, each from the other, by a table of kinds. */
 export interface CallTable {
@@ -38,17 +32,18 @@ export interface CallTable {
 }
 
 /** What fields were read as, kept beside them so that they are not read again. */
-interface Reading extends InterpretedCall {
+interface Reading {
+  readonly call: Call;
+  /** What a person should be told about how it was composed. */
+  readonly notices: readonly Notice[];
   /** Whether composing the call gives these very fields. */
   readonly exact: boolean;
 }
 
-/** A call with the fields it was read from. */
 export interface ReadFields extends Reading {
   readonly fields: CallFields;
 }
 
-/** A table of kinds at work. */
 export function callTable(rows: readonly KindRow[]): CallTable {
   const rowFor = kindTeller(rows);
   // By the fields that a call holds as received. Both are compared by value before they are relied on: either may have

@@ -62,7 +62,6 @@ export interface CallFields {
   }[];
 }
 
-/** One data set of the expansion. */
 export type ExpansionSet = CallFields['expansion'][number];
 
 /** Fields with nothing in them, to build on. */
@@ -90,10 +89,8 @@ export const emptyFields: CallFields = /* @__PURE__ */ Object.freeze({
 /** The fields of a call while they are put together. */
 export type DraftFields = { -readonly [Name in keyof CallFields]: CallFields[Name] };
 
-/** Name of a field of a call. */
 export type FieldName = keyof CallFields;
 
-/** What a field is made of. */
 export interface FieldForm {
   /** One symbol, a row of them, a symbol that is there or not, or the sets of an expansion. */
   readonly holds: 'symbol' | 'symbols' | 'flag' | 'sets';
@@ -133,7 +130,6 @@ export const fieldForms: Readonly<Record<FieldName, FieldForm>> = {
   expansion: { holds: 'sets' },
 };
 
-/** The names of all fields. */
 export const allFields: readonly FieldName[] = /* @__PURE__ */ Object.keys(fieldForms) as FieldName[];
 
 /** Symbol before the position of a reply (M.493-16; deviation: D-call-10). */
@@ -201,7 +197,6 @@ export function digitsOf(symbols: Symbols | null): string | null {
   return digits;
 }
 
-/** Character code of the digit 0. */
 const ZERO = 48;
 
 /**

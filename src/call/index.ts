@@ -52,6 +52,7 @@ export { type Composition, compositions, type EquipmentClass, fieldLengths } fro
 export {
   composeAllShipsCall,
   composeAreaCall,
+  composeAutomaticServiceCall,
   composeGroupCall,
   composeIndividualCall,
   type TrafficOptions,
@@ -64,8 +65,7 @@ export {
   composeTestAcknowledgement,
   composeUnableToComply,
 } from './compose/answer.ts';
-export { composeAutomaticServiceCall } from './compose/automatic-service.ts';
-export type { ComposeOptions } from './compose/composed.ts';
+export type { ComposeOptions } from './compose/arguments.ts';
 export {
   composeDistressAcknowledgement,
   composeDistressAlert,

@@ -1,12 +1,11 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export type { ReadFields } from './call-table.ts';
 export { want } from './compose/arguments.ts';
-export { expandFields, readFields } from './convert.ts';
-export { isMfHf } from './element/mf-hf.ts';
-export { isMooredVesselAlarm } from './element/moored-vessel.ts';
-export { isAshore } from './element/station-identity.ts';
-export { PARITY_MARKS } from './element/telephone-number.ts';
-export { unnamedChannelNotices } from './element/unnamed-channel.ts';
+export { expandFields, fillWhatIsUnsaid, readFields } from './convert.ts';
+export { isMfHf } from './describe/cautions.ts';
+export { isMooredVesselAlarm, unnamedChannelNotices } from './element/announcement.ts';
+export { isAshore, UNKNOWN_SHIP } from './element/identity-symbols.ts';
+export { PARITY_MARKS, telephoneSymbols } from './element/telephone-number.ts';
 export type { DraftFields, ExpansionSet } from './fields.ts';
 export {
   allFields,
@@ -17,7 +16,6 @@ export {
   POSITION_HEADER,
   symbolsOf,
 } from './fields.ts';
-export { fillWhatIsUnsaid } from './fill-unsaid.ts';
 export type { ComposedKind } from './kinds.ts';
 export { stationNamed } from './station-names.ts';
 export type { EndOfSequence, FormatSpecifier } from './symbol.ts';

@@ -1,38 +1,41 @@
 import type { Call, CallKind, DistressCall } from './call.ts';
 import { ADDRESS_KINDS } from './element/address-symbols.ts';
-import { type CallFields, type DraftFields, emptyFields, type FieldName, fieldForms } from './fields.ts';
+import { NO_CHANNEL } from './element/channel-symbols.ts';
+import { identityOf, identitySymbols, UNKNOWN_SHIP } from './element/identity-symbols.ts';
+import { positionOf, positionSymbols, timeOf, timeSymbols } from './element/place-symbols.ts';
+import { telephoneOf, telephoneSymbols } from './element/telephone-number.ts';
 import {
-  CATEGORY,
-  CHANNEL_ONCE,
-  CHANNEL_TWICE,
-  END,
-  FIRST_TELECOMMAND,
-  FIXED_CATEGORY,
-  FIXED_TELECOMMAND,
-  HEADER,
+  type CallFields,
+  type DraftFields,
+  emptyFields,
+  type FieldName,
+  fieldForms,
+  type Symbols,
+} from './fields.ts';
+import { noSymbols } from './no-symbols.ts';
+import {
+  channels,
+  fixed,
+  isRecord,
   type MessageProperty,
-  NATURE,
-  NO_CHANNELS,
-  NO_REMARK,
-  ONE_ELEMENT,
-  OWN_SHIP,
+  named,
+  nothing,
   type Part,
-  POSITION,
-  REASON,
-  SECOND_TELECOMMAND,
-  SELF,
-  SHIP,
-  SUBSEQUENT,
-  TELEPHONE,
-  TIME,
-  UNSOLICITED,
+  property,
+  TEXT,
 } from './part.ts';
 import {
   type Category,
+  categories,
   type EndOfSequence,
   endsOfSequence,
   type FirstTelecommand,
   type FormatSpecifier,
+  firstTelecommands,
+  NO_INFORMATION,
+  nameOfSymbol,
+  natures,
+  secondTelecommands,
   symbolOfName,
 } from './symbol.ts';
 
@@ -85,6 +88,118 @@ type RowOf<Kind extends ComposedKind> = readonly [
   senders: Senders,
 ];
 type Row = { readonly [Kind in ComposedKind]: RowOf<Kind> }[ComposedKind];
+
+// A row of ITU-R M.493 is made of these.
+
+/** The sender, whom every call names. */
+export const SELF: Part<never> = { fields: ['self'], properties: {}, read: nothing, write: nothing };
+const FIXED_CATEGORY = /* @__PURE__ */ fixed(['category'], ({ categories: [name] }) => ({
+  category: name === undefined ? null : symbolOfName(categories, name),
+}));
+export const FIXED_TELECOMMAND: Part<never> = /* @__PURE__ */ fixed(
+  ['telecommand1'],
+  ({ telecommands: [name] }) => ({
+    telecommand1: name === undefined ? null : symbolOfName(firstTelecommands, name),
+  }),
+);
+export const CATEGORY: Part<'category'> = /* @__PURE__ */ named('category', 'category', categories, null);
+const FIRST_TELECOMMAND = /* @__PURE__ */ named(
+  'firstTelecommand',
+  'telecommand1',
+  firstTelecommands,
+  NO_INFORMATION,
+);
+const SECOND_TELECOMMAND = /* @__PURE__ */ named(
+  'secondTelecommand',
+  'telecommand2',
+  secondTelecommands,
+  NO_INFORMATION,
+);
+const REASON = /* @__PURE__ */ named('reason', 'telecommand2', secondTelecommands, NO_INFORMATION);
+export const NO_REMARK: Part<never> = /* @__PURE__ */ fixed(['telecommand2'], () => ({
+  telecommand2: NO_INFORMATION,
+}));
+const SHIP = /* @__PURE__ */ property('distressed', 'distressed', identityOf, shipSymbols);
+/** The sender itself is in distress. */
+const OWN_SHIP = /* @__PURE__ */ property(
+  'distressed',
+  'distressed',
+  identityOf,
+  shipSymbols,
+  TEXT,
+  ({ self, distressed }) => {
+    const ship = identityOf(distressed);
+    return ship !== null && ship === identityOf(self);
+  },
+);
+const NATURE = /* @__PURE__ */ named('nature', 'nature', natures, null);
+const POSITION = /* @__PURE__ */ property(
+  'position',
+  'position',
+  (symbols, { fraction }) => positionOf(symbols, fraction),
+  positionSymbols,
+  [
+    'position',
+    (value) => value === null || (isRecord(value) && isRecord(value.latitude) && isRecord(value.longitude)),
+  ],
+);
+const TIME = /* @__PURE__ */ property('time', 'time', timeOf, timeSymbols, [
+  'time',
+  (value) => value === null || isRecord(value),
+]);
+const SUBSEQUENT = /* @__PURE__ */ named('subsequent', 'subsequent', firstTelecommands, NO_INFORMATION);
+/** Precedes the position of a reply, which has one whatever its end. deviation: D-call-10 */
+const HEADER = /* @__PURE__ */ fixed(
+  ['header'],
+  () => ({ header: true }),
+  ({ position }) => position !== null,
+);
+const CHANNEL_TWICE = /* @__PURE__ */ channels('repeated');
+const CHANNEL_ONCE = /* @__PURE__ */ channels('no-information');
+// deviation: D-call-6
+const ONE_ELEMENT = /* @__PURE__ */ channels('not-sent');
+const NO_CHANNELS = /* @__PURE__ */ fixed(['receive', 'transmit'], () => ({
+  receive: NO_CHANNEL,
+  transmit: NO_CHANNEL,
+}));
+const TELEPHONE = /* @__PURE__ */ property('telephone', 'telephone', telephoneOf, telephoneSymbols);
+/** A position that nobody asked for ends like a call that asks for no answer. */
+const UNSOLICITED: Part<'unsolicited'> = {
+  fields: [],
+  properties: {},
+  read: ({ end }, into) => {
+    into.unsolicited = nameOfEnd(end) !== 'acknowledgement';
+  },
+  write: (call, into) => {
+    if (call.unsolicited) into.end = symbolOfName(endsOfSequence, 'end-of-sequence');
+  },
+};
+const END: Part<'end'> = {
+  fields: [],
+  properties: {},
+  read: ({ end }, into) => {
+    const name = nameOfEnd(end);
+    into.end = (Object.keys(ENDS) as (keyof typeof ENDS)[]).find((each) => ENDS[each] === name) ?? 'request';
+  },
+  write: ({ end }, into) => {
+    if (!Object.hasOwn(ENDS, String(end))) throw noSymbols('end', `'${end}'`);
+    into.end = symbolOfName(endsOfSequence, ENDS[end as keyof typeof ENDS]);
+  },
+};
+
+const ENDS: Readonly<Record<Call<'automatic-service-call'>['end'], EndOfSequence>> = {
+  request: 'acknowledgement-requested',
+  answer: 'acknowledgement',
+  end: 'end-of-sequence',
+};
+
+function nameOfEnd(end: number | null): string | null {
+  return end === null ? null : nameOfSymbol(endsOfSequence, end);
+}
+
+function shipSymbols(mmsi: string | null): Symbols {
+  return identitySymbols(mmsi) ?? UNKNOWN_SHIP;
+}
 
 // What follows the format specifier and the address.
 const ALERT = [SELF, NATURE, POSITION, TIME, SUBSEQUENT];
@@ -220,7 +335,6 @@ export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Com
   );
 }
 
-/** The kinds of call about a distress. */
 export const DISTRESS_KINDS: readonly DistressCall['kind'][] = /* @__PURE__ */ distressKinds();
 
 function distressKinds(): DistressCall['kind'][] {

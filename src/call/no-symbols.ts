@@ -2,7 +2,6 @@ import { valueTerms } from './terms.ts';
 
 type Name<Key> = Key extends `call-value.${infer Value}` ? Value : never;
 
-/** A value that has to have symbols. */
 export type ValueName = Name<keyof typeof valueTerms>;
 
 /** What makes a notice of an error about a value without symbols; `received` is how the value is shown. */

@@ -1,24 +1,13 @@
 import type { TermOf } from '../result/internal.ts';
 import type { Call } from './call.ts';
-import { type ChannelElements, channelFields, NO_CHANNEL, readChannel } from './element/channel-symbols.ts';
+import { type ChannelElements, channelFields, readChannel } from './element/channel-symbols.ts';
 import type { Expansion } from './element/expansion.ts';
-import { identityOf, identitySymbols, UNKNOWN_SHIP } from './element/identity-symbols.ts';
-import { positionOf, positionSymbols, timeOf, timeSymbols } from './element/place-symbols.ts';
-import { telephoneOf, telephoneSymbols } from './element/telephone-number.ts';
-import type { CallFields, DraftFields, FieldName, Symbols } from './fields.ts';
-import { noSymbols } from './no-symbols.ts';
+import type { CallFields, DraftFields, FieldName } from './fields.ts';
 import {
   type Category,
-  categories,
-  type EndOfSequence,
-  endsOfSequence,
   type FirstTelecommand,
-  firstTelecommands,
-  NO_INFORMATION,
   nameOfSymbol,
-  natures,
   type SymbolTable,
-  secondTelecommands,
   symbolOfName,
   type UnknownSymbol,
 } from './symbol.ts';
@@ -60,14 +49,14 @@ export interface Part<Name extends string = string> {
 
 export const TEXT: ValueType = ['text-or-null', (value) => value === null || typeof value === 'string'];
 export const RECORD_IF_ANY: ValueType = ['object', (value) => value === undefined || isRecord(value)];
-const nothing = (): void => {};
+export const nothing = (): void => {};
 
 export function isRecord(value: unknown): value is Readonly<Properties> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** A property that is one field. */
-function property<Name extends MessageProperty, Field extends FieldName, Value>(
+export function property<Name extends MessageProperty, Field extends FieldName, Value>(
   name: Name,
   field: Field,
   read: (symbols: CallFields[Field], expansion: Expansion) => Value,
@@ -88,12 +77,8 @@ function property<Name extends MessageProperty, Field extends FieldName, Value>(
   };
 }
 
-function shipSymbols(mmsi: string | null): Symbols {
-  return identitySymbols(mmsi) ?? UNKNOWN_SHIP;
-}
-
 /** A property that names a symbol; `open` is what a telecommand without one carries. */
-function named<Name extends MessageProperty, Known extends string>(
+export function named<Name extends MessageProperty, Known extends string>(
   name: Name,
   field: 'category' | 'nature' | 'telecommand1' | 'telecommand2' | 'subsequent',
   table: SymbolTable<Known>,
@@ -112,7 +97,7 @@ function isSymbol(symbol: number | null): symbol is number {
 }
 
 /** Fields that carry no property: the row, or the kind of call, says what is in them. */
-function fixed(
+export function fixed(
   fields: readonly FieldName[],
   values: Part['fixed'] & {},
   matches?: Part['matches'],
@@ -128,7 +113,9 @@ function fixed(
 }
 
 /** Both channel elements; one VHF channel applies to both directions. deviation: D-call-8 */
-function channels(second: 'repeated' | 'no-information' | 'not-sent'): Part<'channel' | 'frequencies'> {
+export function channels(
+  second: 'repeated' | 'no-information' | 'not-sent',
+): Part<'channel' | 'frequencies'> {
   return {
     fields: second === 'not-sent' ? ['receive'] : ['receive', 'transmit'],
     properties: { channel: TEXT, frequencies: RECORD_IF_ANY },
@@ -141,132 +128,4 @@ function channels(second: 'repeated' | 'no-information' | 'not-sent'): Part<'cha
       if (second !== 'not-sent') into.transmit = transmit;
     },
   };
-}
-
-// A row of ITU-R M.493 is made of these.
-
-/** The sender, whom every call names. */
-export const SELF: Part<never> = { fields: ['self'], properties: {}, read: nothing, write: nothing };
-export const FIXED_CATEGORY: Part<never> = /* @__PURE__ */ fixed(['category'], ({ categories: [name] }) => ({
-  category: name === undefined ? null : symbolOfName(categories, name),
-}));
-export const FIXED_TELECOMMAND: Part<never> = /* @__PURE__ */ fixed(
-  ['telecommand1'],
-  ({ telecommands: [name] }) => ({
-    telecommand1: name === undefined ? null : symbolOfName(firstTelecommands, name),
-  }),
-);
-export const CATEGORY: Part<'category'> = /* @__PURE__ */ named('category', 'category', categories, null);
-export const FIRST_TELECOMMAND: Part<'firstTelecommand'> = /* @__PURE__ */ named(
-  'firstTelecommand',
-  'telecommand1',
-  firstTelecommands,
-  NO_INFORMATION,
-);
-export const SECOND_TELECOMMAND: Part<'secondTelecommand'> = /* @__PURE__ */ named(
-  'secondTelecommand',
-  'telecommand2',
-  secondTelecommands,
-  NO_INFORMATION,
-);
-export const REASON: Part<'reason'> = /* @__PURE__ */ named(
-  'reason',
-  'telecommand2',
-  secondTelecommands,
-  NO_INFORMATION,
-);
-export const NO_REMARK: Part<never> = /* @__PURE__ */ fixed(['telecommand2'], () => ({
-  telecommand2: NO_INFORMATION,
-}));
-export const SHIP: Part<'distressed'> = /* @__PURE__ */ property(
-  'distressed',
-  'distressed',
-  identityOf,
-  shipSymbols,
-);
-/** The sender itself is in distress. */
-export const OWN_SHIP: Part<'distressed'> = /* @__PURE__ */ property(
-  'distressed',
-  'distressed',
-  identityOf,
-  shipSymbols,
-  TEXT,
-  ({ self, distressed }) => {
-    const ship = identityOf(distressed);
-    return ship !== null && ship === identityOf(self);
-  },
-);
-export const NATURE: Part<'nature'> = /* @__PURE__ */ named('nature', 'nature', natures, null);
-export const POSITION: Part<'position'> = /* @__PURE__ */ property(
-  'position',
-  'position',
-  (symbols, { fraction }) => positionOf(symbols, fraction),
-  positionSymbols,
-  [
-    'position',
-    (value) => value === null || (isRecord(value) && isRecord(value.latitude) && isRecord(value.longitude)),
-  ],
-);
-export const TIME: Part<'time'> = /* @__PURE__ */ property('time', 'time', timeOf, timeSymbols, [
-  'time',
-  (value) => value === null || isRecord(value),
-]);
-export const SUBSEQUENT: Part<'subsequent'> = /* @__PURE__ */ named(
-  'subsequent',
-  'subsequent',
-  firstTelecommands,
-  NO_INFORMATION,
-);
-/** Precedes the position of a reply, which has one whatever its end. deviation: D-call-10 */
-export const HEADER: Part<never> = /* @__PURE__ */ fixed(
-  ['header'],
-  () => ({ header: true }),
-  ({ position }) => position !== null,
-);
-export const CHANNEL_TWICE: Part<'channel' | 'frequencies'> = /* @__PURE__ */ channels('repeated');
-export const CHANNEL_ONCE: Part<'channel' | 'frequencies'> = /* @__PURE__ */ channels('no-information');
-// deviation: D-call-6
-export const ONE_ELEMENT: Part<'channel' | 'frequencies'> = /* @__PURE__ */ channels('not-sent');
-export const NO_CHANNELS: Part<never> = /* @__PURE__ */ fixed(['receive', 'transmit'], () => ({
-  receive: NO_CHANNEL,
-  transmit: NO_CHANNEL,
-}));
-export const TELEPHONE: Part<'telephone'> = /* @__PURE__ */ property(
-  'telephone',
-  'telephone',
-  telephoneOf,
-  telephoneSymbols,
-);
-/** A position that nobody asked for ends like a call that asks for no answer. */
-export const UNSOLICITED: Part<'unsolicited'> = {
-  fields: [],
-  properties: {},
-  read: ({ end }, into) => {
-    into.unsolicited = nameOfEnd(end) !== 'acknowledgement';
-  },
-  write: (call, into) => {
-    if (call.unsolicited) into.end = symbolOfName(endsOfSequence, 'end-of-sequence');
-  },
-};
-export const END: Part<'end'> = {
-  fields: [],
-  properties: {},
-  read: ({ end }, into) => {
-    const name = nameOfEnd(end);
-    into.end = (Object.keys(ENDS) as (keyof typeof ENDS)[]).find((each) => ENDS[each] === name) ?? 'request';
-  },
-  write: ({ end }, into) => {
-    if (!Object.hasOwn(ENDS, String(end))) throw noSymbols('end', `'${end}'`);
-    into.end = symbolOfName(endsOfSequence, ENDS[end as keyof typeof ENDS]);
-  },
-};
-
-const ENDS: Readonly<Record<Call<'automatic-service-call'>['end'], EndOfSequence>> = {
-  request: 'acknowledgement-requested',
-  answer: 'acknowledgement',
-  end: 'end-of-sequence',
-};
-
-function nameOfEnd(end: number | null): string | null {
-  return end === null ? null : nameOfSymbol(endsOfSequence, end);
 }

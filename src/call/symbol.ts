@@ -11,106 +11,6 @@ import { noSymbols } from './no-symbols.ts';
 /** A value the tables do not name, kept as received: `'symbol-107'`. */
 export type UnknownSymbol = `symbol-${number}`;
 
-const formatTable: Rows<FormatSpecifier> = [
-  [102, 'area'],
-  [112, 'distress'],
-  [114, 'group'],
-  [116, 'all-ships'],
-  [120, 'individual'],
-  [123, 'automatic-service'],
-];
-
-const categoryTable: Rows<Category> = [
-  [100, 'routine'],
-  [106, 'acs'],
-  [108, 'safety'],
-  [110, 'urgency'],
-  [112, 'distress'],
-];
-
-// 112 left the table in M.493-16 and is still read from older sets.
-const natureTable: Rows<NatureOfDistress> = [
-  [100, 'fire-explosion'],
-  [101, 'flooding'],
-  [102, 'collision'],
-  [103, 'grounding'],
-  [104, 'listing'],
-  [105, 'sinking'],
-  [106, 'disabled-adrift'],
-  [107, 'undesignated'],
-  [108, 'abandoning-ship'],
-  [109, 'piracy'],
-  [110, 'man-overboard'],
-  [112, 'epirb-emission'],
-];
-
-// 124 and the withdrawn rows come from older prints; 121 is ship position or location registration updating.
-const firstTelecommandTable: Rows<FirstTelecommand> = [
-  [100, 'telephony-simplex'],
-  [101, 'telephony-duplex'],
-  [103, 'polling'],
-  [104, 'unable-to-comply'],
-  [105, 'end-of-call'],
-  [106, 'data'],
-  [109, 'telephony-j3e'],
-  [110, 'distress-acknowledgement'],
-  [111, 'telephony-h3e'],
-  [112, 'distress-relay'],
-  [113, 'teleprinter-fec'],
-  [115, 'teleprinter-arq'],
-  [116, 'teleprinter-receive'],
-  [118, 'test'],
-  [121, 'ship-position'],
-  [124, 'morse'],
-];
-
-const reasonTable: Rows<Reason> = [
-  [100, 'no-reason'],
-  [101, 'switching-centre-congested'],
-  [102, 'busy'],
-  [103, 'queue'],
-  [104, 'station-barred'],
-  [105, 'no-operator'],
-  [106, 'operator-unavailable'],
-  [107, 'equipment-disabled'],
-  [108, 'channel-unusable'],
-  [109, 'mode-unusable'],
-];
-
-const secondTelecommandTable: Rows<SecondTelecommand> = [
-  [100, 'no-reason'],
-  [101, 'switching-centre-congested'],
-  [102, 'busy'],
-  [103, 'queue'],
-  [104, 'station-barred'],
-  [105, 'no-operator'],
-  [106, 'operator-unavailable'],
-  [107, 'equipment-disabled'],
-  [108, 'channel-unusable'],
-  [109, 'mode-unusable'],
-  [110, 'neutral-craft'],
-  [111, 'medical-transport'],
-  [112, 'pay-phone'],
-  [113, 'facsimile'],
-  [115, 'data-modem-115'],
-  [116, 'data-modem-116'],
-  [120, 'acs-remaining-0'],
-  [121, 'acs-remaining-1'],
-  [122, 'acs-remaining-2'],
-  [123, 'acs-remaining-3'],
-  [124, 'acs-remaining-4'],
-  [125, 'acs-remaining-5'],
-];
-
-const endTable: Rows<EndOfSequence> = [
-  [117, 'acknowledgement-requested'],
-  [122, 'acknowledgement'],
-  [127, 'end-of-sequence'],
-];
-
-/** Symbol and name of each row, in order. */
-type Rows<Name extends string> = readonly (readonly [symbol: number, name: Name])[];
-
 /**
  * Format specifier: whom a call is for and what shape it has (M.493-16 table of symbols).
  */
@@ -207,29 +107,110 @@ export interface SymbolTable<Name extends string> {
   readonly rows: readonly (readonly [symbol: number, name: Name])[];
 }
 
-/** Format specifiers. */
 export const formatSpecifiers: SymbolTable<FormatSpecifier> = {
   field: 'format specifier',
-  rows: formatTable,
+  rows: [
+    [102, 'area'],
+    [112, 'distress'],
+    [114, 'group'],
+    [116, 'all-ships'],
+    [120, 'individual'],
+    [123, 'automatic-service'],
+  ],
 };
-/** Categories. */
-export const categories: SymbolTable<Category> = { field: 'category', rows: categoryTable };
+export const categories: SymbolTable<Category> = {
+  field: 'category',
+  rows: [
+    [100, 'routine'],
+    [106, 'acs'],
+    [108, 'safety'],
+    [110, 'urgency'],
+    [112, 'distress'],
+  ],
+};
 /** Natures of distress. */
-export const natures: SymbolTable<NatureOfDistress> = { field: 'nature of distress', rows: natureTable };
-/** First telecommands and types of subsequent communication. */
+export const natures: SymbolTable<NatureOfDistress> = {
+  field: 'nature of distress',
+  // 112 left the table in M.493-16 and is still read from older sets.
+  rows: [
+    [100, 'fire-explosion'],
+    [101, 'flooding'],
+    [102, 'collision'],
+    [103, 'grounding'],
+    [104, 'listing'],
+    [105, 'sinking'],
+    [106, 'disabled-adrift'],
+    [107, 'undesignated'],
+    [108, 'abandoning-ship'],
+    [109, 'piracy'],
+    [110, 'man-overboard'],
+    [112, 'epirb-emission'],
+  ],
+};
 export const firstTelecommands: SymbolTable<FirstTelecommand> = {
   field: 'first telecommand',
-  rows: firstTelecommandTable,
+  // 124 and the withdrawn rows come from older prints; 121 is ship position or location registration updating.
+  rows: [
+    [100, 'telephony-simplex'],
+    [101, 'telephony-duplex'],
+    [103, 'polling'],
+    [104, 'unable-to-comply'],
+    [105, 'end-of-call'],
+    [106, 'data'],
+    [109, 'telephony-j3e'],
+    [110, 'distress-acknowledgement'],
+    [111, 'telephony-h3e'],
+    [112, 'distress-relay'],
+    [113, 'teleprinter-fec'],
+    [115, 'teleprinter-arq'],
+    [116, 'teleprinter-receive'],
+    [118, 'test'],
+    [121, 'ship-position'],
+    [124, 'morse'],
+  ],
 };
 /** Reasons for being unable to comply. */
-export const reasons: SymbolTable<Reason> = { field: 'reason', rows: reasonTable };
+export const reasons: SymbolTable<Reason> = {
+  field: 'reason',
+  rows: [
+    [100, 'no-reason'],
+    [101, 'switching-centre-congested'],
+    [102, 'busy'],
+    [103, 'queue'],
+    [104, 'station-barred'],
+    [105, 'no-operator'],
+    [106, 'operator-unavailable'],
+    [107, 'equipment-disabled'],
+    [108, 'channel-unusable'],
+    [109, 'mode-unusable'],
+  ],
+};
 /** Second telecommands, the reasons among them. */
 export const secondTelecommands: SymbolTable<SecondTelecommand> = {
   field: 'second telecommand',
-  rows: secondTelecommandTable,
+  rows: /* @__PURE__ */ (reasons as SymbolTable<SecondTelecommand>).rows.concat([
+    [110, 'neutral-craft'],
+    [111, 'medical-transport'],
+    [112, 'pay-phone'],
+    [113, 'facsimile'],
+    [115, 'data-modem-115'],
+    [116, 'data-modem-116'],
+    [120, 'acs-remaining-0'],
+    [121, 'acs-remaining-1'],
+    [122, 'acs-remaining-2'],
+    [123, 'acs-remaining-3'],
+    [124, 'acs-remaining-4'],
+    [125, 'acs-remaining-5'],
+  ]),
 };
-/** End-of-sequence characters. */
-export const endsOfSequence: SymbolTable<EndOfSequence> = { field: 'end of sequence', rows: endTable };
+export const endsOfSequence: SymbolTable<EndOfSequence> = {
+  field: 'end of sequence',
+  rows: [
+    [117, 'acknowledgement-requested'],
+    [122, 'acknowledgement'],
+    [127, 'end-of-sequence'],
+  ],
+};
 
 /** Format specifier by which sets on inland waters identify themselves on a voice channel. deviation: D-burst-9 */
 export const ATIS_FORMAT = 121;

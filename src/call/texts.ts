@@ -1,4 +1,13 @@
-import { type IssueMaker, issueMaker, type TextMaker, textMaker } from '../result/internal.ts';
+import type { Notice } from '../result/index.ts';
+import {
+  type CodeOf,
+  type IssueMaker,
+  issueMaker,
+  type ParamsOf,
+  type TextMaker,
+  type Texts,
+  textMaker,
+} from '../result/internal.ts';
 import {
   callTerms,
   categoryTerms,
@@ -309,8 +318,26 @@ export type CallTexts = typeof receivedTexts &
   typeof answerTexts &
   typeof describeTexts;
 
+/** Makes a notice about one part of a call: where, by which clause, and what was received there. */
+type NoticeMaker<T extends Texts> = <Code extends CodeOf<T>>(
+  code: Code,
+  params: ParamsOf<T, Code>,
+  at: string,
+  clause: string,
+  received?: string,
+) => Notice;
+
+function noticeMaker<T extends Texts>(texts: T): NoticeMaker<T> {
+  const issue = issueMaker(texts);
+  return (code, params, at, clause, received) =>
+    issue(code, params, { at: [at], clause, ...(received !== undefined && { received }) });
+}
+
 /** Makes a notice about what was received. */
-export const receivedNotice: IssueMaker<typeof receivedTexts> = /* @__PURE__ */ issueMaker(receivedTexts);
+export const receivedNotice: NoticeMaker<typeof receivedTexts> = /* @__PURE__ */ noticeMaker(receivedTexts);
 
 /** Makes a notice of checking. */
-export const checkNotice: IssueMaker<typeof checkTexts> = /* @__PURE__ */ issueMaker(checkTexts);
+export const checkNotice: NoticeMaker<typeof checkTexts> = /* @__PURE__ */ noticeMaker(checkTexts);
+
+/** The same about a value, or about the call as such. */
+export const valueNotice: IssueMaker<typeof checkTexts> = /* @__PURE__ */ issueMaker(checkTexts);

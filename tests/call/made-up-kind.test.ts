@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { callTable } from '../../src/call/call-table.ts';
 import { type Call, type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
-import { kindRow, kinds } from '../../src/call/kinds.ts';
-import { CATEGORY, FIXED_TELECOMMAND, NO_REMARK, type Part, SELF } from '../../src/call/part.ts';
+import { CATEGORY, FIXED_TELECOMMAND, kindRow, kinds, NO_REMARK, SELF } from '../../src/call/kinds.ts';
+import type { Part } from '../../src/call/part.ts';
 import { sampleCalls } from './sample-calls.ts';
 
 // Invented: no standard has a call that asks for a forecast of so many hours. It borrows first telecommand 106 (data).

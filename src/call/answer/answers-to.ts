@@ -1,3 +1,5 @@
+import { type ChannelPlan, findChannel, neverAssignable } from '../../channel/index.ts';
+import { isWorkingChannelAllowed } from '../../channel/internal.ts';
 import { usesOf } from '../../identity/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call } from '../call.ts';
@@ -10,12 +12,11 @@ import {
   composeUnableToComply,
 } from '../compose/answer.ts';
 import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
-import { channelName } from '../element/channel-symbols.ts';
-import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
-import { isAshore, stationIdentity } from '../element/station-identity.ts';
+import { isMooredVesselAlarm } from '../element/announcement.ts';
+import { channelName, isNumbered } from '../element/channel-symbols.ts';
+import { isAshore, stationIdentity } from '../element/identity-symbols.ts';
 import { type Reason, reasons } from '../symbol.ts';
 import { answersToAlert, answersToRelay } from './distress-answers.ts';
-import { isFitChannel } from './fit-channel.ts';
 import {
   type AnsweringStation,
   answer,
@@ -67,7 +68,6 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
     : none('call-no-answer-class', 'ITU-R M.493-16, unverified');
 }
 
-/** The answers whatever the class of equipment. */
 function ofAnyClass(call: Call, station: AnsweringStation): LawfulAnswers {
   const { own } = station;
   if (call.from === own) {
@@ -199,4 +199,24 @@ function onChannel(
   { plan }: AnsweringStation,
 ): { readonly channel?: string } {
   return channel === null ? {} : { channel: channelName(channel, plan) };
+}
+
+/** Whether the two stations of a call may talk on a channel, according to a plan. */
+function isFitChannel(
+  channel: string | null,
+  call: Call<'individual-call'>,
+  own: string,
+  plan: ChannelPlan | undefined,
+): boolean {
+  if (channel === null) return true;
+  // A coast station knows its own channels: ITU-R M.541-11 Annex 3, from memory. What carries no speech has none of them.
+  const ashore = isAshore(own) || isAshore(call.from);
+  const ordinary = call.category === 'routine' && !ashore;
+  if (!isNumbered(channel)) return false;
+  if (neverAssignable(channel, ordinary ? 'intership-non-commercial' : 'safety') !== null) return false;
+  if (plan === undefined || ashore) return true;
+  const found = findChannel(plan, channel);
+  if (!found.ok) return false;
+  const safety = call.category !== 'routine' && isWorkingChannelAllowed(found.value, 'safety');
+  return safety || isWorkingChannelAllowed(found.value, 'intership-non-commercial');
 }

@@ -1,7 +1,7 @@
 import { type Identity, usesOf } from '../../identity/index.ts';
 import type { Call } from '../call.ts';
 import { composeDistressAcknowledgement, composeDistressRelayAcknowledgement } from '../compose/distress.ts';
-import { stationIdentity } from '../element/station-identity.ts';
+import { stationIdentity } from '../element/identity-symbols.ts';
 import { type AnsweringStation, answer, type LawfulAnswers, none, some } from './lawful-answers.ts';
 
 /** Who may acknowledge an alert by DSC: 47 CFR 80.103(c), 80.1117(a), 80.1121. */

@@ -69,12 +69,10 @@ export function answer<Code extends CodeOf<typeof answerTexts>>(
   return { meaning, label: message, ...coded, call, clause };
 }
 
-/** Answers to choose from. */
 export function some(...answers: readonly LawfulAnswer[]): LawfulAnswers {
   return { answers, none: null };
 }
 
-/** No DSC answer, and why. */
 export function none(
   why: Extract<CodeOf<typeof answerTexts>, `call-no-answer-${string}`>,
   clause: string,

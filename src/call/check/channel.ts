@@ -10,9 +10,9 @@ import {
 import { frequencyOf } from '../../channel/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { type Announcement, announces, unnamedChannelNotices } from '../element/announcement.ts';
 import { isNumbered } from '../element/channel-symbols.ts';
-import { isAshore, stationIdentity } from '../element/station-identity.ts';
-import { type Announcement, announces, unnamedChannelNotices } from '../element/unnamed-channel.ts';
+import { isAshore, stationIdentity } from '../element/identity-symbols.ts';
 import { isDistressCall } from '../kinds.ts';
 import { checkNotice } from '../texts.ts';
 
@@ -57,36 +57,22 @@ function callNotices(call: Call, { name, edition, channels }: ChannelPlan): Noti
   const rule = channels.find(({ selectiveCallRule }) => selectiveCallRule !== null)?.selectiveCallRule;
   return rule == null
     ? []
-    : [
-        checkNotice(
-          'call-restricted',
-          { plan: name, rule: planText(rule) },
-          { at: ['kind'], clause: edition },
-        ),
-      ];
+    : [checkNotice('call-restricted', { plan: name, rule: planText(rule) }, 'kind', edition)];
 }
 
 /** What holds on every coast. */
 function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
   if (channel === '70') {
-    return [
-      checkNotice(
-        'call-channel-70',
-        {},
-        { at: ['channel'], received: channel, clause: 'Radio Regulations Appendix 18 note j)' },
-      ),
-    ];
+    return [checkNotice('call-channel-70', {}, 'channel', 'Radio Regulations Appendix 18 note j)', channel)];
   }
   if (channel === '16' && purpose !== 'safety') {
     return [
       checkNotice(
         'call-channel-16-routine',
         {},
-        {
-          at: ['channel'],
-          received: channel,
-          clause: 'Radio Regulations Art. 52 and Appendix 18, unverified',
-        },
+        'channel',
+        'Radio Regulations Art. 52 and Appendix 18, unverified',
+        channel,
       ),
     ];
   }
@@ -99,7 +85,9 @@ function withoutPlan(channel: string, purpose: WorkingPurpose): Notice[] {
     checkNotice(
       'call-channel-two-frequency',
       { channel },
-      { at: ['channel'], received: channel, clause: 'Radio Regulations Appendix 18' },
+      'channel',
+      'Radio Regulations Appendix 18',
+      channel,
     ),
   ];
 }

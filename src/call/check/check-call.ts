@@ -7,12 +7,11 @@ import { calls } from '../call-table.ts';
 import { type CallFields, digitsOf } from '../fields.ts';
 import type { EquipmentClass } from '../kinds.ts';
 import { whyNoSymbols } from '../no-symbols.ts';
-import { checkNotice } from '../texts.ts';
+import { valueNotice } from '../texts.ts';
 import { type WrongType, wrongType } from '../wrong-type.ts';
 import { channelNotices } from './channel.ts';
 import { distressNotices } from './distress.ts';
-import { equipmentNotices } from './equipment.ts';
-import { stationNotices } from './stations.ts';
+import { equipmentNotices, stationNotices } from './stations.ts';
 import { telecommandNotices } from './telecommands.ts';
 
 /**
@@ -48,7 +47,7 @@ export function checkCall(
       const wrong = wrongType(call);
       return wrong === null ? findings(call, options) : [typeNotice(wrong)];
     },
-    () => [checkNotice('call-value-missing', {}, { clause: ANNEX })],
+    () => [valueNotice('call-value-missing', {}, { clause: ANNEX })],
   );
 }
 
@@ -72,12 +71,12 @@ function fieldNotices(call: Call): readonly Notice[] {
     const why = whyNoSymbols(error);
     if (why === undefined) throw error;
     const { value, ...received } = why;
-    return [checkNotice('call-value', { value }, { ...received, clause: ANNEX })];
+    return [valueNotice('call-value', { value }, { ...received, clause: ANNEX })];
   }
 }
 
 function typeNotice({ path, at, type, received }: WrongType): Notice {
-  return checkNotice('call-value-type', { path, type }, { at, received, clause: ANNEX });
+  return valueNotice('call-value-type', { path, type }, { at, received, clause: ANNEX });
 }
 
 const ANNEX = 'ITU-R M.493-16 Annex 1';

@@ -1,7 +1,7 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call, DistressCall } from '../call.ts';
+import { isAshore, isManOverboardDevice } from '../element/identity-symbols.ts';
 import { placeLack, timeLack } from '../element/place-symbols.ts';
-import { isAshore, isManOverboardDevice } from '../element/station-identity.ts';
 import { type EquipmentClass, isDistressCall } from '../kinds.ts';
 import { checkNotice } from '../texts.ts';
 
@@ -17,42 +17,28 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
     case 'distress-acknowledgement':
       if (ashore || call.from === null) return [];
       return [
-        checkNotice(
-          'call-coast-acknowledges',
-          {},
-          { at: ['from'], clause: 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)' },
-        ),
+        checkNotice('call-coast-acknowledges', {}, 'from', 'MSC.1/Circ.1657; 47 CFR 80.103(c), 80.1121(d)'),
       ];
     case 'distress-self-cancel':
       if (call.distressed === call.from) return [];
-      return [
-        checkNotice(
-          'call-cancel-of-another',
-          {},
-          { at: ['distressed'], clause: 'RR 2024 Nos. 32.53B to 32.53E' },
-        ),
-      ];
+      return [checkNotice('call-cancel-of-another', {}, 'distressed', 'RR 2024 Nos. 32.53B to 32.53E')];
     case 'distress-relay':
       // A man-overboard device relays its own distress to its own ship: ITU-R M.493-16, class M, from memory.
       if (equipment === 'M' || isManOverboardDevice(call.from)) return [];
       return [
-        ...(call.from !== null && call.from === call.distressed ? [ownRelay()] : []),
-        ...(ashore || call.from === null || isToCoastStation(call) ? [] : [relayCases()]),
+        ...(call.from !== null && call.from === call.distressed
+          ? [checkNotice('call-relay-of-own', {}, 'distressed', 'ITU-R M.493-16 table A1-4.3')]
+          : []),
+        ...(ashore || call.from === null || isToCoastStation(call)
+          ? []
+          : [checkNotice('call-relay-cases', {}, 'to', RELAYS)]),
       ];
     default:
       return [];
   }
 }
 
-const ownRelay = (): Notice =>
-  checkNotice('call-relay-of-own', {}, { at: ['distressed'], clause: 'ITU-R M.493-16 table A1-4.3' });
-
-const relayCases = (): Notice =>
-  checkNotice(
-    'call-relay-cases',
-    {},
-    { at: ['to'], clause: 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)' },
-  );
+const RELAYS = 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)';
 
 function isToCoastStation({ to }: Call): boolean {
   return to?.kind === 'station' && isAshore(to.mmsi);
@@ -62,8 +48,8 @@ function place(call: DistressCall): Notice[] {
   if (call.position === null) {
     // What could not be read has a notice of its own.
     if (placeLack(call) !== 'not-given') return [];
-    return [checkNotice('call-position-unknown', {}, { at: ['position'], clause: 'ITU-R M.541-11 Annex 1' })];
+    return [checkNotice('call-position-unknown', {}, 'position', 'ITU-R M.541-11 Annex 1')];
   }
   if (call.time !== null || timeLack(call) !== 'not-given') return [];
-  return [checkNotice('call-time-unknown', {}, { at: ['time'], clause: 'ITU-R M.541-11 Annex 1' })];
+  return [checkNotice('call-time-unknown', {}, 'time', 'ITU-R M.541-11 Annex 1')];
 }

@@ -1,7 +1,8 @@
 import { checkIdentity, type IdentityField } from '../../identity/index.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
-import { isAshore, isManOverboardDevice, stationIdentity } from '../element/station-identity.ts';
+import { calls } from '../call-table.ts';
+import { isAshore, isManOverboardDevice, stationIdentity } from '../element/identity-symbols.ts';
 import type { EquipmentClass } from '../kinds.ts';
 import { checkNotice } from '../texts.ts';
 
@@ -49,11 +50,22 @@ function identityNotices(
   if (mmsi === null) return [];
   const identity = stationIdentity(mmsi);
   if (identity === undefined) {
-    return [
-      checkNotice('call-identity-form', {}, { at: [at], received: mmsi, clause: 'ITU-R M.585-10 Annex 1' }),
-    ];
+    return [checkNotice('call-identity-form', {}, at, 'ITU-R M.585-10 Annex 1', mmsi)];
   }
   return checkIdentity(identity, field)
     .filter(({ grade }) => which === 'all' || grade === 'error')
     .map((notice) => ({ ...notice, at: [at, ...notice.at] }));
+}
+
+/** Whether the sender's equipment has such a call; deviation: D-call-4. */
+export function equipmentNotices(
+  call: Exclude<Call, Call<'unrecognised-call'>>,
+  equipment: EquipmentClass | undefined,
+): Notice[] {
+  const sender = equipment ?? (isAshore(call.from) ? 'coast' : undefined);
+  if (sender === undefined) return [];
+  const duty = calls.rowOf(call)?.senders[sender];
+  const clause = 'ITU-R M.493-16, equipment classes, unverified';
+  if (duty !== 'none' && duty !== 'guarded') return [];
+  return [checkNotice(`call-class-${duty}`, { equipment: sender }, 'kind', clause, call.kind)];
 }

@@ -5,65 +5,41 @@ import { isReason, isUnknown } from '../symbol.ts';
 import { checkNotice } from '../texts.ts';
 
 const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';
+const REASONS = `${NOTES}, notes 2 and 3`;
 /** First telecommands that go with a medical transport or a neutral craft; order of the notes from memory. */
 const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'teleprinter-arq', 'morse'];
 
 /** Whether the two telecommands go together and with this kind of call. */
 export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>>): Notice[] {
-  if (call.kind === 'unable-to-comply') return isReason(call.reason) ? [] : [noReason(call.reason)];
+  if (call.kind === 'unable-to-comply') {
+    if (isReason(call.reason)) return [];
+    return [checkNotice('call-reason-missing', {}, 'reason', REASONS, call.reason ?? 'none')];
+  }
   if (!('secondTelecommand' in call)) return [];
   const { firstTelecommand, secondTelecommand } = call;
   const notices: Notice[] = [];
-  const usual = compositionOf(call.kind)?.telecommands ?? [];
+  const { telecommands: usual = [], clause = NOTES } = compositionOf(call.kind) ?? {};
   if (
     firstTelecommand !== null &&
     !usual.some((name) => name === firstTelecommand) &&
     !isUnknown(firstTelecommand)
   ) {
-    notices.push(
-      checkNotice(
-        'call-first-telecommand-unusual',
-        { telecommand: firstTelecommand, usual },
-        {
-          at: ['firstTelecommand'],
-          received: firstTelecommand,
-          clause: compositionOf(call.kind)?.clause ?? NOTES,
-        },
-      ),
-    );
+    const params = { telecommand: firstTelecommand, usual };
+    const at = 'firstTelecommand';
+    notices.push(checkNotice('call-first-telecommand-unusual', params, at, clause, firstTelecommand));
   }
+  const at = 'secondTelecommand';
   if (firstTelecommand !== 'unable-to-comply' && isReason(secondTelecommand)) {
-    notices.push(
-      checkNotice(
-        'call-reason-misplaced',
-        { reason: secondTelecommand },
-        { at: ['secondTelecommand'], received: String(secondTelecommand), clause: `${NOTES}, notes 2 and 3` },
-      ),
-    );
+    const params = { reason: secondTelecommand };
+    notices.push(checkNotice('call-reason-misplaced', params, at, REASONS, secondTelecommand));
   }
   if (
     (secondTelecommand === 'medical-transport' || secondTelecommand === 'neutral-craft') &&
     !WITH_TRANSPORT.includes(String(firstTelecommand))
   ) {
-    notices.push(
-      checkNotice(
-        'call-second-telecommand-misplaced',
-        { telecommand: secondTelecommand },
-        {
-          at: ['secondTelecommand'],
-          received: secondTelecommand,
-          clause: `${NOTES}, note 7, order of the notes unverified`,
-        },
-      ),
-    );
+    const params = { telecommand: secondTelecommand };
+    const note = `${NOTES}, note 7, order of the notes unverified`;
+    notices.push(checkNotice('call-second-telecommand-misplaced', params, at, note, secondTelecommand));
   }
   return notices;
-}
-
-function noReason(reason: string | null): Notice {
-  return checkNotice(
-    'call-reason-missing',
-    {},
-    { at: ['reason'], received: reason ?? 'none', clause: `${NOTES}, notes 2 and 3` },
-  );
 }

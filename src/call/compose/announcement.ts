@@ -1,8 +1,17 @@
 import type { GeographicArea } from '../../position/index.ts';
 import type { Call } from '../call.ts';
 import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
-import { channelDigits, groupAddress, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { type ComposeOptions, composed } from './composed.ts';
+import {
+  type ComposeOptions,
+  channelDigits,
+  composed,
+  groupAddress,
+  oneOf,
+  ownIdentity,
+  stationAddress,
+  stations,
+  want,
+} from './arguments.ts';
 
 /** How the traffic that a call announces will be sent. */
 export interface TrafficOptions extends ComposeOptions {
@@ -38,16 +47,8 @@ export function composeAllShipsCall(
   },
 ): Call<'all-ships-call'> {
   want('composeAllShipsCall', 'options', options);
-  return composed(
-    {
-      kind: 'all-ships-call',
-      to: { kind: 'all-ships' },
-      from: ownIdentity(options.from),
-      category: oneOf('category', options.category, ['urgency', 'safety']),
-      ...traffic(options, options.channel ?? '16'),
-    },
-    options,
-  );
+  const said = traffic(options, options.category, URGENT, options.channel ?? '16');
+  return composed({ kind: 'all-ships-call', to: { kind: 'all-ships' }, ...said }, options);
 }
 
 /**
@@ -78,18 +79,9 @@ export function composeAreaCall(
   },
 ): Call<'area-call'> {
   want('composeAreaCall', 'options', options);
-  const category = oneOf('category', options.category, ['urgency', 'safety']);
   want('area', 'a geographic area', options.area);
-  return composed(
-    {
-      kind: 'area-call',
-      to: { kind: 'area', area: options.area },
-      from: ownIdentity(options.from),
-      category,
-      ...traffic(options, options.channel ?? '16'),
-    },
-    options,
-  );
+  const said = traffic(options, options.category, URGENT, options.channel ?? '16');
+  return composed({ kind: 'area-call', to: { kind: 'area', area: options.area }, ...said }, options);
 }
 
 /**
@@ -121,16 +113,9 @@ export function composeGroupCall(
   },
 ): Call<'group-call'> {
   want('composeGroupCall', 'options', options);
-  return composed(
-    {
-      kind: 'group-call',
-      to: groupAddress(options.to),
-      from: ownIdentity(options.from),
-      category: trafficCategory(options.category),
-      ...traffic(options, options.channel),
-    },
-    options,
-  );
+  const to = groupAddress(options.to);
+  const said = traffic(options, options.category ?? 'routine', ANY, options.channel);
+  return composed({ kind: 'group-call', to, ...said }, options);
 }
 
 /**
@@ -163,32 +148,27 @@ export function composeIndividualCall(
   },
 ): Call<'individual-call'> {
   want('composeIndividualCall', 'options', options);
-  return composed(
-    {
-      kind: 'individual-call',
-      to: stationAddress(options.to),
-      from: ownIdentity(options.from),
-      category: trafficCategory(options.category),
-      ...traffic(options, options.channel ?? null),
-    },
-    options,
-  );
+  const to = stationAddress(options.to);
+  const said = traffic(options, options.category ?? 'routine', ANY, options.channel ?? null);
+  return composed({ kind: 'individual-call', to, ...said }, options);
 }
 
-function trafficCategory(
-  category: 'routine' | 'safety' | 'urgency' = 'routine',
-): 'routine' | 'safety' | 'urgency' {
-  return oneOf('category', category, ['routine', 'safety', 'urgency']);
-}
+const URGENT = ['urgency', 'safety'] as const;
+const ANY = ['routine', 'safety', 'urgency'] as const;
 
-function traffic(
-  options: TrafficOptions & { readonly category?: 'routine' | 'safety' | 'urgency' | undefined },
+/** What an announcement says beside its address. */
+function traffic<Category extends 'routine' | 'safety' | 'urgency'>(
+  options: TrafficOptions,
+  category: Category,
+  allowed: readonly NoInfer<Category>[],
   channel: string | null,
 ) {
+  const from = ownIdentity(options.from);
+  oneOf('category', category, allowed);
   const digits = channelDigits(channel);
   // RR Appendix 18 note j) for 70; RR Art. 52 for working on 16, from memory.
   if (digits === '70') throw new RangeError('channel: 70 carries selective calls only, never speech');
-  if (digits === '16' && (options.category ?? 'routine') === 'routine')
+  if (digits === '16' && category === 'routine')
     throw new RangeError('channel: a routine call expected a working channel, got 16');
   if (options.secondTelecommand?.startsWith('acs-remaining-')) {
     throw new RangeError(
@@ -196,8 +176,52 @@ function traffic(
     );
   }
   return {
+    from,
+    category,
     firstTelecommand: options.firstTelecommand ?? 'telephony-simplex',
     secondTelecommand: options.secondTelecommand ?? null,
     channel: digits,
   } as const;
+}
+
+/**
+ * A call of the semi-automatic or automatic telephone service through a coast station. Few such stations are left.
+ *
+ * @param options - `from`: own identity; `to`: the coast station; `telephone`: 1 to 16 digits; `channel`; `end`:
+ * `'request'` unless stated
+ * @returns the call
+ * @throws TypeError, RangeError when a value has no symbols
+ *
+ * Source: ITU-R M.493-16 table A1-4.9, low confidence.
+ *
+ * @example
+ * ```ts
+ * import { encodeFields, composeAutomaticServiceCall } from 'seahail/call';
+ *
+ * const call = composeAutomaticServiceCall({ from: '232999871', to: '002329990', telephone: '5550123' });
+ * console.log(encodeFields(call).telephone); // [ 105, 5, 55, 1, 23 ]
+ * ```
+ */
+export function composeAutomaticServiceCall(
+  options: TrafficOptions & {
+    readonly to: string;
+    readonly telephone?: string | null | undefined;
+    readonly channel?: string | null | undefined;
+    readonly end?: Call<'automatic-service-call'>['end'] | undefined;
+  },
+): Call<'automatic-service-call'> {
+  want('composeAutomaticServiceCall', 'options', options);
+  return composed(
+    {
+      kind: 'automatic-service-call',
+      ...stations(options),
+      category: 'routine',
+      firstTelecommand: options.firstTelecommand ?? 'telephony-duplex',
+      secondTelecommand: options.secondTelecommand ?? null,
+      channel: channelDigits(options.channel ?? null),
+      telephone: options.telephone ?? null,
+      end: oneOf('end', options.end ?? 'request', ['request', 'answer', 'end']),
+    },
+    options,
+  );
 }

@@ -1,8 +1,17 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Call, CallAddress } from '../call.ts';
 import { type Reason, reasons } from '../symbol.ts';
-import { channelDigits, ofKind, oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { type ComposeOptions, composed } from './composed.ts';
+import {
+  type ComposeOptions,
+  channelDigits,
+  composed,
+  ofKind,
+  oneOf,
+  ownIdentity,
+  stationAddress,
+  stations,
+  want,
+} from './arguments.ts';
 
 /** How to answer a call. */
 export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 'expansion'> {
@@ -128,13 +137,10 @@ export function composePositionReply(
   want('composePositionReply', 'options', options);
   const asked = 'call' in options;
   if (asked) ofKind('call', options.call, ['position-request']);
-  const stations = asked
-    ? parties(options)
-    : { to: stationAddress(options.to), from: ownIdentity(options.from) };
   return composed(
     {
       kind: 'position-reply',
-      ...stations,
+      ...(asked ? parties(options) : stations(options)),
       category: (asked ? options.call.category : null) ?? 'safety',
       position: options.position ?? null,
       time: options.time ?? null,

@@ -3,8 +3,15 @@ import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { DISTRESS_KINDS } from '../kinds.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
 import { given } from '../wrong-type.ts';
-import { distressedIdentity, ofKind, ownIdentity, stationOrGroup, want } from './arguments.ts';
-import { type ComposeOptions, composed } from './composed.ts';
+import {
+  type ComposeOptions,
+  composed,
+  distressedIdentity,
+  ofKind,
+  ownIdentity,
+  stationOrGroup,
+  want,
+} from './arguments.ts';
 
 /** What is known of the distress. */
 export interface DistressOptions extends ComposeOptions {
@@ -152,16 +159,9 @@ export function composeDistressRelay(
 ): Call<'distress-relay'> {
   wantAbout('composeDistressRelay', options);
   const from = ownIdentity(options.from);
-  return composed(
-    {
-      kind: 'distress-relay',
-      to: relayTarget(options.to),
-      from,
-      distressed: subject(options),
-      ...details(options),
-    },
-    options,
-  );
+  const to = relayTarget(options.to);
+  const distress = { distressed: subject(options), ...details(options) };
+  return composed({ kind: 'distress-relay', to, from, ...distress }, options);
 }
 
 /**
@@ -192,16 +192,9 @@ export function composeDistressRelayAcknowledgement(
   const from = ownIdentity(options.from);
   const { about } = options;
   const back = about?.to.kind === 'station' && about.from !== null ? about.from : undefined;
-  return composed(
-    {
-      kind: 'distress-relay-acknowledgement',
-      to: relayTarget(options.to ?? back),
-      from,
-      distressed: subject(options),
-      ...details(options),
-    },
-    options,
-  );
+  const to = relayTarget(options.to ?? back);
+  const distress = { distressed: subject(options), ...details(options) };
+  return composed({ kind: 'distress-relay-acknowledgement', to, from, ...distress }, options);
 }
 
 function wantAbout(name: string, options: { readonly about?: DistressCall | undefined }): void {

@@ -1,6 +1,5 @@
 import type { Call } from '../call.ts';
-import { oneOf, ownIdentity, stationAddress, want } from './arguments.ts';
-import { type ComposeOptions, composed } from './composed.ts';
+import { type ComposeOptions, composed, oneOf, stations, want } from './arguments.ts';
 
 /**
  * Asks a station for its position. The radio of the other station may answer automatically if its owner allows it.
@@ -36,8 +35,7 @@ export function composePositionRequest(
   return composed(
     {
       kind: 'position-request',
-      to: stationAddress(options.to),
-      from: ownIdentity(options.from),
+      ...stations(options),
       category: oneOf('category', options.category ?? 'safety', ['safety', 'routine']),
     },
     { expansion },
@@ -64,15 +62,7 @@ export function composePositionRequest(
  */
 export function composeTestCall(options: ComposeOptions & { readonly to: string }): Call<'test-call'> {
   want('composeTestCall', 'options', options);
-  return composed(
-    {
-      kind: 'test-call',
-      to: stationAddress(options.to),
-      from: ownIdentity(options.from),
-      category: 'safety',
-    },
-    options,
-  );
+  return composed({ kind: 'test-call', ...stations(options), category: 'safety' }, options);
 }
 
 /**
@@ -95,13 +85,5 @@ export function composeTestCall(options: ComposeOptions & { readonly to: string 
  */
 export function composePollingCall(options: ComposeOptions & { readonly to: string }): Call<'polling-call'> {
   want('composePollingCall', 'options', options);
-  return composed(
-    {
-      kind: 'polling-call',
-      to: stationAddress(options.to),
-      from: ownIdentity(options.from),
-      category: 'routine',
-    },
-    options,
-  );
+  return composed({ kind: 'polling-call', ...stations(options), category: 'routine' }, options);
 }

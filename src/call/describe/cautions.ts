@@ -1,11 +1,11 @@
 import type { Param } from '../../result/index.ts';
 import { type CodeOf, textMaker } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
-import { isMfHf } from '../element/mf-hf.ts';
-import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
+import { isMooredVesselAlarm } from '../element/announcement.ts';
+import { isAshore } from '../element/identity-symbols.ts';
 import { placeLack } from '../element/place-symbols.ts';
-import { isAshore } from '../element/station-identity.ts';
 import type { CallFields } from '../fields.ts';
+import { isDistressCall } from '../kinds.ts';
 import { cautionTexts } from '../texts.ts';
 
 const caution = /* @__PURE__ */ textMaker(cautionTexts);
@@ -21,16 +21,12 @@ export interface Caution {
   readonly clause: string;
 }
 
-/** Who reads a caution. */
-export interface CautionReader {
-  /** Own identity, nine digits. */
-  readonly own?: string | undefined;
-  /** Own coast station is designated to acknowledge distress by DSC; not unless stated. */
-  readonly designated?: boolean | undefined;
-}
-
 /** The cautions that belong to a kind of call. Rules differ by country; trained operators and the licence decide. */
-export function cautionsOf(call: Call, { own, designated = false }: CautionReader = {}): Caution[] {
+export function cautionsOf(
+  call: Call,
+  options: { readonly own?: string | undefined; readonly designated?: boolean | undefined } = {},
+): Caution[] {
+  const { own, designated = false } = options;
   const where = isMfHf(call) ? 'mf-hf' : 'vhf';
   return codesFor(call, own, designated).map((each) => {
     const said = each === 'call-pass-on' && where === 'mf-hf' ? 'call-pass-on-mf-hf' : each;
@@ -106,4 +102,20 @@ function placeCaution(call: Extract<Call, { readonly position: unknown }>): Code
 function isDistress({ category, telecommand1, distressed, nature }: CallFields): boolean {
   const says = category === 112 || telecommand1 === 110 || telecommand1 === 112;
   return says || distressed !== null || nature !== null;
+}
+
+/** Types of subsequent communication that VHF does not have: ITU-R M.493-16, from memory. */
+const MF_HF: readonly string[] = [
+  'telephony-j3e',
+  'telephony-h3e',
+  'teleprinter-fec',
+  'teleprinter-arq',
+  'teleprinter-receive',
+  'morse',
+];
+
+/** Whether a distress call is of MF or HF, by the communication that it says will follow; 47 CFR 80.1123(d), Japan, Operation Regulations
+ * Art. 81-5(7). The band is not in the call. */
+export function isMfHf(call: Call): boolean {
+  return isDistressCall(call) && MF_HF.includes(String(call.subsequent));
 }

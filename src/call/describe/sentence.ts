@@ -3,7 +3,7 @@ import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { CodedText } from '../../result/index.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
-import { isMooredVesselAlarm } from '../element/moored-vessel.ts';
+import { type Announcement, isMooredVesselAlarm } from '../element/announcement.ts';
 import { type Lack, placeLack, timeLack } from '../element/place-symbols.ts';
 import {
   ATIS_FORMAT,
@@ -18,13 +18,11 @@ import { describing } from '../texts.ts';
 /** A name, digits or a place as they are, or a text. */
 export type Said = string | CodedText;
 
-/** How a station is named. */
 export type NameOf = (mmsi: string | null) => Said;
 
 /** How a channel is named, by the digits of a call. */
 export type ChannelOf = (channel: string) => string;
 
-/** A call in one sentence. */
 export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): CodedText {
   const from = nameOf(call.from);
   const to = call.to === null ? nameOf(null) : addressWords(call.to, nameOf);
@@ -90,7 +88,6 @@ export function sentenceOf(call: Call, nameOf: NameOf, channelOf: ChannelOf): Co
   }
 }
 
-/** Whom a call is for. */
 export function addressWords(address: CallAddress, nameOf: NameOf): Said {
   switch (address.kind) {
     case 'station':
@@ -121,7 +118,6 @@ export function placeWords(position: ReportedPosition | null, lack: Lack): Said 
   return position === null ? describing('call-place-lack', { lack }) : formatReportedPosition(position);
 }
 
-/** A time of day. */
 export function timeWords(time: TimeOfDay | null, lack: Lack): Said {
   return time === null
     ? describing('call-time-lack', { lack })
@@ -152,10 +148,6 @@ function distressWords(call: DistressCall) {
   const nature = call.nature === null ? describing('call-nature-unknown', {}) : named(call.nature);
   return { nature, ...placeAndTime(call) };
 }
-
-type Announcement = Call<
-  'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
->;
 
 function opening({ category }: Announcement) {
   if (category === null) return 'none';

@@ -10,7 +10,6 @@ export interface ChannelElements {
   readonly frequencies?: { readonly receive: string | null; readonly transmit: string | null };
 }
 
-/** A frequency element that says nothing. */
 export const NO_CHANNEL: Symbols = /* @__PURE__ */ Object.freeze([
   NO_INFORMATION,
   NO_INFORMATION,

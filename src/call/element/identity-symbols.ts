@@ -1,3 +1,4 @@
+import { type Identity, parseIdentity } from '../../identity/index.ts';
 import { digitsOf, type Symbols, symbolsOf } from '../fields.ts';
 import { noSymbols } from '../no-symbols.ts';
 import { NO_INFORMATION } from '../symbol.ts';
@@ -30,3 +31,19 @@ export const UNKNOWN_SHIP: Symbols = /* @__PURE__ */ Object.freeze([
   NO_INFORMATION,
   NO_INFORMATION,
 ]);
+
+/** The identity that nine digits are, `undefined` when ITU-R M.585 assigns none of that form. */
+export function stationIdentity(mmsi: string | null): Identity | undefined {
+  if (mmsi === null || !/^\d{9}$/.test(mmsi)) return undefined;
+  const read = parseIdentity(mmsi);
+  return read.ok ? read.value : undefined;
+}
+
+export function isManOverboardDevice(mmsi: string | null): boolean {
+  return stationIdentity(mmsi)?.kind === 'mob';
+}
+
+/** Whether nine digits are those of one coast station. */
+export function isAshore(mmsi: string | null): boolean {
+  return stationIdentity(mmsi)?.kind === 'coast';
+}

@@ -67,12 +67,10 @@ export function timeSymbols(time: TimeOfDay | null): Symbols {
 /** Why a position or a time is not there: the station gave none, a character was lost, or what came can be none. */
 export type Lack = 'not-given' | 'not-read' | 'impossible';
 
-/** Why a call has no position. */
 export function placeLack(call: Received): Lack {
   return lackOf(call.asReceived?.position ?? null, UNKNOWN_POSITION);
 }
 
-/** Why a call has no time. */
 export function timeLack(call: Received): Lack {
   return lackOf(call.asReceived?.time ?? null, UNKNOWN_TIME);
 }
@@ -84,7 +82,6 @@ export function lackOf(symbols: Symbols | null, unknown: Symbols): Lack {
   return symbols.includes(null) ? 'not-read' : 'impossible';
 }
 
-/** A call with what was received beside it. */
 interface Received {
   readonly asReceived?: Pick<CallFields, 'position' | 'time'>;
 }

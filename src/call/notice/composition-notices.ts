@@ -1,10 +1,10 @@
 import type { Notice } from '../../result/index.ts';
-import { saysNothing } from '../element/channel-symbols.ts';
+import { isNumbered, saysNothing, vhfChannelOf } from '../element/channel-symbols.ts';
 import { allFields, type CallFields, fieldForms, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
+import { same } from '../same.ts';
 import { ATIS_FORMAT, categories, isNamed, isUnknown, NO_INFORMATION, nameOfSymbol } from '../symbol.ts';
 import { receivedNotice } from '../texts.ts';
-import { elementNotices } from './channel-notices.ts';
 import { differenceNotice, hasGap } from './difference-notice.ts';
 
 const RECOMMENDATION = 'ITU-R M.493-16 Annex 1';
@@ -17,14 +17,10 @@ export function unrecognisedNotices(fields: CallFields): Notice[] {
 function unread(fields: CallFields): Notice {
   if (fields.format === ATIS_FORMAT) {
     const clause = 'ETSI EN 300 698 Annex B, restated';
-    return receivedNotice(
-      'call-atis',
-      { format: ATIS_FORMAT },
-      { at: ['format'], received: String(ATIS_FORMAT), clause },
-    );
+    return receivedNotice('call-atis', { format: ATIS_FORMAT }, 'format', clause, String(ATIS_FORMAT));
   }
   const received = `${shown(fields.format)}, ${shown(fields.telecommand1)}`;
-  return receivedNotice('call-unrecognised', {}, { at: ['format'], received, clause: RECOMMENDATION });
+  return receivedNotice('call-unrecognised', {}, 'format', RECOMMENDATION, received);
 }
 
 /**
@@ -55,11 +51,7 @@ function missingCharacters(fields: CallFields): Notice[] {
   for (const field of allFields)
     if (hasGap(field, fields[field]))
       notices.push(
-        receivedNotice(
-          'call-character-missing',
-          { field },
-          { at: [field], received: shown(fields[field]), clause: RECOMMENDATION },
-        ),
+        receivedNotice('call-character-missing', { field }, field, RECOMMENDATION, shown(fields[field])),
       );
   return notices;
 }
@@ -76,7 +68,9 @@ function unknownSymbols(fields: CallFields, row: Composition): Notice[] {
       receivedNotice(
         'call-symbol-unknown',
         { field, symbol },
-        { at: [field], received: String(symbol), clause: `${RECOMMENDATION} table of symbols` },
+        field,
+        `${RECOMMENDATION} table of symbols`,
+        String(symbol),
       ),
     );
   }
@@ -89,27 +83,54 @@ function categoryNotices(fields: CallFields, row: Composition): Notice[] {
   const category = nameOfSymbol(categories, fields.category);
   if (category === 'acs') {
     const clause = 'ITU-R M.493-16 Annex 1 §6';
-    return [receivedNotice('call-category-acs', {}, { at: ['category'], received: '106', clause })];
+    return [receivedNotice('call-category-acs', {}, 'category', clause, '106')];
   }
   const usual = row.categories;
   if (isUnknown(category) || usual.length === 0 || usual.includes(category)) return [];
-  return [
-    receivedNotice(
-      'call-category-unusual',
-      { usual, category },
-      { at: ['category'], received: category, clause: row.clause },
-    ),
-  ];
+  return [receivedNotice('call-category-unusual', { usual, category }, 'category', row.clause, category)];
 }
 
 // deviation: D-call-9
 function echoedChannel(fields: CallFields, row: Composition): Notice[] {
   if (row.kind !== 'unable-to-comply' || [fields.receive, fields.transmit].every(saysNothing)) return [];
-  return [
-    receivedNotice(
-      'call-channel-echoed',
-      {},
-      { at: ['receive'], received: shown(fields.receive), clause: row.clause },
-    ),
-  ];
+  return [receivedNotice('call-channel-echoed', {}, 'receive', row.clause, shown(fields.receive))];
 }
+
+type Element = 'receive' | 'transmit';
+
+/** What is to be said of the VHF channels that a call of a known kind names. */
+function elementNotices(fields: CallFields, canonical: CallFields | null, row: Composition): Notice[] {
+  const [first, second] = [vhfChannelOf(fields.receive), vhfChannelOf(fields.transmit)];
+  const notices = [
+    ...oneChannel('receive', first, fields, row),
+    ...(same(fields.transmit, fields.receive) ? [] : oneChannel('transmit', second, fields, row)),
+  ];
+  if (first !== null && second !== null && first !== second) {
+    const params = { channel: second, first, symbols: shown(fields.receive) };
+    notices.push(
+      receivedNotice('call-channels-differ', params, 'transmit', row.clause, shown(fields.transmit)),
+    );
+  }
+  // Where the call should name nothing, an element is told as unexpected already.
+  return canonical !== null && saysNothing(canonical.receive) && saysNothing(canonical.transmit)
+    ? []
+    : notices;
+}
+
+function oneChannel(
+  field: Element,
+  channel: string | null,
+  fields: CallFields,
+  { order }: Composition,
+): Notice[] {
+  if (channel === null || !order.includes(field)) return [];
+  const seen = shown(fields[field]);
+  if (!isNumbered(channel))
+    return [receivedNotice('call-channel-unknown', { field, channel }, field, APPENDIX_18, seen)];
+  // deviation: D-channel-7
+  if (fields[field]?.[0] === 90) return [];
+  return [receivedNotice('call-channel-old-form', { field, channel }, field, ELEMENT, seen)];
+}
+
+const APPENDIX_18 = 'ITU-R M.1084 Annex 4; Radio Regulations Appendix 18';
+const ELEMENT = 'ITU-R M.493-16, VHF channel element, unverified';

@@ -20,28 +20,26 @@ export function differenceNotice(
   const [received, expected] = [fields[field], canonical[field]];
   const belongs = row.order.includes(field);
   if (received === null && OFTEN_ABSENT.includes(field)) return [];
-  const found = { at: [field], received: shown(received), clause: row.clause };
-  if (received === null && belongs) return [receivedNotice('call-field-missing', { field }, found)];
+  const { clause } = row;
+  const seen = shown(received);
+  if (received === null && belongs)
+    return [receivedNotice('call-field-missing', { field }, field, clause, seen)];
   if (same(received, expected) || hasGap(field, received)) return [];
   switch (field) {
     case 'category':
       // A distress alert has none on the air; a sentence may carry 112 all the same.
       return [];
-    case 'end':
-      return [
-        receivedNotice(
-          'call-end-unusual',
-          { usual: Number(canonical.end), symbol: fields.end ?? undefined },
-          found,
-        ),
-      ];
+    case 'end': {
+      const params = { usual: Number(canonical.end), symbol: fields.end ?? undefined };
+      return [receivedNotice('call-end-unusual', params, field, clause, seen)];
+    }
     case 'header':
       if (expected === false) break;
-      return [receivedNotice('call-header-missing', {}, found)];
+      return [receivedNotice('call-header-missing', {}, field, clause, seen)];
     case 'rest':
-      return [receivedNotice('call-rest', {}, found)];
+      return [receivedNotice('call-rest', {}, field, clause, seen)];
     case 'expansion':
-      return [receivedNotice('call-expansion-unread', {}, { ...found, clause: 'ITU-R M.821-1, unverified' })];
+      return [receivedNotice('call-expansion-unread', {}, field, 'ITU-R M.821-1, unverified', seen)];
     case 'receive':
     case 'transmit':
       if (belongs && sameChannel(received, expected)) return [];
@@ -54,16 +52,11 @@ export function differenceNotice(
     case 'distressed': {
       const digit = tenthDigit(received, expected);
       if (digit === null) break;
-      return [
-        receivedNotice(
-          'call-tenth-digit',
-          { field, digit },
-          { ...found, clause: 'ITU-R M.1080, unverified' },
-        ),
-      ];
+      return [receivedNotice('call-tenth-digit', { field, digit }, field, 'ITU-R M.1080, unverified', seen)];
     }
   }
-  return [receivedNotice(belongs ? 'call-field-unread' : 'call-field-unexpected', { field }, found)];
+  const code = belongs ? 'call-field-unread' : 'call-field-unexpected';
+  return [receivedNotice(code, { field }, field, clause, seen)];
 }
 
 /** Whether a character is open, which is told by a notice of its own. */

@@ -1,5 +1,6 @@
 import type { Notice } from '../../result/index.ts';
 import type { Call } from '../call.ts';
+import { endsOfSequence, symbolOfName } from '../symbol.ts';
 import { receivedNotice } from '../texts.ts';
 
 /** The calls that announce traffic and propose a channel for it. */
@@ -7,7 +8,6 @@ export type Announcement = Call<
   'all-ships-call' | 'area-call' | 'group-call' | 'individual-call' | 'individual-acknowledgement'
 >;
 
-/** Whether a call announces traffic. */
 export function announces(call: Call): call is Announcement {
   return 'secondTelecommand' in call && call.kind !== 'automatic-service-call';
 }
@@ -22,16 +22,30 @@ export function unnamedChannelNotices(call: Call): Notice[] {
     return [];
   const isRoutine = call.category !== 'safety' && call.category !== 'urgency' && call.category !== 'distress';
   if (call.kind === 'individual-call' && isRoutine && isWithCoast(call)) return [];
-  return [
-    receivedNotice(
-      'call-channel-none',
-      {},
-      { at: ['channel'], clause: 'ITU-R M.541-11 Annex 3, unverified' },
-    ),
-  ];
+  return [receivedNotice('call-channel-none', {}, 'channel', 'ITU-R M.541-11 Annex 3, unverified')];
 }
 
 /** Whether one of the two is ashore: such identities begin with 00 (ITU-R M.585-10 Annex 1). */
 function isWithCoast({ from, to }: Announcement): boolean {
   return [from, 'mmsi' in to ? to.mmsi : null].some((mmsi) => mmsi?.startsWith('00'));
+}
+
+/**
+ * Whether a call has the form of the automatic alarm of a moored vessel: format 120, category 100, both telecommands
+ * and both channel elements without information (126), end of sequence 127. Source: 47 CFR 80.179(e), 2025.
+ */
+export function isMooredVesselAlarm(call: Call): boolean {
+  return (
+    call.kind === 'individual-call' &&
+    call.category === 'routine' &&
+    call.firstTelecommand === null &&
+    call.secondTelecommand === null &&
+    call.channel === null &&
+    call.frequencies === undefined &&
+    call.asReceived?.end === symbolOfName(endsOfSequence, 'end-of-sequence')
+  );
+}
+
+export function mooredVesselNotice(): Notice {
+  return receivedNotice('call-moored-vessel-alarm', {}, 'kind', '47 CFR 80.179(e)');
 }
