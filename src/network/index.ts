@@ -11,8 +11,7 @@
 // Reading frames and logs.
 
 export { formatFrameLine, readFrameLine } from './log/candump.ts';
-export { isNetworkLog } from './log/is-network-log.ts';
-export { readNetworkLog } from './log/read-log.ts';
+export { isNetworkLog, readNetworkLog } from './log/read-log.ts';
 export {
   createNetworkReader,
   type NetworkReader,

@@ -1,4 +1,5 @@
-import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
+import type { Notice } from '../result/index.ts';
+import { type CodeOf, type IssueMaker, issueMaker, type ParamsOf } from '../result/internal.ts';
 import type { faultTexts } from './fault/texts.ts';
 
 const networkTerms = {
@@ -75,7 +76,20 @@ export const networkTexts = {
 export type NetworkTexts = typeof networkTexts & typeof faultTexts;
 
 /** Any code of reading and writing messages. */
-export type NetworkCode = CodeOf<typeof networkTexts>;
+type NetworkCode = CodeOf<typeof networkTexts>;
 
 /** Makes an issue or notice of reading and writing messages. */
 export const issue: IssueMaker<typeof networkTexts> = /* @__PURE__ */ issueMaker(networkTexts);
+
+/** Where the rules of the network are known from; its text was not to be had. */
+export const CLAUSE = 'IEC 61162-3, public list of parameter groups';
+
+/** A notice about one field of a message. */
+export function fieldNotice<Code extends NetworkCode>(
+  code: Code,
+  params: ParamsOf<typeof networkTexts, Code> & { readonly pgn: number; readonly field: string },
+  received: string,
+): Notice {
+  const { pgn, field } = params;
+  return issue(code, params, { at: [`PGN ${pgn}`, field], received, clause: CLAUSE });
+}

@@ -1,11 +1,5 @@
 import type { Coordinates } from '../position/index.ts';
 
-/** Kind of station that sent an AIS message, according to the message. */
-export type AisStation = AisReport['station'];
-
-/** Navigational status 0–15 (ITU-R M.1371-6 Annex 7, message 1); 9, 10 and 13 are reserved. */
-export type NavigationalStatus = NonNullable<AisReport['status']>;
-
 /**
  * What an AIS message says of a station, as far as it helps to know and to call it. What the message does
  * not carry, or marks as not available, is absent.
@@ -62,3 +56,28 @@ export interface AisReport {
   /** Whether the aid to navigation is off its charted place. */
   readonly offPosition?: boolean;
 }
+
+export type NavigationalStatus = NonNullable<AisReport['status']>;
+
+/** Navigational status by its number (ITU-R M.1371-6, message 1); 9, 10 and 13 are reserved, 15 is undefined. */
+export const STATUS_CODES: Readonly<Record<NavigationalStatus, number>> = {
+  'under-way-using-engine': 0,
+  'at-anchor': 1,
+  'not-under-command': 2,
+  'restricted-manoeuvrability': 3,
+  'constrained-by-draught': 4,
+  moored: 5,
+  aground: 6,
+  fishing: 7,
+  'under-way-sailing': 8,
+  'towing-astern': 11,
+  'pushing-or-towing-alongside': 12,
+  'locating-device-active': 14,
+};
+/** The same by its number. */
+export const STATUSES: ReadonlyMap<number, NavigationalStatus> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (Object.keys(STATUS_CODES) as NavigationalStatus[]).map((name) => [
+    STATUS_CODES[name],
+    name,
+  ]),
+);

@@ -39,3 +39,19 @@ export interface GnssFix {
 
 /** A time of day, UTC, as positioning sentences carry it. */
 export type UtcTime = NonNullable<GnssFix['time']>;
+
+/**
+ * Quality by its number in `GGA` and in PGN 129029 (0 to 2 seen in equipment papers, the rest from memory); `'unstated'`
+ * has none.
+ */
+export const FIX_QUALITIES: readonly FixQuality[] = [
+  'none',
+  'autonomous',
+  'differential',
+  'precise',
+  'real-time-kinematic',
+  'float-real-time-kinematic',
+  'estimated',
+  'manual',
+  'simulated',
+];

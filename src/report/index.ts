@@ -7,7 +7,6 @@
  */
 export type { AisReport } from './ais-report.ts';
 export type { GnssFix } from './gnss-fix.ts';
-export type { NetworkMessage } from './network-message.ts';
 export type { Reading, Readings } from './reading.ts';
-export type { Sentence } from './sentence.ts';
+export type { NetworkMessage, Sentence } from './source.ts';
 export { stationUpdates } from './station-updates.ts';

@@ -3,7 +3,7 @@ import type { Coordinates } from '../position/index.ts';
 import type { Issue, Notice } from '../result/index.ts';
 import type { AisReport } from './ais-report.ts';
 import type { GnssFix } from './gnss-fix.ts';
-import type { Sentence } from './sentence.ts';
+import type { Sentence } from './source.ts';
 
 /** Readings by kind, with their fields. */
 export interface Readings {

@@ -11,10 +11,11 @@ export function requireInstant(name: string, value: number): void {
     );
 }
 
-/** Throws unless an identity was handed over as text: in a number its leading zeros are lost. */
-export function requireIdentityText(name: string, value: string): void {
+/** Throws unless an identity was handed over as text of nine digits: in a number its leading zeros are lost. */
+export function requireIdentity(name: string, value: string): void {
   if (typeof value !== 'string')
     throw new TypeError(`${name}: expected an identity of nine digits as text, got ${typeof value}`);
+  if (!/^\d{9}$/.test(value)) throw new RangeError(`${name}: expected nine digits, got ${quote(value)}`);
 }
 
 /** Throws unless the value is one of those the option allows. */

@@ -15,8 +15,7 @@ export { createSentenceReader, type SentenceReader } from './reader/reader.ts';
 
 // Writing calls, waypoints and targets.
 
-export { writeTarget } from './point/target.ts';
-export { writeWaypoint } from './point/waypoint.ts';
+export { writeTarget, writeWaypoint } from './point/waypoint-and-target.ts';
 export { writeSentences } from './write-sentences.ts';
 
 // Passing on what arrived over another cable.
@@ -26,9 +25,8 @@ export { writeOwnPosition } from './own/write-own-position.ts';
 
 // Why a display shows nothing, and repairing it on the way.
 
-export type { FaultReport } from './fault/fault.ts';
-export type { FaultId } from './fault/fault-list.ts';
-export { FAULTS } from './fault/fault-list.ts';
+export type { FaultId, FaultReport } from './fault/fault.ts';
+export { FAULTS } from './fault/fault.ts';
 export { findFaults } from './fault/find-faults.ts';
 export type { RepairableFault } from './repair/repair-line.ts';
 export { createSentenceRepairer, type RepairedChunk, type SentenceRepairer } from './repair/repairer.ts';

@@ -1,4 +1,5 @@
-import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
+import type { Notice } from '../result/index.ts';
+import { type CodeOf, type IssueMaker, issueMaker, type ParamsOf, quote } from '../result/internal.ts';
 import type { faultTexts } from './fault/texts.ts';
 
 const sentenceTerms = {
@@ -223,3 +224,17 @@ export const issue: IssueMaker<typeof sentenceTexts> = /* @__PURE__ */ issueMake
 
 /** Makes a notice of writing sentences. */
 export const lossNotice: IssueMaker<typeof writingTexts> = /* @__PURE__ */ issueMaker(writingTexts);
+
+/** A notice about one field of a sentence, fields counted from 1. */
+export function fieldNotice<Code extends SentenceCode>(
+  code: Code,
+  params: ParamsOf<typeof sentenceTexts, Code> & { readonly formatter: string; readonly field: number },
+  received: string,
+): Notice {
+  const { formatter, field } = params;
+  return issue(code, params, {
+    at: [formatter, 'field', field],
+    received: quote(received),
+    clause: `IEC 61162-1, ${formatter} sentence`,
+  });
+}

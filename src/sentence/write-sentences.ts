@@ -2,10 +2,8 @@ import { type Call, type CallFields, decodeFields, encodeFields, isDistressCall 
 import type { Notice } from '../result/index.ts';
 import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
-import { readDsc } from './dsc/read-dsc.ts';
-import { DIRECTIONS } from './dsc/station-field.ts';
-import { uncarriedNotices } from './dsc/uncarried.ts';
-import { dscFields } from './dsc/write-dsc.ts';
+import { DIRECTIONS, readDsc } from './dsc/read-dsc.ts';
+import { dscFields, uncarriedNotices } from './dsc/write-dsc.ts';
 import { formatSentence } from './frame/format.ts';
 import { lossNotice } from './texts.ts';
 

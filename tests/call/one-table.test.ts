@@ -15,7 +15,7 @@ const allowed: Readonly<Record<string, RegExp>> = {
   'burst/symbol-code.ts': /<= 127|0 to 127/,
   'burst/texts.ts': /from 0 to 127/,
   'burst/field-prior.ts': /range\(100, 127\)/,
-  'sentence/dsc/symbol-code.ts': /symbol <= 127/,
+  'sentence/dsc/field.ts': /symbol <= 127/,
   'network/message/dsc-call.ts': /value > 127/,
   'network/write/write-node.ts': /\['deviceClass', 127\]/,
   'burst/atis.ts': /const END = /,

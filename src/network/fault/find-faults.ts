@@ -6,11 +6,7 @@ import type { NetworkReading } from '../reader/reader.ts';
 import { NETWORK_FAULTS, type NetworkFaultId } from './fault-list.ts';
 import { said } from './texts.ts';
 
-/** One place where a fault was seen. */
-export type NetworkSighting = NetworkFinding['sightings'][number];
-
-/** One fault, with every place where it was seen. */
-export type NetworkFinding = NetworkFaultReport['findings'][number];
+type NetworkSighting = NetworkFaultReport['findings'][number]['sightings'][number];
 
 /**
  * Findings about a log, and how much of it was examined. Texts are in English, with code and params for `translate` of

@@ -63,7 +63,6 @@ export type ValuesOf<Fields extends readonly ParameterField[]> = {
       : never;
 };
 
-/** Reads fields in order. */
 export function readFields<const Fields extends readonly ParameterField[]>(
   bits: BitReader,
   fields: Fields,
@@ -76,7 +75,6 @@ export function readFields<const Fields extends readonly ParameterField[]>(
   return values as ValuesOf<Fields>;
 }
 
-/** Writes fields in order. */
 export function writeFields<const Fields extends readonly ParameterField[]>(
   bits: BitWriter,
   fields: Fields,

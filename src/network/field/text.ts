@@ -9,14 +9,12 @@ export function plainText(raw: string): string | null {
   return text === '' ? null : text;
 }
 
-/** What a text of any length says, and whether its length byte promised more than there was. */
-export interface VariableText {
-  readonly text: string | null;
-  readonly cut: boolean;
-}
-
 /** Reads a text with its two header bytes: length, counting both, and 1 for one byte a character or 0 for UTF-16. */
-export function readVariableText(raw: string): VariableText {
+export function readVariableText(raw: string): {
+  readonly text: string | null;
+  /** Whether its length byte promised more than there was. */
+  readonly cut: boolean;
+} {
   const length = raw.charCodeAt(0);
   const body = raw.slice(2);
   // Nothing at all at the end of a message is no cut; a length of 0 and 1 is met and means nothing.

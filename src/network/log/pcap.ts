@@ -12,7 +12,6 @@ const [EXTENDED, REMOTE, ERROR] = [0x80000000, 0x40000000, 0x20000000] as const;
 /** Why a capture file cannot be read, or where it stops. */
 export type CaptureFault = 'link-type' | 'cut-off';
 
-/** Content of a capture file. */
 export interface Capture {
   /** In order; `null` for a record that is no frame of the network. */
   readonly frames: Iterable<NetworkFrame | null>;

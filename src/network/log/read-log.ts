@@ -3,7 +3,6 @@ import { quote, safely } from '../../result/internal.ts';
 import { createNumberedReader, type NetworkReaderOptions, type NetworkReading } from '../reader/reader.ts';
 import { issue } from '../texts.ts';
 import { readFrameLine } from './candump.ts';
-import { latinText, linesOf } from './lines.ts';
 import { readCapture } from './pcap.ts';
 
 const CLAUSE = 'common practice: text logs of can-utils, capture files of link type 227';
@@ -81,4 +80,50 @@ function isBytes(given: unknown): given is Uint8Array {
     () => given instanceof Uint8Array,
     () => false,
   );
+}
+
+/** The beginning is enough, and a first line may be cut off. */
+const LOOKED_AT = 4096;
+
+/**
+ * Whether a log is one of the network, by its beginning: a capture file, or text with a line that is a frame. What
+ * sentences look like is never a frame.
+ *
+ * @param log - text or bytes; the first 4096 are enough
+ * @returns whether {@link readNetworkLog} reads it; `false` for a capture file of another link type and for anything else
+ *
+ * @example
+ * ```ts
+ * import { isNetworkLog } from 'seahail/network';
+ *
+ * console.log(isNetworkLog('(1780323000.000000) can0 09F80123#004B942188F71FFC')); // true
+ * console.log(isNetworkLog('$GPGLL,5620.1999,N,00630.0833,W,141000,A,A*4F')); // false
+ * ```
+ */
+export function isNetworkLog(log: string | Uint8Array): boolean {
+  if (typeof log !== 'string' && !(log instanceof Uint8Array)) return false;
+  const beginning = log.slice(0, LOOKED_AT);
+  if (typeof beginning !== 'string') {
+    const capture = readCapture(beginning);
+    if (capture !== null) return capture.fault !== 'link-type';
+  }
+  for (const line of linesOf(typeof beginning === 'string' ? beginning : latinText(beginning))) {
+    if (typeof readFrameLine(line) !== 'string') return true;
+  }
+  return false;
+}
+
+/** The lines of a text; they end with CR LF, LF or CR. */
+function linesOf(text: string): readonly string[] {
+  const lines = text.split(/\r\n?|\n/);
+  if (lines.at(-1) === '') lines.pop();
+  return lines;
+}
+
+/** Frames are written in ASCII: what is not becomes a character that no frame has. */
+function latinText(bytes: Uint8Array): string {
+  const parts: string[] = [];
+  for (let from = 0; from < bytes.length; from += 4096)
+    parts.push(String.fromCharCode(...bytes.subarray(from, from + 4096)));
+  return parts.join('');
 }

@@ -1,25 +1,26 @@
 import type { CallFields, Symbols } from '../../call/index.ts';
-import type { ExpansionSet } from '../../call/internal.ts';
 import {
   type DraftFields,
   digitsOf,
+  type ExpansionSet,
   emptyFields,
   fillWhatIsUnsaid,
   NO_INFORMATION,
   symbolsOf,
+  telephoneSymbols,
 } from '../../call/internal.ts';
+import { decodeArea } from '../../position/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import type { Quantity, ValuesOf } from '../field/field.ts';
 import { plainText, readVariableText, writeVariableText } from '../field/text.ts';
+import { fieldNotice } from '../texts.ts';
 import { DSC_CALL } from './layout.ts';
-import { fieldNotice } from './notice.ts';
 import { instantOf } from './quantity.ts';
 
 /** The fields of PGN 129808. */
 export type DscCallValues = ValuesOf<(typeof DSC_CALL)['fields']>;
 
-/** What a message says of a call. */
 export interface NetworkCall {
   readonly fields: CallFields;
   /** When the radio received it by the clock of the bus, epoch milliseconds. */
@@ -29,6 +30,9 @@ export interface NetworkCall {
 
 const [AREA, DISTRESS, INDIVIDUAL, AUTOMATIC] = [102, 112, 120, 123];
 const [ACKNOWLEDGED, RELAYED] = [110, 112];
+const PGN: number = DSC_CALL.pgn;
+const LATITUDE = 'Latitude of Vessel Reported';
+const MEANING = 'Nature of Distress or 1st Telecommand';
 const PARTS_OF_MINUTE = 10_000;
 
 /**
@@ -70,7 +74,7 @@ function readStations(
 ): void {
   const first = pairs(values.address);
   fields.distressed = identity(pairs(values.distressed), 'MMSI of Ship In Distress', notices);
-  if (fields.format === AREA && isArea(first)) {
+  if (fields.format === AREA && decodeArea(digitsOf(first)).ok) {
     fields.address = first;
     return;
   }
@@ -93,25 +97,10 @@ function identity(symbols: Symbols | null, field: string, notices: Notice[]): Sy
   const digits = digitsOf(symbols);
   if (symbols !== null && (digits === null || !digits.endsWith('0'))) {
     notices.push(
-      fieldNotice(
-        'network-identity-tenth-digit',
-        { pgn: DSC_CALL.pgn, field },
-        digits === null ? symbols.join(' ') : digits,
-      ),
+      fieldNotice('network-identity-tenth-digit', { pgn: PGN, field }, digits ?? symbols.join(' ')),
     );
   }
   return symbols;
-}
-
-/** Quadrant, two digits of latitude, three of longitude in whole degrees, and two sides. */
-function isArea(symbols: Symbols | null): boolean {
-  const digits = digitsOf(symbols);
-  return (
-    digits !== null &&
-    /^[0-3]/.test(digits) &&
-    Number(digits.slice(1, 3)) <= 90 &&
-    Number(digits.slice(3, 6)) <= 180
-  );
 }
 
 function readMeaning(fields: DraftFields, values: DscCallValues, notices: Notice[]): void {
@@ -125,16 +114,9 @@ function readMeaning(fields: DraftFields, values: DscCallValues, notices: Notice
     fields.telecommand1 = telecommand ? first : null;
     fields.nature = telecommand ? null : first;
     fields.subsequent = second;
+    const meaning = telecommand ? 'telecommand' : 'nature';
     notices.push(
-      fieldNotice(
-        'network-distress-one-field',
-        {
-          pgn: DSC_CALL.pgn,
-          field: 'Nature of Distress or 1st Telecommand',
-          meaning: telecommand ? 'telecommand' : 'nature',
-        },
-        String(first),
-      ),
+      fieldNotice('network-distress-one-field', { pgn: PGN, field: MEANING, meaning }, String(first)),
     );
   } else {
     fields.telecommand1 = first;
@@ -147,26 +129,16 @@ function readPlace(fields: DraftFields, values: DscCallValues, notices: Notice[]
   if (typeof latitude === 'number' && typeof longitude === 'number') {
     const place = digitsOfPlace(latitude, longitude);
     if (place === null) {
-      notices.push(
-        fieldNotice(
-          'network-position-range',
-          { pgn: DSC_CALL.pgn, field: 'Latitude of Vessel Reported' },
-          `${latitude} ${longitude}`,
-        ),
-      );
+      const received = `${latitude} ${longitude}`;
+      notices.push(fieldNotice('network-position-range', { pgn: PGN, field: LATITUDE }, received));
     } else {
       fields.position = symbolsOf(place.digits);
       if (place.fraction !== '00000000')
         fields.expansion = [{ specifier: 100, symbols: symbolsOf(place.fraction) }];
     }
   } else if (latitude !== null || longitude !== null) {
-    notices.push(
-      fieldNotice(
-        'network-position-half',
-        { pgn: DSC_CALL.pgn, field: 'Latitude of Vessel Reported' },
-        String(latitude ?? longitude),
-      ),
-    );
+    const received = String(latitude ?? longitude);
+    notices.push(fieldNotice('network-position-half', { pgn: PGN, field: LATITUDE }, received));
   }
   if (typeof values.time === 'number' && values.time < 86_400) {
     const minutes = Math.floor(values.time / 60);
@@ -194,12 +166,9 @@ export function digitsOfPlace(
 
 function split(parts: number, degreeDigits: number): [digits: string, fraction: string] {
   const minutes = Math.floor(parts / PARTS_OF_MINUTE);
-  const digits = String(Math.floor(minutes / 60)).padStart(degreeDigits, '0') + two(minutes % 60);
-  return [digits, String(parts % PARTS_OF_MINUTE).padStart(4, '0')];
-}
-
-function two(value: number): string {
-  return String(value).padStart(2, '0');
+  const degrees = String(Math.floor(minutes / 60)).padStart(degreeDigits, '0');
+  const rest = String(minutes % 60).padStart(2, '0');
+  return [degrees + rest, String(parts % PARTS_OF_MINUTE).padStart(4, '0')];
 }
 
 function readChannels(fields: DraftFields, values: DscCallValues, notices: Notice[]): void {
@@ -208,16 +177,10 @@ function readChannels(fields: DraftFields, values: DscCallValues, notices: Notic
   const { text } = readVariableText(values.telephone);
   if (text === null) return;
   if (fields.format === AUTOMATIC && /^\d{1,16}$/.test(text)) {
-    // 105 before an odd count of digits, which a 0 in front makes even; 106 before an even one.
-    fields.telephone = text.length % 2 === 0 ? [106, ...symbolsOf(text)] : [105, ...symbolsOf(`0${text}`)];
+    fields.telephone = telephoneSymbols(text);
   } else {
-    notices.push(
-      fieldNotice(
-        'network-telephone-unexpected',
-        { pgn: DSC_CALL.pgn, field: 'Telephone Number' },
-        quote(text),
-      ),
-    );
+    const field = 'Telephone Number';
+    notices.push(fieldNotice('network-telephone-unexpected', { pgn: PGN, field }, quote(text)));
   }
 }
 
@@ -225,7 +188,7 @@ function frequency(raw: string, field: string, notices: Notice[]): Symbols | nul
   const text = plainText(raw);
   if (text === null) return null;
   if (/^\d{6}$/.test(text)) return symbolsOf(text);
-  notices.push(fieldNotice('network-frequency', { pgn: DSC_CALL.pgn, field }, quote(text)));
+  notices.push(fieldNotice('network-frequency', { pgn: PGN, field }, quote(text)));
   return null;
 }
 
@@ -255,17 +218,12 @@ function* readExpansion(
       yield { specifier, symbols: [], text };
     } else yield { specifier, symbols: symbolsOf(text) };
     if (cut) {
-      notices.push(
-        fieldNotice(
-          'network-text-cut-off',
-          {
-            pgn: DSC_CALL.pgn,
-            field: `DSC Expansion Field Data ${index + 1}`,
-            length: data.charCodeAt(0) - 2,
-          },
-          quote(text ?? ''),
-        ),
-      );
+      const params = {
+        pgn: PGN,
+        field: `DSC Expansion Field Data ${index + 1}`,
+        length: data.charCodeAt(0) - 2,
+      };
+      notices.push(fieldNotice('network-text-cut-off', params, quote(text ?? '')));
     }
   }
 }
@@ -285,19 +243,9 @@ export function writeDscCall(
   const distress = fields.format === DISTRESS || fields.category === DISTRESS;
   const aboutVessel = fields.format !== DISTRESS && distress;
   if (aboutVessel && fields.telecommand1 !== null && fields.nature !== null) {
-    notices.push(
-      fieldNotice(
-        'network-distress-nature-lost',
-        {
-          pgn: DSC_CALL.pgn,
-          field: 'Nature of Distress or 1st Telecommand',
-          nature: fields.nature,
-        },
-        String(fields.telecommand1),
-      ),
-    );
+    const params = { pgn: PGN, field: MEANING, nature: fields.nature };
+    notices.push(fieldNotice('network-distress-nature-lost', params, String(fields.telecommand1)));
   }
-  const place = placeOf(fields);
   const values: DscCallValues = {
     format: fields.format,
     category: fields.format === DISTRESS ? DISTRESS : fields.category,
@@ -307,7 +255,7 @@ export function writeDscCall(
     receive: digitText(fields.receive),
     transmit: digitText(fields.transmit),
     telephone: writeVariableText(telephoneDigits(fields.telephone)),
-    ...place,
+    ...placeOf(fields),
     time: timeOf(fields.time),
     distressed: bytesOf(fields.distressed),
     end: fields.end,

@@ -600,7 +600,7 @@ export const ADDRESS_CLAIM = {
 } as const;
 
 /** A request for a parameter group: three bytes only. */
-export const REQUEST = {
+const REQUEST = {
   pgn: 59904,
   name: 'ISO Request',
   fast: false,
@@ -627,7 +627,7 @@ export const PRODUCT = {
 } as const;
 
 /** Transport acknowledgement. */
-export const ACKNOWLEDGEMENT = {
+const ACKNOWLEDGEMENT = {
   pgn: 59392,
   name: 'ISO Acknowledgement',
   fast: false,
@@ -641,7 +641,7 @@ export const ACKNOWLEDGEMENT = {
 } as const;
 
 /** The parameter groups that a node sends or takes. */
-export const PGN_LIST = {
+const PGN_LIST = {
   pgn: 126464,
   name: 'PGN List (Transmit and Receive)',
   fast: true,
@@ -653,7 +653,7 @@ export const PGN_LIST = {
 } as const;
 
 /** Sign of life of a node. */
-export const HEARTBEAT = {
+const HEARTBEAT = {
   pgn: 126993,
   name: 'Heartbeat',
   fast: false,
@@ -670,7 +670,7 @@ export const HEARTBEAT = {
 } as const;
 
 /** Datum of the charts and positions. */
-export const DATUM = {
+const DATUM = {
   pgn: 129044,
   name: 'Datum',
   fast: true,
@@ -685,7 +685,7 @@ export const DATUM = {
 } as const;
 
 /** Distance off the track. */
-export const CROSS_TRACK = {
+const CROSS_TRACK = {
   pgn: 129283,
   name: 'Cross Track Error',
   fast: false,
@@ -701,7 +701,7 @@ export const CROSS_TRACK = {
 } as const;
 
 /** AIS binary broadcast (message 8): the data are kept as they are. */
-export const AIS_BINARY = {
+const AIS_BINARY = {
   pgn: 129797,
   name: 'AIS Binary Broadcast Message',
   fast: true,

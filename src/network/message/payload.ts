@@ -13,7 +13,6 @@ export interface ParameterGroup<Fields extends readonly ParameterField[] = reado
   readonly fields: Fields;
 }
 
-/** A payload taken apart. */
 export interface Payload<Values> {
   readonly values: Values;
   /** Whether the payload ends before the last field. */

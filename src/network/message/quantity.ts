@@ -14,9 +14,14 @@ export function instantOf(days: Quantity, seconds: Quantity): number | null {
     : null;
 }
 
-/** Degrees, 0 up to 360, of radians, to the tenth of the network's resolution. */
+/** Degrees of radians, to the tenth of the network's resolution. */
+export function signedDegrees(radians: number): number {
+  return Math.round(((radians * 180) / Math.PI) * 1000) / 1000;
+}
+
+/** The same from 0 up to 360. */
 export function degreesOf(radians: number): number {
-  const degrees = Math.round(((radians * 180) / Math.PI) * 1000) / 1000;
+  const degrees = signedDegrees(radians);
   return degrees >= 360 ? degrees - 360 : degrees;
 }
 

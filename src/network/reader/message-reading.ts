@@ -1,7 +1,8 @@
 import { decodeFields, type Symbols } from '../../call/index.ts';
 import { unnamedChannelNotices } from '../../call/internal.ts';
-import { resolveTime, type TimeOfDay } from '../../position/index.ts';
+import { type Coordinates, resolveTime, type TimeOfDay } from '../../position/index.ts';
 import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
+import { createRepeats, FIX_QUALITIES, HALF_DAY, type Numbered } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import type { Quantity } from '../field/field.ts';
 import { hexOf, plainText, readVariableText } from '../field/text.ts';
@@ -26,10 +27,9 @@ import {
   VARIATION,
   WAYPOINTS,
 } from '../message/layout.ts';
-import { fieldNotice } from '../message/notice.ts';
 import { decodePayload } from '../message/payload.ts';
-import { degreesOf, degreesOfWide, instantOf, knotsOf, known } from '../message/quantity.ts';
-import { createRepeats, type Repeats } from './repeats.ts';
+import { degreesOf, degreesOfWide, instantOf, knotsOf, known, signedDegrees } from '../message/quantity.ts';
+import { fieldNotice } from '../texts.ts';
 
 type MessageReading = Reading<keyof Readings, NetworkMessage>;
 type Base = Pick<MessageReading, 'line' | 'offset' | 'at' | 'notices' | 'sources'>;
@@ -37,12 +37,21 @@ type Base = Pick<MessageReading, 'line' | 'offset' | 'at' | 'notices' | 'sources
 /** What the reader keeps from message to message. */
 export interface Context {
   readonly own: Symbols | null;
-  readonly repeats: Repeats;
+  /** Numbers a call, by what it says; `span`: within how many milliseconds the same is the same call. */
+  readonly numberOf: (key: string, when: CallInstant) => Numbered;
 }
 
-/** A context at its beginning. */
 export function createContext(own: Symbols | null): Context {
-  return { own, repeats: createRepeats() };
+  return { own, numberOf: createRepeats<CallInstant>(isApart) };
+}
+
+interface CallInstant {
+  readonly at: number | null;
+  readonly span: number;
+}
+
+function isApart(before: CallInstant, { at, span }: CallInstant): boolean {
+  return at !== null && before.at !== null && Math.abs(at - before.at) > span;
 }
 
 /** Reads the messages of one parameter group. */
@@ -53,12 +62,12 @@ export type MessageReader = (
 ) => MessageReading | MessageReading[];
 
 /** What reads the messages of each parameter group that a reading has a kind for. */
-const READERS: ReadonlyMap<number, MessageReader> = /* @__PURE__ */ new Map([
+export const READERS: ReadonlyMap<number, MessageReader> = /* @__PURE__ */ new Map([
   [DSC_CALL.pgn, callReading],
   [POSITION.pgn, positionReading],
   [GNSS_POSITION.pgn, gnssReading],
-  [TIME_AND_DATE.pgn, timeReading],
-  [SYSTEM_TIME.pgn, systemTimeReading],
+  [TIME_AND_DATE.pgn, clockReading],
+  [SYSTEM_TIME.pgn, clockReading],
   [COURSE_AND_SPEED.pgn, courseReading],
   [HEADING.pgn, headingReading],
   [VARIATION.pgn, variationReading],
@@ -74,15 +83,8 @@ const READERS: ReadonlyMap<number, MessageReader> = /* @__PURE__ */ new Map([
   ...AIS_REPORT_GROUPS.map((pgn): [number, MessageReader] => [pgn, aisReading]),
 ]);
 
-/** What reads the messages of a parameter group; `undefined` where no reading has a kind for them. */
-export function readerOf(pgn: number): MessageReader | undefined {
-  return READERS.get(pgn);
-}
-
 /** A radio that writes a call twice does so within this. Common practice, no source. */
 const SAME_CALL_MS = 10_000;
-/** A time of day comes round again: what says the same after half a day is not the same. */
-const HALF_DAY = 43_200_000;
 /** A clock that has lost 1024 weeks is this much early. */
 const ROLLOVER = 1024 * 7 * 86_400_000;
 
@@ -110,25 +112,18 @@ function withNotices(base: Base, notices: readonly Notice[]): Base {
 function callReading(
   payload: Uint8Array,
   base: Base,
-  { own, repeats }: Context,
+  { own, numberOf }: Context,
 ): Reading<'call', NetworkMessage> {
   const { values, short } = decodePayload(DSC_CALL, payload);
   const { fields, receivedAt, notices } = readDscCall(values, own);
   const read = decodeFields(fields);
   const more: Notice[] = [];
-  if (short) {
-    more.push(
-      fieldNotice('network-message-short', { pgn: DSC_CALL.pgn, field: 'payload' }, String(payload.length)),
-    );
-  }
+  const { pgn } = DSC_CALL;
+  if (short)
+    more.push(fieldNotice('network-message-short', { pgn, field: 'payload' }, String(payload.length)));
   if (receivedAt !== null && base.at !== null && isRolledOver(receivedAt, base.at)) {
-    more.push(
-      fieldNotice(
-        'network-date-early',
-        { pgn: DSC_CALL.pgn, field: 'Date of Receipt' },
-        new Date(receivedAt).toISOString().slice(0, 10),
-      ),
-    );
+    const date = new Date(receivedAt).toISOString().slice(0, 10);
+    more.push(fieldNotice('network-date-early', { pgn, field: 'Date of Receipt' }, date));
   }
   // The message number and the instant differ when one call is written twice.
   const { messageId: _, receiptDate: _d, receiptTime: _t, ...content } = values;
@@ -140,7 +135,7 @@ function callReading(
     kind: 'call',
     ...withNotices(base, [...notices, ...more, ...read.notices, ...unnamedChannelNotices(read.call)]),
     at,
-    ...repeats.number(JSON.stringify(content), span, at),
+    ...numberOf(JSON.stringify(content), { at, span }),
     stage: 'final',
     call: read.call,
     direction: 'received',
@@ -159,22 +154,17 @@ function isRolledOver(date: number, at: number): boolean {
   return cycles > 0 && Math.abs(at - date - cycles * ROLLOVER) < 2 * 86_400_000;
 }
 
-interface Place {
-  readonly latitude: number;
-  readonly longitude: number;
-}
-
-function placeOf(latitude: Quantity, longitude: Quantity): Place | null {
+function placeOf(latitude: Quantity, longitude: Quantity): Coordinates | null {
   if (typeof latitude !== 'number' || typeof longitude !== 'number') return null;
   return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
 }
 
-type Fix = Extract<MessageReading, { kind: 'own-position' }>['fix'];
+type Fix = Reading<'own-position'>['fix'];
 
 function ownFix(
   pgn: number,
   base: Base,
-  position: Place | null,
+  position: Coordinates | null,
   quality: Fix['quality'],
   instant: number | null,
 ): MessageReading {
@@ -189,22 +179,9 @@ function timeOf(instant: number): NonNullable<Fix['time']> {
   return { hour: Math.floor(seconds / 3600), minute: Math.floor(seconds / 60) % 60, second: seconds % 60 };
 }
 
-// Method of PGN 129029.
-const QUALITIES: readonly Fix['quality'][] = [
-  'none',
-  'autonomous',
-  'differential',
-  'precise',
-  'real-time-kinematic',
-  'float-real-time-kinematic',
-  'estimated',
-  'manual',
-  'simulated',
-];
-
 function gnssReading(payload: Uint8Array, base: Base): MessageReading {
   const { values } = decodePayload(GNSS_POSITION, payload);
-  const quality = QUALITIES[values.method ?? 0] ?? 'none';
+  const quality = FIX_QUALITIES[values.method ?? 0] ?? 'none';
   const usable = quality !== 'none' && quality !== 'simulated';
   const wide = (value: typeof values.latitude): number | null =>
     value === null ? null : degreesOfWide(value);
@@ -212,26 +189,17 @@ function gnssReading(payload: Uint8Array, base: Base): MessageReading {
   return ownFix(GNSS_POSITION.pgn, base, usable ? place : null, quality, instantOf(values.date, values.time));
 }
 
-function timeReading(payload: Uint8Array, base: Base): MessageReading {
-  const { values } = decodePayload(TIME_AND_DATE, payload);
-  return clock(base, instantOf(values.date, values.time));
-}
-
-function systemTimeReading(payload: Uint8Array, base: Base): MessageReading {
-  const { values } = decodePayload(SYSTEM_TIME, payload);
-  return clock(base, instantOf(values.date, values.time));
-}
-
-function clock(base: Base, instant: number | null): MessageReading {
+function clockReading(payload: Uint8Array, base: Base): MessageReading {
+  const { date, time } =
+    base.sources[0]?.pgn === SYSTEM_TIME.pgn
+      ? decodePayload(SYSTEM_TIME, payload).values
+      : decodePayload(TIME_AND_DATE, payload).values;
+  const instant = instantOf(date, time);
   return instant === null ? other(base) : { kind: 'clock', ...base, instant };
 }
 
-type Motion = {
-  -readonly [Key in keyof Extract<MessageReading, { kind: 'motion' }>]: Extract<
-    MessageReading,
-    { kind: 'motion' }
-  >[Key];
-};
+type Motion = { -readonly [Key in keyof MotionReading]: MotionReading[Key] };
+type MotionReading = Reading<'motion', NetworkMessage>;
 
 function motion({ line, offset, at, notices, sources }: Base): Motion {
   return { kind: 'motion', line, offset, at, notices, sources };
@@ -262,10 +230,6 @@ function courseReading(payload: Uint8Array, base: Base): MessageReading {
   if (course !== undefined && values.reference === 1) reading.magneticCourse = degreesOf(course);
   if (speed !== undefined) reading.speed = knotsOf(speed);
   return reading;
-}
-
-function signedDegrees(radians: number): number {
-  return Math.round(((radians * 180) / Math.PI) * 1000) / 1000;
 }
 
 function radioReading(payload: Uint8Array, base: Base): MessageReading {

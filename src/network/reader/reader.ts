@@ -3,12 +3,11 @@ import type { NetworkMessage, Reading, Readings } from '../../report/index.ts';
 import type { Issue } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
 import { hexOf } from '../field/text.ts';
-import { CLAUSE } from '../message/notice.ts';
-import { issue } from '../texts.ts';
+import { CLAUSE, issue } from '../texts.ts';
 import { isFast } from '../transport/fast-groups.ts';
 import { createFastPacketAssembler, type TornPacket } from '../transport/fast-packet.ts';
 import { addressOf, type FrameAddress, type NetworkFrame } from '../transport/frame.ts';
-import { createContext, type MessageReader, other, readerOf } from './message-reading.ts';
+import { createContext, type MessageReader, other, READERS } from './message-reading.ts';
 
 /** Options of a network reader. */
 export interface NetworkReaderOptions {
@@ -76,7 +75,6 @@ export interface NumberedReader {
   flush(line: number): NetworkReading[];
 }
 
-/** See {@link createNetworkReader}. */
 export function createNumberedReader(options: NetworkReaderOptions): NumberedReader {
   const { own, now, other: others = 'keep' } = options ?? {};
   if (own !== undefined && typeof own !== 'string')
@@ -139,7 +137,7 @@ const MOST_SENDERS = 4096;
 function newSender(id: number): Sender {
   const address = addressOf(id);
   const { pgn } = address;
-  return { ...address, fast: isFast(pgn), read: readerOf(pgn), label: labelOf(address) };
+  return { ...address, fast: isFast(pgn), read: READERS.get(pgn), label: labelOf(address) };
 }
 
 function isFrame(frame: unknown): frame is NetworkFrame {

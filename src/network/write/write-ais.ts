@@ -1,4 +1,5 @@
 import type { AisReport } from '../../report/index.ts';
+import { STATUS_CODES } from '../../report/internal.ts';
 import { writeVariableText } from '../field/text.ts';
 import {
   AIS_AID,
@@ -11,7 +12,6 @@ import {
   AIS_STATIC_B_NAME,
   AIS_TIME,
 } from '../message/layout.ts';
-import { NAVIGATIONAL_STATUSES } from '../message/navigational-status.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
@@ -65,7 +65,7 @@ export function writeAisFrames(
     case 1:
     case 2:
     case 3: {
-      const status = report.status === undefined ? 15 : NAVIGATIONAL_STATUSES.indexOf(report.status);
+      const status = report.status === undefined ? 15 : STATUS_CODES[report.status];
       return messageFrames(
         AIS_CLASS_A,
         { ...moving, turn: null, status, manoeuvre: 0, sequence: 0 },

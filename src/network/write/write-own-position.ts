@@ -1,19 +1,9 @@
 import type { GnssFix } from '../../report/index.ts';
+import { FIX_QUALITIES } from '../../report/internal.ts';
 import { COURSE_AND_SPEED, GNSS_POSITION, POSITION } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
 
-const METHODS: readonly GnssFix['quality'][] = [
-  'none',
-  'autonomous',
-  'differential',
-  'precise',
-  'real-time-kinematic',
-  'float-real-time-kinematic',
-  'estimated',
-  'manual',
-  'simulated',
-];
 const DAY = 86_400_000;
 
 /**
@@ -61,7 +51,7 @@ export function writeOwnPositionFrames(fix: GnssFix, options: MessageOptions): N
     longitude: wide(position.longitude),
     altitude: null,
     system: null,
-    method: Math.max(METHODS.indexOf(quality), quality === 'unstated' ? 1 : 0),
+    method: Math.max(FIX_QUALITIES.indexOf(quality), quality === 'unstated' ? 1 : 0),
     integrity: 0,
     satellites: null,
     hdop: null,

@@ -10,7 +10,6 @@ export interface AisPart<About> {
   readonly about: About;
 }
 
-/** A message put together from its sentences. */
 export interface AssembledAis<About> {
   readonly payload: Payload;
   readonly channel: 'A' | 'B' | null;
@@ -56,13 +55,12 @@ export function createAisAssembly<About>(): AisAssembly<About> {
   function giveUp(key: string): GivenUp<About>[] {
     const parts = unfinished.get(key)?.parts ?? [];
     unfinished.delete(key);
-    return parts.map((part) => ({ ...part, notice: noticeOf('sentence-ais-incomplete', part.sentence) }));
+    return parts.map((part) => lost(part, 'sentence-ais-incomplete'));
   }
 
   function giveUpOldest(): GivenUp<About>[] {
-    if (unfinished.size <= MOST_UNFINISHED) return [];
-    for (const key of unfinished.keys()) return giveUp(key);
-    return [];
+    const [oldest] = unfinished.keys();
+    return unfinished.size > MOST_UNFINISHED && oldest !== undefined ? giveUp(oldest) : [];
   }
 
   return {
@@ -71,10 +69,7 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       const { talker, formatter, fields } = part.sentence;
       const [total = '', number = '', sequence = '', channel = ''] = fields;
       if (!/^[1-9]$/.test(total) || !/^[1-9]$/.test(number) || number > total) {
-        return {
-          whole: null,
-          givenUp: [{ ...part, notice: noticeOf('sentence-ais-count', part.sentence) }],
-        };
+        return { whole: null, givenUp: [lost(part, 'sentence-ais-count')] };
       }
       if (total === '1') return joined([part]);
       const key = [talker, formatter, total, sequence, channel].join();
@@ -91,10 +86,7 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       }
       const givenUp = giveUp(key);
       if (number !== '1')
-        return {
-          whole: null,
-          givenUp: [...givenUp, { ...part, notice: noticeOf('sentence-ais-incomplete', part.sentence) }],
-        };
+        return { whole: null, givenUp: [...givenUp, lost(part, 'sentence-ais-incomplete')] };
       unfinished.set(key, { parts: [part], last: seen });
       return { whole: null, givenUp: [...givenUp, ...giveUpOldest()] };
     },
@@ -128,9 +120,12 @@ function channelOf(field: string | undefined): 'A' | 'B' | null {
   return field === 'B' || field === '2' ? 'B' : null;
 }
 
-function noticeOf(
-  code: 'sentence-ais-count' | 'sentence-ais-payload' | 'sentence-ais-incomplete',
-  { raw }: Sentence,
-): Notice {
+type LossCode = 'sentence-ais-count' | 'sentence-ais-payload' | 'sentence-ais-incomplete';
+
+function lost<About>(part: AisPart<About>, code: LossCode): GivenUp<About> {
+  return { ...part, notice: noticeOf(code, part.sentence) };
+}
+
+function noticeOf(code: LossCode, { raw }: Sentence): Notice {
   return issue(code, {}, { at: ['AIS'], received: quote(raw), clause: CLAUSE });
 }

@@ -1,5 +1,5 @@
 import type { AisReport } from '../../report/index.ts';
-import type { NavigationalStatus } from '../../report/internal.ts';
+import { STATUSES } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { issue } from '../texts.ts';
 import { type Payload, signed, text, unsigned } from './payload.ts';
@@ -28,25 +28,6 @@ const LEAST_BITS: ReadonlyMap<number, number> = /* @__PURE__ */ new Map([
   [24, 132],
   [27, 94],
 ]);
-/** Status by its code; 9, 10 and 13 are reserved, 15 is undefined. */
-const STATUS: readonly (NavigationalStatus | undefined)[] = [
-  'under-way-using-engine',
-  'at-anchor',
-  'not-under-command',
-  'restricted-manoeuvrability',
-  'constrained-by-draught',
-  'moored',
-  'aground',
-  'fishing',
-  'under-way-sailing',
-  undefined,
-  undefined,
-  'towing-astern',
-  'pushing-or-towing-alongside',
-  undefined,
-  'locating-device-active',
-];
-
 /**
  * Reads an AIS message; others than 1–5, 9, 11, 18, 19, 21, 24 and 27 give a notice.
  *
@@ -87,12 +68,15 @@ function fill(draft: Draft, payload: Payload, notices: Notice[]): void {
       readInstant(draft, payload);
       readPlace(draft, payload, 78, notices);
       break;
-    case 5:
-      readImo(draft, unsigned(payload, 40, 30));
+    case 5: {
+      const imo = String(unsigned(payload, 40, 30));
+      // Newer editions of the Recommendation let the field carry numbers of other schemes: an IMO number has seven digits.
+      if (/^\d{7}$/.test(imo)) draft.imo = imo;
       readText(draft, 'callSign', payload, 70, 42);
       readText(draft, 'name', payload, 112, 120);
       readType(draft, unsigned(payload, 232, 8));
       break;
+    }
     case 9: {
       draft.station = 'rescue-aircraft';
       const altitude = unsigned(payload, 38, 12);
@@ -196,7 +180,7 @@ function place(
 }
 
 function readStatus(draft: Draft, value: number): void {
-  const status = STATUS[value];
+  const status = STATUSES.get(value);
   if (status !== undefined) draft.status = status;
 }
 
@@ -206,11 +190,6 @@ function readSecond(draft: Draft, value: number, present: boolean): void {
 
 function readType(draft: Draft, value: number): void {
   if (value > 0) draft.type = value;
-}
-
-/** Newer editions of the Recommendation let the field carry numbers of other schemes: only seven digits are an IMO number. */
-function readImo(draft: Draft, value: number): void {
-  if (value >= 1_000_000 && value <= 9_999_999) draft.imo = String(value);
 }
 
 function readText(

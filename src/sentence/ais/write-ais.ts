@@ -1,4 +1,5 @@
 import type { AisReport } from '../../report/index.ts';
+import { STATUS_CODES } from '../../report/internal.ts';
 import { formatSentence } from '../frame/format.ts';
 
 type Field = readonly [value: number, bits: number];
@@ -7,21 +8,6 @@ type Field = readonly [value: number, bits: number];
 const [NO_LONGITUDE, NO_LATITUDE, NO_SPEED, NO_COURSE, NO_HEADING, NO_SECOND] = [
   181, 91, 1023, 3600, 511, 60,
 ];
-const STATUSES: Readonly<Record<NonNullable<AisReport['status']>, number>> = {
-  'under-way-using-engine': 0,
-  'at-anchor': 1,
-  'not-under-command': 2,
-  'restricted-manoeuvrability': 3,
-  'constrained-by-draught': 4,
-  moored: 5,
-  aground: 6,
-  fishing: 7,
-  'under-way-sailing': 8,
-  'towing-astern': 11,
-  'pushing-or-towing-alongside': 12,
-  'locating-device-active': 14,
-};
-
 /**
  * Writes an AIS report as `VDM` or `VDO` sentences, for a display that takes AIS over its serial port.
  *
@@ -93,7 +79,7 @@ function bodyOf(report: AisReport): Field[] {
     case 2:
     case 3:
       return [
-        [report.status === undefined ? 15 : STATUSES[report.status], 4],
+        [report.status === undefined ? 15 : STATUS_CODES[report.status], 4],
         [128, 8],
         ...motion(report),
         [0, 25],

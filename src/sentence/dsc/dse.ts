@@ -1,14 +1,10 @@
 import type { Symbols } from '../../call/index.ts';
-import type { ExpansionSet } from '../../call/internal.ts';
-import { digitsOf } from '../../call/internal.ts';
+import { digitsOf, type ExpansionSet } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
-import { fieldNotice } from '../field/field-notice.ts';
-import { escapeText, unescapeText } from '../frame/escape.ts';
-import { MOST_CHARACTERS } from '../frame/format.ts';
-import { readIdentityField, stationKey } from './identity-field.ts';
-import { codeOfSymbol, symbolOfCode, symbolsOfDigits } from './symbol-code.ts';
+import { escapeText, MOST_CHARACTERS, unescapeText } from '../frame/format.ts';
+import { fieldNotice } from '../texts.ts';
+import { codeOfSymbol, readIdentityField, stationKey, symbolOfCode, symbolsOfDigits } from './field.ts';
 
-/** Content of a `DSE` sentence. */
 export interface DseReading {
   /** How many sentences carry the expansion, 1–9. */
   readonly total: number;
@@ -60,17 +56,18 @@ export function readDse(texts: readonly string[], before: DseReading | null = nu
   };
 }
 
-/** The fields of `DSE` sentences, and the sets that no such sentence can carry. */
-export interface WrittenDse {
-  readonly sentences: readonly (readonly string[])[];
-  readonly left: readonly ExpansionSet[];
-}
-
 /**
  * The fields of the `DSE` sentences that carry the sets, at most nine. A new one begins where the length
  * asks for it, and where sets asked for follow sets given or the reverse.
  */
-export function dseFields(station: string, sets: readonly ExpansionSet[]): WrittenDse {
+export function dseFields(
+  station: string,
+  sets: readonly ExpansionSet[],
+): {
+  readonly sentences: readonly (readonly string[])[];
+  /** The sets that no such sentence can carry. */
+  readonly left: readonly ExpansionSet[];
+} {
   const groups: { query: boolean; room: number; fields: string[] }[] = [];
   const left: ExpansionSet[] = [];
   for (const set of sets) {

@@ -1,5 +1,5 @@
 import type { Notice } from '../../result/index.ts';
-import { countNotice } from './count-notice.ts';
+import { issue } from '../texts.ts';
 
 /**
  * The fields in the places of the eleven. One more empty field may stand before the acknowledgement: the first example
@@ -38,4 +38,16 @@ export function fromLegacy(texts: readonly string[], notices: Notice[]): string[
     '',
     ...rest,
   ];
+}
+
+/** Fields of a `DSC` sentence. */
+export const DSC_FIELDS = 11;
+
+/** A notice about how many fields a `DSC` sentence has. */
+export function countNotice(
+  code: 'sentence-fields-missing' | 'sentence-fields-surplus' | 'sentence-legacy-layout',
+  texts: readonly string[],
+): Notice {
+  const received = String(texts.length);
+  return issue(code, { limit: DSC_FIELDS }, { at: ['DSC'], received, clause: 'IEC 61162-1, DSC sentence' });
 }

@@ -1,8 +1,8 @@
-import type { CallFields, Symbols } from '../../call/index.ts';
-import { firstTelecommands, symbolOfName } from '../../call/internal.ts';
+import type { CallFields } from '../../call/index.ts';
+import { digitsOf, firstTelecommands, symbolOfName } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
-import { fieldNotice } from '../field/field-notice.ts';
-import { symbolsOfDigits } from './symbol-code.ts';
+import { fieldNotice } from '../texts.ts';
+import { symbolsOfDigits } from './field.ts';
 
 type Place = Partial<Pick<CallFields, 'position' | 'header' | 'receive' | 'transmit'>>;
 
@@ -41,20 +41,11 @@ export function readPlaceField(text: string, notices: Notice[]): Place {
 /** Field 6 for the fields of a call. A VHF channel that is in both elements, or only in the first, is written once. */
 export function writePlaceField(fields: CallFields): string {
   if (fields.position !== null) {
-    const digits = digitsOrNothing(fields.position);
+    const digits = digitsOf(fields.position) ?? '';
     const headed = fields.header && fields.telecommand1 !== symbolOfName(firstTelecommands, 'ship-position');
     return headed && digits !== '' ? HEADER + digits : digits;
   }
-  const receive = digitsOrNothing(fields.receive);
-  const transmit = digitsOrNothing(fields.transmit);
+  const receive = digitsOf(fields.receive) ?? '';
+  const transmit = digitsOf(fields.transmit) ?? '';
   return transmit === receive && fields.receive?.[0] === VHF ? receive : receive + transmit;
-}
-
-function digitsOrNothing(symbols: Symbols | null): string {
-  let digits = '';
-  for (const symbol of symbols ?? []) {
-    if (symbol === null || symbol > 99) return '';
-    digits += String(symbol).padStart(2, '0');
-  }
-  return digits;
 }

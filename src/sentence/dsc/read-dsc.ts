@@ -1,30 +1,26 @@
 import type { CallFields, Symbols } from '../../call/index.ts';
-import { type DraftFields, emptyFields, fillWhatIsUnsaid, NO_INFORMATION } from '../../call/internal.ts';
+import {
+  type DraftFields,
+  emptyFields,
+  fillWhatIsUnsaid,
+  NO_INFORMATION,
+  telephoneSymbols,
+  UNKNOWN_SHIP,
+} from '../../call/internal.ts';
+import { decodeArea } from '../../position/internal.ts';
+import type { Reading } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
-import { fieldNotice } from '../field/field-notice.ts';
-import { readCode } from './code-field.ts';
-import { countNotice, DSC_FIELDS } from './count-notice.ts';
-import { readIdentityField } from './identity-field.ts';
-import { fromLegacy, inEleven, isLegacy } from './layout.ts';
+import { fieldNotice } from '../texts.ts';
+import { endOfLetter, readCode, readIdentityField, symbolsOfDigits } from './field.ts';
+import { countNotice, DSC_FIELDS, fromLegacy, inEleven, isLegacy } from './layout.ts';
 import { readPlaceField } from './place-field.ts';
-import { type DscContext, readStations } from './station-field.ts';
-import { endOfLetter, symbolsOfDigits } from './symbol-code.ts';
 
-/** The fields of a call from a `DSC` sentence. */
 export interface DscReading {
   readonly fields: CallFields;
   /** Whether the sentence says that its expansion follows (field 11). */
   readonly expansionAnnounced: boolean;
   readonly notices: Notice[];
 }
-
-const UNKNOWN_SHIP: Symbols = [
-  NO_INFORMATION,
-  NO_INFORMATION,
-  NO_INFORMATION,
-  NO_INFORMATION,
-  NO_INFORMATION,
-];
 
 /**
  * Reads the fields of a `DSC` sentence: eleven of them, or the seven of an older edition. The examples of IEC 61162-1
@@ -105,10 +101,7 @@ function readTimeOrNumber(fields: DraftFields, text: string, notices: Notice[]):
   const digits = /^\d{1,16}$/.test(text);
   if (fields.format === 123 && digits) {
     // deviation: D-call-6
-    fields.telephone =
-      text.length % 2 === 0
-        ? [106, ...(symbolsOfDigits(text) ?? [])]
-        : [105, ...(symbolsOfDigits(`0${text}`) ?? [])];
+    fields.telephone = telephoneSymbols(text);
   } else if (text.length === 4 && digits) {
     fields.time = symbolsOfDigits(text);
   } else {
@@ -119,4 +112,47 @@ function readTimeOrNumber(fields: DraftFields, text: string, notices: Notice[]):
 function unusedShip(texts: readonly string[]): Notice {
   const received = `${texts[7] ?? ''},${texts[8] ?? ''}`;
   return fieldNotice('sentence-ship-unexpected', { formatter: 'DSC', field: 8 }, received);
+}
+
+export const DIRECTIONS: readonly Reading<'call'>['direction'][] = ['received', 'commanded'];
+
+/** What the reader of a sentence knows beside it. */
+interface DscContext {
+  readonly direction: Reading<'call'>['direction'];
+  /** Five symbols of the own identity, which the sentence never carries; `null` when not told. */
+  readonly own: Symbols | null;
+}
+
+/** Field 2: the caller, the called station, or an area. */
+function readStations(
+  fields: DraftFields,
+  text: string,
+  { direction, own }: DscContext,
+  notices: Notice[],
+): void {
+  const { format } = fields;
+  // A received area call names the area where others name the caller. deviation: D-sentence-3
+  if (format === 102 && (direction === 'commanded' || decodeArea(text).ok)) {
+    fields.address = symbolsOfDigits(text);
+    fields.self = direction === 'commanded' ? own : null;
+    if (fields.address === null || fields.address.length !== 5) {
+      fields.address = null;
+      notices.push(fieldNotice('sentence-area', { formatter: 'DSC', field: 2 }, text));
+    } else if (direction === 'received' && /^[2-7].{8}0$/.test(text)) {
+      notices.push(fieldNotice('sentence-area-or-identity', { formatter: 'DSC', field: 2 }, text));
+    }
+    return;
+  }
+  const station = readIdentityField(text, 'DSC', 2, notices);
+  if (direction === 'received') {
+    fields.self = station;
+    if (format === 120 || format === 123) fields.address = own;
+  } else {
+    fields.self = own;
+    if (format === 112 || format === 116) {
+      if (station !== null) {
+        notices.push(fieldNotice('sentence-address-unexpected', { formatter: 'DSC', field: 2 }, text));
+      }
+    } else fields.address = station;
+  }
 }

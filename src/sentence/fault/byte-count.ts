@@ -13,7 +13,6 @@ export interface ByteCount {
   smeared: number;
 }
 
-/** Adds a piece of the stream to the count. */
 export function countBytes(count: ByteCount, piece: string): void {
   for (let index = 0; index < piece.length; index += 1) {
     const code = piece.charCodeAt(index);

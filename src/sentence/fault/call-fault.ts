@@ -3,14 +3,12 @@ import type { Reading, Sentence } from '../../report/index.ts';
 import type { CodedText, Notice } from '../../result/index.ts';
 import { textOf } from '../../result/internal.ts';
 import { inEleven } from '../dsc/layout.ts';
-import { elevenFields, paddedFields, rewritten } from '../repair/correct.ts';
+import { elevenFields, paddedFields, rewritten } from '../repair/repair-line.ts';
 import { writeSentences } from '../write-sentences.ts';
-import type { Collector } from './collector.ts';
-import type { FaultId } from './fault-list.ts';
+import type { Collector, FaultId, Finding } from './fault.ts';
 import { certaintyOf, fieldOf } from './line-fault.ts';
 import { said } from './texts.ts';
 
-/** What is known beside the stream. */
 export interface CallContext {
   /** Own identity, nine digits. */
   readonly own: string | null;
@@ -32,23 +30,13 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
 ]);
 const UNKNOWN_POSITION = '9999999999';
 
-/** Adds the faults of a single call. */
 export function addCallFaults(reading: Reading<'call'>, context: CallContext, collector: Collector): void {
-  const add = (
-    id: FaultId,
-    certainty: 'certain' | 'likely' | 'possible',
-    field: number | null,
-    seen: string | CodedText,
-  ): void => {
+  const add: Add = (id, certainty, field, seen) => {
     const corrected = correctedFor(id, reading);
-    const sighting = { line: reading.line, field, seen };
-    collector.add(
-      id,
-      certaintyOf(certainty, reading.sources),
-      corrected === null ? sighting : { ...sighting, corrected },
-    );
+    const sighting = { line: reading.line, field, seen, ...(corrected !== null && { corrected }) };
+    collector.add(id, certaintyOf(certainty, reading.sources), sighting);
   };
-  const texts = dscTexts(reading);
+  const texts = inEleven(reading.sources[0]?.fields ?? []);
   const legacy = reading.notices.some(({ code }) => code === 'sentence-legacy-layout');
 
   for (const notice of reading.notices) {
@@ -67,7 +55,7 @@ export function addCallFaults(reading: Reading<'call'>, context: CallContext, co
 
 type Add = (
   id: FaultId,
-  certainty: 'certain' | 'likely' | 'possible',
+  certainty: Finding['certainty'],
   field: number | null,
   seen: string | CodedText,
 ) => void;
@@ -126,41 +114,30 @@ function correctedFor(id: FaultId, reading: Reading<'call'>): readonly string[] 
   const { sources: sentences, call } = reading;
   // A line without a checksum may be cut short: a checksum of ours would vouch for what nobody knows.
   if (sentences.some(({ checksum }) => checksum === 'unchecked')) return null;
-  const strict = sentences.map((sentence) => strictly(sentence, sentences.length > 1));
+  const strict = (change: { readonly talker?: string }): readonly string[] =>
+    sentences.map((each) => rewritten(each, { ...change, fields: strictFields(each, sentences.length > 1) }));
   switch (id) {
-    case 'legacy-layout':
-      return wholly(writeSentences(call, { direction: 'received', talker: 'CD' }));
+    case 'legacy-layout': {
+      const written = writeSentences(call, { direction: 'received', talker: 'CD' });
+      // Sentences that carry only part of the call would not be those that should have come.
+      return written.notices.length === 0 ? written.sentences : null;
+    }
     case 'talker':
-      return sentences.map((sentence) =>
-        rewritten(sentence, { talker: 'CD', fields: strictFields(sentence, sentences.length > 1) }),
-      );
+      return strict({ talker: 'CD' });
     case 'fields-missing':
     case 'expansion-late':
     case 'expansion-unannounced':
     case 'identity-nine-digits':
-      return strict;
+      return strict({});
     default:
       return null;
   }
-}
-
-/** Sentences that carry all of a call; others would not be those that should have come. */
-function wholly({ sentences, notices }: ReturnType<typeof writeSentences>): readonly string[] | null {
-  return notices.length === 0 ? sentences : null;
-}
-
-function strictly(sentence: Sentence, expanded: boolean): string {
-  return rewritten(sentence, { fields: strictFields(sentence, expanded) });
 }
 
 function strictFields(sentence: Sentence, expanded: boolean): readonly string[] {
   const fields = paddedFields(sentence);
   if (sentence.formatter !== 'DSC') return fields;
   return elevenFields(fields).map((field, index) => (index === 10 && expanded ? 'E' : field));
-}
-
-function dscTexts(reading: Reading<'call'>): readonly string[] {
-  return inEleven(reading.sources[0]?.fields ?? []);
 }
 
 /** What was received, where that is what the sentence holds; of an expansion, what is said of it. */

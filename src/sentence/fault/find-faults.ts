@@ -1,14 +1,11 @@
 import type { Coordinates } from '../../position/index.ts';
 import type { CodedText } from '../../result/index.ts';
-import { quote } from '../../result/internal.ts';
-import { requireIdentityText, requireInstant } from '../arguments.ts';
+import { requireIdentity, requireInstant } from '../arguments.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
-import { createDecoder } from '../frame/encoding.ts';
-import { pieceOf } from '../frame/piece.ts';
+import { createDecoder, pieceOf } from '../frame/encoding.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { type ByteCount, countBytes, isGarbage } from './byte-count.ts';
-import { createCollector } from './collector.ts';
-import type { FaultReport, Finding } from './fault.ts';
+import { createCollector, type FaultReport, type Finding } from './fault.ts';
 import { createSight, type Tally } from './sight.ts';
 import { said } from './texts.ts';
 
@@ -62,7 +59,10 @@ export function findFaults(
   } = {},
 ): FaultReport {
   const { own, position, now, expect } = options ?? {};
-  checkOptions({ own, position, now, expect });
+  if (own !== undefined) requireIdentity('own', own);
+  if (expect?.station !== undefined) requireIdentity('station', expect.station);
+  if (position !== undefined) requireCoordinates(position);
+  if (now !== undefined) requireInstant('now', now);
   const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0, lines: 0, last: null };
   const sight = createSight(
     { own: own ?? null, expects: expect !== undefined, expected: expect?.station ?? null },
@@ -100,20 +100,6 @@ export function findFaults(
     calls: tally.calls,
     outside: OUTSIDE.map((check) => said('sentence-outside', { check })),
   };
-}
-
-function checkOptions({ own, position, now, expect }: NonNullable<Parameters<typeof findFaults>[1]>): void {
-  for (const [name, identity] of [
-    ['own', own],
-    ['station', expect?.station],
-  ] as const) {
-    if (identity === undefined) continue;
-    requireIdentityText(name, identity);
-    if (!/^\d{9}$/.test(identity))
-      throw new RangeError(`${name}: expected nine digits, got ${quote(identity)}`);
-  }
-  if (position !== undefined) requireCoordinates(position);
-  if (now !== undefined) requireInstant('now', now);
 }
 
 function lifelessFindings(bytes: ByteCount): Finding[] {

@@ -1,10 +1,8 @@
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
 import { hexOf } from '../frame/checksum.ts';
-import { rewritten } from '../repair/correct.ts';
-import type { Collector } from './collector.ts';
-import type { Finding } from './fault.ts';
-import type { FaultId } from './fault-list.ts';
+import { rewritten } from '../repair/repair-line.ts';
+import type { Collector, FaultId, Finding } from './fault.ts';
 import { said } from './texts.ts';
 
 /** Faults that the framing shows, by the notice the reader gave. */

@@ -1,11 +1,16 @@
 import { isDistressCall } from '../../call/index.ts';
-import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import { type Coordinates, rangeAndBearing } from '../../position/index.ts';
+import {
+  type Coordinates,
+  type ReportedPosition,
+  rangeAndBearing,
+  type TimeOfDay,
+} from '../../position/index.ts';
 import { cornerOf, resolveTime } from '../../position/internal.ts';
 import type { Reading } from '../../report/index.ts';
+import { rememberLatest } from '../../report/internal.ts';
 import type { CodedText } from '../../result/index.ts';
 import type { TermOf } from '../../result/internal.ts';
-import type { Collector } from './collector.ts';
+import type { Collector } from './fault.ts';
 import { type faultTexts, said } from './texts.ts';
 
 /** What the stream has told of places so far; bounded. */
@@ -20,7 +25,7 @@ export interface Places {
 const NAUTICAL_MILE = 1852;
 /** Farther than any VHF call is heard from deck to deck: some tens of miles are usual (common practice, no source). */
 const BEYOND_VHF = 100 * NAUTICAL_MILE;
-const MOST_STATIONS = 1000;
+export const MOST_STATIONS = 1000;
 /** An hour, give or take five minutes for the clocks, is a time zone; so is half an hour in some places. */
 const HALF_HOUR = 1800;
 const CLOCK_DOUBT = 300;
@@ -49,7 +54,7 @@ export function addPlausibility(
         field: 6,
         seen: said('sentence-seen-minute-off', { position: text, source }),
       });
-    if (time !== null) remember(places.reports, call.from, { position, time });
+    if (time !== null) rememberLatest(places.reports, call.from, { position, time }, MOST_STATIONS);
   }
   if (time !== null) {
     const age = reading.positionTime?.age ?? (now === null ? null : resolveTime(time, now).age);
@@ -58,17 +63,6 @@ export function addPlausibility(
       const certainty = reading.positionTime === null ? 'possible' : 'likely';
       collector.add('wrong-time', certainty, { line, field: 7, seen: offsetSaid(offset) });
     }
-  }
-}
-
-/** Keeps the latest of a bounded number of stations. */
-export function remember<Value>(map: Map<string, Value>, key: string, value: Value): void {
-  map.delete(key);
-  map.set(key, value);
-  if (map.size <= MOST_STATIONS) return;
-  for (const oldest of map.keys()) {
-    map.delete(oldest);
-    return;
   }
 }
 

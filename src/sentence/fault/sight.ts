@@ -1,23 +1,21 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
+import { rememberLatest } from '../../report/internal.ts';
 import type { CodedText, Issue } from '../../result/index.ts';
 import { textOf } from '../../result/internal.ts';
 import { addCallFaults, type CallContext } from './call-fault.ts';
-import { type Collector, createCollector } from './collector.ts';
-import type { Sighting } from './fault.ts';
+import { type Collector, createCollector, type Sighting } from './fault.ts';
 import { addDamage, addLineFaults } from './line-fault.ts';
-import { addPlausibility, type Places, remember } from './plausibility.ts';
+import { addPlausibility, MOST_STATIONS, type Places } from './plausibility.ts';
 import { said } from './texts.ts';
 
-/** How much there was to look at. */
 export interface Tally {
   /** Sound sentences. */
   sentences: number;
   calls: number;
 }
 
-/** Looks at readings one by one. */
 export interface Sight {
   look(reading: Reading): void;
   /** Looks at what was still held and at the whole. */
@@ -57,7 +55,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     held.set(key, reading);
     const { from } = reading.call;
     if (from !== null && reading.notices.some(({ code }) => isUnfinished(code))) {
-      remember(unfinished, from, true);
+      rememberLatest(unfinished, from, true, MOST_STATIONS);
     }
     if (held.size <= MOST_HELD) return;
     for (const [oldest, call] of held) {
@@ -141,7 +139,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       addLineFaults(reading, collector);
       if (reading.kind === 'own-position') places.own = reading.fix.position ?? places.own;
       if (reading.kind === 'ais' && reading.report.position !== undefined) {
-        remember(places.ais, reading.report.mmsi, reading.report.position);
+        rememberLatest(places.ais, reading.report.mmsi, reading.report.position, MOST_STATIONS);
       }
       if (reading.kind === 'expansion' && reading.flag !== 'query') lookAtExpansion(reading);
     },

@@ -14,7 +14,8 @@ export function readUtc(text: string): UtcTime | null {
   return { hour, minute, second: Number(text.slice(4)) };
 }
 
-function twoDigitsAt(text: string, index: number): number {
+/** The number of two digits of a text, `NaN` when they are none. */
+export function twoDigitsAt(text: string, index: number): number {
   const tens = text.charCodeAt(index) - 0x30;
   const units = text.charCodeAt(index + 1) - 0x30;
   return tens >= 0 && tens <= 9 && units >= 0 && units <= 9 ? tens * 10 + units : Number.NaN;

@@ -1,23 +1,20 @@
 import type { Sentence } from '../../report/index.ts';
 import type { TagBlock } from '../../report/internal.ts';
-import type { Notice, Result } from '../../result/index.ts';
-import { failure, success } from '../../result/index.ts';
-import { checksumBetween, hexValue } from './checksum.ts';
-import { addressed, dissect } from './dissect.ts';
-import { MOST_CHARACTERS } from './format.ts';
+import { failure, type Notice, type Result, success } from '../../result/index.ts';
+import { issue } from '../texts.ts';
 import {
-  blankDamage,
-  checksumLowerCase,
+  about,
+  checksumBetween,
   checksumMissing,
   checksumWrong,
-  leadingCharacters,
-  noStart,
-  overLong,
-  tagUnclosed,
+  FRAMING,
+  hexValue,
+  TAG,
   trailingCharacters,
-} from './framing-issue.ts';
-import { notText } from './piece.ts';
-import { readTagBlock } from './tag-block.ts';
+} from './checksum.ts';
+import { addressed, dissect, readTagBlock } from './dissect.ts';
+import { notText } from './encoding.ts';
+import { MOST_CHARACTERS } from './format.ts';
 
 /** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
 export interface Taken {
@@ -125,7 +122,7 @@ function takeForgiving(line: string, from: number, unchecked: boolean): Taken {
       tag = block ?? tag;
       start = skipToOpening(line, close + 1, notices);
     } else {
-      notices.push(tagUnclosed(line.slice(start, close)));
+      notices.push(issue('sentence-tag-unclosed', {}, about(line.slice(start, close), ['TAG block'], TAG)));
       start = close;
     }
   }
@@ -144,9 +141,14 @@ function complete(line: string, start: number, star: number, tag: TagBlock | nul
   const end = star + 3;
   const raw = line.slice(start, end);
   if (line.charCodeAt(end - 1) > 0x60 || line.charCodeAt(end - 2) > 0x60) {
-    notices.push(checksumLowerCase(line.slice(star, end)));
+    const given = line.slice(star, end);
+    const capitals = given.toUpperCase();
+    notices.push(issue('sentence-checksum-lower-case', { capitals }, about(given, ['checksum'])));
   }
-  if (raw.length + 2 > MOST_CHARACTERS) notices.push(overLong(raw.length + 2));
+  if (raw.length + 2 > MOST_CHARACTERS) {
+    const more = { at: [MOST_CHARACTERS], received: String(raw.length + 2), clause: FRAMING };
+    notices.push(issue('sentence-length', { limit: MOST_CHARACTERS }, more));
+  }
   const next = findOpening(line, end);
   if (end < next) {
     const rest = line.slice(end, next).replace(/[\r\n]+$/, '');
@@ -156,7 +158,8 @@ function complete(line: string, start: number, star: number, tag: TagBlock | nul
 }
 
 function nothing(text: string, from: number, next: number): Taken {
-  return { result: failure(noStart(text)), start: from, end: next, next };
+  const why = issue('sentence-no-start', {}, about(text, [0]));
+  return { result: failure(why), start: from, end: next, next };
 }
 
 /** Takes all blanks out and tries again: text that was wrapped or copied after it left the talker. */
@@ -171,7 +174,7 @@ function withoutBlanks(
   const cleaned = segment.replace(/[ \t\u00a0]+/g, '');
   const star = cleaned.indexOf('*');
   if (cleaned.length === segment.length || !checksumHolds(cleaned, 0, star)) return null;
-  notices.push(blankDamage(segment));
+  notices.push(issue('sentence-blank-damage', {}, about(segment, [segment.search(/[ \t\u00a0]/)])));
   return { result: complete(cleaned, 0, star, tag, notices).result, start, end: limit, next: limit };
 }
 
@@ -192,8 +195,8 @@ function withoutChecksum(
 
 function wrong(line: string, start: number, star: number, limit: number): Taken {
   const given = line.slice(star, Math.min(star + 3, limit));
-  const issue = checksumWrong(given, checksumBetween(line, start + 1, star));
-  return { result: failure(issue), start, end: limit, next: limit };
+  const why = checksumWrong(given, checksumBetween(line, start + 1, star));
+  return { result: failure(why), start, end: limit, next: limit };
 }
 
 function checksumHolds(text: string, start: number, star: number): boolean {
@@ -213,6 +216,7 @@ function findOpening(text: string, from: number): number {
 
 function skipToOpening(line: string, from: number, notices: Notice[]): number {
   const opening = findOpening(line, from);
-  if (opening > from && opening < line.length) notices.push(leadingCharacters(line.slice(from, opening)));
+  if (opening > from && opening < line.length)
+    notices.push(issue('sentence-leading-characters', {}, about(line.slice(from, opening), [0])));
   return opening;
 }

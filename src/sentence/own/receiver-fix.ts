@@ -1,41 +1,37 @@
 import type { GnssFix } from '../../report/index.ts';
-import type { FixQuality, UtcTime } from '../../report/internal.ts';
+import { FIX_QUALITIES, type FixQuality, type UtcTime } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { readCoordinates } from '../field/coordinate-fields.ts';
-import { fieldNotice } from '../field/field-notice.ts';
 import { instantOf, readUtc } from '../field/utc-field.ts';
-import type { SentenceCode } from '../texts.ts';
+import { fieldNotice, type SentenceCode } from '../texts.ts';
 
-/** A fix read, and what should be said about it. */
 export interface ReadFix {
   readonly fix: GnssFix;
   readonly notices: Notice[];
 }
 
-// Mode indicator of IEC 61162-1 (A, D, E, M, S, N seen in equipment papers; P, R, F from memory).
-const MODES: ReadonlyMap<string, FixQuality> = /* @__PURE__ */ new Map<string, FixQuality>([
-  ['A', 'autonomous'],
-  ['D', 'differential'],
-  ['P', 'precise'],
-  ['R', 'real-time-kinematic'],
-  ['F', 'float-real-time-kinematic'],
-  ['E', 'estimated'],
-  ['M', 'manual'],
-  ['S', 'simulated'],
-  ['N', 'none'],
-]);
-// Quality indicator of `GGA`, 0 to 8 (0–2 seen in equipment papers, the rest from memory).
-const QUALITIES: readonly FixQuality[] = [
-  'none',
-  'autonomous',
-  'differential',
-  'precise',
-  'real-time-kinematic',
-  'float-real-time-kinematic',
-  'estimated',
-  'manual',
-  'simulated',
-];
+/**
+ * Mode indicator of IEC 61162-1 for each quality (A, D, E, M, S, N seen in equipment papers; P, R, F from memory); a
+ * quality that was not stated is written as autonomous.
+ */
+export const MODE_LETTERS: Readonly<Record<FixQuality, string>> = {
+  unstated: 'A',
+  none: 'N',
+  autonomous: 'A',
+  differential: 'D',
+  precise: 'P',
+  'real-time-kinematic': 'R',
+  'float-real-time-kinematic': 'F',
+  estimated: 'E',
+  manual: 'M',
+  simulated: 'S',
+};
+const MODES: ReadonlyMap<string, FixQuality> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (Object.keys(MODE_LETTERS) as FixQuality[]).map((quality) => [
+    MODE_LETTERS[quality],
+    quality,
+  ]),
+);
 
 /** What is said of a position of each quality. */
 const DOUBTS: { readonly [Quality in FixQuality]?: SentenceCode & `sentence-fix-${string}` } = {
@@ -101,7 +97,7 @@ function statusQuality(status: string, mode: string): FixQuality {
 }
 
 function qualityOf(digit: string): FixQuality {
-  return (/^\d$/.test(digit) ? QUALITIES[Number(digit)] : undefined) ?? 'none';
+  return (/^\d$/.test(digit) ? FIX_QUALITIES[Number(digit)] : undefined) ?? 'none';
 }
 
 /** `GNS` has one mode letter for each satellite system: the best of them holds. */
@@ -132,4 +128,12 @@ function instantOfDate(text: string, time: UtcTime): number | null {
 
 function readNumber(text: string): number | null {
   return text.length <= 16 && /^\d+(?:\.\d*)?$/.test(text) ? Number(text) : null;
+}
+
+/** The instant of a `ZDA` sentence, epoch milliseconds, or `null` when it has none. */
+export function readClock(texts: readonly string[]): number | null {
+  const [utc = '', day = '', month = '', year = ''] = texts;
+  const time = readUtc(utc);
+  if (time === null || !/^\d{2}$/.test(day) || !/^\d{2}$/.test(month) || !/^\d{4}$/.test(year)) return null;
+  return instantOf(Number(year), Number(month), Number(day), time);
 }

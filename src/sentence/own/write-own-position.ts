@@ -2,20 +2,7 @@ import type { GnssFix } from '../../report/index.ts';
 import { coordinateFields } from '../field/coordinate-fields.ts';
 import { utcField } from '../field/utc-field.ts';
 import { formatSentence } from '../frame/format.ts';
-
-/** Mode indicator of IEC 61162-1 for each quality. */
-const MODES: Readonly<Record<GnssFix['quality'], string>> = {
-  none: 'N',
-  autonomous: 'A',
-  differential: 'D',
-  precise: 'P',
-  'real-time-kinematic': 'R',
-  'float-real-time-kinematic': 'F',
-  estimated: 'E',
-  manual: 'M',
-  simulated: 'S',
-  unstated: 'A',
-};
+import { MODE_LETTERS } from './receiver-fix.ts';
 
 /**
  * Writes an own position as an `RMC` sentence when it has its date, else as `GLL`, so that a radio on a serial port
@@ -51,7 +38,7 @@ export function writeOwnPosition(
   const status = usable ? 'A' : 'V';
   const place = position === null ? ['', '', '', ''] : coordinateFields(position);
   const utc = time === null ? '' : utcField(time);
-  const mode = MODES[quality];
+  const mode = MODE_LETTERS[quality];
   if (instant === null)
     return formatSentence({ talker, formatter: 'GLL', fields: [...place, utc, status, mode] });
   const fields = [

@@ -1,8 +1,7 @@
 import type { Symbols } from '../../call/index.ts';
 import { symbolsOf } from '../../call/internal.ts';
-import { quote } from '../../result/internal.ts';
-import { requireIdentityText, requireInstant, requireOneOf } from '../arguments.ts';
-import { DIRECTIONS } from '../dsc/station-field.ts';
+import { requireIdentity, requireInstant, requireOneOf } from '../arguments.ts';
+import { DIRECTIONS } from '../dsc/read-dsc.ts';
 
 /** Options of a sentence reader. */
 export interface ReaderOptions {
@@ -49,9 +48,7 @@ export function settingsOf(options: ReaderOptions): ReaderSettings {
     unchecked = false,
   } = options ?? {};
   requireOneOf('direction', direction, DIRECTIONS);
-  if (own !== undefined) requireIdentityText('own', own);
-  if (own !== undefined && !/^\d{9}$/.test(own))
-    throw new RangeError(`own: expected nine digits, got ${quote(own)}`);
+  if (own !== undefined) requireIdentity('own', own);
   if (!isNotNegative(waitMs)) throw new RangeError(`waitMs: expected milliseconds, got ${waitMs}`);
   if (!isNotNegative(waitSentences))
     throw new RangeError(`waitSentences: expected a count, got ${waitSentences}`);

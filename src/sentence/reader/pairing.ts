@@ -4,8 +4,8 @@ import type { Notice } from '../../result/index.ts';
 import type { DseReading } from '../dsc/dse.ts';
 import type { DscReading } from '../dsc/read-dsc.ts';
 import { aloneNotice, lateNotice, missingNotice, unannouncedNotice } from './expansion-notice.ts';
-import type { Receipt } from './receipt.ts';
-import { callStation, createRepeats } from './repeats.ts';
+import type { ReaderSettings } from './options.ts';
+import { callStation, createSentenceRepeats, type Receipt } from './repeats.ts';
 
 /** A call that may still get its expansion. */
 export interface OpenCall {
@@ -25,7 +25,6 @@ export interface OpenCall {
   readonly parts: Map<number, readonly ExpansionSet[]>;
 }
 
-/** A call as known so far. */
 export interface CallState {
   readonly open: OpenCall;
   readonly stage: 'provisional' | 'final';
@@ -33,19 +32,10 @@ export interface CallState {
   readonly notices: readonly Notice[];
 }
 
-/** How long and how much to wait for. */
-export interface PairingSettings {
-  /** Milliseconds to wait for a `DSE` sentence, where times of receipt are known. */
-  readonly waitMs: number;
-  /** Sentences to let pass while waiting, where they are not. */
-  readonly waitSentences: number;
-}
-
-/** Joins `DSC` and `DSE` sentences. */
 export interface Pairing {
   /** Takes a call; returns its reading before anything else arrived. */
   addCall(
-    call: Omit<OpenCall, 'event' | 'repeat' | 'read' | 'parts' | 'sentences' | 'said'>,
+    call: Pick<OpenCall, 'line' | 'offset' | 'receipt' | 'dsc' | 'notices'>,
     sentence: Sentence,
   ): CallState;
   /** Takes an expansion; returns the call it completes, `'waiting'` for more of it, or notices why it belongs to none. */
@@ -79,10 +69,10 @@ const NONE: readonly CallState[] = [];
  * An expansion joins the latest open call of the same station that still lacks it, calls of the same
  * talker first; never a call of another station.
  */
-export function createPairing({ waitMs, waitSentences }: PairingSettings): Pairing {
+export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairing {
   let entries: Entry[] = [];
   let seen = 0;
-  const repeats = createRepeats();
+  const numberOf = createSentenceRepeats();
 
   function take(entry: Entry): void {
     entries = entries.filter((other) => other !== entry);
@@ -101,17 +91,10 @@ export function createPairing({ waitMs, waitSentences }: PairingSettings): Pairi
 
   return {
     addCall(call, sentence) {
-      const { line, offset, receipt, dsc, notices } = call;
-      const { event, repeat } = repeats.number(sentence.fields, receipt);
       const open: OpenCall = {
-        event,
-        repeat,
-        line,
-        offset,
-        receipt,
-        dsc,
+        ...call,
+        ...numberOf(sentence.fields, call.receipt),
         read: null,
-        notices,
         parts: new Map(),
         sentences: [sentence],
         said: [],

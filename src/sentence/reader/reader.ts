@@ -4,17 +4,22 @@ import { createAisAssembly } from '../ais/assembly.ts';
 import { requireInstant } from '../arguments.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
 import { readDsc } from '../dsc/read-dsc.ts';
-import { createDecoder } from '../frame/encoding.ts';
+import { createDecoder, notText, pieceOf } from '../frame/encoding.ts';
 import { createLineSplitter, type Line, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
 import { takeSentence } from '../frame/parse.ts';
-import { notText, pieceOf } from '../frame/piece.ts';
 import { issue } from '../texts.ts';
-import { type AboutPart, aisReadings, lostAis } from './ais-reading.ts';
-import { callReading } from './call-reading.ts';
 import { type ReaderOptions, settingsOf } from './options.ts';
 import { type CallState, createPairing } from './pairing.ts';
-import { ownWord, type Place, plainReading } from './plain-reading.ts';
-import type { Receipt } from './receipt.ts';
+import {
+  type AboutPart,
+  aisReadings,
+  callReading,
+  lostAis,
+  ownWord,
+  type Place,
+  plainReading,
+} from './readings.ts';
+import type { Receipt } from './repeats.ts';
 
 /** Issues told of one damaged stretch. */
 const MOST_ISSUES = 4;

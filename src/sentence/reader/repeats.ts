@@ -1,52 +1,17 @@
-import { stationKey } from '../dsc/identity-field.ts';
+import { createRepeats, HALF_DAY, type Numbered } from '../../report/internal.ts';
+import { stationKey } from '../dsc/field.ts';
 import { inEleven } from '../dsc/layout.ts';
-import type { Receipt } from './receipt.ts';
 
-/** Numbers calls, and knows one that was sent again. */
-export interface Repeats {
-  /** Number of the call, from 1, and how often it came before. */
-  number(texts: readonly string[], receipt: Receipt): { readonly event: number; readonly repeat: number };
+/** When something was received, and by whose clock: only instants of one clock can be compared. */
+export interface Receipt {
+  readonly at: number | null;
+  readonly clock: 'caller' | 'tag' | 'stream' | 'none';
 }
 
-interface Known {
-  readonly event: number;
-  readonly repeat: number;
-  readonly receipt: Receipt;
-}
-
-/** Alerts and reports remembered in order to know their repeats. */
-const MOST_REMEMBERED = 64;
-/** A time of day comes round again: what says the same after half a day is not the same. */
-const HALF_DAY = 43_200_000;
-
-/** A count at its beginning. Its memory is bounded. */
-export function createRepeats(): Repeats {
-  const remembered = new Map<string, Known>();
-  let events = 0;
-
-  function remember(key: string, known: Known): void {
-    remembered.delete(key);
-    remembered.set(key, known);
-    if (remembered.size <= MOST_REMEMBERED) return;
-    const [oldest] = remembered.keys();
-    remembered.delete(oldest as string);
-  }
-
-  return {
-    number(texts, receipt) {
-      const key = repeatKey(texts);
-      const before = key === null ? undefined : remembered.get(key);
-      if (key !== null && before !== undefined && !isHalfDayApart(before.receipt, receipt)) {
-        const again = { event: before.event, repeat: before.repeat + 1 };
-        remember(key, { ...again, receipt });
-        return again;
-      }
-      events += 1;
-      const first = { event: events, repeat: 0 };
-      if (key !== null) remember(key, { ...first, receipt });
-      return first;
-    },
-  };
+/** Numbers the calls of a stream, from 1, and knows one that was sent again. Its memory is bounded. */
+export function createSentenceRepeats(): (texts: readonly string[], receipt: Receipt) => Numbered {
+  const numberOf = createRepeats(isHalfDayApart);
+  return (texts, receipt) => numberOf(repeatKey(texts), receipt);
 }
 
 /** The station in field 2, or in the first field of the older layout, without its padding zero. */

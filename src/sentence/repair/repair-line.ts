@@ -1,7 +1,8 @@
 import type { Sentence } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
+import { inEleven } from '../dsc/layout.ts';
+import { checksumOf } from '../frame/checksum.ts';
 import { takeSentence } from '../frame/parse.ts';
-import { elevenFields, paddedFields, rewritten } from './correct.ts';
 
 /** Faults that can be repaired on the way without guessing. */
 export type RepairableFault =
@@ -14,7 +15,6 @@ export type RepairableFault =
   | 'identity-nine-digits'
   | 'expansion-late';
 
-/** All of them. */
 export const REPAIRABLE_FAULTS: readonly RepairableFault[] = [
   'tag-block',
   'blank-damage',
@@ -27,7 +27,7 @@ export const REPAIRABLE_FAULTS: readonly RepairableFault[] = [
 ];
 
 /** A line as it goes on, with what was repaired in it and the sound sentences it holds. */
-export interface RepairedLine {
+interface RepairedLine {
   readonly text: string;
   readonly repaired: readonly RepairableFault[];
   readonly sentences: readonly Sentence[];
@@ -105,4 +105,27 @@ function withoutTags(text: string, repaired: Set<RepairableFault>): string {
   const stripped = text.replace(/\\[^\\]*\\/g, '');
   if (stripped !== text) repaired.add('tag-block');
   return stripped;
+}
+
+/** The sentence written again, with another talker or other fields, and the checksum that belongs to it. */
+export function rewritten(
+  { start, talker, formatter, fields }: Sentence,
+  change: { readonly talker?: string; readonly fields?: readonly string[] },
+): string {
+  const body = [`${change.talker ?? talker}${formatter}`, ...(change.fields ?? fields)].join(',');
+  return `${start}${body}*${checksumOf(body)}`;
+}
+
+/** The fields with the padding zero after nine-digit identities: fields 2 and 8 of `DSC`, field 4 of `DSE`. */
+export function paddedFields({ formatter, fields }: Sentence): readonly string[] {
+  const identities = formatter === 'DSC' ? [1, 7] : formatter === 'DSE' ? [3] : [];
+  return fields.map((field, index) =>
+    identities.includes(index) && /^\d{9}$/.test(field) ? `${field}0` : field,
+  );
+}
+
+/** The fields of a `DSC` sentence with the empty ones at the end put back. */
+export function elevenFields(fields: readonly string[]): readonly string[] {
+  const known = inEleven(fields);
+  return [...known, ...Array<string>(Math.max(0, 11 - known.length)).fill('')];
 }

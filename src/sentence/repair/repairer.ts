@@ -2,17 +2,14 @@ import { centreOf, cornerOf } from '../../position/internal.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
 import { requireOneOf } from '../arguments.ts';
 import { type DseReading, readDse } from '../dsc/dse.ts';
-import { stationKey } from '../dsc/identity-field.ts';
+import { stationKey } from '../dsc/field.ts';
 import { inEleven } from '../dsc/layout.ts';
+import { PIECE_WANTED, pieceOf, typeName } from '../frame/encoding.ts';
 import { lineEnd, MOST_LINE_CHARACTERS } from '../frame/lines.ts';
-import { PIECE_WANTED, pieceOf, typeName } from '../frame/piece.ts';
-import { writeTarget } from '../point/target.ts';
-import { writeWaypoint } from '../point/waypoint.ts';
+import { writeTarget, writeWaypoint } from '../point/waypoint-and-target.ts';
 import { createSentenceReader } from '../reader/reader.ts';
 import { REPAIRABLE_FAULTS, type RepairableFault, repairLine } from './repair-line.ts';
-import { createTargetNumbers } from './target-numbers.ts';
 
-/** One thing that a repairer changed. */
 export type Change = RepairedChunk['changes'][number];
 
 /** Output of a repairer for one chunk of the stream, with every change. */
@@ -56,6 +53,8 @@ interface Waiting {
 }
 
 const BYTES_AT_ONCE = 4096;
+/** Two digits of a `TLL` sentence. */
+const MOST_TARGETS = 100;
 const REPORTS = ['waypoint', 'target'] as const;
 
 /**
@@ -105,7 +104,7 @@ export function createSentenceRepairer(
     throw new RangeError(`mostHeld: expected a count, got ${mostHeld}`);
   const chosen = new Set(repair);
   const reader = createSentenceReader();
-  const targets = createTargetNumbers();
+  const targets = new Map<string, number>();
   let buffer = '';
   let passing = false;
   let number = 1;
@@ -205,10 +204,24 @@ export function createSentenceRepairer(
       const after =
         kind === 'waypoint'
           ? writeWaypoint({ position, name: call.from })
-          : writeTarget({ number: targets.numberOf(call.from), position, name: call.from, time });
+          : writeTarget({ number: targetOf(call.from), position, name: call.from, time });
       output += `${after}\r\n`;
       changes.push({ kind: 'inserted', line: number, faults: [], before: null, after });
     }
+  }
+
+  /** Her target number. When all are taken, the station that has had hers longest gives it up. */
+  function targetOf(station: string): number {
+    const known = targets.get(station);
+    if (known !== undefined) return known;
+    const [oldest] = targets;
+    let free = targets.size;
+    if (free >= MOST_TARGETS && oldest !== undefined) {
+      free = oldest[1];
+      targets.delete(oldest[0]);
+    }
+    targets.set(station, free);
+    return free;
   }
 
   function given(): RepairedChunk {
