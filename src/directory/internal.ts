@@ -1,4 +1,3 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { guarded, writeRecords } from './csv-record.ts';
-export type { DirectoryTexts } from './texts.ts';
-export { directoryTexts } from './texts.ts';
+export { type DirectoryTexts, directoryTexts } from './texts.ts';

@@ -16,17 +16,14 @@
  *
  * @packageDocumentation
  */
-export type { AtisReading } from './atis.ts';
-export { atisMembers, decodeAtisCode, encodeAtisCode } from './atis.ts';
+export { type AtisReading, atisMembers, decodeAtisCode, encodeAtisCode } from './atis.ts';
 
 export { decodeCallAddress, encodeCallAddress } from './call-address.ts';
 export { callSignSchema, checkCallSign } from './call-sign.ts';
-export type { IdentityField } from './check.ts';
-export { checkIdentity, usesOf } from './check.ts';
+export { checkIdentity, type IdentityField, usesOf } from './check.ts';
 export { mmsi } from './classify.ts';
 export { formatIdentity } from './format.ts';
-export type { IdentityForm } from './forms.ts';
-export { identityForms } from './forms.ts';
+export { type IdentityForm, identityForms } from './forms.ts';
 export type {
   Identity,
   IdentityKind,

@@ -30,8 +30,7 @@ export { writeWaypointFrames } from './write/write-waypoint.ts';
 
 // Why a display shows nothing.
 
-export type { NetworkFaultId } from './fault/fault-list.ts';
-export { NETWORK_FAULTS } from './fault/fault-list.ts';
+export { NETWORK_FAULTS, type NetworkFaultId } from './fault/fault-list.ts';
 export { findNetworkFaults, type NetworkFaultReport } from './fault/find-faults.ts';
 
 // One frame at a time.

@@ -1,4 +1,3 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { faultTexts } from './fault/texts.ts';
-export type { NetworkTexts } from './texts.ts';
-export { networkTexts } from './texts.ts';
+export { type NetworkTexts, networkTexts } from './texts.ts';

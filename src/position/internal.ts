@@ -9,6 +9,5 @@ export {
   formatReportedPosition,
   refinePosition,
 } from './reported-position.ts';
-export type { PositionTexts } from './texts.ts';
-export { boundsTexts, digitTexts, plotTexts, rangeTexts, writtenTexts } from './texts.ts';
+export { boundsTexts, digitTexts, type PositionTexts, plotTexts, rangeTexts, writtenTexts } from './texts.ts';
 export { resolveTime } from './time.ts';

@@ -34,22 +34,33 @@ const LIKENESSES = [
 const ZEROS = [0xff10, 0x660, 0x6f0, 0x966] as const;
 
 type Meaning = 'N' | 'S' | 'E' | 'W' | 0 | 1 | 2 | Axis;
-const MEANINGS: readonly (readonly [Meaning, words: string])[] = [
-  ['N', 'n north'],
-  ['S', 's south'],
-  ['E', 'e east'],
-  ['W', 'w west'],
-  [0, 'd deg degree degrees'],
-  [1, 'm min minute minutes'],
-  [2, 'sec second seconds'],
-  ['latitude', 'lat latitude'],
-  ['longitude', 'lon long lng longitude'],
-];
-const WORDS: ReadonlyMap<string, Meaning> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ MEANINGS.flatMap(([meaning, words]) =>
-    words.split(' ').map((word): [string, Meaning] => [word, meaning]),
-  ),
-);
+const WORDS: ReadonlyMap<string, Meaning> = /* @__PURE__ */ new Map<string, Meaning>([
+  ['n', 'N'],
+  ['north', 'N'],
+  ['s', 'S'],
+  ['south', 'S'],
+  ['e', 'E'],
+  ['east', 'E'],
+  ['w', 'W'],
+  ['west', 'W'],
+  ['d', 0],
+  ['deg', 0],
+  ['degree', 0],
+  ['degrees', 0],
+  ['m', 1],
+  ['min', 1],
+  ['minute', 1],
+  ['minutes', 1],
+  ['sec', 2],
+  ['second', 2],
+  ['seconds', 2],
+  ['lat', 'latitude'],
+  ['latitude', 'latitude'],
+  ['lon', 'longitude'],
+  ['long', 'longitude'],
+  ['lng', 'longitude'],
+  ['longitude', 'longitude'],
+]);
 
 const TOKEN =
   /(?<number>\d+(?:\.\d*)?|\.\d+)|(?<word>\p{L}+)|(?<mark>°|''?|")|(?<join>[+\-:,;/])|(?<blank>\s+)/uy;

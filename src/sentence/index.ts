@@ -25,8 +25,7 @@ export { writeOwnPosition } from './own/write-own-position.ts';
 
 // Why a display shows nothing, and repairing it on the way.
 
-export type { FaultId, FaultReport } from './fault/fault.ts';
-export { FAULTS } from './fault/fault.ts';
+export { FAULTS, type FaultId, type FaultReport } from './fault/fault.ts';
 export { findFaults } from './fault/find-faults.ts';
 export type { RepairableFault } from './repair/repair-line.ts';
 export { createSentenceRepairer, type RepairedChunk, type SentenceRepairer } from './repair/repairer.ts';

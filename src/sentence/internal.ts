@@ -1,4 +1,3 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { faultTexts } from './fault/texts.ts';
-export type { SentenceTexts } from './texts.ts';
-export { sentenceTexts, writingTexts } from './texts.ts';
+export { type SentenceTexts, sentenceTexts, writingTexts } from './texts.ts';
