@@ -179,12 +179,7 @@ const PAIRS: readonly string[] = /* @__PURE__ */ Array.from({ length: 100 }, (_,
   String(symbol).padStart(2, '0'),
 );
 
-/**
- * The decimal digits that symbols carry, two each.
- *
- * @param symbols - symbols of a field, or `null` for a field that is not there
- * @returns the digits; `null` when one symbol is no pair of digits (0 to 99)
- */
+/** The decimal digits that symbols carry, two each; `null` without symbols or where one is no pair of digits (0 to 99). */
 export function digitsOf(symbols: Symbols | null): string | null {
   if (symbols === null) return null;
   let digits = '';
@@ -200,10 +195,8 @@ export function digitsOf(symbols: Symbols | null): string | null {
 const ZERO = 48;
 
 /**
- * The symbols that carry an even count of decimal digits, two each.
+ * The symbols 0 to 99 that carry an even count of decimal digits, two each.
  *
- * @param digits - ASCII digits
- * @returns symbols 0 to 99
  * @throws RangeError when the text is not an even count of the digits 0–9
  */
 export function symbolsOf(digits: string): number[] {

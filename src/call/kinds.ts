@@ -322,13 +322,7 @@ export const fieldLengths: Readonly<Partial<Record<keyof CallFields, number>>> =
     ),
   );
 
-/**
- * The composition of a kind of call.
- *
- * @param kind - any kind but the unrecognised
- * @param format - format specifier, where a kind has several compositions; the first unless stated
- * @returns the row, `null` when the kind has none under that format specifier
- */
+/** The composition of a kind of call under a format specifier, the first unless stated; `null` when it has none there. */
 export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Composition | null {
   return (
     compositions.find((row) => row.kind === kind && (format === undefined || row.format === format)) ?? null

@@ -218,13 +218,7 @@ export const ATIS_FORMAT = 121;
 /** Symbol for "no information" in a telecommand or a frequency element (M.493). */
 export const NO_INFORMATION = 126;
 
-/**
- * The name of a symbol in a table, or `'symbol-n'` when the table has no such row.
- *
- * @param table - one of the tables of this module
- * @param symbol - 0 to 127
- * @returns the name
- */
+/** The name of a symbol (0 to 127) in a table, or `'symbol-n'` when the table has no such row. */
 export function nameOfSymbol<Name extends string>(
   table: SymbolTable<Name>,
   symbol: number,
@@ -250,11 +244,8 @@ export function isNamed(table: SymbolTable<string>, symbol: number): boolean {
 }
 
 /**
- * The symbol of a name, `'symbol-n'` included.
+ * The symbol of a name in a table (0 to 127), `'symbol-n'` included.
  *
- * @param table - one of the tables of this module
- * @param name - a name of that table, or `'symbol-n'`
- * @returns 0 to 127
  * @throws RangeError when the name is in neither the table nor of the form `'symbol-0'` to `'symbol-127'`
  */
 export function symbolOfName<Name extends string>(

@@ -61,12 +61,7 @@ function hint<T extends string>(categoryHint: T | undefined): { readonly categor
   return categoryHint === undefined ? {} : { categoryHint };
 }
 
-/**
- * Whether a value is an identity as machines write it: text of nine ASCII digits in an assigned form.
- *
- * @param value - anything
- * @returns `true` exactly when {@link parseIdentity} accepts the value without having to tidy it
- */
+/** Whether a value is text of nine ASCII digits in an assigned form, which {@link parseIdentity} takes without tidying it. */
 export function isMmsi(value: unknown): value is Mmsi {
   return classify(value as string) !== undefined;
 }

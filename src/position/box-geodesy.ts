@@ -43,13 +43,9 @@ const GRAIN = 1e-7;
 const DEGREE = Math.PI / 180;
 
 /**
- * The sector that holds every bearing from a place, or a doubtful place, to a box and a margin around it.
+ * The sector that holds every bearing from a place to a box: `margin` are the metres the other may have left the box,
+ * `doubt` those the place itself may be wrong, `range` the nearest and farthest point of the box.
  *
- * @param from - where the bearing is taken
- * @param box - where the other is, without the margin
- * @param margin - metres the other may have left the box
- * @param doubt - metres the place itself may be wrong
- * @param range - nearest and farthest point of the box
  * @returns the sector; `null` where no bearing has a meaning: inside the margins, at a pole, near the antipode
  */
 export function sectorToBox(

@@ -22,12 +22,7 @@ const SPREAD = {
   unknown: [-0.5, 1],
 } as const satisfies Record<RoundingAssumption, readonly [number, number]>;
 
-/**
- * The place that the printed digits name. It is a corner of the box of possible places, not their middle.
- *
- * @param position - what a call carried
- * @returns the digits as coordinates
- */
+/** The place that the printed digits name. It is a corner of the box of possible places, not their middle. */
 export function cornerOf(position: ReportedPosition): Coordinates {
   requireReported(position);
   const on = (axis: Axis) =>

@@ -22,8 +22,6 @@ export interface WrittenPosition extends Coordinates {
 /**
  * The same place with a check that it is one: for functions that are handed coordinates by a program.
  *
- * @param coordinates - what the caller passed
- * @returns the argument
  * @throws RangeError when latitude or longitude is not a number in its range
  */
 export function requireCoordinates(coordinates: Coordinates): Coordinates {

@@ -30,8 +30,6 @@ export interface Plane {
 /**
  * Course and speed over the ground of a vessel in a current.
  *
- * @param mover - course and speed through the water, and the current
- * @returns the vector sum
  * @throws RangeError when a number is not finite or a speed is negative
  */
 export function overGround(mover: Omit<Mover, 'position'>): {

@@ -72,11 +72,7 @@ export function plainText(text: string): string {
   return out;
 }
 
-/**
- * Cuts plain text into tokens, in one pass.
- *
- * @param text - what {@link plainText} gave
- */
+/** Cuts what {@link plainText} gave into tokens, in one pass. */
 export function tokensOf(text: string): Result<readonly Token[]> {
   const tokens: Token[] = [];
   TOKEN.lastIndex = 0;

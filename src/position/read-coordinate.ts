@@ -21,11 +21,8 @@ export interface Magnitude {
 const LIMIT = { latitude: 90, longitude: 180 } as const;
 
 /**
- * The magnitude of one coordinate: one to three numbers with or without their marks.
- *
- * @param group - its tokens, without letter, sign or label
- * @param axis - which coordinate
- * @param packed - whether digits without a gap (DDMM.mm) may stand for parts
+ * The magnitude of one coordinate, without letter, sign or label: one to three numbers with or without their marks.
+ * `packed`: whether digits without a gap (DDMM.mm) may stand for parts.
  */
 export function readCoordinate(group: readonly Token[], axis: Axis, packed: boolean): Result<Magnitude> {
   const numbers: Extract<Token, { kind: 'number' }>[] = [];

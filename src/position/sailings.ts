@@ -39,10 +39,8 @@ const LEVEL = 1e-3;
 
 /**
  * The line of constant true course between two places: what a ship steers who holds her course. Up to about 50 miles
- * it does not differ in practice from the shortest line.
+ * it does not differ in practice from the shortest line. It takes the shorter way round, also across the 180th meridian.
  *
- * @param from - start
- * @param to - end, the shorter way round, also across the 180th meridian
  * @returns metres on the WGS 84 ellipsoid and the course; within one degree of a pole those of the geodesic
  * @throws RangeError when coordinates are out of range
  *
@@ -70,11 +68,8 @@ export function rhumbLine(
 }
 
 /**
- * The place reached by holding a true course for a distance.
+ * The place reached by holding a true course for a distance of zero or more metres.
  *
- * @param from - start
- * @param course - degrees true, held all along
- * @param metres - distance run, zero or more
  * @returns where the run ends; when it would come within one degree of a pole, the end of the geodesic
  * @throws RangeError when coordinates are out of range, the course is not finite or the distance is negative
  *

@@ -2,14 +2,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** More steps than any two numbers need: bounds far from zero never come as close as may be asked. */
 const MOST_STEPS = 128;
 
-/**
- * Where a function with one dip between two bounds is lowest, by golden section.
- *
- * @param value - the function
- * @param from - lower bound
- * @param to - upper bound
- * @param within - required accuracy of the place
- */
+/** Where a function with one dip between two bounds is lowest, by golden section, to the accuracy `within`. */
 export function lowestOf(value: (x: number) => number, from: number, to: number, within: number): number {
   let [low, high] = [from, to];
   let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];

@@ -24,10 +24,8 @@ export interface Numbered {
 }
 
 /**
- * Numbers calls, and knows one that came before, by a key of what it says; one without a key is always new. Its memory
- * is bounded.
- *
- * @param isApart - whether two with the same key are too far apart to be one call
+ * Numbers calls, and knows one that came before, by a key of what it says; one without a key is always new, and so is one
+ * that is too far apart from the same before. Its memory is bounded.
  */
 export function createRepeats<When>(
   isApart: (before: When, now: When) => boolean,

@@ -79,8 +79,8 @@ export function composeAreaCall(
   },
 ): Call<'area-call'> {
   want('composeAreaCall', 'options', options);
-  want('area', 'a geographic area', options.area);
   const said = traffic(options, options.category, URGENT, options.channel ?? '16');
+  want('area', 'a geographic area', options.area);
   return composed({ kind: 'area-call', to: { kind: 'area', area: options.area }, ...said }, options);
 }
 

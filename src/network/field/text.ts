@@ -1,8 +1,4 @@
-/**
- * What a text field of fixed width says: cut at the first NUL, its filling of FF, `@` and spaces left out.
- *
- * @returns the text; `null` when nothing is left
- */
+/** What a text of fixed width says: cut at the first NUL, its filling of FF, `@` and spaces left out; `null` without any. */
 export function plainText(raw: string): string | null {
   const [upToNul = ''] = raw.split('\0', 1);
   const text = upToNul.replace(/[\xff@ ]+$/, '');

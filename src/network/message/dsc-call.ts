@@ -36,15 +36,12 @@ const MEANING = 'Nature of Distress or 1st Telecommand';
 const PARTS_OF_MINUTE = 10_000;
 
 /**
- * Reads the call that a radio passed on.
+ * Reads the call that a radio passed on. `own` are the symbols of the own identity, which a call to it does not carry.
  *
  * Field 3 names the station that the call came from, as in a received `DSC` sentence, or the area of an area call.
  * Field 4 holds the nature of distress when format or category says distress, else the first telecommand. One field
  * is too little for a relay or an acknowledgement, which have both: there the symbol is taken for the telecommand
  * when it can be one and a vessel in distress is named. deviation: D-network-3
- *
- * @param values - fields of the message
- * @param own - symbols of the own identity, which a call to it does not carry, or `null`
  */
 export function readDscCall(values: DscCallValues, own: Symbols | null): NetworkCall {
   const notices: Notice[] = [];
@@ -229,11 +226,8 @@ function* readExpansion(
 }
 
 /**
- * The message of a call as a radio passes on one that it received.
- *
- * @param fields - the call
- * @param receivedAt - instant of receipt, epoch milliseconds, or `null`
- * @returns the fields, and what the message has no place for
+ * The message of a call as a radio passes on one that it received, and what the message has no place for. `receivedAt` is
+ * the instant of receipt, epoch milliseconds.
  */
 export function writeDscCall(
   fields: CallFields,

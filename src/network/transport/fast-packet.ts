@@ -240,12 +240,9 @@ function runt(address: FrameAddress, at: number | null, header: number): TornPac
 }
 
 /**
- * Cuts a payload into the frames of a fast packet. The last frame is filled up with FF.
+ * Cuts a payload of at most 223 bytes into the frames of a fast packet; the last one is filled up with FF. `sequence` is
+ * the counter of the sender for this parameter group, 0 to 7, one higher for each message.
  *
- * @param address - priority, parameter group number, source and destination
- * @param payload - at most 223 bytes
- * @param sequence - counter of the sender for this parameter group, 0 to 7, one higher for each message
- * @returns the frames in order
  * @throws RangeError when the payload is too long or the counter out of range
  */
 export function fastPacketFrames(

@@ -27,12 +27,10 @@ export const EVERYONE = 255;
 const FIRST_BROADCAST_FORMAT = 240;
 
 /**
- * Splits a 29-bit identifier.
+ * Splits a 29-bit identifier; bits above the 29th are ignored.
  *
  * Source: SAE J1939-21 and ISO 11783-3, as restated in the documentation of the Linux kernel (`j1939`).
  *
- * @param id - identifier; bits above the 29th are ignored
- * @returns priority, parameter group number, source and destination
  * @throws RangeError when it is not a whole number from 0 to 4294967295
  */
 export function decodeIdentifier(id: number): FrameAddress {
@@ -56,8 +54,6 @@ export function addressOf(id: number): FrameAddress {
 /**
  * Builds a 29-bit identifier.
  *
- * @param address - priority, parameter group number, source and destination
- * @returns the identifier
  * @throws RangeError when a number is out of range, or a destination other than 255 is given for a parameter
  *   group that everyone receives
  */

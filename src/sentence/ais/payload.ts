@@ -8,9 +8,7 @@ export interface Payload {
 
 /**
  * The six-bit groups of an armoured payload (IEC 61162-1, six-bit binary field conversion): characters
- * `0`–`W` are 0–39, `` ` ``–`w` are 40–63.
- *
- * @returns `null` when a character is none of them
+ * `0`–`W` are 0–39, `` ` ``–`w` are 40–63; `null` when a character is none of them.
  */
 export function groupsOf(armoured: string): number[] | null {
   const groups: number[] = [];

@@ -27,14 +27,12 @@ const STATION_NAME = 104;
 const FIELDS_BEFORE_SETS = 4;
 
 /**
- * Reads the fields of a `DSE` sentence: counts, flag, identity, then pairs of code and data.
+ * Reads the fields of a `DSE` sentence: counts, flag, identity, then pairs of code and data. One that goes on from the
+ * `DSE` sentence `before` it has its flag.
  *
  * Source: IEC 61162-1 ed. 4.0 clause 8.3.30, `DSE` sentence, as publicly restated: flags A, Q and R, sets 00 to 06, an
  * empty field of a query, `C10` and `C26` in place of data, and no flag and identity in the second and later sentences
  * of a group. deviation: D-sentence-5
- *
- * @param texts - the fields
- * @param before - the `DSE` sentence read last: one that goes on from it has its flag
  */
 export function readDse(texts: readonly string[], before: DseReading | null = null): DseReading {
   const notices: Notice[] = [];

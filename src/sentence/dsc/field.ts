@@ -24,10 +24,8 @@ export function letterOfEnd(end: number | null): string {
 }
 
 /**
- * The symbol of a two-digit code: its last two digits are sent, so 00–27 are 100–127
+ * The symbol of a two-digit code, `null` of any other text: its last two digits are sent, so 00–27 are 100–127
  * (IEC 61162-1, note to the `DSC` sentence), and 28–99 can only be themselves.
- *
- * @returns `null` when the text is not two digits
  */
 export function symbolOfCode(code: string): number | null {
   const value = twoDigitsAt(code, 0);

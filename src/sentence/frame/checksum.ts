@@ -23,8 +23,6 @@ export function checksumBetween(text: string, from: number, to: number): number 
  * Exclusive OR of what follows the start character (`$`, `!` or `\`) and before the `*`, commas
  * included (IEC 61162-1, checksum field, as restated in public framing notes).
  *
- * @param body - the characters to be counted
- * @returns two of the characters 0–9 and A–F
  * @throws RangeError when a character lies above FF hex, which no sentence can carry
  */
 export function checksumOf(body: string): string {
