@@ -67,5 +67,6 @@ export function equipmentNotices(
   const duty = calls.rowOf(call)?.senders[sender];
   const clause = 'ITU-R M.493-16, equipment classes, unverified';
   if (duty !== 'none' && duty !== 'guarded') return [];
-  return [checkNotice(`call-class-${duty}`, { equipment: sender }, 'kind', clause, call.kind)];
+  const code = duty === 'none' ? 'call-class-none' : 'call-class-guarded';
+  return [checkNotice(code, { equipment: sender }, 'kind', clause, call.kind)];
 }
