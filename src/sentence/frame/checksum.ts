@@ -81,7 +81,7 @@ function stated(computed: number): { readonly computed?: string } {
 export function about(
   text: string,
   at: Issue['at'],
-  clause = FRAMING,
+  clause: string = FRAMING,
 ): Pick<Issue, 'at' | 'received' | 'clause'> {
   return { at, received: quote(text), clause };
 }
