@@ -77,7 +77,7 @@ function stated(computed: number): { readonly computed?: string } {
   return computed > 0xff ? {} : { computed: hexOf(computed) };
 }
 
-/** Where an issue about framing is, what stands there, and the rule. */
+/** The place of an issue about framing, the text there, and the rule. */
 export function about(
   text: string,
   at: Issue['at'],
