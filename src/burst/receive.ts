@@ -153,8 +153,8 @@ function verdictOf({ reading, probability }: Judgement, report: CopyReport, chan
   const once = WITHOUT_ADDRESS.includes(characters[0] as number) && report.formatCopies < 2;
   if (probability >= CLEAN && report.asSent && isComposition(characters.slice(0, -1)) && !once)
     return 'clean';
-  // How often two sets send in step is little known: that there was one is as sure of a repaired call as of a clean one.
-  return probability >= REPAIRED && changed <= 1 - CLEAN ? 'repaired' : 'doubtful';
+  // How often two sets send in step is little known: were it ten times as often as thought, a repaired call is still one.
+  return probability >= REPAIRED && changed <= (1 - REPAIRED) / 10 ? 'repaired' : 'doubtful';
 }
 
 function errorCheckIn(characters: readonly number[], report: CopyReport): ErrorCheck {
