@@ -156,7 +156,7 @@ for (const [door, names] of [
 }
 
 const types = project('types', [], {
-  'use.mts': `import type { Call } from 'seahail';\nimport { parseIdentity, type Identity } from 'seahail/identity';\n${importAll}\nconst r = parseIdentity('232878000');\nexport const kind: Identity['kind'] | null = r.ok ? r.value.kind : null;\nexport const calls: readonly Call[] = [];\n// @ts-expect-error an identity is text, never a number\nexport const wrong: string = r.ok ? r.value.mmsi * 1 : '';\nconsole.log(${specifiers.map((_, index) => `door${index}`).join(', ')});\n`,
+  'use.mts': `import type { Call } from 'seahail';\nimport { parseIdentity, type Identity } from 'seahail/identity';\nimport type { TextParams } from 'seahail/locale';\n${importAll}\nconst r = parseIdentity('232878000');\nexport const kind: Identity['kind'] | null = r.ok ? r.value.kind : null;\nexport const calls: readonly Call[] = [];\n// @ts-expect-error an identity is text, never a number\nexport const wrong: string = r.ok ? r.value.mmsi * 1 : '';\nexport const leg: TextParams['channel-no-legs'] = { leg: 'ship' };\n// @ts-expect-error no such leg\nexport const noLeg: TextParams['channel-no-legs'] = { leg: 'aircraft' };\nconsole.log(${specifiers.map((_, index) => `door${index}`).join(', ')});\n`,
 });
 writeFileSync(join(types, 'use.ts'), readFileSync(join(types, 'use.mts')));
 writeFileSync(
