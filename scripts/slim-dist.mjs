@@ -1,5 +1,6 @@
-// Leaves of the English texts in the declarations only the slots, from which the params of a code follow: the sentences
-// are in the JavaScript, and a fifth of the declarations is saved. Run by `npm run build`.
+// Takes out of `dist` what is in it twice; run by `npm run build`. Of the English texts the declarations keep only the
+// slots, from which the params of a code follow: the sentences are in the JavaScript. The JavaScript keeps no comments
+// but the marks for bundlers: those of the source are in the declarations.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,7 +11,15 @@ const dist = fileURLToPath(new URL('../dist', import.meta.url));
 /** `'Channel {channel}[ ({note})]'` as `'{channel}[{note}]'`. */
 const slotsIn = (text) => (text.match(/\{[^}]*\}|[[\]]/g) ?? []).join('');
 
-for (const file of readdirSync(dist, { recursive: true }).filter((name) => name.endsWith('.d.ts'))) {
+const files = readdirSync(dist, { recursive: true });
+
+for (const file of files.filter((name) => name.endsWith('.js'))) {
+  const text = readFileSync(join(dist, file), 'utf8');
+  // Whole lines: none of a template begins like this.
+  writeFileSync(join(dist, file), text.replace(/^ *(\/\/.*|\/\*\*[^]*?\*\/)\n/gm, ''));
+}
+
+for (const file of files.filter((name) => name.endsWith('.d.ts'))) {
   const text = readFileSync(join(dist, file), 'utf8');
   const literals = [];
   const collect = (node) => {
