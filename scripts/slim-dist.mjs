@@ -16,7 +16,7 @@ const files = readdirSync(dist, { recursive: true });
 for (const file of files.filter((name) => name.endsWith('.js'))) {
   const text = readFileSync(join(dist, file), 'utf8');
   // Whole lines: none of a template begins like this.
-  writeFileSync(join(dist, file), text.replace(/^ *(\/\/.*|\/\*\*[^]*?\*\/)\n/gm, ''));
+  writeFileSync(join(dist, file), text.replace(/^ *(\/\/.*|\/\*\*[\s\S]*?\*\/)\n/gm, ''));
 }
 
 for (const file of files.filter((name) => name.endsWith('.d.ts'))) {
