@@ -5,7 +5,7 @@
  */
 import type { Notice } from '../result/index.ts';
 import { quote } from '../result/internal.ts';
-import { administrationRows } from './administration-table.ts';
+import { type AdministrationRow, administrationRows } from './administration-table.ts';
 import type { Identity } from './identity.ts';
 import { issue } from './texts.ts';
 
@@ -32,21 +32,8 @@ export const administrationsEdition: {
   entries: 292,
 };
 
-let index: ReadonlyMap<string, Administration> | undefined;
-
-/** The table by MID, in order; built when first asked for. */
-function byMid(): ReadonlyMap<string, Administration> {
-  index ??= indexOf();
-  return index;
-}
-
-function indexOf(): ReadonlyMap<string, Administration> {
-  const entries = administrationRows.flatMap(([iso3166, administration, mids, area]) =>
-    mids
-      .split(' ')
-      .map((mid): Administration => ({ mid, administration, ...(area !== undefined && { area }), iso3166 })),
-  );
-  return new Map(entries.sort((a, b) => (a.mid < b.mid ? -1 : 1)).map((entry) => [entry.mid, entry]));
+function entryOf(mid: string, [iso3166, administration, , area]: AdministrationRow): Administration {
+  return { mid, administration, ...(area !== undefined && { area }), iso3166 };
 }
 
 /**
@@ -70,7 +57,8 @@ function indexOf(): ReadonlyMap<string, Administration> {
  * ```
  */
 export function administrationOf(mid: string): Administration | undefined {
-  return byMid().get(mid);
+  const row = /^\d{3}$/.test(mid) ? administrationRows.find(([, , mids]) => mids.includes(mid)) : undefined;
+  return row && entryOf(mid, row);
 }
 
 /**
@@ -87,7 +75,9 @@ export function administrationOf(mid: string): Administration | undefined {
  * ```
  */
 export function allAdministrations(): readonly Administration[] {
-  return [...byMid().values()];
+  return administrationRows
+    .flatMap((row) => row[2].split(' ').map((mid) => entryOf(mid, row)))
+    .sort((a, b) => Number(a.mid) - Number(b.mid));
 }
 
 /**
@@ -135,7 +125,7 @@ export function administrationName(entry: Administration, locale?: string): stri
  * ```
  */
 export function checkAssigned(identity: Identity): readonly Notice[] {
-  if (!('mid' in identity) || byMid().has(identity.mid)) return [];
+  if (!('mid' in identity) || administrationOf(identity.mid) !== undefined) return [];
   return [
     issue(
       'identity-mid-unallocated',

@@ -78,7 +78,7 @@ describe('administrations', () => {
   });
 
   it('are not found under other names', () => {
-    for (const mid of [...hostile, '', '0', '2', '200', '299', '999', '776', '2011', ' 201']) {
+    for (const mid of [...hostile, '', '0', '2', '200', '299', '999', '776', '2011', ' 201', '211 218']) {
       expect(administrationOf(mid)).toBeUndefined();
     }
     fc.assert(
