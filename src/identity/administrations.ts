@@ -57,7 +57,8 @@ function entryOf(mid: string, [iso3166, administration, , area]: AdministrationR
  * ```
  */
 export function administrationOf(mid: string): Administration | undefined {
-  const row = /^\d{3}$/.test(mid) ? administrationRows.find(([, , mids]) => mids.includes(mid)) : undefined;
+  if (typeof mid !== 'string' || !/^\d{3}$/.test(mid)) return undefined;
+  const row = administrationRows.find(([, , mids]) => mids.includes(mid));
   return row && entryOf(mid, row);
 }
 
