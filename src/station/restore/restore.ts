@@ -42,8 +42,7 @@ const VERSION = 3;
  *
  * @example
  * ```ts
- * import { lasting } from '../engine/action.ts';
-import { createStation, restoreStation } from 'seahail/station';
+ * import { createStation, restoreStation } from 'seahail/station';
  *
  * const stored = JSON.stringify(createStation({ mmsi: '232999871' }));
  * const restored = restoreStation(JSON.parse(stored));
