@@ -150,6 +150,195 @@ describe('a plan written by hand', () => {
     expect(result.ok || result.issues[0]).toMatchObject({ code, grade: 'error', params, at });
   });
 
+  // What each field may hold is the type of a channel and of a plan.
+  const place = internationalPlan.channels.length;
+  const evidence = { basis: 'source', source: 'invented' };
+  it.each<[string, readonly unknown[], readonly unknown[]]>([
+    ['kind', ['channel'], ['plan', undefined]],
+    ['m1084', ['01', '1001', '2001', null], ['1', '001', '3001', '10011', 1, 'x01']],
+    ['shipKHz', [156_050], [0, -156_050, Number.NaN, '156050', true]],
+    ['coastKHz', [160_650], [0, -1, 160_650.5, {}]],
+    ['service', ['voice', 'data'], ['speech', '', null]],
+    ['uses', [[], ['marina', 'ais']], [['marina', 5], 'marina', null, [null]]],
+    ['note', ['a note'], ['', '  ', null, 5]],
+    ['region', ['a region', null], ['', ' ', undefined, 5]],
+    ['users', ['all', 'authority'], ['everyone', null]],
+    ['powerLimitW', [25, 0.5, null], [0, -1, Number.POSITIVE_INFINITY, '25']],
+    ['powerRule', ['by hand', null], ['', false]],
+    ['automaticPowerReduction', [true, false], [null, 0, 'no']],
+    [
+      'conditionalPowerLimits',
+      [
+        [],
+        [{ watts: 1, measure: 'output', when: 'in port' }],
+        [{ watts: 1, measure: 'radiated', when: 'x' }],
+      ],
+      [
+        {},
+        [null],
+        [{ watts: 0, measure: 'output', when: 'in port' }],
+        [{ watts: 1, measure: 'aerial', when: 'in port' }],
+        [{ watts: 1, measure: 'output', when: '' }],
+      ],
+    ],
+    ['coastPowerLimitW', [50, null], [0, '50']],
+    ['dataMessages', ['permitted', 'prohibited', null], ['', true]],
+    [
+      'intership',
+      [{ nonCommercial: 'preferred', commercial: 'restricted' }],
+      [null, [], { nonCommercial: 'preferred' }, { nonCommercial: 'allowed', commercial: 'best' }],
+    ],
+    ['caution', ['a caution', null], ['', 5]],
+    ['assignable', [], [null, 1]],
+    ['selectiveCallRule', ['a rule', null], ['', {}]],
+    [
+      'evidence',
+      [{ frequency: evidence, use: evidence, power: { ...evidence, basis: 'memory' } }],
+      [
+        null,
+        { frequency: evidence, use: evidence },
+        { frequency: evidence, use: evidence, power: { ...evidence, basis: 'rumour' } },
+        { frequency: evidence, use: evidence, power: { ...evidence, source: ' ' } },
+      ],
+    ],
+  ])('holds in %s what a channel may hold, and nothing else', (field, fit, unfit) => {
+    for (const value of fit)
+      expect(parsePlan(withChannel({ [field]: value })), String(value)).toMatchObject({ ok: true });
+    for (const value of unfit) {
+      const result = parsePlan(withChannel({ [field]: value }));
+      expect(!result.ok && result.issues[0], String(value)).toMatchObject({
+        at: ['channels', place, field],
+        clause: 'common practice',
+      });
+    }
+  });
+
+  it.each<[keyof ChannelPlan, readonly unknown[]]>([
+    ['kind', ['plan', null]],
+    ['name', ['', ' ', 5, null]],
+    ['edition', ['', undefined]],
+    ['sources', ['a source', [''], [5], null]],
+    ['cautions', ['a caution', [' '], null]],
+    ['rules', ['a rule', [null]]],
+    ['callingChannels', ['16', [16]]],
+    ['channels', [null, {}, 'none']],
+  ])('holds in %s of the plan what a plan may hold, and nothing else', (field, unfit) => {
+    for (const value of unfit) {
+      const result = parsePlan({ ...internationalPlan, [field]: value });
+      expect(!result.ok && result.issues[0], String(value)).toMatchObject({ at: [field] });
+    }
+    expect(parsePlan({ ...internationalPlan, channels: [], callingChannels: [] })).toMatchObject({
+      ok: true,
+    });
+  });
+
+  it('says of one channel only what is so of its frequencies', () => {
+    const fault = (change: Record<string, unknown>) => {
+      const result = parsePlan(withChannel(change));
+      return result.ok ? null : result.issues[0].at.at(-1);
+    };
+    const one = { shipKHz: 156_050, coastKHz: 156_050, mode: 'simplex' };
+    expect(fault(one)).toBe(null);
+    expect(fault({ ...one, mode: 'duplex' })).toBe('mode');
+    expect(fault({ ...one, mode: 'coast-broadcast' })).toBe(null);
+    expect(fault({ mode: 'coast-broadcast' })).toBe('mode');
+    expect(fault({ shipKHz: null, coastKHz: null })).toBe('shipKHz');
+    const shore = { shipKHz: null, coastKHz: 156_050, mode: 'coast-broadcast', powerLimitW: null };
+    expect(fault({ ...shore, receiveOnly: true, transmitters: 'coast' })).toBe(null);
+    expect(fault({ ...shore, receiveOnly: false, transmitters: 'coast' })).toBe('receiveOnly');
+    expect(fault({ ...shore, receiveOnly: true, transmitters: 'ships' })).toBe('transmitters');
+    const ships = { shipKHz: 156_050, coastKHz: null, mode: 'simplex' };
+    expect(fault({ ...ships, transmitters: 'ships' })).toBe(null);
+    expect(fault({ ...ships, transmitters: 'ships-and-coast' })).toBe('transmitters');
+    expect(fault({ assignable: false, notAssignableReason: 'kept' })).toBe(null);
+    expect(fault({ assignable: true, notAssignableReason: 'kept' })).toBe('notAssignableReason');
+  });
+
+  it('fills in what is left out', () => {
+    const plan = definePlan({
+      name: 'Ardle Sailing Club',
+      channels: [
+        simplexChannel('P1', 155_900),
+        duplexChannel('P2', 157_550, 162_150),
+        simplexChannel('P3', 155_925, { transmitters: 'coast' }),
+        simplexChannel('P4', 155_950, { transmitters: 'ships' }),
+        duplexChannel('01', 156_050, 160_650),
+        duplexChannel('02', 156_100, 160_650),
+        duplexChannel('03', 156_100, 160_750),
+      ],
+    });
+    expect(plan).toMatchObject({
+      kind: 'channel-plan',
+      edition: 'defined by its user',
+      sources: [],
+      cautions: [],
+      rules: [],
+      callingChannels: [],
+    });
+    const evidence = { basis: 'source', source: 'common practice' };
+    expect(plan.channels[0]).toEqual({
+      kind: 'channel',
+      plan: 'Ardle Sailing Club',
+      designator: 'P1',
+      aliases: [],
+      m1084: null,
+      shipKHz: 155_900,
+      coastKHz: 155_900,
+      mode: 'simplex',
+      service: 'voice',
+      uses: ['intership', 'non-commercial'],
+      note: 'a channel of its user',
+      region: null,
+      transmitters: 'ships-and-coast',
+      receiveOnly: false,
+      users: 'all',
+      powerLimitW: 25,
+      powerRule: null,
+      automaticPowerReduction: false,
+      conditionalPowerLimits: [],
+      coastPowerLimitW: null,
+      dataMessages: null,
+      intership: { nonCommercial: 'allowed', commercial: 'allowed' },
+      caution: null,
+      assignable: false,
+      notAssignableReason: 'it has no digits for a call',
+      selectiveCallRule: null,
+      evidence: { frequency: evidence, use: evidence, power: evidence },
+    });
+    const told = plan.channels.map(
+      ({ m1084, shipKHz, coastKHz, mode, receiveOnly, powerLimitW, intership }) => [
+        m1084,
+        shipKHz,
+        coastKHz,
+        mode,
+        receiveOnly,
+        powerLimitW,
+        intership.commercial,
+      ],
+    );
+    // Digits only where both frequencies are those of Appendix 18 (ITU-R M.1084-5): 02 has 160.700, 03 156.150 MHz.
+    expect(told.slice(1)).toEqual([
+      [null, 157_550, 162_150, 'duplex', false, 25, 'prohibited'],
+      [null, null, 155_925, 'simplex', true, null, 'allowed'],
+      [null, 155_950, null, 'simplex', false, 25, 'allowed'],
+      ['01', 156_050, 160_650, 'duplex', false, 25, 'prohibited'],
+      [null, 156_100, 160_650, 'duplex', false, 25, 'prohibited'],
+      [null, 156_100, 160_750, 'duplex', false, 25, 'prohibited'],
+    ]);
+  });
+
+  it('calls on 16 where no other calling channel is named', () => {
+    const sixteen = simplexChannel('16', 156_800);
+    const other = simplexChannel('P1', 155_900);
+    const callingOn = (channels: OwnPlan['channels'], callingChannels?: readonly string[]) =>
+      definePlan({ name: 'A', channels, ...(callingChannels && { callingChannels }) }).callingChannels;
+    expect(callingOn([other, sixteen])).toEqual(['16']);
+    expect(callingOn([other])).toEqual([]);
+    expect(callingOn([other, sixteen], ['P1'])).toEqual(['P1']);
+    for (const channels of [[null], ['16'], [undefined]])
+      expect(() => callingOn(channels as unknown as OwnPlan['channels'])).toThrow('channels[0]');
+  });
+
   it('with every fault lists twenty of them', () => {
     const result = parsePlan({ channels: Array.from({ length: 100 }, () => ({})) });
     expect(result.ok || result.issues).toHaveLength(20);
