@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
-const src = join(import.meta.dirname, '../../src');
+const src = join(import.meta.dirname, '../src');
 
 /** Symbols that tell one kind of call from another: test, ship position and the three ends of sequence. */
 const TELLING = /(?<![\w.])(?:117|118|121|122|127)(?![\w.])/;
