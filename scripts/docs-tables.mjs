@@ -118,7 +118,7 @@ function administrationsPage() {
   page(
     'administrations',
     'Administrations',
-    `The ${entries} maritime identification digits (MIDs) that the library knows, from the ${document} as of ${asOf}. A MID that is missing here may have been allocated since: that is a reason to look again, not to refuse a number. A MID tells who issued the number. It need not be the ship's flag today, and it does not tell where she is.`,
+    `The ${entries} maritime identification digits (MIDs) that the library knows, from the ${document} as of ${asOf}. A MID that is missing here may have been allocated since: that is a reason to look again, not to refuse a number. A MID says who issued the number. It need not be the ship's flag today, and it does not tell where she is.`,
     table(['MID', 'administration', 'area', 'ISO 3166-1'], rows),
   );
 }
@@ -175,7 +175,7 @@ function channelsPage(name, plan) {
       rows,
     ),
     `## How each row is known\n\nThe letters of the last column. *From memory* means that the text was not at hand.\n\n${known.list()}`,
-    `## Why no call names a channel\n\nThe figures behind *no* in the column before.\n\n${bars.list()}`,
+    `## Why no call names a channel\n\nThe numbers in brackets after *no* in the second column from the right.\n\n${bars.list()}`,
   );
 }
 
@@ -242,7 +242,7 @@ function symbolsPage() {
   page(
     'symbols',
     'Symbols',
-    'Symbols 00 to 99 carry two digits each. Symbols 100 to 127 are service symbols; what one means depends on the field it stands in. In telecommands and frequencies 126 means no information. A symbol that a table does not list is kept as `symbol-n` and never dropped.',
+    'Symbols 00 to 99 carry two digits each. Symbols 100 to 127 are service symbols; what one means depends on the field it is in. In telecommands and frequencies 126 means no information. A symbol that a table does not list is kept as `symbol-n` and never dropped.',
     'Rows up to 116 agree with Japan, Ministry of Posts and Telecommunications Notification 567 of 1990; the rest is remembered from ITU-R M.493. Doubtful rows stand in the [deviations](../deviations.md).',
     ...tables.map(
       ([title, meaning, rows]) =>
@@ -305,7 +305,7 @@ function transitionsPage() {
   page(
     'station-transitions',
     'Station transitions',
-    'The station runs on these tables: what `step` does is what stands here. Rows of the same phase and event are tried in order. In the diagrams a call goes down the page on the right and back up on the left; a dot ends it, a ring stays in the phase. The [guide to the station](../guide/station.md) tells how to use it.',
+    'The station runs on these tables: `step` does exactly what they list. Rows of the same phase and event are tried in order. In the diagrams a call goes down the page on the right and back up on the left; a dot ends it, a ring stays in the phase. The [guide to the station](../guide/station.md) tells how to use it.',
     ...sections,
   );
 }
