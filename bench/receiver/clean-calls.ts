@@ -1,5 +1,5 @@
 import { throughPath } from './channel.ts';
-import { type Findings, type Size, table, upperBound } from './figures.ts';
+import { type Findings, keptFigures, type Size, table, upperBound } from './figures.ts';
 import { randomFrom } from './random.ts';
 import { randomCall } from './random-call.ts';
 import { hearAll, type Trial } from './trial.ts';
@@ -7,6 +7,9 @@ import { hearAll, type Trial } from './trial.ts';
 const RATE = 8000;
 /** Bursts in one stream. */
 const TOGETHER = 500;
+/** Bursts of one part, and parts of one run at most. */
+const PART = 50_000;
+const MOST_PARTS = 4;
 /** None wrong among so many is a share below 1e-4, with 95 % confidence. */
 const ENOUGH = 30_000;
 const GOAL = 1e-4;
@@ -14,12 +17,51 @@ const GOAL = 1e-4;
 /** Eb/N0 in dB, each a section of its own: what is weak takes its time. */
 export const CLEAN_LEVELS: readonly number[] = [0, 1, 2, 3, 4, 5, 6, 8, 10, 12];
 
-/** Of the calls reported `clean` at one Eb/N0, how many are wrong: as many bursts as it takes to hear enough of them. */
+/** What was heard at one Eb/N0 so far. */
+interface Heard {
+  readonly bursts: number;
+  readonly clean: number;
+  readonly wrong: number;
+}
+
+/**
+ * Of the calls reported `clean` at one Eb/N0, how many are wrong: as many bursts as it takes to hear enough of them, in parts
+ * with a seed of their own. A full run that ended too soon is gone on with from the kept figures, which must go when the
+ * receiver changes.
+ */
 export function cleanCalls(at: number, size: Size): Findings {
-  const most = size === 'full' ? 200_000 : 20;
-  const random = randomFrom(170_000 + 10 * at);
+  const full = size === 'full';
+  const kept = full ? (keptFigures(`clean${at}`) as Heard | undefined) : undefined;
+  let heard = kept !== undefined && kept.bursts % PART === 0 ? kept : { bursts: 0, clean: 0, wrong: 0 };
+  const most = full ? heard.bursts + MOST_PARTS * PART : 20;
+  while (heard.clean < ENOUGH && heard.bursts < most) {
+    const part = cleanPart(at, heard.bursts / PART, ENOUGH - heard.clean, Math.min(PART, most));
+    heard = {
+      bursts: heard.bursts + part.bursts,
+      clean: heard.clean + part.clean,
+      wrong: heard.wrong + part.wrong,
+    };
+  }
+  const { bursts, clean, wrong } = heard;
+  const bound = upperBound(wrong, clean);
+  const shortcomings: string[] = [];
+  if (wrong > 0) shortcomings.push(`${at} dB: ${wrong} wrong calls among ${clean} clean ones`);
+  if (full && !(bound < GOAL)) shortcomings.push(`${at} dB: only ${clean} clean calls in ${bursts} bursts`);
+  return {
+    figures: { size, at, bursts, characters: 22, clean, wrong, upper95: bound },
+    lines: table([
+      ['Eb/N0 dB', 'bursts', 'clean', 'wrong', 'share below, with 95 % confidence'],
+      [at, bursts, clean, wrong, bound.toExponential(1)],
+    ]),
+    shortcomings,
+  };
+}
+
+/** One part of it, which ends early when enough clean calls were heard. */
+export function cleanPart(at: number, part: number, enough: number, most: number): Heard {
+  const random = randomFrom(170_000 + 10 * at + 1000 * part);
   let [bursts, clean, wrong] = [0, 0, 0];
-  while (clean < ENOUGH && bursts < most) {
+  while (clean < enough && bursts < most) {
     const count = Math.min(TOGETHER, most - bursts);
     for (const { reports } of hearAll(sent(at, count, random), RATE)) {
       for (const { burst, match } of reports) {
@@ -30,19 +72,7 @@ export function cleanCalls(at: number, size: Size): Findings {
     }
     bursts += count;
   }
-  const bound = upperBound(wrong, clean);
-  const shortcomings: string[] = [];
-  if (wrong > 0) shortcomings.push(`${at} dB: ${wrong} wrong calls among ${clean} clean ones`);
-  if (size === 'full' && !(bound < GOAL))
-    shortcomings.push(`${at} dB: only ${clean} clean calls in ${bursts} bursts`);
-  return {
-    figures: { size, at, bursts, characters: 22, clean, wrong, upper95: bound },
-    lines: table([
-      ['Eb/N0 dB', 'bursts', 'clean', 'wrong', 'share below, with 95 % confidence'],
-      [at, bursts, clean, wrong, bound.toExponential(1)],
-    ]),
-    shortcomings,
-  };
+  return { bursts, clean, wrong };
 }
 
 function* sent(at: number, count: number, random: ReturnType<typeof randomFrom>): Generator<Trial> {

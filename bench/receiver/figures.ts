@@ -14,9 +14,18 @@ export type Section = (size: Size) => Findings;
 
 const FILE = 'docs/figures/receiver.json';
 
+/** The kept figures of one section. */
+export function keptFigures(name: string): unknown {
+  return allFigures()[name];
+}
+
+function allFigures(): Record<string, unknown> {
+  return existsSync(FILE) ? JSON.parse(readFileSync(FILE, 'utf8')) : {};
+}
+
 /** Puts one section's figures into docs/figures/receiver.json, the others left as they are. */
 export function keepFigures(name: string, figures: unknown): void {
-  const all: Record<string, unknown> = existsSync(FILE) ? JSON.parse(readFileSync(FILE, 'utf8')) : {};
+  const all = allFigures();
   all.about =
     'Measured by `node scripts/bench.mjs receiver --full`, seeds fixed; every section by itself: `... --full success`';
   all[name] = figures;
