@@ -15,8 +15,6 @@ const SUREST = 12;
 const LIKELY = 0.5;
 /** Bits that can matter before an index: those of phasing and dot pattern whose front was cut off. */
 const BEFORE = 200;
-/** Bits from the first phasing bit to the end of the longest call and its expansion. */
-const LONGEST_BITS: number = 10 * LONGEST_STREAM;
 /** Bits that are made fit to calculate with at first, and at a time when no call is found in those: stretches overlap. */
 const FIRST_STRETCH = 8192;
 const STRETCH = 32_768;
@@ -114,7 +112,7 @@ export function receiveWhere(
     const found = decode({ bits, offset: low }, start === undefined ? { from } : { start });
     const last = high === length || start !== undefined;
     // What begins near the end of the stretch is looked at again with all that follows.
-    const next = high - LONGEST_BITS - BEFORE;
+    const next = high - 10 * LONGEST_STREAM - BEFORE;
     const isWhole = last || (found !== null && found.reception.quality.start < next);
     if (isWhole && isLikely(found)) return found;
     if (best === null || (found !== null && found.evidence > best.evidence)) best = found;

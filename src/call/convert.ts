@@ -50,7 +50,9 @@ export function readFields(received: CallFields): ReadFields {
 }
 
 /** What {@link readFields} gives for the same fields with an expansion that came later, for less work. */
-export const expandFields: (before: ReadFields, sets: readonly ExpansionSet[]) => ReadFields = calls.expand;
+export function expandFields(before: ReadFields, sets: readonly ExpansionSet[]): ReadFields {
+  return calls.expand(before, sets);
+}
 
 /**
  * The fields of a call: as received while they still mean this call, else as the tables of ITU-R M.493

@@ -1,5 +1,6 @@
 import type { Notice } from '../result/index.ts';
 import type { CodeOf } from '../result/internal.ts';
+import type { Channel } from './channel.ts';
 import { parseDesignator } from './designator.ts';
 import { GUARDS_16, NOT_SPEECH } from './not-speech.ts';
 import { planText } from './plan-text.ts';
@@ -35,7 +36,7 @@ export function neverAssignable(designator: string, purpose: WorkingPurpose): No
   const { m1084, text } = read.value;
   const bar = BARS.find(({ digits }) => digits.split(' ').includes(m1084 ?? ''));
   if (bar === undefined || (bar.code === 'channel-distress-and-calling' && purpose === 'safety')) return null;
-  const { code, reason, clause } = bar;
+  const { code, carries, reason = carries && NOT_SPEECH[carries], clause } = bar;
   const params = { channel: text, ...(reason !== undefined && { reason: planText(reason) }) };
   return workingIssue(code, params as never, { received: text, clause });
 }
@@ -44,7 +45,9 @@ interface Bar {
   /** Digits of ITU-R M.1084, parted by blanks. */
   readonly digits: string;
   readonly code: CodeOf<typeof workingTexts>;
-  readonly reason?: string | undefined;
+  readonly reason?: string;
+  /** Service of a channel that carries data only, which is the reason then. */
+  readonly carries?: Channel['service'];
   readonly clause: string;
 }
 
@@ -63,25 +66,25 @@ const BARS: readonly Bar[] = [
   {
     digits: '2087 2088',
     code: 'channel-data-only',
-    reason: NOT_SPEECH.ais,
+    carries: 'ais',
     clause: 'RR Appendix 18, AIS 1 and AIS 2',
   },
   {
     digits: '2027 2028',
     code: 'channel-data-only',
-    reason: NOT_SPEECH.asm,
+    carries: 'asm',
     clause: 'WRC-15 Final Acts, RR Appendix 18 notes z) and zz)',
   },
   {
     digits: '1024 1025 1026 1084 1085 1086 2024 2025 2026 2084 2085 2086',
     code: 'channel-data-only',
-    reason: NOT_SPEECH.vdes,
+    carries: 'vdes',
     clause: 'RR Appendix 18 note w)',
   },
   {
     digits: '2006',
     code: 'channel-data-only',
-    reason: NOT_SPEECH.data,
+    carries: 'data',
     clause: 'RR Appendix 18 note r)',
   },
 ];
