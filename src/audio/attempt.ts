@@ -1,4 +1,11 @@
-import { joinCalls, MOST_CALLS, type Received, report, withCalls } from '../burst/internal.ts';
+import {
+  type JoinedCalls,
+  joinCalls,
+  MOST_CALLS,
+  type Received,
+  report,
+  withCalls,
+} from '../burst/internal.ts';
 import { ALERT_BITS } from './acquire/phasing.ts';
 import type { ReadBurst } from './burst-reader.ts';
 import { PER_BIT } from './front-end/bit-filter.ts';
@@ -39,11 +46,24 @@ export interface Attempts {
 export function createAttempts(): Attempts {
   let kept: readonly Kept[] = [];
   let events = 0;
+  /** How every event that may go on was surely read. */
+  const said = new Map<number, string>();
 
-  /** Keeps a burst in the place of what was known there. */
-  function keep(burst: ReadBurst, received: Received | null, event: number): void {
+  /** Keeps a burst in the place of what was known there, of a new event unless it is of one before. */
+  function keep(burst: ReadBurst, received: Received | null, before: number): number {
+    const event = before || (received === null ? 0 : ++events);
     const known = placeOf(kept, burst.fit.start, burst.fit.mirror);
     kept = [...kept.filter((each) => each !== known), { ...burst, received, event }].slice(-MOST);
+    if (rank(received) > 0) said.set(event, textOf(received));
+    for (const each of said.keys()) if (!kept.some((other) => other.event === each)) said.delete(each);
+    return event;
+  }
+
+  /** The event of which calls that read as one are; 0 for a new one. What was surely reported stays what it is. */
+  function eventOf({ received, members }: JoinedCalls, calls: readonly Kept[]): number {
+    const text = textOf(received);
+    const fits = (event: number): boolean => rank(received) < 1 || (said.get(event) ?? text) === text;
+    return members.map((n) => (calls[n] as Kept).event).find((event) => event !== 0 && fits(event)) ?? 0;
   }
 
   return {
@@ -52,15 +72,12 @@ export function createAttempts(): Attempts {
       const own: Kept = { ...burst, received: alone, event: 0 };
       for (const bits of spacings(own, kept)) {
         const earlier = kept.filter((each) => isCallBefore(each, own, bits));
-        const joined = join([...earlier, own], bits, earlier.length);
+        const calls = [...earlier, own];
+        const joined = join(calls, bits, earlier.length);
         if (joined === null || rank(joined.received) < rank(alone)) continue;
-        const event = joined.event || ++events;
-        keep(burst, joined.received, event);
-        return { received: joined.received, event };
+        return { received: joined.received, event: keep(burst, joined.received, eventOf(joined, calls)) };
       }
-      const event = alone === null ? 0 : ++events;
-      keep(burst, alone, event);
-      return { received: alone, event };
+      return { received: alone, event: keep(burst, alone, 0) };
     },
     at: (start, mirror) => placeOf(kept, start, mirror),
     isSettled: (from, to) =>
@@ -71,25 +88,18 @@ export function createAttempts(): Attempts {
       );
       const joined = join(calls, ALERT_BITS);
       if (joined === null || rank(joined.received) < 1) return null;
-      const known = calls.filter(({ event }) => event !== 0 && event === joined.event);
-      if (known.some(({ received }) => rank(received) >= rank(joined.received))) return null;
-      const event = joined.event || ++events;
-      for (const n of joined.members) keep(calls[n] as Kept, joined.received, event);
-      return {
-        received: joined.received,
-        event,
-        burst: calls[joined.members.at(-1) as number] as Kept,
-      };
+      const { received, members } = joined;
+      let event = eventOf(joined, calls);
+      if (calls.some((each) => event !== 0 && each.event === event && rank(each.received) >= rank(received)))
+        return null;
+      for (const n of members) event = keep(calls[n] as Kept, received, event);
+      return { received, event, burst: calls[members.at(-1) as number] as Kept };
     },
   };
 }
 
 /** What several bursts say as one call, in time's order; `null` when they are not, or when its length is not their distance. */
-function join(
-  calls: readonly Kept[],
-  bits: number,
-  anchor?: number,
-): { received: Received; event: number; members: readonly number[] } | null {
+function join(calls: readonly Kept[], bits: number, anchor?: number): JoinedCalls | null {
   const joined =
     sameAsClean(calls, anchor) ??
     joinCalls(
@@ -98,17 +108,13 @@ function join(
     );
   if (joined === null || reportable(joined.received) === null) return null;
   if (Math.abs(bitsOf(joined.received) - bits) > OFF_BY) return null;
-  const event = joined.members.map((n) => (calls[n] as Kept).event).find((each) => each !== 0) ?? 0;
-  return { ...joined, event };
+  return joined;
 }
 
 /** Where every burst is clean already there is nothing to add: those are one call that read the same. */
-function sameAsClean(
-  calls: readonly Kept[],
-  anchor: number | undefined,
-): { received: Received; members: readonly number[] } | null {
-  const own = anchor === undefined ? undefined : calls[anchor]?.received;
-  if (own === undefined || own === null || calls.some(({ received }) => rank(received) < 2)) return null;
+function sameAsClean(calls: readonly Kept[], anchor: number | undefined): JoinedCalls | null {
+  const own = calls[anchor ?? -1]?.received;
+  if (!own || calls.some(({ received }) => rank(received) < 2)) return null;
   const members = [...calls.keys()].filter((n) => textOf(calls[n]?.received) === textOf(own));
   return { received: withCalls(own, members.length), members };
 }

@@ -31,9 +31,7 @@ export function createPost(): Post {
     },
     assertIdle(caller): void {
       if (delivering)
-        throw new Error(
-          `${caller}: called from a callback of the same receiver, which must return before it takes more samples`,
-        );
+        throw new Error(`${caller}: called from a callback of the same receiver: wait for its return`);
     },
   };
 }

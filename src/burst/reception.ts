@@ -63,7 +63,7 @@ export interface Reception {
     readonly words: { readonly sent: number; readonly differing: number };
     /** `inverted` when the two tones came the wrong way round. */
     readonly polarity: 'normal' | 'inverted';
-    /** How many calls of one attempt, the same to the bit, it rests on: 1 unless several were joined. */
+    /** How many calls of one attempt, the same to the bit, it rests on, as far as they can be told apart: 1 unless several were joined. */
     readonly calls: number;
     /** State of the expansion: none received, read with its own error check right, or heard and not readable. */
     readonly expansion: 'none' | 'read' | 'broken';

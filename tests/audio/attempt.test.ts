@@ -89,6 +89,21 @@ describe('the calls of an attempt', () => {
     expect(changed?.reception.quality.calls ?? 1).toBe(1);
   });
 
+  it.each([
+    [-3, 7],
+    [-3, 34],
+    [-3.5, 31],
+  ])(
+    'never put two sure calls under one event, with one character different at %d dB (noise %i)',
+    (ebN0Db, seed) => {
+      const heard = receive(soundOf([ALERT, CHANGED, ALERT, CHANGED, ALERT, CHANGED], ebN0Db, seed));
+      const sure = heard.filter((burst) => verdictOf(burst) !== 'doubtful');
+      const calls = new Set(sure.map(({ event, reception }) => `${event}: ${reception.information}`));
+      expect(calls.size).toBeGreaterThanOrEqual(2);
+      expect(new Set(sure.map(({ event }) => event)).size).toBe(calls.size);
+    },
+  );
+
   it('are counted apart from the next call', () => {
     const heard = receive(soundOf([ALERT, ALERT, OTHER, OTHER], 10, 6));
     expect(heard.map(({ event, reception }) => [event, reception.quality.calls])).toEqual([

@@ -371,7 +371,7 @@ describe('createReceiver', () => {
     });
     receiver.push(samples);
     receiver.flush();
-    const why = 'called from a callback of the same receiver, which must return before it takes more samples';
+    const why = 'called from a callback of the same receiver: wait for its return';
     expect(refused).toEqual([
       `Error: push: ${why}`,
       `Error: flush: ${why}`,
