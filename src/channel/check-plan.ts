@@ -11,8 +11,8 @@ const MOST_ISSUES = 20;
 type Path = readonly (string | number)[];
 /** What a field must hold: the words it may be one of, or the name of the rule. */
 type Expected = TermOf<typeof planCheckTexts, 'plan-rule'> | readonly string[];
-/** What a field must hold, and whether a value is that. */
-type Rule = readonly [expected: Expected, holds: (value: unknown) => boolean];
+/** What a field must hold: one of some words, or what a rule says and asks. */
+type Rule = readonly string[] | readonly [expected: Expected, holds: (value: unknown) => boolean];
 
 /**
  * What keeps a value from being a channel plan: at most twenty findings, none for a plan that every function can use.
@@ -61,10 +61,15 @@ function fieldIssues(
   rules: Readonly<Record<string, Rule>>,
   at: Path,
 ): Issue[] {
-  return Object.entries(rules).flatMap(([field, [expected, holds]]) => {
+  return Object.entries(rules).flatMap(([field, rule]) => {
     const given = Object.hasOwn(record, field) ? record[field] : undefined;
-    return holds(given) ? [] : [issue([...at, field], expected, given)];
+    const [expected, holds] = isWords(rule) ? [rule, isOneOf(given, rule)] : [rule[0], rule[1](given)];
+    return holds ? [] : [issue([...at, field], expected, given)];
   });
+}
+
+function isWords(rule: Rule): rule is readonly string[] {
+  return typeof rule[1] !== 'function';
 }
 
 function issue(at: Path, expected: Expected, given: unknown): Issue {
@@ -92,26 +97,17 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
 
 const isText = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
 const isWatts = (value: unknown): boolean => Number.isFinite(value) && (value as number) > 0;
-const isOneOf =
-  (words: readonly string[]) =>
-  (value: unknown): boolean =>
-    typeof value === 'string' && words.includes(value);
-const listOf =
-  (holds: (value: unknown) => boolean) =>
-  (value: unknown): boolean =>
-    Array.isArray(value) && value.every(holds);
-const orNull =
-  (holds: (value: unknown) => boolean) =>
-  (value: unknown): boolean =>
-    value === null || holds(value);
-const oneOf = (...words: readonly string[]): Rule => [words, isOneOf(words)];
+const isOneOf = (value: unknown, words: readonly string[]): boolean =>
+  typeof value === 'string' && words.includes(value);
+const isListOf = (value: unknown, holds: (item: unknown) => boolean): boolean =>
+  Array.isArray(value) && value.every(holds);
 
 const TEXT: Rule = ['text', isText];
-const TEXT_OR_NULL: Rule = ['text-or-null', orNull(isText)];
-const TEXTS: Rule = ['texts', listOf(isText)];
+const TEXT_OR_NULL: Rule = ['text-or-null', (value) => value === null || isText(value)];
+const TEXTS: Rule = ['texts', (value) => isListOf(value, isText)];
 const TRUTH: Rule = ['truth', (value) => typeof value === 'boolean'];
-const WATTS: Rule = ['watts', orNull(isWatts)];
-const KHZ: Rule = ['khz', orNull((value) => Number.isInteger(value) && (value as number) > 0)];
+const WATTS: Rule = ['watts', (value) => value === null || isWatts(value)];
+const KHZ: Rule = ['khz', (value) => value === null || (Number.isInteger(value) && (value as number) > 0)];
 // A call sign or a frequency in full is longer than any name of a channel; plain-text.ts reads no longer one.
 const NAME: Rule = ['name', isName];
 function isName(value: unknown): boolean {
@@ -155,52 +151,55 @@ const USES: { readonly [use in ChannelUse]: true } = {
   'weather-broadcast': true,
 };
 
-const TAG: Pick<ChannelPlan, 'kind'> = { kind: 'channel-plan' };
 const PLAN: { readonly [field in keyof ChannelPlan]: Rule } = {
-  kind: oneOf(TAG.kind),
+  kind: ['channel-plan'],
   name: TEXT,
   edition: TEXT,
   sources: TEXTS,
   cautions: TEXTS,
   callingChannels: TEXTS,
   rules: TEXTS,
-  channels: ['channels', Array.isArray],
+  channels: ['channels', (value) => Array.isArray(value)],
 };
 
+const isUse = (value: unknown): boolean => typeof value === 'string' && Object.hasOwn(USES, value);
 const isLimit = (value: unknown): boolean =>
   isRecord(value) &&
   isWatts(value['watts']) &&
-  isOneOf(['output', 'radiated'])(value['measure']) &&
+  isOneOf(value['measure'], ['output', 'radiated']) &&
   isText(value['when']);
 const isEvidence = (value: unknown): boolean =>
-  isRecord(value) && isOneOf(['source', 'memory'])(value['basis']) && isText(value['source']);
+  isRecord(value) && isOneOf(value['basis'], ['source', 'memory']) && isText(value['source']);
 
 const CHANNEL: { readonly [field in keyof Channel]: Rule } = {
-  kind: oneOf('channel'),
+  kind: ['channel'],
   plan: TEXT,
   designator: NAME,
-  aliases: ['names', listOf(isName)],
-  m1084: ['m1084', orNull((value) => /^(?:[12]0)?\d\d$/.test(typeof value === 'string' ? value : ''))],
+  aliases: ['names', (value) => isListOf(value, isName)],
+  m1084: [
+    'm1084',
+    (value) => value === null || (typeof value === 'string' && /^(?:[12]0)?\d\d$/.test(value)),
+  ],
   shipKHz: KHZ,
   coastKHz: KHZ,
-  mode: oneOf('simplex', 'duplex', 'coast-broadcast'),
-  service: oneOf('voice', 'distress', 'dsc', 'ais', 'asm', 'vdes', 'data', 'weather'),
-  uses: ['uses', listOf((value) => typeof value === 'string' && Object.hasOwn(USES, value))],
+  mode: ['simplex', 'duplex', 'coast-broadcast'],
+  service: ['voice', 'distress', 'dsc', 'ais', 'asm', 'vdes', 'data', 'weather'],
+  uses: ['uses', (value) => isListOf(value, isUse)],
   note: TEXT,
   region: TEXT_OR_NULL,
-  transmitters: oneOf('ships', 'ships-and-coast', 'coast'),
+  transmitters: ['ships', 'ships-and-coast', 'coast'],
   receiveOnly: TRUTH,
-  users: oneOf('all', 'commercial', 'non-commercial', 'authority'),
+  users: ['all', 'commercial', 'non-commercial', 'authority'],
   powerLimitW: WATTS,
   powerRule: TEXT_OR_NULL,
   automaticPowerReduction: TRUTH,
-  conditionalPowerLimits: ['limits', listOf(isLimit)],
+  conditionalPowerLimits: ['limits', (value) => isListOf(value, isLimit)],
   coastPowerLimitW: WATTS,
-  dataMessages: ['data', orNull(isOneOf(['permitted', 'prohibited']))],
+  dataMessages: ['data', (value) => value === null || isOneOf(value, ['permitted', 'prohibited'])],
   intership: [
     'intership',
     (value) =>
-      isRecord(value) && isOneOf(FITNESS)(value['nonCommercial']) && isOneOf(FITNESS)(value['commercial']),
+      isRecord(value) && isOneOf(value['nonCommercial'], FITNESS) && isOneOf(value['commercial'], FITNESS),
   ],
   caution: TEXT_OR_NULL,
   assignable: TRUTH,
