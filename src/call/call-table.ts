@@ -45,10 +45,15 @@ export interface ReadFields extends Reading {
 }
 
 export function callTable(rows: readonly KindRow[]): CallTable {
-  const rowFor = kindTeller(rows);
+  let tell: CallTable['rowFor'] | undefined;
   // By the fields that a call holds as received. Both are compared by value before they are relied on: either may have
   // been changed since, and a call that was stored and restored has other objects.
   const readings = new WeakMap<CallFields, Reading & { readonly fields: CallFields }>();
+
+  function rowFor(fields: CallFields): KindRow | null {
+    tell ??= kindTeller(rows);
+    return tell(fields);
+  }
 
   function rowOf({ kind, to }: Pick<Call, 'kind' | 'to'>): KindRow | undefined {
     let first: KindRow | undefined;
@@ -145,7 +150,7 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
     format: symbolOfName(formatSpecifiers, row.format),
     isOfDistress: row.order.includes('distressed'),
     // A row of one first telecommand is told by it.
-    telecommand: row.message.includes(FIXED_TELECOMMAND) ? row.unsaid.telecommand1 : null,
+    telecommand: row.message.includes(FIXED_TELECOMMAND) ? row.unsaid().telecommand1 : null,
     matches: row.message.flatMap(({ matches }) => matches ?? []),
   }));
   const ofDistress = candidates.flatMap(({ isOfDistress, telecommand }) => (isOfDistress ? telecommand : []));
@@ -162,7 +167,7 @@ function kindTeller(rows: readonly KindRow[]): (fields: CallFields) => KindRow |
     const named = family.filter(({ telecommand }) => telecommand === telecommand1);
     const open = isDistress || named.length > 0 ? named : family.filter((each) => each.telecommand === null);
     const told = open.find(({ matches }) => matches.some((match) => match(fields)));
-    return (told ?? open.find(({ row }) => row.unsaid.end === end) ?? open[0])?.row ?? null;
+    return (told ?? open.find(({ row }) => row.unsaid().end === end) ?? open[0])?.row ?? null;
   };
 }
 
@@ -187,7 +192,7 @@ function readAs(row: KindRow, fields: CallFields): Call {
 }
 
 function composeAs(row: KindRow, call: Call): CallFields {
-  const fields: DraftFields = { ...row.unsaid, ...addressFields(call.to as CallAddress, row.format) };
+  const fields: DraftFields = { ...row.unsaid(), ...addressFields(call.to as CallAddress, row.format) };
   fields.self = identitySymbols(call.from);
   for (const part of row.message) part.write(call as unknown as Properties, fields);
   const position = row.order.includes('position') ? positionIn(call) : null;

@@ -89,12 +89,12 @@ export function fillWhatIsUnsaid(fields: DraftFields): void {
   const row =
     calls.rowFor(fields) ?? (namesShip ? kinds.find(({ order }) => order.includes('distressed')) : null);
   if (!row || (fields.position !== null && !row.order.includes('position'))) return;
-  if (row.unsaid.header) fields.header = true;
+  if (row.unsaid().header) fields.header = true;
   // One VHF channel applies to both directions.
   const repeats = row.format === 'individual' && vhfChannelOf(fields.receive) !== null;
   if (repeats && row.order.includes('transmit')) fields.transmit ??= fields.receive;
   for (const name of FILLED)
-    if (fields[name] === null && row.order.includes(name)) fill(fields, name, row.unsaid);
+    if (fields[name] === null && row.order.includes(name)) fill(fields, name, row.unsaid());
 }
 
 function fill<Name extends FieldName>(fields: DraftFields, name: Name, from: Pick<DraftFields, Name>): void {

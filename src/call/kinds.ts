@@ -72,7 +72,7 @@ export interface Composition {
 export interface KindRow extends Composition {
   readonly message: readonly Part[];
   /** The fields of its calls before any property is written: what is always the same, and "no information". */
-  readonly unsaid: CallFields;
+  readonly unsaid: () => CallFields;
 }
 
 type CallOf<Kind> = Extract<Call, { readonly kind: Kind }>;
@@ -218,8 +218,12 @@ const BQ = 'acknowledgement';
 const EOS = 'end-of-sequence';
 
 const VOICE = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'] as const;
-const TRAFFIC = [...VOICE, 'data', 'teleprinter-fec', 'teleprinter-arq'] as const;
-const SERVICE = [...VOICE, 'data', 'unable-to-comply', 'end-of-call'] as const;
+const voiceAnd = (...others: readonly FirstTelecommand[]): readonly FirstTelecommand[] => [
+  ...VOICE,
+  ...others,
+];
+const TRAFFIC = /* @__PURE__ */ voiceAnd('data', 'teleprinter-fec', 'teleprinter-arq');
+const SERVICE = /* @__PURE__ */ voiceAnd('data', 'unable-to-comply', 'end-of-call');
 const URGENT = ['urgency', 'safety'] as const;
 const ANY = ['routine', 'safety', 'urgency'] as const;
 const ACK = ['distress-acknowledgement'] as const;
@@ -272,6 +276,7 @@ export const kinds: readonly KindRow[] = /* @__PURE__ */ ROWS.map(kindRow);
 
 /** A row with what follows from it. */
 export function kindRow(row: Row): KindRow {
+  let without: CallFields | undefined;
   const [kind, format, table, message, end, categories, telecommands, senders] = row;
   const head: readonly FieldName[] = ADDRESS_KINDS[format].startsWith('all-')
     ? ['format']
@@ -288,7 +293,10 @@ export function kindRow(row: Row): KindRow {
     clause: `ITU-R M.493-16 Annex 1 ${table.includes(' and ') ? 'tables' : 'table'} ${table}`,
     senders,
     message,
-    unsaid: unsaid(row),
+    unsaid() {
+      without ??= unsaid(row);
+      return without;
+    },
   };
 }
 

@@ -31,7 +31,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     uses: ['port-operations', 'ship-movement', 'public-correspondence', 'vdes'],
     note: 'identified for data exchange, in Regions 1 and 3 since 1 January 2017',
     caution: 'voice only where the country still allows it, and then without protection from interference',
-    evidence: { use: note('w') },
+    evidence: { use: /* @__PURE__ */ note('w') },
   },
   {
     channels: '27,28',
@@ -85,7 +85,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     uses: ['navigation-safety', 'intership', 'port-operations', 'ship-movement'],
     note: 'safety of navigation, worldwide, chiefly from bridge to bridge; also ship movement and port operations where a national rule says so',
     caution: 'for the safety of navigation; other uses by national rule only',
-    evidence: { use: note('k') },
+    evidence: { use: /* @__PURE__ */ note('k') },
   },
   {
     channels: '15,17',
@@ -96,7 +96,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     conditionalPowerLimits: [{ watts: 1, measure: 'radiated', when: 'for communication on board' }],
     intership: 'restricted',
     caution: 'normally used by ports or for work on board',
-    evidence: { power: note('g') },
+    evidence: { power: /* @__PURE__ */ note('g') },
   },
   {
     channels: '16',
@@ -119,7 +119,7 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     powerW: 1,
     powerRule: '1 W, to protect channel 16',
     never: GUARDS_16,
-    evidence: { use: note('n'), power: note('n') },
+    evidence: { use: /* @__PURE__ */ note('n'), power: /* @__PURE__ */ note('n') },
   },
   {
     channels: '1019,1020,1078,1079',
@@ -173,7 +173,11 @@ export const APPENDIX_18_ROWS: readonly PlanRow[] = [
     powerW: 0.1,
     powerRule: '100 mW e.i.r.p., aerial at most 1 m above the sea',
     conditionalPowerLimits: [{ watts: 0.1, measure: 'radiated', when: 'aerial at most 1 m above the sea' }],
-    evidence: { frequency: note('r'), use: note('r'), power: note('r') },
+    evidence: {
+      frequency: /* @__PURE__ */ note('r'),
+      use: /* @__PURE__ */ note('r'),
+      power: /* @__PURE__ */ note('r'),
+    },
   },
 ];
 

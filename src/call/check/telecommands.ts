@@ -5,7 +5,6 @@ import { isReason, isUnknown } from '../symbol.ts';
 import { checkNotice } from '../texts.ts';
 
 const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';
-const REASONS = `${NOTES}, notes 2 and 3`;
 /** First telecommands that go with a medical transport or a neutral craft; order of the notes from memory. */
 const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'teleprinter-arq', 'morse'];
 
@@ -13,7 +12,9 @@ const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e'
 export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>>): Notice[] {
   if (call.kind === 'unable-to-comply') {
     if (isReason(call.reason)) return [];
-    return [checkNotice('call-reason-missing', {}, 'reason', REASONS, call.reason ?? 'none')];
+    return [
+      checkNotice('call-reason-missing', {}, 'reason', `${NOTES}, notes 2 and 3`, call.reason ?? 'none'),
+    ];
   }
   if (!('secondTelecommand' in call)) return [];
   const { firstTelecommand, secondTelecommand } = call;
@@ -31,7 +32,9 @@ export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>
   const at = 'secondTelecommand';
   if (firstTelecommand !== 'unable-to-comply' && isReason(secondTelecommand)) {
     const params = { reason: secondTelecommand };
-    notices.push(checkNotice('call-reason-misplaced', params, at, REASONS, secondTelecommand));
+    notices.push(
+      checkNotice('call-reason-misplaced', params, at, `${NOTES}, notes 2 and 3`, secondTelecommand),
+    );
   }
   if (
     (secondTelecommand === 'medical-transport' || secondTelecommand === 'neutral-craft') &&
