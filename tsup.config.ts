@@ -13,15 +13,8 @@ for (const door of Object.keys(manifest.exports)) {
 }
 
 export default defineConfig({
-  // Geodesy, and what it shares with others, are entries beside the doors: so geodesy stays a chunk of its own,
-  // which a bundler drops where it is not used. Every file an entry would do as well, but Node loads forty
-  // files sooner than three hundred. The budgets of .size-limit.json hold this.
-  entry: [
-    ...Object.values(doors),
-    'src/position/geodesic.ts',
-    'src/position/coordinates.ts',
-    'src/position/require-number.ts',
-  ],
+  // Geodesy is an entry beside the doors, so that it stays a file of its own, which a bundler drops where it is not used.
+  entry: [...Object.values(doors), 'src/position/geodesic.ts'],
   outDir: 'dist',
   format: 'esm',
   target: 'es2022',

@@ -1,6 +1,6 @@
 // Takes out of `dist` what is in it twice; run by `npm run build`. Of the English texts the declarations keep only the
 // slots, from which the params of a code follow: the sentences are in the JavaScript. The JavaScript keeps no comments
-// but the marks for bundlers: those of the source are in the declarations.
+// but the marks for bundlers, those of the source being in the declarations, and no import for its effects: no file has any.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -16,7 +16,8 @@ const files = readdirSync(dist, { recursive: true });
 for (const file of files.filter((name) => name.endsWith('.js'))) {
   const text = readFileSync(join(dist, file), 'utf8');
   // Whole lines: none of a template begins like this.
-  writeFileSync(join(dist, file), text.replace(/^ *(\/\/.*|\/\*\*[\s\S]*?\*\/)\n/gm, ''));
+  const bare = text.replace(/^ *(\/\/.*|\/\*\*[\s\S]*?\*\/)\n/gm, '');
+  writeFileSync(join(dist, file), bare.replace(/^import '[^']*';\n/gm, ''));
 }
 
 for (const file of files.filter((name) => name.endsWith('.d.ts'))) {
