@@ -300,6 +300,15 @@ describe('each place of a finding', () => {
       expect(found('individual-routine-request', { self })).toEqual([
         ['call-field-unread', 'self', { field: 'self' }],
       ]);
+    // 126 five times is a ship that is not known; what only resembles it is no identity with another tenth digit.
+    for (const distressed of [
+      [126, 126, 126, 126, 120],
+      [126, 126, 126, 126, 126, 126],
+      [126, 126, 126, 126],
+    ])
+      expect(found('distress-acknowledgement', { distressed })).toEqual([
+        ['call-field-unread', 'distressed', { field: 'distressed' }],
+      ]);
   });
 
   it('an address in a relay to all ships, which has none', () => {

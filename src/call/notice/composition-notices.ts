@@ -49,7 +49,7 @@ export function compositionNotices(
 function missingCharacters(fields: CallFields): Notice[] {
   const notices: Notice[] = [];
   for (const field of allFields)
-    if (hasGap(field, fields[field]))
+    if (hasGap(fields[field]))
       notices.push(
         receivedNotice('call-character-missing', { field }, field, RECOMMENDATION, shown(fields[field])),
       );
@@ -128,7 +128,7 @@ function oneChannel(
   if (!isNumbered(channel))
     return [receivedNotice('call-channel-unknown', { field, channel }, field, APPENDIX_18, seen)];
   // deviation: D-channel-7
-  if (fields[field]?.[0] === 90) return [];
+  if (seen.startsWith('90')) return [];
   return [receivedNotice('call-channel-old-form', { field, channel }, field, ELEMENT, seen)];
 }
 

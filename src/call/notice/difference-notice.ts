@@ -1,5 +1,6 @@
 import type { Notice } from '../../result/index.ts';
 import { NO_CHANNEL, vhfChannelOf } from '../element/channel-symbols.ts';
+import { identityOf } from '../element/identity-symbols.ts';
 import { type CallFields, type Symbols, shown } from '../fields.ts';
 import type { Composition } from '../kinds.ts';
 import { same } from '../same.ts';
@@ -24,7 +25,7 @@ export function differenceNotice(
   const seen = shown(received);
   if (received === null && belongs)
     return [receivedNotice('call-field-missing', { field }, field, clause, seen)];
-  if (same(received, expected) || hasGap(field, received)) return [];
+  if (same(received, expected) || hasGap(received)) return [];
   switch (field) {
     case 'category':
       // A distress alert has none on the air; a sentence may carry 112 all the same.
@@ -50,7 +51,7 @@ export function differenceNotice(
     case 'address':
     case 'self':
     case 'distressed': {
-      const digit = tenthDigit(received, expected);
+      const digit = tenthDigit(received as Symbols | null, expected as Symbols | null);
       if (digit === null) break;
       return [receivedNotice('call-tenth-digit', { field, digit }, field, 'ITU-R M.1080, unverified', seen)];
     }
@@ -60,8 +61,8 @@ export function differenceNotice(
 }
 
 /** Whether a character is open, which is told by a notice of its own. */
-export function hasGap(field: Field, value: CallFields[Field]): boolean {
-  return field !== 'expansion' && Array.isArray(value) && value.includes(null);
+export function hasGap(value: CallFields[Field]): boolean {
+  return Array.isArray(value) && value.includes(null);
 }
 
 // The channel was read, and its older form has a notice of its own; deviation: D-channel-7
@@ -70,9 +71,10 @@ function sameChannel(received: CallFields[Field], expected: CallFields[Field]): 
   return one !== null && one === other;
 }
 
-/** The tenth digit of an identity, where nothing else differs from what composing gives. */
-function tenthDigit(received: CallFields[Field], expected: CallFields[Field]): number | null {
-  if (!Array.isArray(received) || !Array.isArray(expected) || received.length !== 5) return null;
-  const nine = (symbols: readonly number[]) => [...symbols.slice(0, 4), Math.floor((symbols[4] ?? 0) / 10)];
-  return same(nine(received), nine(expected)) ? received[4] % 10 : null;
+/** The tenth digit of an identity that was read, where nothing else differs from what composing gives. */
+function tenthDigit(received: Symbols | null, expected: Symbols | null): number | null {
+  const identity = identityOf(received);
+  return identity !== null && identity === identityOf(expected)
+    ? Number((received as Symbols)[4]) % 10
+    : null;
 }
