@@ -283,7 +283,6 @@ export const describeTexts = {
     'call-says-position-follows': 'a position follows',
     'call-says-no-information': 'no information',
     'call-says-unknown': 'not known',
-    'call-says-unread': 'not read',
     'call-says-not-understood': 'not understood',
     'call-says-kept': 'kept as received',
     'call-says-asked-for': 'asked for',

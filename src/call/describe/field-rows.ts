@@ -9,6 +9,7 @@ import { identityOf, UNKNOWN_SHIP } from '../element/identity-symbols.ts';
 import { lackOf, positionOf, timeOf, UNKNOWN_POSITION, UNKNOWN_TIME } from '../element/place-symbols.ts';
 import { telephoneOf } from '../element/telephone-number.ts';
 import { allFields, type CallFields, type ExpansionSet, POSITION_HEADER, type Symbols } from '../fields.ts';
+import type { Composition } from '../kinds.ts';
 import { same } from '../same.ts';
 import {
   categories,
@@ -53,15 +54,14 @@ type Row = CallDescription['rows'][number];
 /** Every field of a call in the order on the air, then what does not belong to its composition. */
 export function fieldRows(call: Call, nameOf: NameOf, channelOf: ChannelOf): Row[] {
   const fields = calls.fieldsOf(call);
-  const row = calls.rowOf(call);
-  const clause = row?.clause ?? 'ITU-R M.493-16 Annex 1';
-  const order = row?.order ?? [];
+  const { order, clause }: Pick<Composition, 'order' | 'clause'> =
+    call.kind === 'unrecognised-call' ? { order: [], clause: 'ITU-R M.493-16 Annex 1' } : calls.rowOf(call);
   const others = allFields.filter((field) => !order.includes(field));
   const rows = [...order, ...others].flatMap((field): Row[] => {
     const symbols = symbolsIn(field, fields);
     if (symbols === null) return [];
     const label = describing('call-label', { field });
-    return [{ ...rowOf(label, valueWords(field, fields, nameOf, channelOf)), symbols, clause }];
+    return [{ ...rowOf(label, valueWords(field, symbols, fields, nameOf, channelOf)), symbols, clause }];
   });
   return [...rows, ...fields.expansion.map(expansionRow)];
 }
@@ -76,57 +76,58 @@ function rowOf(labelText: CodedText, value: Said): Omit<Row, 'symbols' | 'clause
 function symbolsIn(field: keyof CallFields, fields: CallFields): Symbols | null {
   if (field === 'expansion') return null;
   if (field === 'header') return fields.header ? [POSITION_HEADER] : null;
+  if (field === 'rest' && fields.rest.length === 0) return null;
   const value = fields[field];
-  if (typeof value === 'number') return [value];
-  return field === 'rest' && value?.length === 0 ? null : value;
+  return typeof value === 'number' ? [value] : value;
 }
 
-function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf, channelOf: ChannelOf): Said {
+function valueWords(
+  field: keyof CallFields,
+  symbols: Symbols,
+  fields: CallFields,
+  nameOf: NameOf,
+  channelOf: ChannelOf,
+): Said {
+  const symbol = Number(symbols[0]);
   switch (field) {
     case 'format':
-      return symbolSaid(formatSpecifiers, fields.format, (format) =>
-        describing('call-says-format', { format }),
-      );
+      return symbolSaid(formatSpecifiers, symbol, (format) => describing('call-says-format', { format }));
     case 'address': {
       const address = addressOf(fields);
       return address === null ? describing('call-says-not-understood', {}) : addressWords(address, nameOf);
     }
     case 'category':
-      return symbolSaid(categories, fields.category, (category) =>
-        describing('call-says-category', { category }),
-      );
+      return symbolSaid(categories, symbol, (category) => describing('call-says-category', { category }));
     case 'self':
-      return nameOf(identityOf(fields.self));
+      return nameOf(identityOf(symbols));
     case 'telecommand1':
     case 'subsequent':
-      return symbolSaid(firstTelecommands, fields[field], (telecommand) =>
+      return symbolSaid(firstTelecommands, symbol, (telecommand) =>
         describing('call-says-first-telecommand', { telecommand }),
       );
     case 'telecommand2':
-      return symbolSaid(secondTelecommands, fields.telecommand2, (telecommand) =>
+      return symbolSaid(secondTelecommands, symbol, (telecommand) =>
         isReason(telecommand)
           ? describing('call-says-reason', { reason: telecommand })
           : describing('call-says-second-telecommand', { telecommand }),
       );
     case 'distressed':
-      return same(fields.distressed, UNKNOWN_SHIP)
-        ? describing('call-says-unknown', {})
-        : nameOf(identityOf(fields.distressed));
+      return same(symbols, UNKNOWN_SHIP) ? describing('call-says-unknown', {}) : nameOf(identityOf(symbols));
     case 'nature':
-      return symbolSaid(natures, fields.nature, (nature) => describing('call-says-nature', { nature }));
+      return symbolSaid(natures, symbol, (nature) => describing('call-says-nature', { nature }));
     case 'header':
       return describing('call-says-position-follows', {});
     case 'position':
-      return placeWords(positionOf(fields.position, null), lackOf(fields.position, UNKNOWN_POSITION));
+      return placeWords(positionOf(symbols, null), lackOf(symbols, UNKNOWN_POSITION));
     case 'time':
-      return timeWords(timeOf(fields.time), lackOf(fields.time, UNKNOWN_TIME));
+      return timeWords(timeOf(symbols), lackOf(symbols, UNKNOWN_TIME));
     case 'receive':
     case 'transmit':
-      return elementWords(fields[field], channelOf);
+      return elementWords(symbols, channelOf);
     case 'telephone':
-      return telephoneOf(fields.telephone) ?? describing('call-says-not-understood', {});
+      return telephoneOf(symbols) ?? describing('call-says-not-understood', {});
     case 'end':
-      return symbolSaid(endsOfSequence, fields.end, (end) => describing('call-says-end', { end }));
+      return symbolSaid(endsOfSequence, symbol, (end) => describing('call-says-end', { end }));
     default:
       return describing('call-says-kept', {});
   }
@@ -134,10 +135,9 @@ function valueWords(field: keyof CallFields, fields: CallFields, nameOf: NameOf,
 
 function symbolSaid<Name extends string>(
   table: SymbolTable<Name>,
-  symbol: number | null,
+  symbol: number,
   say: (name: Name) => CodedText,
 ): CodedText {
-  if (symbol === null) return describing('call-says-unread', {});
   const name = nameOfSymbol(table, symbol);
   if (!isUnknown(name)) return say(name);
   return symbol === NO_INFORMATION
@@ -145,7 +145,7 @@ function symbolSaid<Name extends string>(
     : describing('call-symbol', { symbol });
 }
 
-function elementWords(element: Symbols | null, channelOf: ChannelOf): CodedText {
+function elementWords(element: Symbols, channelOf: ChannelOf): CodedText {
   const { channel, frequencies } = readChannel(element, null);
   if (channel !== null) return describing('call-where-channel', { channel: channelOf(channel) });
   if (frequencies?.receive != null) return describing('call-element-digits', { digits: frequencies.receive });

@@ -69,7 +69,6 @@ export const call: Translation<CallTexts> = {
   'call-says-position-follows': 'eine Position folgt',
   'call-says-no-information': 'keine Angabe',
   'call-says-unknown': 'nicht bekannt',
-  'call-says-unread': 'nicht gelesen',
   'call-says-not-understood': 'nicht verstanden',
   'call-says-kept': 'wie empfangen behalten',
   'call-says-asked-for': 'angefragt',

@@ -71,7 +71,6 @@ export const call: Translation<CallTexts> = {
   'call-says-position-follows': 'une position suit',
   'call-says-no-information': 'aucune information',
   'call-says-unknown': 'inconnu',
-  'call-says-unread': 'non lu',
   'call-says-not-understood': 'non compris',
   'call-says-kept': 'conservé tel que reçu',
   'call-says-asked-for': 'demandé',

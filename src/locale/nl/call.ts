@@ -66,7 +66,6 @@ export const call: Translation<CallTexts> = {
   'call-says-position-follows': 'er volgt een positie',
   'call-says-no-information': 'geen informatie',
   'call-says-unknown': 'niet bekend',
-  'call-says-unread': 'niet gelezen',
   'call-says-not-understood': 'niet begrepen',
   'call-says-kept': 'bewaard zoals ontvangen',
   'call-says-asked-for': 'gevraagd',
