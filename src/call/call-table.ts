@@ -27,9 +27,12 @@ export interface CallTable {
   readonly fieldsOf: (call: Call) => CallFields;
   /** The row that fields are of, `null` when they are of none. */
   readonly rowFor: (fields: CallFields) => KindRow | null;
-  /** The row of a call, the first of its kind where none is for its address. */
-  readonly rowOf: (call: Pick<Call, 'kind' | 'to'>) => KindRow | undefined;
+  /** The row of a call, the first of its kind where none is for its address. Throws for a kind that has none. */
+  readonly rowOf: (call: ComposedCall) => KindRow;
 }
+
+/** A call that the tables compose. */
+export type ComposedCall = Exclude<Call, Call<'unrecognised-call'>>;
 
 /** What fields were read as, kept beside them so that they are not read again. */
 interface Reading {
@@ -55,21 +58,19 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     return tell(fields);
   }
 
-  function rowOf({ kind, to }: Pick<Call, 'kind' | 'to'>): KindRow | undefined {
+  function rowOf({ kind, to }: ComposedCall): KindRow {
     let first: KindRow | undefined;
     for (const row of rows) {
       if (row.kind !== kind) continue;
-      if (ADDRESS_KINDS[row.format] === to?.kind) return row;
+      if (ADDRESS_KINDS[row.format] === to.kind) return row;
       first ??= row;
     }
+    if (first === undefined) throw new TypeError(`kind: expected a kind of call, got '${kind}'`);
     return first;
   }
 
   function compose(call: Call): CallFields {
-    if (call.kind === 'unrecognised-call') return call.asReceived;
-    const row = rowOf(call);
-    if (row === undefined) throw new TypeError(`kind: expected a kind of call, got '${call.kind}'`);
-    return composeAs(row, call);
+    return call.kind === 'unrecognised-call' ? call.asReceived : composeAs(rowOf(call), call);
   }
 
   function interpret(fields: CallFields): Reading {
@@ -79,10 +80,9 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     const call = readAs(row, fields);
     const composed = composeAs(row, call);
     const exact = sameFields(composed, fields);
-    const notices =
-      !exact && isMooredVesselAlarm({ ...call, asReceived: fields })
-        ? [mooredVesselNotice()]
-        : compositionNotices(row, fields, exact ? null : composed);
+    const notices = isMooredVesselAlarm({ ...call, asReceived: fields })
+      ? [mooredVesselNotice()]
+      : compositionNotices(row, fields, exact ? null : composed);
     return { call, notices, exact };
   }
 
@@ -97,8 +97,8 @@ export function callTable(rows: readonly KindRow[]): CallTable {
   function expand({ call, notices, exact, fields }: ReadFields, sets: readonly ExpansionSet[]): ReadFields {
     const finer = { ...fields, expansion: sets };
     // Of a call that is as composed, only the position and the data of its expansion are read again.
-    const expansion = exact && fields.expansion.length === 0 ? readExpansion(sets) : null;
-    if (expansion === null) return read(finer);
+    if (!exact) return read(finer);
+    const expansion = readExpansion(sets);
     const whole = positionIn(call);
     const more = {
       ...call,
@@ -128,7 +128,7 @@ export function callTable(rows: readonly KindRow[]): CallTable {
 
   function fieldsOf(call: Call): CallFields {
     const { asReceived, ...said } = call;
-    if (asReceived === undefined || call.kind === 'unrecognised-call') return compose(call);
+    if (asReceived === undefined) return compose(call);
     const { call: meant, exact } = readingOf(asReceived);
     return !exact && same(meant, said) && wholeFields(asReceived) === asReceived ? asReceived : compose(call);
   }
@@ -205,6 +205,6 @@ function positionIn(call: Call): ReportedPosition | null {
 }
 
 function sameFields(one: CallFields, other: CallFields): boolean {
-  for (const name of allFields) if (one[name] !== other[name] && !same(one[name], other[name])) return false;
+  for (const name of allFields) if (!same(one[name], other[name])) return false;
   return true;
 }

@@ -137,7 +137,7 @@ export const POSITION_HEADER = 55;
 
 /** The fields with all their names: what is missing, or of another type, is not carried. */
 export function wholeFields(fields: unknown): CallFields {
-  const given = typeof fields === 'object' && fields !== null ? (fields as Partial<CallFields>) : {};
+  const given = (fields ?? {}) as Partial<CallFields>;
   if (isWhole(given)) return given;
   return Object.fromEntries(
     allFields.map((name) => [name, fits(name, given[name]) ? given[name] : emptyFields[name]]),

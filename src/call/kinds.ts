@@ -33,7 +33,6 @@ import {
   type FormatSpecifier,
   firstTelecommands,
   NO_INFORMATION,
-  nameOfSymbol,
   natures,
   secondTelecommands,
   symbolOfName,
@@ -168,7 +167,7 @@ const UNSOLICITED: Part<'unsolicited'> = {
   fields: [],
   properties: {},
   read: ({ end }, into) => {
-    into.unsolicited = nameOfEnd(end) !== 'acknowledgement';
+    into.unsolicited = end !== symbolOfName(endsOfSequence, 'acknowledgement');
   },
   write: (call, into) => {
     if (call.unsolicited) into.end = symbolOfName(endsOfSequence, 'end-of-sequence');
@@ -178,8 +177,8 @@ const END: Part<'end'> = {
   fields: [],
   properties: {},
   read: ({ end }, into) => {
-    const name = nameOfEnd(end);
-    into.end = (Object.keys(ENDS) as (keyof typeof ENDS)[]).find((each) => ENDS[each] === name) ?? 'request';
+    const sent = (each: keyof typeof ENDS): boolean => symbolOfName(endsOfSequence, ENDS[each]) === end;
+    into.end = (Object.keys(ENDS) as (keyof typeof ENDS)[]).find(sent) ?? 'request';
   },
   write: ({ end }, into) => {
     if (!Object.hasOwn(ENDS, String(end))) throw noSymbols('end', `'${end}'`);
@@ -192,10 +191,6 @@ const ENDS: Readonly<Record<Call<'automatic-service-call'>['end'], EndOfSequence
   answer: 'acknowledgement',
   end: 'end-of-sequence',
 };
-
-function nameOfEnd(end: number | null): string | null {
-  return end === null ? null : nameOfSymbol(endsOfSequence, end);
-}
 
 function shipSymbols(mmsi: string | null): Symbols {
   return identitySymbols(mmsi) ?? UNKNOWN_SHIP;
@@ -329,13 +324,6 @@ export const fieldLengths: Readonly<Partial<Record<keyof CallFields, number>>> =
       length === undefined ? [] : [[name, length]],
     ),
   );
-
-/** The composition of a kind of call under a format specifier, the first unless stated; `null` when it has none there. */
-export function compositionOf(kind: ComposedKind, format?: FormatSpecifier): Composition | null {
-  return (
-    compositions.find((row) => row.kind === kind && (format === undefined || row.format === format)) ?? null
-  );
-}
 
 export const DISTRESS_KINDS: readonly DistressCall['kind'][] = /* @__PURE__ */ distressKinds();
 

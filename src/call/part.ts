@@ -93,7 +93,7 @@ export function named<Name extends MessageProperty, Known extends string>(
 }
 
 function isSymbol(symbol: number | null): symbol is number {
-  return symbol !== null && Number.isInteger(symbol) && symbol >= 0 && symbol <= 127;
+  return Number.isInteger(symbol) && Number(symbol) >= 0 && Number(symbol) <= 127;
 }
 
 /** Fields that carry no property: the row, or the kind of call, says what is in them. */

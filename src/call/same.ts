@@ -27,6 +27,6 @@ export function copyOf<Value>(value: Value): Value {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(copyOf) as Value;
   const copy = { ...value };
-  for (const name in copy) if (typeof copy[name] === 'object') copy[name] = copyOf(copy[name]);
+  for (const name in copy) copy[name] = copyOf(copy[name]);
   return copy;
 }

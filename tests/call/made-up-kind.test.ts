@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { callTable } from '../../src/call/call-table.ts';
+import { type ComposedCall, callTable } from '../../src/call/call-table.ts';
+import { emptyFields } from '../../src/call/fields.ts';
 import { type Call, type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
 import { CATEGORY, FIXED_TELECOMMAND, kindRow, kinds, NO_REMARK, SELF } from '../../src/call/kinds.ts';
 import type { Part } from '../../src/call/part.ts';
@@ -16,10 +17,11 @@ const HOURS: Part = {
     into.time = [0, hours as number];
   },
 };
-const message = [CATEGORY, SELF, FIXED_TELECOMMAND, NO_REMARK, HOURS];
 const senders = { A: 'optional', D: 'optional', H: 'none', M: 'none', coast: 'required' };
-const rowOf = (kind: string, end: string) =>
-  kindRow([kind, 'individual', '9.9', message, end, ['safety'], ['data'], senders] as never);
+const rowOf = (kind: string, end: string, hours = HOURS) => {
+  const message = [CATEGORY, SELF, FIXED_TELECOMMAND, NO_REMARK, hours];
+  return kindRow([kind, 'individual', '9.9', message, end, ['safety'], ['data'], senders] as never);
+};
 const table = callTable([
   ...kinds,
   rowOf('forecast-request', 'acknowledgement-requested'),
@@ -49,7 +51,7 @@ describe('a kind of call that is added as a row', () => {
   });
 
   it('has its composition, its count of characters and its senders', () => {
-    const row = table.rowOf(request as unknown as Call);
+    const row = table.rowOf(request as unknown as ComposedCall);
     expect(row).toMatchObject({ clause: 'ITU-R M.493-16 Annex 1 table 9.9', characters: 17, senders });
     expect(row?.order.slice(-4)).toEqual(['self', 'telecommand1', 'telecommand2', 'time']);
   });
@@ -64,11 +66,120 @@ describe('a kind of call that is added as a row', () => {
     expect(table.fieldsOf(changed)).toEqual({ ...fields, category: 100, time: [0, 12] });
   });
 
+  it('is told from its answer in a table of the two', () => {
+    const two = callTable([
+      rowOf('forecast-request', 'acknowledgement-requested'),
+      rowOf('forecast', 'acknowledgement'),
+    ]);
+    expect(two.read(fields).call.kind).toBe('forecast-request');
+    expect(two.read({ ...fields, end: 122 }).call.kind).toBe('forecast');
+  });
+
   it('changes no other kind', () => {
     expect(decodeFields(fields).call.kind).toBe('individual-call');
     for (const call of Object.values(sampleCalls)) {
       const sent = encodeFields(call);
       expect(table.read(sent)).toMatchObject(decodeFields(sent));
     }
+  });
+});
+
+describe('what was read', () => {
+  /** A table of the invented kind alone that counts how often it reads one. */
+  function counting() {
+    const count = { reads: 0 };
+    const read: Part['read'] = (...message) => {
+      count.reads += 1;
+      HOURS.read(...message);
+    };
+    const row = rowOf('forecast-request', 'acknowledgement-requested', { ...HOURS, read });
+    return { ...callTable([row]), count };
+  }
+  const odd: CallFields = {
+    ...fields,
+    category: 100,
+    expansion: [{ specifier: 107, symbols: [1, null], text: 'A' }],
+  };
+  const persons = [{ specifier: 106, symbols: [0, 3] }];
+
+  it('is not read again while call and fields stay as they are', () => {
+    const { read, fieldsOf, noticesOf, count } = counting();
+    const { call, notices } = read(odd);
+    expect(fieldsOf(call)).toBe(call.asReceived);
+    expect(noticesOf(call.asReceived as CallFields)).toBe(notices);
+    expect(count.reads).toBe(1);
+  });
+
+  it('is read once more after it was stored and restored', () => {
+    const { read, fieldsOf, count } = counting();
+    const copy = structuredClone(read(odd).call);
+    for (const _ of [1, 2]) expect(fieldsOf(copy)).toBe(copy.asReceived);
+    expect(count.reads).toBe(2);
+  });
+
+  it('is read again when the fields were changed in place', () => {
+    const { read, fieldsOf, noticesOf } = counting();
+    const { call } = read(odd);
+    const received = call.asReceived as { time: number[]; category: number } & CallFields;
+    expect(noticesOf(received).map(({ code }) => code)).toContain('call-category-unusual');
+    received.time = [0, 12];
+    expect(fieldsOf(call)).toEqual({ ...fields, category: 100 });
+    received.category = 108;
+    expect(noticesOf(received).map(({ code }) => code)).not.toContain('call-category-unusual');
+  });
+
+  it('is not read again when an expansion that is understood comes later', () => {
+    const { read, expand, count } = counting();
+    const before = read(fields);
+    const later = expand(before, persons);
+    expect(later).toEqual({
+      call: { ...request, expansion: { personsOnBoard: 3 } },
+      notices: [],
+      exact: true,
+      fields: { ...fields, expansion: persons },
+    });
+    expect(count.reads).toBe(1);
+    expect(expand(later, [])).toEqual(read(fields));
+  });
+
+  it('is read again with an expansion that is not understood, or beside what is odd already', () => {
+    const { read, expand } = counting();
+    expect(expand(read(fields), odd.expansion)).toEqual(read({ ...fields, expansion: odd.expansion }));
+    expect(expand(read(odd), persons)).toEqual(read({ ...odd, expansion: persons }));
+    const strange = { ...emptyFields, format: 113 };
+    expect(expand(read(strange), persons)).toEqual(read({ ...strange, expansion: persons }));
+  });
+});
+
+// An alert has no category and nothing follows a message: ITU-R M.493-16 Annex 1 tables, from memory.
+describe('a call that was received otherwise than the tables compose it', () => {
+  const heard = (name: string, change: Partial<CallFields>) =>
+    decodeFields({ ...encodeFields(sampleCalls[name] as Call), ...change }).call;
+
+  it('is composed again when one of its values was changed in place', () => {
+    const alert = heard('distress-alert to all-stations', { category: 112 }) as Call<'distress-alert'>;
+    expect(encodeFields(alert).category).toBe(112);
+    (alert.position as { latitude: { degrees: number } }).latitude.degrees = 55;
+    expect(encodeFields(alert)).toMatchObject({ category: null, position: [15, 52, 0, 6, 30] });
+  });
+
+  it('is composed where what was received no longer means the same', () => {
+    const test = heard('test-call to station', {
+      rest: [9],
+      expansion: [{ specifier: 106, symbols: [0, 3] }],
+    });
+    expect(encodeFields(test).rest).toEqual([9]);
+    (test.asReceived?.expansion[0]?.symbols as number[])[1] = 4;
+    expect(encodeFields(test)).toMatchObject({ rest: [], expansion: [{ specifier: 106, symbols: [0, 3] }] });
+  });
+
+  it('is composed whole where some of what was received is missing', () => {
+    const test = heard('test-call to station', { rest: [9] });
+    const { telephone: _, ...some } = test.asReceived as CallFields;
+    expect(encodeFields({ ...test, asReceived: some as CallFields })).toEqual({
+      ...some,
+      telephone: null,
+      rest: [],
+    });
   });
 });

@@ -3,7 +3,7 @@ import { isWorkingChannelAllowed } from '../../channel/internal.ts';
 import { usesOf } from '../../identity/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
 import type { Call } from '../call.ts';
-import { calls } from '../call-table.ts';
+import { type ComposedCall, calls } from '../call-table.ts';
 import {
   composeIndividualAcknowledgement,
   composePollingAcknowledgement,
@@ -57,12 +57,13 @@ export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers 
   want('answersTo', 'a call', call);
   want('answersTo', 'the answering station', station);
   const lawful = ofAnyClass(call, station);
-  const ofDistress = isAshore(station.own) ? 'coast' : 'D';
-  const sender = station.equipmentClass ?? (call.kind === 'distress-relay' ? ofDistress : undefined);
+  const isShipsRelay = call.kind === 'distress-relay' && !isAshore(station.own);
+  const sender = station.equipmentClass ?? (isShipsRelay ? 'D' : undefined);
   if (sender === undefined) return lawful;
-  const answers = lawful.answers.filter((each) => calls.rowOf(each.call)?.senders[sender] !== 'none');
-  if (answers.length === lawful.answers.length) return lawful;
-  if (answers.length > 0) return some(...answers);
+  const answers = lawful.answers.filter(
+    (each) => calls.rowOf(each.call as ComposedCall).senders[sender] !== 'none',
+  );
+  if (answers.length > 0 || lawful.none !== null) return { answers, none: lawful.none };
   return call.kind === 'distress-relay'
     ? none('call-no-answer-class-relay', 'ITU-R M.493-16 table A1-4.4, unverified')
     : none('call-no-answer-class', 'ITU-R M.493-16, unverified');

@@ -3,7 +3,8 @@ import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import type { Param } from '../../result/index.ts';
 import { type CodeOf, type ParamsOf, textMaker } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
-import { compositionOf, type EquipmentClass } from '../kinds.ts';
+import { type ComposedCall, calls } from '../call-table.ts';
+import type { EquipmentClass } from '../kinds.ts';
 import { answerTexts } from '../texts.ts';
 
 /** Own station, for its answers. */
@@ -62,10 +63,10 @@ export function answer<Code extends CodeOf<typeof answerTexts>>(
   meaning: LawfulAnswer['meaning'],
   label: Code,
   params: ParamsOf<typeof answerTexts, Code>,
-  call: Exclude<Call, Call<'unrecognised-call'>>,
+  call: ComposedCall,
 ): LawfulAnswer {
   const { message, ...coded } = text(label, params);
-  const clause = `${compositionOf(call.kind)?.clause}, unverified`;
+  const clause = `${calls.rowOf(call).clause}, unverified`;
   return { meaning, label: message, ...coded, call, clause };
 }
 

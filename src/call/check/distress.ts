@@ -40,8 +40,8 @@ function parts(call: Call, equipment: EquipmentClass | undefined): Notice[] {
 
 const RELAYS = 'RR 2024 Nos. 32.16 to 32.19H; MSC.1/Circ.1657; 47 CFR 80.1121(b)';
 
-function isToCoastStation({ to }: Call): boolean {
-  return to?.kind === 'station' && isAshore(to.mmsi);
+function isToCoastStation({ to }: Call<'distress-relay'>): boolean {
+  return to.kind === 'station' && isAshore(to.mmsi);
 }
 
 function place(call: DistressCall): Notice[] {

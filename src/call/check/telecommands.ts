@@ -1,6 +1,5 @@
 import type { Notice } from '../../result/index.ts';
-import type { Call } from '../call.ts';
-import { compositionOf } from '../kinds.ts';
+import { type ComposedCall, calls } from '../call-table.ts';
 import { isReason, isUnknown } from '../symbol.ts';
 import { checkNotice } from '../texts.ts';
 
@@ -9,7 +8,7 @@ const NOTES = 'Japan, MPT Notification 567 of 1990, table of telecommands';
 const WITH_TRANSPORT = ['telephony-simplex', 'telephony-duplex', 'telephony-j3e', 'teleprinter-arq', 'morse'];
 
 /** Whether the two telecommands go together and with this kind of call. */
-export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>>): Notice[] {
+export function telecommandNotices(call: ComposedCall): Notice[] {
   if (call.kind === 'unable-to-comply') {
     if (isReason(call.reason)) return [];
     return [
@@ -19,7 +18,7 @@ export function telecommandNotices(call: Exclude<Call, Call<'unrecognised-call'>
   if (!('secondTelecommand' in call)) return [];
   const { firstTelecommand, secondTelecommand } = call;
   const notices: Notice[] = [];
-  const { telecommands: usual = [], clause = NOTES } = compositionOf(call.kind) ?? {};
+  const { telecommands: usual, clause } = calls.rowOf(call);
   if (
     firstTelecommand !== null &&
     !usual.some((name) => name === firstTelecommand) &&

@@ -1,7 +1,7 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
 import type { Call, CallAddress, ExpansionData } from '../call.ts';
-import { calls } from '../call-table.ts';
+import { type ComposedCall, calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { stationIdentity } from '../element/identity-symbols.ts';
 import { given, inWords, wrongType } from '../wrong-type.ts';
@@ -22,12 +22,15 @@ export interface ComposeOptions {
  *
  * @throws TypeError when a value is of another type, RangeError when one has no symbols or the call is to its sender
  */
-export function composed<Kind extends Call>(call: Kind, options: Pick<ComposeOptions, 'expansion'>): Kind {
+export function composed<Kind extends ComposedCall>(
+  call: Kind,
+  options: Pick<ComposeOptions, 'expansion'>,
+): Kind {
   const { expansion } = options;
-  const whole = expansion === undefined ? call : { ...call, expansion };
+  const whole = { ...call, expansion } as Kind;
   const wrong = wrongType(whole);
   if (wrong !== null) throw new TypeError(inWords(wrong));
-  if (whole.to !== null && 'mmsi' in whole.to && whole.to.mmsi === whole.from)
+  if ('mmsi' in whole.to && whole.to.mmsi === whole.from)
     throw new RangeError(`to: expected another station, got the own identity ${whole.from}`);
   if (expansion !== undefined) wantSendable(expansion);
   const fields = calls.compose(whole);

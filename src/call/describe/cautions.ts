@@ -36,8 +36,8 @@ export function cautionsOf(
 }
 
 function codesFor(call: Call, own: string | undefined, designated: boolean): Code[] {
-  const mine = own !== undefined && call.from === own;
-  const ashore = own !== undefined && isAshore(own);
+  const mine = call.from === own;
+  const ashore = isAshore(own ?? null);
   const place: Code[] = 'position' in call ? [placeCaution(call)] : [];
   const forShore: Code[] = designated
     ? ['call-acknowledge-without-delay', ...place]

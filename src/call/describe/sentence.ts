@@ -173,12 +173,12 @@ function where({ channel, frequencies }: Announcement, channelOf: ChannelOf): Co
   if (channel !== null) return describing('call-where-channel', { channel: channelOf(channel) });
   if (frequencies === undefined) return describing('call-where-none', {});
   const { receive, transmit } = frequencies;
-  const channels = [receive, transmit].map((digits) => (digits === null ? null : channelNamedBy(digits)));
+  const channels = [receive, transmit].map((digits) => digits && channelNamedBy(digits));
   if (channels.every((each) => each === null)) {
     const none = describing('call-no-digits', {});
     return describing('call-where-frequencies', { receive: receive ?? none, transmit: transmit ?? none });
   }
-  const [one, other] = channels.map((each) => (each === null ? null : channelOf(each)));
+  const [one, other] = channels.map((each) => each && channelOf(each));
   if (one != null && other != null) return describing('call-where-channels', { first: one, second: other });
   return describing('call-where-both', {
     first: elementSaid(one, receive),

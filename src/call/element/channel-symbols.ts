@@ -51,7 +51,7 @@ export function channelFields(
 
 /** The VHF channel that an element names, `null` when it names none. */
 export function vhfChannelOf(element: Symbols | null): string | null {
-  const digits = element?.length === 3 ? digitsOf(element) : null;
+  const digits = digitsOf(element);
   return digits === null ? null : channelNamedBy(digits);
 }
 
@@ -91,6 +91,6 @@ export function saysNothing(element: Symbols | null): boolean {
 
 /** What people of the waters call a channel, `'78A'` for 1078 in the United States; its digits without a plan. */
 export function channelName(channel: string, plan: ChannelPlan | undefined): string {
-  const found = plan === undefined ? null : findChannel(plan, channel);
+  const found = plan && findChannel(plan, channel);
   return found?.ok ? found.value.designator : channel;
 }

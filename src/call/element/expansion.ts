@@ -25,18 +25,18 @@ export function readExpansion(sets: readonly ExpansionSet[]): Expansion {
   const requested: number[] = [];
   const unavailable: number[] = [];
   for (const set of sets) {
-    const digits = digitsOf(set.symbols) ?? '';
+    const digits = digitsOf(set.symbols);
     if (isOnly(set, REQUEST)) requested.push(set.specifier);
     else if (isOnly(set, NOT_AVAILABLE)) unavailable.push(set.specifier);
-    else if (set.specifier === 100 && digits.length === 8) fraction ??= digits;
-    else if (set.specifier === 101 && digits.length === 6) data.source ??= digits;
-    else if (set.specifier === 102 && digits.length === 4) data.speed ??= Number(digits) / 10;
-    else if (set.specifier === 103 && digits.length === 4 && Number(digits) < 3600)
+    else if (set.specifier === 100 && digits?.length === 8) fraction ??= digits;
+    else if (set.specifier === 101 && digits?.length === 6) data.source ??= digits;
+    else if (set.specifier === 102 && digits?.length === 4) data.speed ??= Number(digits) / 10;
+    else if (set.specifier === 103 && digits?.length === 4 && Number(digits) < 3600)
       data.course ??= Number(digits) / 10;
     else if (set.specifier === 104 && set.symbols.length === 0 && set.text !== undefined)
       data.stationName ??= set.text;
-    else if (set.specifier === 105 && digits.length === 24) readArea(digits, data);
-    else if (set.specifier === 106 && digits.length === 4) data.personsOnBoard ??= Number(digits);
+    else if (set.specifier === 105 && digits?.length === 24) readArea(digits, data);
+    else if (set.specifier === 106 && digits?.length === 4) data.personsOnBoard ??= Number(digits);
   }
   if (requested.length > 0) data.requested = requested;
   if (unavailable.length > 0) data.unavailable = unavailable;
