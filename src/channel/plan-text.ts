@@ -1,4 +1,5 @@
 import type { CodedText } from '../result/index.ts';
+import { givenInWords } from '../result/internal.ts';
 
 /**
  * A text of a plan or channel as `translate` of `seahail/locale` takes it: a `note`, `region`, `caution`, `powerRule`,
@@ -10,6 +11,7 @@ import type { CodedText } from '../result/index.ts';
  *
  * @param text - the text as the plan has it
  * @returns the text with its code
+ * @throws TypeError when there is no text: many texts of a channel may be `null`
  *
  * @example
  * ```ts
@@ -23,6 +25,7 @@ import type { CodedText } from '../result/index.ts';
  * ```
  */
 export function planText(text: string): CodedText {
+  if (typeof text !== 'string') throw new TypeError(`planText: expected a text, got ${givenInWords(text)}`);
   // The hash of Fowler, Noll and Vo, 32 bits of its variant 1a.
   let hash = 0x811c9dc5;
   for (const letter of text) hash = Math.imul(hash ^ (letter.codePointAt(0) as number), 0x01000193) >>> 0;

@@ -98,3 +98,9 @@ describe('every message about a channel of a plan', () => {
     }
   });
 });
+
+describe('a text that a channel does not have', () => {
+  it('is refused in words', () => {
+    expect(() => planText(null as never)).toThrow('planText: expected a text, got null');
+  });
+});
