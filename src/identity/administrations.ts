@@ -4,7 +4,7 @@
  * @packageDocumentation
  */
 import type { Notice } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { givenInWords, quote } from '../result/internal.ts';
 import { type AdministrationRow, administrationRows } from './administration-table.ts';
 import type { Identity } from './identity.ts';
 import { issue } from './texts.ts';
@@ -88,7 +88,7 @@ export function allAdministrations(): readonly Administration[] {
  * @param locale - BCP 47 tag; the name then comes from `Intl.DisplayNames`, the area's own English name after it
  * where the code covers more than the area. Without it: the English name the ITU uses
  * @returns the name
- * @throws RangeError when the locale is not a well-formed tag
+ * @throws TypeError when there is no entry; RangeError when the locale is not a well-formed tag
  *
  * @example
  * ```ts
@@ -101,6 +101,7 @@ export function allAdministrations(): readonly Administration[] {
  * ```
  */
 export function administrationName(entry: Administration, locale?: string): string {
+  want('administrationName', 'an administration', entry, 'iso3166');
   const { administration, area, iso3166 } = entry;
   const name =
     locale === undefined ? administration : new Intl.DisplayNames(locale, { type: 'region' }).of(iso3166);
@@ -115,6 +116,7 @@ export function administrationName(entry: Administration, locale?: string): stri
  *
  * @param identity - the identity as `parseIdentity` gave it
  * @returns one notice where the MID is not in this edition; none where it is, or where the form has no MID
+ * @throws TypeError when the value is no identity
  *
  * @example
  * ```ts
@@ -126,6 +128,7 @@ export function administrationName(entry: Administration, locale?: string): stri
  * ```
  */
 export function checkAssigned(identity: Identity): readonly Notice[] {
+  want('checkAssigned', 'an identity', identity, 'mmsi');
   if (!('mid' in identity) || administrationOf(identity.mid) !== undefined) return [];
   return [
     issue(
@@ -134,4 +137,9 @@ export function checkAssigned(identity: Identity): readonly Notice[] {
       { received: quote(identity.mmsi), clause: administrationsEdition.document },
     ),
   ];
+}
+
+function want(caller: string, what: string, value: unknown, field: string): void {
+  if (typeof value !== 'object' || value === null || !(field in value))
+    throw new TypeError(`${caller}: expected ${what}, got ${givenInWords(value)}`);
 }

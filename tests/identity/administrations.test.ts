@@ -101,4 +101,15 @@ describe('administrations', () => {
     expect(codes('970011234')).toEqual([]);
     expect(codes('009990000')).toEqual([]);
   });
+
+  it('say what they were given in place of an entry or an identity', () => {
+    expect(() => administrationName(administrationOf('200') as never)).toThrow(
+      'administrationName: expected an administration, got undefined',
+    );
+    expect(() => administrationName('211' as never)).toThrow("got '211'");
+    expect(() => checkAssigned(parseIdentity('232878000') as never)).toThrow(
+      'checkAssigned: expected an identity, got a result: look at .ok first, then use .value',
+    );
+    for (const odd of [null, 5, '232878000']) expect(() => checkAssigned(odd as never)).toThrow(TypeError);
+  });
 });
