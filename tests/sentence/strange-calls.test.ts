@@ -60,7 +60,10 @@ describe('a symbol without a code', () => {
 describe('strange calls through sentences', () => {
   it('change no kind without a notice, and become no distress call', () => {
     const { written, refused, changed } = assertStrangeCalls(1500, 20261128);
-    expect([written > 600, refused > 300, changed > 5]).toEqual([true, true, true]);
+    const calls = written + refused;
+    expect(written / calls).toBeGreaterThan(0.4);
+    expect(refused / calls).toBeGreaterThan(0.2);
+    expect(changed).toBeGreaterThanOrEqual(Math.floor(calls / 300));
   });
 });
 
