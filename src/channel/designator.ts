@@ -63,8 +63,8 @@ type NamedDesignator = Extract<Designator, { readonly kind: 'named-channel' }>;
 export function parseDesignator(input: unknown): Result<Designator> {
   if (typeof input !== 'string') return failure(notText(input));
   const text = plainText(input);
-  const body = text && /^(?:VHF[ -]?)?(?:(?:CHANNEL|CHAN|CH)\.?[ -]?)?#?(.+)$/.exec(text)?.[1]?.trim();
-  if (!body) return failure(malformed(input));
+  if (text === undefined) return failure(malformed(input));
+  const body = text.replace(/^(?:VHF[ -]?)?(?:(?:CHANNEL|CHAN|CH)\.?[ -]?)?#?/, '').trim();
   const named = readName(body);
   if (named) return success(named);
   const [, digits, letter] = /^(\d{1,4})(?:[ -]?([AB]))?$/.exec(body) ?? [];
@@ -74,19 +74,23 @@ export function parseDesignator(input: unknown): Result<Designator> {
 
 /** Names used beside the numbers, with the digits of the numbered channel where there is one. */
 function readName(body: string): NamedDesignator | undefined {
-  // Fishing and dredging channels below and above the numbers of Appendix 18, Netherlands.
-  const [between] = /^(?:55L|56L|12H|13H|14H|16H)$/.exec(body) ?? [];
-  if (between !== undefined) return named(between, null);
-  const [, word, digits = ''] = /^(AIS|ASM|WX|M|P|L|F)[ -]?0?(10|\d)?$/.exec(body) ?? [];
-  if (word === undefined) return body === '0' || body === '00' ? named('0', null) : undefined;
-  if (word === 'AIS' && /^[1-4]$/.test(digits))
-    return named(`AIS ${digits}`, ['2087', '2088', '75', '76'][Number(digits) - 1] as string);
-  if (word === 'ASM' && (digits === '1' || digits === '2'))
-    return named(`ASM ${digits}`, digits === '1' ? '2027' : '2028');
-  if (word === 'WX' && Number(digits) >= 1) return named(`WX${digits}`, null);
-  if (/^(M[12]?|P4|L[123]|F[123])$/.test(word + digits)) return named(`${word}${digits}`, null);
+  const name = body.replace(/([A-Z])[ -]?0?(\d)/, '$1$2');
+  const digits = DATA.get(name);
+  if (digits !== undefined) return named(name.replace(/^.../, '$& '), digits);
+  // 55L to 16H: fishing and dredging channels below and above the numbers of Appendix 18, Netherlands.
+  if (/^(?:00?|M[12]?|P4|[LF][123]|WX(?:[1-9]|10)|5[56]L|1[2346]H)$/.test(name))
+    return named(name.replace('00', '0'), null);
   return undefined;
 }
+
+const DATA: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['AIS1', '2087'],
+  ['AIS2', '2088'],
+  ['AIS3', '75'],
+  ['AIS4', '76'],
+  ['ASM1', '2027'],
+  ['ASM2', '2028'],
+]);
 
 function named(text: string, m1084: string | null): NamedDesignator {
   return { kind: 'named-channel', text, m1084 };
@@ -96,8 +100,8 @@ function readNumber(digits: string, letter: string | undefined, input: string): 
   const prefix = digits.slice(0, -2).padStart(2, '0');
   const number = Number(digits.slice(-2));
   const typed = { received: quote(input), clause: M1084 };
-  if (/^[012]2$/.test(prefix)) return failure(issue('channel-interleaved', {}, typed));
-  if (!/^[012]0$/.test(prefix)) return failure(issue('channel-four-digit', {}, typed));
+  if (['02', '12', '22'].includes(prefix)) return failure(issue('channel-interleaved', {}, typed));
+  if (!['00', '10', '20'].includes(prefix)) return failure(issue('channel-four-digit', {}, typed));
   const leg =
     letter === 'A' || prefix === '10' ? 'ship' : letter === 'B' || prefix === '20' ? 'coast' : 'as-listed';
   const isPrivate = number >= 29 && number <= 59;
@@ -123,13 +127,13 @@ function twoDigits(number: number): string {
 const M1084 = 'ITU-R M.1084 Annex 4';
 
 function notText(input: unknown): Issue {
-  const whole = typeof input === 'number' && Number.isInteger(input) && input >= 1 && input <= 88;
+  const whole = Number.isInteger(input) && (input as number) >= 1 && (input as number) <= 88;
   return issue(
     'channel-not-text',
     { type: input === null ? 'null' : typeof input },
     {
       clause: 'common practice',
-      ...(whole && { received: String(input), suggestion: twoDigits(input) }),
+      ...(whole && { received: String(input), suggestion: twoDigits(input as number) }),
     },
   );
 }

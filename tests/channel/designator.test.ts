@@ -31,6 +31,11 @@ describe('M.1084 Annex 4, from memory', () => {
   });
 
   it('AIS and ASM channels are upper legs (47 CFR 80.371(c) notes 3 and 4; WRC-15 note z)', () => {
+    expect(valueOf(parseDesignator('ais 1'))).toEqual({
+      kind: 'named-channel',
+      text: 'AIS 1',
+      m1084: '2087',
+    });
     expect(['AIS 1', 'AIS 2', 'ASM 1', 'ASM 2'].map((name) => valueOf(parseDesignator(name)).m1084)).toEqual([
       '2087',
       '2088',
