@@ -6,6 +6,7 @@ import { parseDesignator } from './designator.ts';
 import { frozen } from './expand-plan.ts';
 import { noPlan } from './find-channel.ts';
 import { frequencyOf } from './frequency-of.ts';
+import { RECEIVE_ONLY } from './not-speech.ts';
 
 /** A channel that is not yet part of a plan: {@link definePlan} adds the name of the plan. */
 export type PlanlessChannel = OwnPlan['channels'][number];
@@ -24,7 +25,7 @@ export interface OwnChannelOptions {
   readonly caution?: string | undefined;
   /** Fitness for talk between ships; `'allowed'` on one frequency, `'prohibited'` on two, unless stated. */
   readonly intership?: Channel['intership'] | undefined;
-  /** Why a call must not name it; unless stated, it may be named if M.1084 has digits for it. */
+  /** Why a call must not name it; unless stated, it may be named if ships transmit on it and M.1084 has digits for it. */
   readonly notAssignableReason?: string | undefined;
   /** Lowest ship power limit in normal use, watts; 25 unless stated. */
   readonly powerLimitW?: number | undefined;
@@ -207,7 +208,8 @@ function ownChannel(
   options: OwnChannelOptions,
 ): PlanlessChannel {
   const m1084 = digitsOf(designator, shipKHz, coastKHz);
-  const { source = 'common practice', notAssignableReason = m1084 === null ? NO_DIGITS : null } = options;
+  const unfit = shipKHz === null ? RECEIVE_ONLY : m1084 === null ? NO_DIGITS : null;
+  const { source = 'common practice', notAssignableReason = unfit } = options;
   const evidence: Evidence = { basis: 'source', source };
   const isDuplex = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
   const fitness = isDuplex ? 'prohibited' : 'allowed';

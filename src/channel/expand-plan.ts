@@ -7,7 +7,7 @@ import {
   m1084Digits,
 } from './appendix-18.ts';
 import type { Channel, ChannelPlan, ChannelUse, ConditionalPowerLimit, Fitness } from './channel.ts';
-import { NOT_SPEECH } from './not-speech.ts';
+import { NOT_SPEECH, RECEIVE_ONLY } from './not-speech.ts';
 
 /** One line of a plan's table: everything its channels have in common, defaults left out. */
 export interface PlanRow {
@@ -103,8 +103,7 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
   const pair = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
   const duplex = pair || upper !== undefined;
   const service = row.service ?? 'voice';
-  const notAssignableReason =
-    row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? 'ships do not transmit on it' : null);
+  const notAssignableReason = row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? RECEIVE_ONLY : null);
   const fitness = row.intership ?? 'prohibited';
   return {
     kind: 'channel',

@@ -9,5 +9,8 @@ export const NOT_SPEECH: { readonly [service in Channel['service']]?: string } =
   data: 'it carries data of autonomous devices only',
 };
 
+/** Why a channel of coast stations alone is not for talk. */
+export const RECEIVE_ONLY: string = 'ships do not transmit on it';
+
 /** Why 75 and 76 are not for talk. */
 export const GUARDS_16: string = 'it guards channel 16 and carries navigation-related port traffic only';

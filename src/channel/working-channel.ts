@@ -52,7 +52,7 @@ export function isWorkingChannelAllowed(channel: Channel, purpose: WorkingPurpos
 export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefined {
   const { designator, service, plan, selectiveCallRule: rule } = channel;
   const common = { channel: designator };
-  const why = { ...common, reason: planText(channel.notAssignableReason ?? '') };
+  const why = { ...common, reason: planText(channel.notAssignableReason ?? channel.note) };
   const by = (clause = clauseOf(channel.evidence.use)) => ({ received: designator, clause });
   if (service === 'dsc') return workingIssue('channel-calls-only', common, by('RR Appendix 18 note j)'));
   if (channel.receiveOnly) return workingIssue('channel-receive-only', why, by());

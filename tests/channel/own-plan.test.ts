@@ -57,6 +57,18 @@ describe('a plan of your own', () => {
     expect(simplexChannel('1022', 157_100).m1084).toBe('1022');
   });
 
+  it('lets no call name a channel on which ships only listen', () => {
+    // 161.775 MHz is the upper leg of 83 (47 CFR 80.871(d)).
+    const news = simplexChannel('2083', 161_775, { transmitters: 'coast' });
+    const reason = 'ships do not transmit on it';
+    expect(news).toMatchObject({ m1084: '2083', assignable: false, notAssignableReason: reason });
+    expect(simplexChannel('2083', 161_800, { transmitters: 'coast' }).m1084).toBeNull();
+    const plan = definePlan({ name: 'News', channels: [news] });
+    expect(checkWorkingChannel(valueOf(findChannel(plan, '2083')), 'safety')).toMatchObject([
+      { code: 'channel-receive-only', params: { channel: '2083', reason: { message: reason } } },
+    ]);
+  });
+
   it.each(['6', 'ch 6', 'VHF 06'])(
     'has no channel of its own called %s beside 06, which a look-up would take it for',
     (name) => {

@@ -149,6 +149,17 @@ describe('what rules a channel out, in words and with the clause', () => {
   it('nothing on 16 for safety traffic', () => {
     expect(checkWorkingChannel(find(internationalPlan, '16'), 'safety')).toEqual([]);
   });
+
+  it('what it is for, where it has no reason of its own (invented)', () => {
+    const told = (change: Partial<Channel>) =>
+      checkWorkingChannel({ ...find(internationalPlan, '72'), note: 'harbour news', ...change }, 'safety');
+    expect(told({ receiveOnly: true, shipKHz: null })).toMatchObject([
+      { code: 'channel-receive-only', params: { channel: '72', reason: planText('harbour news') } },
+    ]);
+    expect(told({ service: 'data' })).toMatchObject([
+      { code: 'channel-data-only', params: { channel: '72', reason: planText('harbour news') } },
+    ]);
+  });
 });
 
 describe('what to mind on a channel that serves, in words and with the clause', () => {
