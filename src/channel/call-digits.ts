@@ -138,8 +138,8 @@ function decimal(digits: string, places: number): string {
  */
 export function channelNamedBy(digits: string): string | null {
   // deviation: D-channel-7
-  const [, leg, older] = /^9([12])00(\d\d)$/.exec(digits) ?? [];
-  if (older !== undefined) return `${leg}0${older}`;
+  const older = /^9([12])00(\d\d)$/.exec(digits);
+  if (older !== null) return `${older[1]}0${older[2]}`;
   if (!/^90\d{4}$/.test(digits)) return null;
   return digits === '900000' ? '0000' : String(Number(digits.slice(2))).padStart(2, '0');
 }
@@ -165,18 +165,17 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<
   if (!isPlan(plan)) return success(element, [...notices, ...read.notices, noPlan(plan)]);
   const found = findChannel(plan, read.value);
   if (found.ok) return success({ ...element, channel: found.value }, [...notices, ...read.notices]);
-  return success(element, [...notices, singleLegOnly(plan, read.value) ?? found.issues[0]]);
+  return success(element, [...notices, singleLegOnly(plan, designator) ?? found.issues[0]]);
 }
 
-function singleLegOnly(plan: ChannelPlan, designator: Designator): Notice | undefined {
-  if (designator.kind !== 'numbered-channel' || designator.leg !== 'as-listed') return undefined;
-  const legs = channelsNumbered(plan, designator.number).filter((channel) => !channel.receiveOnly);
-  const [leg] = legs;
+/** The leg that a plan has in the place of a channel of two digits. */
+function singleLegOnly(plan: ChannelPlan, channel: string): Notice | undefined {
+  if (channel.length > 2) return undefined;
+  const leg = channelsNumbered(plan, Number(channel)).find(({ receiveOnly }) => !receiveOnly);
   if (leg === undefined) return undefined;
-  const { text } = designator;
   return issue(
     'channel-digits-single-leg-only',
-    { channel: text, plan: plan.name },
-    { received: text, clause: plan.edition, suggestion: leg.designator },
+    { channel, plan: plan.name },
+    { received: channel, clause: plan.edition, suggestion: leg.designator },
   );
 }

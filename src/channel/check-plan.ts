@@ -53,7 +53,7 @@ function channelIssues(value: unknown, place: number, names: Map<string, number>
 /** What a look-up takes a name for: '6' and 'ch 6' are 06, other names any case and spacing. */
 function asLookedUp(name: string): string {
   const read = parseDesignator(name);
-  return read.ok ? read.value.text : (plainText(name) ?? '');
+  return read.ok ? read.value.text : (plainText(name) ?? name);
 }
 
 function fieldIssues(
@@ -91,14 +91,14 @@ function nameTwice(place: number, holder: number, name: string): Issue {
   );
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+/** Whether it is an object with fields, which a list is not. */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 const isText = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
 const isWatts = (value: unknown): boolean => Number.isFinite(value) && (value as number) > 0;
-const isOneOf = (value: unknown, words: readonly string[]): boolean =>
-  typeof value === 'string' && words.includes(value);
+const isOneOf = (value: unknown, words: readonly string[]): boolean => words.some((word) => word === value);
 const isListOf = (value: unknown, holds: (item: unknown) => boolean): boolean =>
   Array.isArray(value) && value.every(holds);
 
@@ -223,7 +223,7 @@ const CONSISTENT: readonly (readonly [
     'mode',
     ({ mode, shipKHz, coastKHz }) => {
       const hasTwo = shipKHz !== null && coastKHz !== null && shipKHz !== coastKHz;
-      return mode !== 'coast-broadcast' ? hasTwo === (mode === 'duplex') : !hasTwo;
+      return hasTwo === (mode === 'duplex');
     },
   ],
   ['receiveOnly', 'receive-only', ({ receiveOnly, shipKHz }) => receiveOnly === (shipKHz === null)],

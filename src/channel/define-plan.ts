@@ -1,7 +1,7 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
 import { safely } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Evidence } from './channel.ts';
-import { planIssues } from './check-plan.ts';
+import { isRecord, planIssues } from './check-plan.ts';
 import { parseDesignator } from './designator.ts';
 import { frozen } from './expand-plan.ts';
 import { noPlan } from './find-channel.ts';
@@ -67,7 +67,7 @@ export function simplexChannel(
   kHz: number,
   options: OwnChannelOptions = {},
 ): OwnPlan['channels'][number] {
-  const by = options.transmitters ?? 'ships-and-coast';
+  const { transmitters: by } = options;
   return ownChannel(designator, by === 'coast' ? null : kHz, by === 'ships' ? null : kHz, options);
 }
 
@@ -130,6 +130,7 @@ export function definePlan(plan: OwnPlan): ChannelPlan {
     edition = 'defined by its user',
     sources = [],
     cautions = [],
+    callingChannels,
     rules = [],
   } = plan ?? {};
   const list: unknown = channels;
@@ -140,10 +141,10 @@ export function definePlan(plan: OwnPlan): ChannelPlan {
     edition,
     sources,
     cautions,
-    callingChannels: plan?.callingChannels ?? (has16 ? ['16'] : []),
+    callingChannels: callingChannels ?? (has16 ? ['16'] : []),
     rules,
     channels: Array.isArray(list)
-      ? list.map((channel) => (isObject(channel) ? { ...channel, plan: name } : channel))
+      ? list.map((channel) => (isRecord(channel) ? { ...channel, plan: name } : channel))
       : list,
   };
   const read = parsePlan(made);
@@ -195,10 +196,6 @@ function fromJson(text: string): unknown {
   } catch {
     return text;
   }
-}
-
-function isObject(value: unknown): value is object {
-  return typeof value === 'object' && value !== null;
 }
 
 function ownChannel(

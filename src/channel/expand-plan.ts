@@ -1,12 +1,6 @@
-import {
-  hasLegs,
-  inAppendix18,
-  isSingleFrequency,
-  LEG_DISTANCE_KHZ,
-  lowerLegKHz,
-  m1084Digits,
-} from './appendix-18.ts';
+import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
 import type { Channel, ChannelPlan, ChannelUse, ConditionalPowerLimit, Fitness } from './channel.ts';
+import { type ChannelFrequencies, frequencyOf } from './frequency-of.ts';
 import { NOT_SPEECH, RECEIVE_ONLY } from './not-speech.ts';
 
 /** One line of a plan's table: everything its channels have in common, defaults left out. */
@@ -72,9 +66,9 @@ export function expandPlan(table: PlanTable): ChannelPlan {
 
 /** The value, frozen with everything in it. */
 export function frozen<T>(value: T): T {
-  if (typeof value === 'object' && !Object.isFrozen(value)) {
+  if (!Object.isFrozen(value)) {
     Object.freeze(value);
-    for (const part of Object.values(value ?? {})) frozen(part);
+    for (const part of Object.values(value as object)) frozen(part);
   }
   return value;
 }
@@ -91,17 +85,14 @@ function expandRows(table: PlanTable): readonly Channel[] {
 }
 
 function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
-  const [names = '', frequencies = ''] = entry.split('@');
-  const [frequency, upper] = frequencies.split('/');
-  const [designator = '', ...given] = names.split('=');
+  const [names, frequencies] = entry.split('@') as [string, string?];
+  const [designator, ...given] = names.split('=') as [string, ...string[]];
   const numbered = readNumber(designator);
   const twin = numbered && legName(designator, numbered);
   const aliases = twin === undefined || given.includes(twin) ? given : [twin, ...given];
+  const m1084 = m1084Of([designator, ...aliases]);
+  const { shipKHz, coastKHz } = sidesOf(m1084, frequencies);
   const transmitters = row.by ?? 'ships-and-coast';
-  const base = numbered ? lowerLegKHz(numbered.number) : 0;
-  const own = frequency ? Number(frequency) : numbered?.leg === 'coast' ? base + LEG_DISTANCE_KHZ : base;
-  const pair = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
-  const duplex = pair || upper !== undefined;
   const service = row.service ?? 'voice';
   const notAssignableReason = row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? RECEIVE_ONLY : null);
   const fitness = row.intership ?? 'prohibited';
@@ -110,10 +101,10 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
     plan: table.name,
     designator,
     aliases,
-    m1084: m1084Of([designator, ...aliases]),
-    shipKHz: transmitters === 'coast' ? null : own,
-    coastKHz: transmitters === 'ships' ? null : upper ? Number(upper) : pair ? base + LEG_DISTANCE_KHZ : own,
-    mode: row.mode ?? (duplex ? 'duplex' : 'simplex'),
+    m1084,
+    shipKHz: transmitters === 'coast' ? null : shipKHz,
+    coastKHz: transmitters === 'ships' ? null : coastKHz,
+    mode: row.mode ?? (shipKHz === coastKHz ? 'simplex' : 'duplex'),
     service,
     uses: row.uses,
     note: row.note,
@@ -137,6 +128,16 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
     selectiveCallRule: table.selectiveCallRule ?? null,
     evidence: { ...table.evidence, ...row.evidence },
   };
+}
+
+/** What a table gives as one frequency or two; otherwise what follows from the digits. */
+function sidesOf(
+  m1084: string | null,
+  given: string | undefined,
+): Pick<ChannelFrequencies, 'shipKHz' | 'coastKHz'> {
+  if (given === undefined) return frequencyOf({ m1084 }) as ChannelFrequencies;
+  const [shipKHz, coastKHz = shipKHz] = given.split('/').map(Number) as [number, number?];
+  return { shipKHz, coastKHz };
 }
 
 function coastPower({ coastPowerW }: PlanTable, row: PlanRow, service: Channel['service']): number | null {
@@ -164,7 +165,7 @@ interface Numbered {
 /** Number and leg of `'22'`, `'22A'`, `'1022'`; undefined for names and for numbers outside Appendix 18. */
 function readNumber(designator: string): Numbered | undefined {
   const [, prefix, digits, letter] = /^([12]0)?(\d\d)([AB])?$/.exec(designator) ?? [];
-  if (digits === undefined || !inAppendix18(Number(digits))) return undefined;
+  if (!inAppendix18(Number(digits))) return undefined;
   const leg =
     prefix === '10' || letter === 'A' ? 'ship' : prefix === '20' || letter === 'B' ? 'coast' : 'as-listed';
   return { number: Number(digits), leg };
@@ -181,7 +182,7 @@ function legName(designator: string, { number, leg }: Numbered): string | undefi
 }
 
 function m1084Of(names: readonly string[]): string | null {
-  return names.find((name) => /^\d+$/.test(name) && readNumber(name) !== undefined) ?? null;
+  return names.find((name) => Number(name) && readNumber(name)) ?? null;
 }
 
 /** 01, 1001, 01A, 2001, 02 ...; names keep the order of the table. */

@@ -39,17 +39,22 @@ export function findChannel(
   designator: string | Designator,
   options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
+  const typed = safely<unknown>(
+    () => (isWrapped(designator) ? designator.text : designator),
+    () => undefined,
+  );
   const known = safely(
-    () => (typeof designator === 'string' ? channelTyped(plan, designator) : undefined),
+    () => channelTyped(plan, typed as string),
     () => undefined,
   );
   if (known) return success(known);
   if (!isPlan(plan)) return failure(noPlan(plan));
-  const read = parseDesignator(isWrapped(designator) ? designator.text : designator);
+  const read = parseDesignator(typed);
   if (!read.ok) return read;
   const channel = channelNamed(plan, read.value.text);
   if (channel) return success(channel);
-  const others = [options?.elsewhere ?? []].flat().filter(isPlan);
+  // What is no plan has no channels.
+  const others = [options?.elsewhere].flat() as readonly ChannelPlan[];
   const elsewhere = others.flatMap((other) => elsewhereIssue(other, read.value.text));
   return failure(notInPlan(plan, read.value), ...elsewhere);
 }
@@ -85,26 +90,26 @@ function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
  */
 export function isPlan(value: unknown): value is ChannelPlan {
   const hasChannels = (): boolean => {
-    const { channels } = (value ?? {}) as { readonly channels?: unknown };
+    const { channels } = value as ChannelPlan;
     return Array.isArray(channels) && channels.every(isChannel);
   };
   return safely(hasChannels, () => false);
 }
 
-function isChannel(value: unknown): boolean {
-  const { designator, aliases, uses, evidence, intership } = (value ?? {}) as Partial<Channel>;
+function isChannel({ designator, aliases, uses, evidence, intership }: Channel): boolean {
   return (
     typeof designator === 'string' &&
-    [aliases, uses].every((list) => Array.isArray(list)) &&
-    typeof evidence?.use === 'object' &&
-    typeof intership?.nonCommercial === 'string'
+    aliases.every((alias) => typeof alias === 'string') &&
+    Array.isArray(uses) &&
+    typeof evidence.use === 'object' &&
+    typeof intership.nonCommercial === 'string'
   );
 }
 
 /** What there is to say of a value that is not a plan. */
 export function noPlan(value: unknown): Issue {
   const isNear = safely(
-    () => Array.isArray((value as Partial<ChannelPlan> | null | undefined)?.channels),
+    () => Array.isArray((value as ChannelPlan).channels),
     () => false,
   );
   const code = isNear ? 'channel-plan-incomplete' : 'channel-no-plan';

@@ -44,9 +44,10 @@ export function readHertz(input: unknown): Result<number> {
   if (typeof input !== 'string') {
     return failure(issue('channel-frequency-type', { type: typeof input }, USUAL));
   }
-  const plain = plainText(input) ?? '';
+  const plain = plainText(input) ?? input;
   const [, whole, decimals = '', unit] = /^(\d{1,6})(?:[.,](\d{1,6}))? ?(MHZ|KHZ)?$/.exec(plain) ?? [];
-  const places = (unit ?? (whole !== undefined && whole.length <= 3 ? 'MHZ' : 'KHZ')) === 'MHZ' ? 6 : 3;
+  const isMegahertz = unit === undefined ? whole !== undefined && whole.length <= 3 : unit === 'MHZ';
+  const places = isMegahertz ? 6 : 3;
   if (whole === undefined || /[1-9]/.test(decimals.slice(places))) {
     return failure(issue('channel-frequency-malformed', {}, { received: quote(input), ...USUAL }));
   }

@@ -34,7 +34,7 @@ export function neverAssignable(designator: string, purpose: WorkingPurpose): No
   const read = parseDesignator(designator);
   if (!read.ok) return read.issues[0];
   const { m1084, text } = read.value;
-  const bar = BARS.find(({ digits }) => digits.split(' ').includes(m1084 ?? ''));
+  const bar = BARS.find(({ digits }) => digits.split(' ').some((each) => each === m1084));
   if (bar === undefined || (bar.code === 'channel-distress-and-calling' && purpose === 'safety')) return null;
   const { code, carries, reason = carries && NOT_SPEECH[carries], clause } = bar;
   const params = { channel: text, ...(reason !== undefined && { reason: planText(reason) }) };

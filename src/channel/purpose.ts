@@ -42,7 +42,7 @@ export function fitnessFor(channel: Channel, purpose: WorkingPurpose): Fitness {
   // The purpose does not say where, or on what kind of vessel.
   const steppedBack = caution !== null || region !== null || users === 'commercial';
   // deviation: D-channel-10
-  if (steppedBack && !keptFor.includes(m1084 ?? '')) return 'restricted';
+  if (steppedBack && !keptFor.some((digits) => digits === m1084)) return 'restricted';
   return serves(first) ? 'preferred' : 'allowed';
 }
 

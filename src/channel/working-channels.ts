@@ -112,7 +112,7 @@ export function workingChannels(
         designator,
         channels,
         fitness: LEVELS[worst(channels, purpose)] as Exclude<Fitness, 'prohibited'>,
-        onSets: tuned.flatMap((channel) => channel?.designator ?? []),
+        onSets: (tuned as Channel[]).map((channel) => channel.designator),
         ...reasonFor(channels),
         notices: channels.flatMap((channel) => checkWorkingChannel(channel, purpose)),
       });

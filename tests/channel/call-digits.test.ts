@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import vectors from '../../shared/channel/call-digits.json' with { type: 'json' };
+import { channelNamedBy } from '../../src/channel/call-digits.ts';
 import { type ChannelPlan, decodeChannel, encodeChannel, parseDesignator } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { canadaPlan, internationalPlan, plans, unitedStatesPlan } from './plans.ts';
@@ -82,11 +83,19 @@ describe('M.493 channel information, from memory', () => {
     });
   });
 
+  it('names a channel only by six digits, with no nought but that of 01 to 09 before it', () => {
+    const named = ['900006', '900072', '901022', '900260', '910022', '920022', '900000'].map(channelNamedBy);
+    expect(named).toEqual(['06', '72', '1022', '260', '1022', '2022', '0000']);
+    // Eight digits are a frequency in steps of 10 Hz: their last or first six are no channel.
+    for (const digits of ['40900072', '90007240', '40910022', '91002240', '930022', '021820'])
+      expect(channelNamedBy(digits), digits).toBeNull();
+  });
+
   it('keeps channels that no table has', () => {
     expect(decodeChannel('900099')).toMatchObject({
       ok: true,
       value: { designator: '99' },
-      notices: [{ code: 'channel-number-range' }],
+      notices: [{ code: 'channel-number-range', received: "'0099'" }],
     });
     expect(decodeChannel('901006')).toMatchObject({
       ok: true,

@@ -70,6 +70,8 @@ describe('channelsAt', () => {
     '12345678',
     '156.8000001',
     '156800.0005 kHz',
+    `156.8${' '.repeat(40)}MHz`,
+    '0'.repeat(41),
   ])('refuses %j', (frequency) =>
     expect(channelsAt(internationalPlan, frequency)).toMatchObject({
       ok: false,

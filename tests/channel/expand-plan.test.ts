@@ -1,21 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import type { Evidence } from '../../src/channel/channel.ts';
-import { expandPlan, type PlanRow } from '../../src/channel/expand-plan.ts';
+import { expandPlan, type PlanRow, type PlanTable } from '../../src/channel/expand-plan.ts';
 import type { Channel } from '../../src/channel/index.ts';
 
 // Every table here is invented; frequencies that follow from a number are those of 47 CFR 80.871(d), 2015 edition.
 const INVENTED: Evidence = { basis: 'memory', source: 'Skerra Sound harbour order' };
 const evidence = { frequency: INVENTED, use: INVENTED, power: INVENTED };
-const planOf = (...rows: readonly PlanRow[]) =>
-  expandPlan({
-    name: 'Skerra Sound',
-    edition: 'invented',
-    sources: [],
-    cautions: [],
-    callingChannels: [],
-    evidence,
-    rows,
-  });
+const HEADING = {
+  name: 'Skerra Sound',
+  edition: 'invented',
+  sources: [],
+  cautions: [],
+  callingChannels: [],
+  evidence,
+};
+const planOf = (...rows: readonly PlanRow[]) => expandPlan({ ...HEADING, rows });
 const row = (channels: string, more: Partial<PlanRow> = {}): PlanRow => ({
   channels,
   uses: ['marina'],
@@ -130,6 +129,45 @@ describe('a row of a plan', () => {
   );
 });
 
+describe('what a table says of all its channels', () => {
+  const under = (table: Partial<PlanTable>, channels: string, more?: Partial<PlanRow>): Channel => {
+    const [channel] = expandPlan({ ...HEADING, ...table, rows: [row(channels, more)] }).channels;
+    return channel as Channel;
+  };
+
+  it('its power limit of coast stations holds on channels of speech, unless the row has its own', () => {
+    const watts = (more: Partial<PlanRow>, channels = '72') =>
+      under({ coastPowerW: 50 }, channels, more).coastPowerLimitW;
+    expect(watts({})).toBe(50);
+    expect(watts({ by: 'coast' })).toBe(50);
+    expect(watts({ service: 'distress' }, '16')).toBe(50);
+    for (const service of ['dsc', 'ais', 'data'] as const) expect(watts({ service }, '70')).toBeNull();
+    expect(watts({ by: 'ships' })).toBeNull();
+    expect(watts({ by: 'ships', coastPowerW: 10 })).toBeNull();
+    expect(watts({ coastPowerW: 10 })).toBe(10);
+    expect(watts({ coastPowerW: null })).toBeNull();
+    expect(only('72', { coastPowerW: 10 }).coastPowerLimitW).toBe(10);
+  });
+
+  it('digital messages may share its channels of speech between ships and all, but those it excepts', () => {
+    const share = (channels: string, more: Partial<PlanRow> = {}) =>
+      under({ noDataMessagesOn: ['06', '70'] }, channels, more).dataMessages;
+    expect(share('72')).toBe('permitted');
+    expect(share('72', { by: 'ships', users: 'commercial' })).toBe('permitted');
+    expect(share('06')).toBe('prohibited');
+    expect(share('70', { service: 'dsc' })).toBe('prohibited');
+    expect(share('16', { service: 'distress' })).toBeNull();
+    expect(share('21B', { by: 'coast' })).toBeNull();
+    expect(share('83', { users: 'authority' })).toBeNull();
+    expect(under({ noDataMessagesOn: [] }, '06').dataMessages).toBe('permitted');
+  });
+
+  it('its rule on selective calls is that of each channel', () => {
+    const selectiveCallRule = 'no calls in the inner harbour';
+    expect(under({ selectiveCallRule }, '72')).toMatchObject({ selectiveCallRule });
+  });
+});
+
 describe('the designators of a row', () => {
   it.each([
     // [in the table, aliases, digits, ship, coast]
@@ -153,8 +191,9 @@ describe('the designators of a row', () => {
     ['37@157850', [], null, 157_850, 157_850],
     ['Pier 22@157100', [], null, 157_100, 157_100],
     ['22 North@157100', [], null, 157_100, 157_100],
-    // A pair that the table gives one frequency of its own.
+    // A pair that the table gives one frequency of its own, and a name that it gives two.
     ['22@157100', [], '22', 157_100, 157_100],
+    ['31@157550/162150', [], null, 157_550, 162_150],
   ])('%s: aliases %j, digits %s, %d and %d kHz', (entry, aliases, m1084, shipKHz, coastKHz) =>
     expect(only(entry)).toMatchObject({
       designator: entry.split(/[=@]/)[0],
@@ -195,4 +234,5 @@ it('the heading of a table is the heading of its plan, and its channels are the 
   expect(plan).toMatchObject({ kind: 'channel-plan', ...heading });
   expect(plan).not.toHaveProperty('rows');
   expect(plan.channels).toBe(plan.channels);
+  expect(planOf(row('22')).rules).toEqual([]);
 });

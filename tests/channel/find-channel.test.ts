@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { isPlan } from '../../src/channel/find-channel.ts';
 import {
   type Channel,
   type ChannelPlan,
@@ -60,7 +61,7 @@ describe('findChannel', () => {
         ],
       },
     });
-    expect(issue.suggestion).toBeUndefined();
+    expect(issue).not.toHaveProperty('suggestion');
   });
 
   it('offers the leg to someone who names a pair the plan has not', () => {
@@ -84,6 +85,13 @@ describe('findChannel', () => {
       plan: 'United States',
       frequencies: { params: { ship: '157.100' } },
       note: { message: expect.stringMatching(/^Coast Guard liaison/) },
+    });
+  });
+
+  it('gives a channel elsewhere that is between ships alone its one frequency (RA 264: 72)', () => {
+    const without = { ...internationalPlan, channels: [] };
+    expect(issuesOf(without, '72', { elsewhere: [unitedKingdomPlan] })[1]?.params).toMatchObject({
+      frequencies: { code: 'channel-frequency-one', params: { ship: '156.625' } },
     });
   });
 
@@ -143,6 +151,82 @@ describe('findChannel', () => {
     expect(findChannel(own, 'Harbour A').ok).toBe(false);
     channels.push({ ...channel, designator: 'Harbour A', aliases: [] });
     expect(valueOf(findChannel(own, 'Harbour A'))).toBe(channels[0]);
+  });
+
+  it('finds the first of two channels with one name, in a plan that nobody checked (invented)', () => {
+    const [one, other] = internationalPlan.channels as [Channel, Channel];
+    const own = { ...internationalPlan, channels: [one, { ...other, designator: one.designator }] };
+    expect(valueOf(findChannel(own, one.designator))).toBe(one);
+  });
+
+  it('finds what was changed in a plan of which a part is frozen (invented)', () => {
+    const [channel] = internationalPlan.channels as [Channel];
+    const pier = { ...channel, designator: 'Pier', aliases: [] };
+    const channels: Channel[] = [];
+    const frozenHeading = Object.freeze({ ...internationalPlan, channels });
+    expect(findChannel(frozenHeading, 'Pier').ok).toBe(false);
+    channels.push(pier);
+    expect(valueOf(findChannel(frozenHeading, 'Pier'))).toBe(pier);
+
+    const frozenList = { ...internationalPlan, channels: Object.freeze([pier]) };
+    expect(findChannel(frozenList, 'Pier').ok).toBe(true);
+    frozenList.channels = Object.freeze([]);
+    expect(findChannel(frozenList, 'Pier').ok).toBe(false);
+  });
+
+  it('looks through the channels of a frozen plan once', () => {
+    let read = 0;
+    const plan: ChannelPlan = Object.freeze({
+      ...internationalPlan,
+      get channels() {
+        read += 1;
+        return internationalPlan.channels;
+      },
+    });
+    findChannel(plan, '72');
+    const once = read;
+    for (const name of ['06', '77']) expect(findChannel(plan, name).ok).toBe(true);
+    expect(read).toBe(once);
+  });
+
+  it('takes for a plan what has the fields that are read, and nothing else', () => {
+    const [channel] = internationalPlan.channels as [Channel];
+    const having = (change: object) => ({ ...internationalPlan, channels: [{ ...channel, ...change }] });
+    expect(isPlan(having({}))).toBe(true);
+    for (const change of [
+      { designator: undefined },
+      { designator: 72 },
+      { aliases: undefined },
+      { aliases: [72] },
+      { uses: undefined },
+      { uses: 'intership' },
+      { evidence: undefined },
+      { evidence: {} },
+      { intership: undefined },
+      { intership: {} },
+    ]) {
+      const plan = having(change) as unknown as ChannelPlan;
+      expect(isPlan(plan), JSON.stringify(change)).toBe(false);
+      expect(findChannel(plan, '72')).toMatchObject({ issues: [{ code: 'channel-plan-incomplete' }] });
+      expect(findChannel(plan, channel.designator)).toMatchObject({ ok: false });
+    }
+    for (const given of [null, undefined, 72, { channels: [null] }]) expect(isPlan(given)).toBe(false);
+  });
+
+  it('gives an issue where the plan or the name throws when it is looked at', () => {
+    const odd = {
+      get text(): string {
+        throw new Error('not now');
+      },
+    } as unknown as string;
+    expect(issuesOf(internationalPlan, odd)[0].code).toBe('channel-not-text');
+    const hostile = {
+      get channels(): Channel[] {
+        throw new Error('not now');
+      },
+    } as unknown as ChannelPlan;
+    expect(isPlan(hostile)).toBe(false);
+    expect(findChannel(hostile, '72')).toMatchObject({ ok: false, issues: [{ code: 'channel-no-plan' }] });
   });
 
   it('passes on what is wrong with a name', () => {

@@ -4,6 +4,7 @@ import {
   checkWorkingChannel,
   findChannel,
   neverAssignable,
+  planText,
   type WorkingPurpose,
 } from '../../src/channel/index.ts';
 import { isWorkingChannelAllowed } from '../../src/channel/working-channel.ts';
@@ -46,6 +47,19 @@ describe('channels that no call may name, in any waters', () => {
       at: [],
       received: '16',
       clause: 'RR Appendix 18',
+    });
+  });
+
+  it('says why, in the words of the plans', () => {
+    const params = (name: string) => neverAssignable(name, 'intership-commercial')?.params;
+    expect(params('70')).toEqual({ channel: '70' });
+    expect(params('ais 1')).toEqual({
+      channel: 'AIS 1',
+      reason: planText('it carries automatic identification data only'),
+    });
+    expect(params('76')).toEqual({
+      channel: '76',
+      reason: planText('it guards channel 16 and carries navigation-related port traffic only'),
     });
   });
 

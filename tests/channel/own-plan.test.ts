@@ -49,12 +49,23 @@ describe('a plan of your own', () => {
     expect(club.callingChannels).toEqual(['16']);
     expect(definePlan({ name: 'Two', channels: [simplexChannel('A', 155_900)] }).callingChannels).toEqual([]);
     // 156.875 MHz is 77 in RR Appendix 18.
-    expect(simplexChannel('77', 156_875).m1084).toBe('77');
+    expect(simplexChannel('77', 156_875)).toMatchObject({
+      m1084: '77',
+      assignable: true,
+      notAssignableReason: null,
+    });
+    expect(simplexChannel('77', 156_875, { transmitters: 'ships' }).m1084).toBe('77');
     expect(simplexChannel('77', 156_900).m1084).toBeNull();
+    expect(simplexChannel('77', 156_900, { transmitters: 'ships' }).m1084).toBeNull();
     expect(simplexChannel('Club 1', 155_900).m1084).toBeNull();
     // 157.100 and 161.700 MHz are 22; 157.100 alone is 1022.
     expect(duplexChannel('22', 157_100, 161_700).m1084).toBe('22');
     expect(simplexChannel('1022', 157_100).m1084).toBe('1022');
+    // AIS 1 is 161.975 MHz (47 CFR 80.371(c) note 3): a call that named a channel of your own by 2087 would name AIS 1.
+    expect(simplexChannel('AIS 1', 161_975).m1084).toBeNull();
+    // Private numbers have no frequency in Appendix 18.
+    for (const transmitters of ['ships', 'coast', 'ships-and-coast'] as const)
+      expect(simplexChannel('37', 157_850, { transmitters }).m1084).toBeNull();
   });
 
   it('lets no call name a channel on which ships only listen', () => {
@@ -111,8 +122,10 @@ describe('a plan written by hand', () => {
   const malformed = 'channel-plan-malformed';
   it.each<[unknown, readonly (string | number)[], string?, object?]>([
     [null, [], malformed, { rule: 'plan' }],
-    ['{"kind":', []],
+    ['{"kind":', [], malformed, { rule: 'plan' }],
     [[], []],
+    // JSON text in a list is a list, although JSON.parse would take it for the text.
+    [[JSON.stringify(internationalPlan)], []],
     [{}, ['kind'], 'channel-plan-word', { place: 'kind', accepted: ['channel-plan'] }],
     [
       { ...internationalPlan, channels: 72 },
@@ -159,7 +172,32 @@ describe('a plan written by hand', () => {
     [withChannel({ evidence: {} }), ['channels', internationalPlan.channels.length, 'evidence']],
   ])('is refused with the place of its fault: %#', (input, at, code = malformed, params = {}) => {
     const result = parsePlan(input);
-    expect(result.ok || result.issues[0]).toMatchObject({ code, grade: 'error', params, at });
+    expect(result.ok || result.issues[0]).toMatchObject({
+      code,
+      grade: 'error',
+      params,
+      at,
+      clause: 'common practice',
+    });
+  });
+
+  it('is refused with what was given in its place', () => {
+    const issueOf = (input: unknown) => {
+      const result = parsePlan(input);
+      return result.ok ? undefined : result.issues[0];
+    };
+    expect(issueOf('{"kind":')).toMatchObject({ received: `'{"kind":'` });
+    expect(issueOf(null)?.params).toEqual({ rule: 'plan' });
+    expect(issueOf({ ...internationalPlan, callingChannels: ['16', 'x'.repeat(41)] })).toMatchObject({
+      params: { rule: 'calling' },
+      received: expect.stringMatching(/^'x+…'$/),
+    });
+    const hostile = Object.defineProperty({}, 'kind', {
+      get: () => {
+        throw new Error('not now');
+      },
+    });
+    expect(issueOf(hostile)).toMatchObject({ code: 'channel-no-plan' });
   });
 
   // What each field may hold is the type of a channel and of a plan.
@@ -167,11 +205,11 @@ describe('a plan written by hand', () => {
   const evidence = { basis: 'source', source: 'invented' };
   it.each<[string, readonly unknown[], readonly unknown[]]>([
     ['kind', ['channel'], ['plan', undefined]],
-    ['m1084', ['01', '1001', '2001', null], ['1', '001', '3001', '10011', 1, 'x01']],
+    ['m1084', ['01', '1001', '2001', null], ['1', '001', '3001', '10011', 16, 'x01']],
     ['shipKHz', [156_050], [0, -156_050, Number.NaN, '156050', true]],
     ['coastKHz', [160_650], [0, -1, 160_650.5, {}]],
-    ['service', ['voice', 'data'], ['speech', '', null]],
-    ['uses', [[], ['marina', 'ais']], [['marina', 5], 'marina', null, [null]]],
+    ['service', ['voice', 'data'], ['speech', '', null, ['voice']]],
+    ['uses', [[], ['marina', 'ais']], [['marina', 5], 'marina', null, [null], [['marina']]]],
     ['note', ['a note'], ['', '  ', null, 5]],
     ['region', ['a region', null], ['', ' ', undefined, 5]],
     ['users', ['all', 'authority'], ['everyone', null]],
@@ -347,8 +385,8 @@ describe('a plan written by hand', () => {
     expect(callingOn([other, sixteen])).toEqual(['16']);
     expect(callingOn([other])).toEqual([]);
     expect(callingOn([other, sixteen], ['P1'])).toEqual(['P1']);
-    for (const channels of [[null], ['16'], [undefined]])
-      expect(() => callingOn(channels as unknown as OwnPlan['channels'])).toThrow('channels[0]');
+    for (const channels of [[null], ['16'], [undefined], [[]]])
+      expect(() => callingOn(channels as unknown as OwnPlan['channels'])).toThrow('channels[0]: expected a');
   });
 
   it('with every fault lists twenty of them', () => {
@@ -356,8 +394,23 @@ describe('a plan written by hand', () => {
     expect(result.ok || result.issues).toHaveLength(20);
   });
 
+  it('is looked at no further than its twentieth fault', () => {
+    let looked = 0;
+    const faulty = () => ({
+      ...channel,
+      get note() {
+        looked += 1;
+        return '';
+      },
+    });
+    const result = parsePlan({ ...internationalPlan, channels: Array.from({ length: 30 }, faulty) });
+    expect(result.ok || result.issues).toHaveLength(20);
+    expect(looked).toBe(20);
+  });
+
   it('throws a TypeError that lists what is wrong, where a program defines it', () => {
     for (const plan of [undefined, {}, { name: 'A' }, { name: 'A', channels: [{ designator: 'P1' }] }]) {
+      expect(() => definePlan(plan as unknown as OwnPlan)).toThrow(/^Channel plan (name|channels)/);
       expect(() => definePlan(plan as unknown as OwnPlan)).toThrow(TypeError);
     }
     try {
@@ -377,14 +430,18 @@ describe('a plan written by hand', () => {
     for (const result of [findChannel(wrong, 'P1'), channelsAt(wrong, '156.8')]) {
       expect(result.ok || result.issues[0].code).toBe('channel-plan-incomplete');
     }
-    for (const use of [
-      () => workingChannels(wrong, 'safety'),
-      () => workingChannels([internationalPlan, wrong], 'safety'),
-      () => workingChannels(undefined as unknown as ChannelPlan, 'safety'),
-      () => workingChannels(internationalPlan, 'safety', { sets: [wrong] }),
-      () => channelsFor(wrong, 'marina'),
-    ]) {
+    for (const [use, message] of [
+      [() => workingChannels(wrong, 'safety'), /^workingChannels: .*fields missing/],
+      [() => workingChannels([internationalPlan, wrong], 'safety'), /^workingChannels: .*fields missing/],
+      [
+        () => workingChannels(undefined as unknown as ChannelPlan, 'safety'),
+        /^workingChannels: .*undefined$/,
+      ],
+      [() => workingChannels(internationalPlan, 'safety', { sets: [wrong] }), /^workingChannels: /],
+      [() => channelsFor(wrong, 'marina'), /^channelsFor: .*fields missing/],
+    ] as const) {
       expect(use).toThrow(TypeError);
+      expect(use).toThrow(message);
     }
   });
 
@@ -412,15 +469,26 @@ describe('what each set can tune', () => {
   });
 
   it('rules out what a set has not, and says what it has under that name', () => {
-    const { ruledOut } = workingChannels(unitedKingdomPlan, 'ship-to-coast', { sets: [unitedStatesPlan] });
-    // M is 157.850 MHz, 37A of the United Kingdom.
-    expect(ruledOut.find(({ designator }) => designator === 'M')?.notices.map(({ code }) => code)).toContain(
-      'channel-not-on-set',
-    );
-    const reverse = workingChannels(unitedStatesPlan, 'ship-to-coast', { sets: [internationalPlan] });
-    expect(reverse.ruledOut.find(({ designator }) => designator === '1022')?.notices.at(-1)?.code).toBe(
-      'channel-not-on-set',
-    );
+    const lastOn = (waters: ChannelPlan, set: ChannelPlan, name: string) =>
+      workingChannels(waters, 'ship-to-coast', { sets: [set] })
+        .ruledOut.find(({ designator }) => designator === name)
+        ?.notices.at(-1);
+    // M is 157.850 MHz, 37A of the United Kingdom; no set of another country has a channel of that name.
+    const marina = lastOn(unitedKingdomPlan, unitedStatesPlan, 'M');
+    expect(marina).toMatchObject({
+      code: 'channel-not-on-set',
+      received: 'M',
+      clause: unitedStatesPlan.edition,
+    });
+    expect(marina?.params).toEqual({ channel: 'M', plan: 'United States' });
+    // 20 is 157.000 and 161.600 MHz (47 CFR 80.871(d)); a set of the club has that name on one frequency.
+    const pier = definePlan({ name: 'Pier', channels: [simplexChannel('20', 157_000)] });
+    expect(lastOn(internationalPlan, pier, '20')?.params).toMatchObject({
+      channel: '20',
+      plan: 'Pier',
+      frequencies: { code: 'channel-frequency-one', params: { ship: '157.000' } },
+    });
+    expect(lastOn(unitedStatesPlan, internationalPlan, '1022')?.code).toBe('channel-not-on-set');
   });
 
   it('takes no channel on which the set only listens', () => {

@@ -124,9 +124,7 @@ describe.each(plans)('$name', (plan) => {
         expect([channel.designator, channel.shipKHz]).toEqual([channel.designator, oracle?.ship]);
       if (channel.coastKHz !== null)
         expect([channel.designator, channel.coastKHz]).toEqual([channel.designator, oracle?.coast]);
-      expect(
-        frequencyOf({ kind: 'named-channel', text: channel.designator, m1084: channel.m1084 }),
-      ).toMatchObject({
+      expect(frequencyOf(channel)).toMatchObject({
         shipKHz: oracle?.ship,
         coastKHz: oracle?.coast,
       });

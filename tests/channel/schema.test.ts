@@ -12,6 +12,12 @@ describe('channelSchema', () => {
     expect(standard['~standard']).toMatchObject({ version: 1, vendor: 'seahail' });
   });
 
+  it('is a Standard JSON Schema of text', () => {
+    const { jsonSchema } = channelSchema(internationalPlan)['~standard'];
+    expect(jsonSchema.output({ target: 'openapi-3.0' })).toEqual({ type: 'string' });
+    expect(() => jsonSchema.output({ target: 'draft-04' })).toThrow(/^channelSchema: /);
+  });
+
   it('gives the name that the plan writes', () => {
     expect(validate('ch 6')).toEqual({ value: '06' });
     expect(validate('22a', undefined, unitedStatesPlan)).toEqual({ value: '1022' });
@@ -34,6 +40,8 @@ describe('channelSchema', () => {
       RangeError,
     );
     const odd = { purposes: 'safety' } as unknown as { purpose: WorkingPurpose };
-    expect(() => channelSchema(internationalPlan, odd)).toThrow("got 'purposes'");
+    expect(() => channelSchema(internationalPlan, odd)).toThrow(
+      "channelSchema: expected options purpose, got 'purposes'",
+    );
   });
 });

@@ -8,7 +8,13 @@ import {
   type WorkingPurpose,
 } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { canadaPlan, internationalPlan, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
+import {
+  canadaPlan,
+  internationalPlan,
+  netherlandsInlandPlan,
+  unitedKingdomPlan,
+  unitedStatesPlan,
+} from './plans.ts';
 
 const find = (plan: ChannelPlan, designator: string) => valueOf(findChannel(plan, designator));
 
@@ -150,6 +156,21 @@ describe('what rules a channel out, in words and with the clause', () => {
     expect(checkWorkingChannel(find(internationalPlan, '16'), 'safety')).toEqual([]);
   });
 
+  it('the rule against selective calls on inland waters, but for safety traffic (Regeling 2015, note 9)', () => {
+    const ten = find(netherlandsInlandPlan, '10');
+    const rule = planText(ten.selectiveCallRule as string);
+    expect(checkWorkingChannel(ten, 'intership-commercial')[0]).toMatchObject({
+      code: 'channel-selective-calls-restricted',
+      params: { channel: '10', rule },
+    });
+    expect(checkWorkingChannel(ten, 'safety')[0]?.code).not.toBe('channel-selective-calls-restricted');
+    const open = { ...ten, uses: ['safety'] } satisfies Channel;
+    expect(checkWorkingChannel(open, 'safety')[0]).toMatchObject({
+      code: 'channel-safety-calls-only',
+      params: { channel: '10', plan: netherlandsInlandPlan.name, rule },
+    });
+  });
+
   it('what it is for, where it has no reason of its own (invented)', () => {
     const told = (change: Partial<Channel>) =>
       checkWorkingChannel({ ...find(internationalPlan, '72'), note: 'harbour news', ...change }, 'safety');
@@ -159,6 +180,18 @@ describe('what rules a channel out, in words and with the clause', () => {
     expect(told({ service: 'data' })).toMatchObject([
       { code: 'channel-data-only', params: { channel: '72', reason: planText('harbour news') } },
     ]);
+  });
+
+  it('nothing that is no channel: the program is told', () => {
+    for (const [given, words] of [
+      [undefined, 'undefined'],
+      [null, 'null'],
+      ['72', "'72'"],
+      [findChannel(internationalPlan, '72'), 'a result: look at .ok first, then use .value'],
+    ])
+      expect(() => checkWorkingChannel(given as unknown as Channel, 'safety')).toThrow(
+        `checkWorkingChannel: expected a channel, got ${words}`,
+      );
   });
 });
 
@@ -217,6 +250,19 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     });
   });
 
+  it('for whom it is, on a channel without a caution (invented)', () => {
+    const pier = (users: Channel['users'], region: string | null): Channel => ({
+      ...find(internationalPlan, '12'),
+      uses: ['ship-to-coast'],
+      users,
+      region,
+    });
+    const codes = (channel: Channel) => checkWorkingChannel(channel, 'ship-to-coast').map(({ code }) => code);
+    expect(codes(pier('commercial', null))).toEqual(['channel-restricted', 'channel-coast-names-it']);
+    expect(codes(pier('all', null))).toEqual(['channel-coast-names-it']);
+    expect(codes(pier('all', 'north of the Sound'))).toEqual(['channel-regional', 'channel-coast-names-it']);
+  });
+
   it('the part of the waters, and that the coast station names the channel', () => {
     expect(checkWorkingChannel(find(canadaPlan, '08'), 'intership-commercial')).toMatchObject([
       {
@@ -241,7 +287,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
   });
 
   it('a power limit in watts where the plan has no words for it, and none at the 25 W of an ordinary set (invented)', () => {
-    const limited = (powerLimitW: number): Channel => ({
+    const limited = (powerLimitW: number | null): Channel => ({
       ...find(internationalPlan, '72'),
       powerLimitW,
       powerRule: null,
@@ -249,6 +295,7 @@ describe('what to mind on a channel that serves, in words and with the clause', 
     expect(checkWorkingChannel(limited(5), 'intership-commercial')).toMatchObject([
       { code: 'channel-low-power', params: { channel: '72', limit: '5 W' } },
     ]);
-    expect(checkWorkingChannel(limited(25), 'intership-commercial')).toEqual([]);
+    for (const ordinary of [25, null])
+      expect(checkWorkingChannel(limited(ordinary), 'intership-commercial')).toEqual([]);
   });
 });

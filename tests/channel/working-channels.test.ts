@@ -347,6 +347,8 @@ describe('the order of channels that serve (D-channel-10; the plans here are inv
         planOf({ '09': 'restricted', '10': 'allowed' }),
       ),
     ).toBe('10 09');
+    const least = [...Array(4).keys()].map(() => planOf({ '09': 'preferred', '10': 'allowed' }));
+    expect(order(...least, planOf({ '09': 'restricted', '10': 'allowed' }))).toBe('10 09');
   });
 
   it('then by what the plans say together, before 72', () => {
@@ -365,6 +367,8 @@ describe('the order of channels that serve (D-channel-10; the plans here are inv
     } as const;
     const ships = { transmitters: 'ships' } as const;
     expect(order(planOf(all))).toBe('72 09 10 11 12');
+    // 72 is 72 under whatever name another plan has it.
+    expect(order(planOf(all), planOf(all, { '72': { designator: 'Sound 1' } }))).toBe('72 09 10 11 12');
     expect(order(planOf(all, { '11': ships }))).toBe('72 11 09 10 12');
     expect(order(planOf(all, { '11': ships, '12': ships }), planOf(all, { '12': ships }))).toBe(
       '72 12 09 10 11',
@@ -437,6 +441,13 @@ describe('checkWorkingChannel', () => {
       'channel-restricted',
       'channel-low-power',
     ]);
+  });
+
+  it('throws where a set is given under another name', () => {
+    const odd = { set: [unitedStatesPlan] } as unknown as Parameters<typeof workingChannels>[2];
+    expect(() => workingChannels(internationalPlan, 'safety', odd)).toThrow(
+      "workingChannels: expected options sets, got 'set'",
+    );
   });
 
   it('throws where no plan is given', () => {
