@@ -75,6 +75,11 @@ describe('why no selective call answers', () => {
         clause: 'RR 2024 No. 32.16; 47 CFR 80.1117(a), 80.1121(b)',
       },
     ],
+    'a relay for all ships, heard by a coast station that is not designated': [
+      composeDistressRelay({ from: friend, about: alert }),
+      { own: coast },
+      { code: 'call-no-answer-designated', clause: '47 CFR 80.103(c), 80.1119(a)' },
+    ],
     'an alert that names no vessel': [
       { ...alert, from: null },
       ashore,

@@ -17,6 +17,7 @@ import {
   encodeFields,
 } from '../../src/call/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
+import { unitedStatesPlan } from '../../src/channel/united-states.ts';
 import { german } from '../../src/locale/de.ts';
 import { english } from '../../src/locale/en.ts';
 import { translate } from '../../src/locale/index.ts';
@@ -52,15 +53,23 @@ describe('a plan of the waters', () => {
     for (const channel of ['26', '16', '70']) expect(asked(channel)).toEqual(['able-instead 77']);
   });
 
+  // 47 CFR 80.371: the United States have one side of channel 22 only, as 1022.
+  it('leaves out what it does not have', () => {
+    const call = { ...hail, channel: '22' };
+    const { answers } = answersTo(call, { own, plan: unitedStatesPlan, channels: ['22', '72'] });
+    expect(answers.slice(0, 2).map(saying)).toEqual(['able-instead 72', 'unable no-reason']);
+  });
+
   it('has no say in what a coast station names', () => {
     expect(asked('26', coast)[0]).toBe('able 26');
   });
 });
 
 describe('an individual call', () => {
-  const { answers, none } = answersTo(hail, { own, channels: ['72', '77'] });
+  const answered = () => answersTo(hail, { own, channels: ['72', '77'] });
 
   it('is answered able, able elsewhere, or unable with each of the ten reasons', () => {
+    const { answers, none } = answered();
     expect(none).toBeNull();
     expect(answers.map(saying)).toEqual([
       'able 72',
@@ -91,6 +100,7 @@ describe('an individual call', () => {
   });
 
   it('is answered in other languages too', () => {
+    const { answers } = answered();
     for (const answer of answers)
       expect(translate({ ...answer, text: answer.label }, english).text).toBe(answer.label);
     expect(answers.slice(1, 3).map((answer) => translate(answer, german).text)).toEqual([
@@ -110,7 +120,7 @@ describe('an individual call', () => {
   });
 
   it('is answered with nothing to object to', () => {
-    for (const answer of answers) expect(checkCall(answer.call), answer.label).toEqual([]);
+    for (const { call, label } of answered().answers) expect(checkCall(call), label).toEqual([]);
   });
 
   it('heard on a wire that does not name the called station is for the own station', () => {
@@ -137,7 +147,10 @@ describe('enquiries', () => {
       category: 'safety',
       reason: 'no-reason',
     });
-    expect(answersTo(call, { own }).answers[0]?.code).toBe('call-answer-position-unknown');
+    expect(answersTo(call, { own }).answers[0]).toMatchObject({
+      meaning: 'position',
+      code: 'call-answer-position-unknown',
+    });
   });
 
   it('a test call and polling: one answer each', () => {
@@ -190,13 +203,21 @@ describe('no DSC answer, with its reason', () => {
       const toOne = composeDistressRelay({ from: coast, to: own, about: alert });
       const { answers, none } = answersTo(toOne, { own, equipmentClass });
       expect(answers).toEqual([]);
-      expect(none?.code).toBe('call-no-answer-class-relay');
+      expect(none).toMatchObject({
+        code: 'call-no-answer-class-relay',
+        clause: 'ITU-R M.493-16 table A1-4.4, unverified',
+      });
     },
   );
 
   it('that a class of equipment does not send', () => {
     const test = composeTestCall({ from: friend, to: own });
-    expect(answersTo(test, { own, equipmentClass: 'M' }).none?.code).toBe('call-no-answer-class');
+    expect(answersTo(test, { own, equipmentClass: 'M' }).none).toMatchObject({
+      code: 'call-no-answer-class',
+      clause: 'ITU-R M.493-16, unverified',
+    });
+    // Where no set would answer, the class is not the reason.
+    expect(answersTo(test, { own: friend, equipmentClass: 'M' }).none?.code).toBe('call-no-answer-own');
     expect(answersTo(test, { own, equipmentClass: 'H' }).answers).toHaveLength(1);
   });
 

@@ -13,6 +13,7 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
+import { canadaPlan } from '../../src/channel/canada.ts';
 import { decodeChannel } from '../../src/channel/index.ts';
 import { unitedKingdomPlan } from '../../src/channel/united-kingdom.ts';
 import { unitedStatesPlan } from '../../src/channel/united-states.ts';
@@ -171,10 +172,11 @@ describe('a channel in the form of older sets', () => {
 
 // ITU-R M.493-16, from memory: on VHF the second element repeats the first or says nothing.
 describe('two channels in one call', () => {
-  const two = heard({ receive: [90, 0, 72], transmit: [90, 0, 6] });
+  const two = () => heard({ receive: [90, 0, 72], transmit: [90, 0, 6] });
 
   it('are told of, and kept', () => {
-    expect(withoutWords(two.notices)).toEqual([
+    const { call, notices } = two();
+    expect(withoutWords(notices)).toEqual([
       {
         code: 'call-channels-differ',
         params: { channel: '06', first: '72', symbols: '90 00 72' },
@@ -184,12 +186,12 @@ describe('two channels in one call', () => {
         clause: 'ITU-R M.493-16 Annex 1 tables A1-4.7 and A1-4.9',
       },
     ]);
-    expect(encodeFields(two.call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });
+    expect(encodeFields(call)).toMatchObject({ receive: [90, 0, 72], transmit: [90, 0, 6] });
   });
 
   it('are called channels', () => {
     const says = (call: Call) => codedIn(describeCall(call).sentenceText).split('where=')[1];
-    expect(says(two.call)).toBe('(call-where-channels first=72 second=06)');
+    expect(says(two().call)).toBe('(call-where-channels first=72 second=06)');
     expect(says(heard({ receive: [126, 126, 126], transmit: [90, 0, 6] }).call)).toBe(
       '(call-where-both first=(call-element-none) second=(call-where-channel channel=06))',
     );
@@ -229,5 +231,15 @@ describe('the names of a plan', () => {
     expect(codedIn(describeCall({ ...hail, channel: '22' }, { plan }).sentenceText)).toContain('channel=22');
     const two = heard({ receive: [90, 10, 78], transmit: [90, 10, 79] }).call;
     expect(codedIn(describeCall(two, { plan }).sentenceText)).toContain('first=1078 second=1079');
+  });
+
+  // Canada calls the ship side of channel 22 22A: the plan's own source.
+  it('stand in place of the digits', () => {
+    const call = { ...hail, channel: '1022' };
+    expect(codedIn(describeCall(call, { plan: canadaPlan }).sentenceText)).toContain('channel=22A');
+    const dialled = composeAutomaticServiceCall({ from: friend, to: own, channel: '22A' });
+    expect(ables(dialled, [], canadaPlan)).toEqual(['able 22A']);
+    const two = heard({ receive: [90, 10, 22], transmit: [90, 20, 21] }).call;
+    expect(codedIn(describeCall(two, { plan: canadaPlan }).sentenceText)).toContain('first=22A second=21B');
   });
 });

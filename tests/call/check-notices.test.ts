@@ -16,7 +16,9 @@ import {
   composeTestCall,
   composeUnableToComply,
 } from '../../src/call/index.ts';
+import { unnamedChannelNotices } from '../../src/call/internal.ts';
 import { internationalPlan } from '../../src/channel/international.ts';
+import { netherlandsInlandPlan } from '../../src/channel/netherlands.ts';
 import { type Said, withoutWords } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
@@ -42,6 +44,15 @@ const hail = composeIndividualCall({ from: merrow, to: tern, channel: '72' });
 const unable = composeUnableToComply({ call: hail });
 const alert = composeDistressAlert({ from: bounty, position, time });
 const relay = composeDistressRelay({ from: merrow, about: alert });
+
+const finerArea = {
+  latitude: 12.34,
+  longitude: 59.99,
+  southward: 0,
+  eastward: 30.5,
+  speed: 12.5,
+  course: 184,
+};
 
 const codes = (call: Call, options?: NonNullable<Parameters<typeof checkCall>[1]>) =>
   checkCall(call, options).map((notice) => notice.code);
@@ -140,6 +151,88 @@ describe('each finding in full', () => {
           at: ['from'],
           received: '12345678',
           clause: 'ITU-R M.585-10 Annex 1',
+        },
+      ],
+    ],
+    'a name that no symbol has': [
+      { ...hail, category: 'bogus' as 'routine' },
+      {},
+      [
+        {
+          code: 'call-value',
+          params: { value: 'name' },
+          at: [],
+          received: "'bogus'",
+          clause: 'ITU-R M.493-16 Annex 1',
+        },
+      ],
+    ],
+    'an area of no size on earth': [
+      {
+        ...composeAreaCall({ from: coast, area, category: 'safety' }),
+        to: { kind: 'area', area: { ...area, southward: 100 } },
+      },
+      {},
+      [
+        {
+          code: 'call-value',
+          params: { value: 'area' },
+          at: [],
+          clause: 'ITU-R M.493-16 Annex 1',
+        },
+      ],
+    ],
+    'a position past the pole': [
+      { ...alert, position: { ...position, latitude: { ...position.latitude, degrees: 91 } } },
+      {},
+      [
+        {
+          code: 'call-value',
+          params: { value: 'position' },
+          at: [],
+          clause: 'ITU-R M.493-16 Annex 1',
+        },
+      ],
+    ],
+    'a finer area with a whole degree of minutes': [
+      { ...alert, expansion: { area: { ...finerArea, southward: 60 } } },
+      {},
+      [
+        {
+          code: 'call-value',
+          params: { value: 'area-minutes' },
+          at: [],
+          received: '60',
+          clause: 'ITU-R M.493-16 Annex 1',
+        },
+      ],
+    ],
+    'a finer area that moves at a thousand knots': [
+      { ...alert, expansion: { area: { ...finerArea, speed: 1000 } } },
+      {},
+      [
+        {
+          code: 'call-value',
+          params: { value: 'speed' },
+          at: [],
+          received: '1000',
+          clause: 'ITU-R M.493-16 Annex 1',
+        },
+      ],
+    ],
+    // The shipping regulation of the Netherlands, as the plan names it.
+    'a routine call on waters that allow no selective calls': [
+      composeTestCall({ from: merrow, to: coast }),
+      { plan: netherlandsInlandPlan },
+      [
+        {
+          code: 'call-restricted',
+          params: {
+            plan: 'Netherlands, inland',
+            rule: expect.objectContaining({ message: netherlandsInlandPlan.channels[0]?.selectiveCallRule }),
+          },
+          at: ['kind'],
+          clause: netherlandsInlandPlan.edition,
         },
       ],
     ],
@@ -313,7 +406,17 @@ describe('each finding in full', () => {
   };
 
   it.each(Object.entries(cases))('%s', (_, [call, options, notices]) => {
-    expect(withoutWords(checkCall(call, options))).toEqual(notices);
+    const found = withoutWords(checkCall(call, options));
+    expect(found).toEqual(notices);
+    expect(found.map(Object.keys)).toEqual(JSON.parse(JSON.stringify(found)).map(Object.keys));
+  });
+
+  it('a rule of some channels of a plan only is found too', () => {
+    const channels = netherlandsInlandPlan.channels.map((channel, index) =>
+      index === 0 ? { ...channel, selectiveCallRule: null } : channel,
+    );
+    const plan = { ...netherlandsInlandPlan, channels };
+    expect(codes(composeTestCall({ from: merrow, to: coast }), { plan })).toEqual(['call-restricted']);
   });
 });
 
@@ -333,7 +436,14 @@ describe('where a finding is', () => {
         code: 'identity-use',
         at: ['from'],
       });
-    expect(checkCall({ ...hail, from: '823299904' }, { equipmentClass: 'D' })[0]?.at).toEqual(['from']);
+    // Identities of hand-held sets begin with 8: ITU-R M.585-10; odd in a fixed set, and nobody said that it is one.
+    const held = { ...hail, from: '823299904' };
+    expect(checkCall(held, { equipmentClass: 'D' })).toMatchObject([
+      { code: 'identity-station', at: ['from'] },
+    ]);
+    expect(codes(held, { equipmentClass: 'H' })).toEqual([]);
+    expect(codes(held)).toEqual([]);
+    expect(codes({ ...alert, from: '823299904' }, { equipmentClass: 'M' })).toEqual([]);
   });
 
   it('and no identity is taken for an area, though its digits could be one', () => {
@@ -365,6 +475,24 @@ describe('working channels', () => {
   it('a coast station is called without one, whoever of the two is ashore', () => {
     expect(codes({ ...hail, to: { kind: 'station', mmsi: coast }, channel: null })).toEqual([]);
     expect(codes({ ...hail, from: coast, channel: null })).toEqual([]);
+    // An urgency or safety call itself says where the message will be spoken: ITU-R M.541-11 Annex 3, from memory.
+    for (const category of ['safety', 'urgency', 'distress'] as const)
+      expect(codes({ ...hail, from: coast, category, channel: null })).toContain('call-channel-none');
+    expect(codes({ ...hail, to: { kind: 'station', mmsi: null }, channel: null })).toEqual([
+      'call-channel-none',
+    ]);
+  });
+
+  it('nothing is said of a call that names one', () => {
+    for (const call of [hail, composeGroupCall({ from: merrow, to: club, channel: '77' })])
+      expect(unnamedChannelNotices(call)).toEqual([]);
+  });
+
+  // ITU-R M.585-10: 00 and the digits of a country, then four zeros, are all its coast stations; from memory.
+  it('of two frequencies go with a coast station, or with all of a country', () => {
+    for (const to of [coast, '002320000'])
+      expect(codes({ ...hail, to: { kind: 'station', mmsi: to }, channel: '26' })).toEqual([]);
+    expect(codes({ ...hail, from: coast, channel: '26' })).toEqual([]);
   });
 
   // The answer of a coast station names the working channel: ITU-R M.541-11 Annex 3, from memory.

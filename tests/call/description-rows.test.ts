@@ -75,6 +75,17 @@ describe('one sentence', () => {
     );
   });
 
+  it('names a category without a name by its symbol', () => {
+    expect(sentence({ ...hail, category: 'symbol-107' })).toBe(
+      'call-is-announcement opening=(call-symbol-opening symbol=107) from=(call-own-station) to=232999142 where=(call-where-channel channel=72)',
+    );
+  });
+
+  // ETSI EN 300 698 Annex B, read in a restatement.
+  it('calls an identification on a voice channel what it is', () => {
+    expect(sentence(decodeFields({ ...emptyFields, format: 121 }).call)).toBe('call-is-atis');
+  });
+
   it('says how traffic is sent when it is not speech, and on which frequencies', () => {
     expect(sentence({ ...hail, firstTelecommand: 'data' })).toBe(
       'call-is-announcement opening=routine from=(call-own-station) to=232999142 where=(call-where-channel channel=72) how=data',
@@ -140,6 +151,22 @@ describe('rows of fields', () => {
     expect(rows({ ...hail, channel: null, frequencies }).slice(6, 8)).toEqual([
       'receive call-element-digits digits=021820',
       'transmit call-says-no-information',
+    ]);
+  });
+
+  it('of a reason, and of another second telecommand', () => {
+    expect(rows({ ...composeUnableToComply({ call: hail }), reason: 'busy' })[5]).toBe(
+      'telecommand2 call-says-reason reason=busy',
+    );
+    expect(rows({ ...hail, secondTelecommand: 'medical-transport' })[5]).toBe(
+      'telecommand2 call-says-second-telecommand telecommand=medical-transport',
+    );
+  });
+
+  it('of a field without a single symbol', () => {
+    expect(describeCall(heard({ position: [], rest: [] })).rows.slice(-2)).toMatchObject([
+      { labelText: { params: { field: 'position' } }, symbols: [] },
+      { labelText: { params: { field: 'end' } } },
     ]);
   });
 
@@ -296,6 +323,16 @@ describe('cautions', () => {
     expect(texts(alert, merrow)).toEqual([watch, 'call-coast-answers', 'call-pass-on', coarse]);
     expect(texts(alert, bounty)).toEqual(['call-alert-in-danger-only', 'call-voice-follows']);
     expect(texts({ ...alert, from: null })).toHaveLength(4);
+  });
+
+  it('with where to speak in those that say so, and nothing in the others', () => {
+    const where = describeCall(alert, { own: merrow }).cautions.map(({ code, params }) => [code, params]);
+    expect(where).toEqual([
+      [watch, { where: 'vhf' }],
+      ['call-coast-answers', { where: 'vhf' }],
+      ['call-pass-on', {}],
+      [coarse, {}],
+    ]);
   });
 
   it('of what follows an alert', () => {

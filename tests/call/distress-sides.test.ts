@@ -247,6 +247,7 @@ describe('a position or time that is not there', () => {
     'not read whole': [[15, null, 0, 6, 30], 'not-read'],
     'past the pole': [[19, 62, 0, 6, 30], 'impossible'],
     'no digits': [[15, 62, 0, 6, 120], 'impossible'],
+    'no information in part': [[126, 62, 0, 6, 30], 'impossible'],
   } as const;
 
   it.each(Object.entries(places))('position %s', (_, [symbols, lack]) => {

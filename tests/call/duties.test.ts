@@ -117,9 +117,9 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
     transmit: [126, 126, 126],
     end: 127,
   };
-  const { call, notices } = decodeFields(fields);
 
   it('is told as what it may be, and gives the same symbols back', () => {
+    const { call, notices } = decodeFields(fields);
     expect(codedIn(describeCall(call, { own: merrow }).sentenceText)).toBe(
       'call-is-moored-vessel-alarm from=232999218 to=(call-own-station)',
     );
@@ -130,7 +130,7 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
   });
 
   it('is offered no DSC answer', () => {
-    expect(answersTo(call, { own: merrow })).toMatchObject({
+    expect(answersTo(decodeFields(fields).call, { own: merrow })).toMatchObject({
       answers: [],
       none: { clause: '47 CFR 80.179(e)' },
     });
@@ -143,6 +143,8 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
       { telecommand1: 100 },
       { telecommand2: 110 },
       { receive: [90, 0, 72] },
+      { receive: [2, 18, 20] },
+      { format: 114, address: [2, 32, 99, 90, 50], rest: [126] },
     ]) {
       const other = decodeFields({ ...fields, ...change });
       expect(other.notices.map(({ code }) => code)).not.toContain('call-moored-vessel-alarm');

@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { type ComposedCall, callTable } from '../../src/call/call-table.ts';
 import { emptyFields } from '../../src/call/fields.ts';
-import { type Call, type CallFields, decodeFields, encodeFields } from '../../src/call/index.ts';
+import {
+  type Call,
+  type CallFields,
+  composeAutomaticServiceCall,
+  compositions,
+  decodeFields,
+  encodeFields,
+} from '../../src/call/index.ts';
 import { CATEGORY, FIXED_TELECOMMAND, kindRow, kinds, NO_REMARK, SELF } from '../../src/call/kinds.ts';
 import type { Part } from '../../src/call/part.ts';
 import { sampleCalls } from './sample-calls.ts';
+import { workedSequences } from './worked-sequences.ts';
 
 // Invented: no standard has a call that asks for a forecast of so many hours. It borrows first telecommand 106 (data).
 const HOURS: Part = {
@@ -181,5 +189,40 @@ describe('a call that was received otherwise than the tables compose it', () => 
       telephone: null,
       rest: [],
     });
+  });
+});
+
+// Worked sequences: their sources are in shared/call/worked-sequences.json.
+describe('a table that is built again from its rows', () => {
+  const again = () =>
+    kinds.map(({ kind, format, clause, message, end, categories, telecommands, senders }) =>
+      kindRow([
+        kind,
+        format,
+        clause.replace(/.* tables? /, ''),
+        message,
+        end,
+        categories,
+        telecommands,
+        senders,
+      ] as never),
+    );
+
+  it('reads and composes the worked sequences', () => {
+    const built = callTable(again());
+    for (const { name, fields: sent, call } of workedSequences) {
+      expect(built.read(sent), name).toMatchObject({ call, notices: [] });
+      expect(built.compose(call), name).toEqual(sent);
+    }
+  });
+
+  it('is the same table', () => {
+    const built = callTable(again());
+    const dialled = composeAutomaticServiceCall({ from: '232999871', to: '002329990', telephone: '5550123' });
+    for (const call of [...Object.values(sampleCalls), dialled]) {
+      expect(built.read(built.compose(call))).toMatchObject({ call, notices: [] });
+      expect(built.compose(call)).toEqual(encodeFields(call));
+    }
+    expect(again().map(({ message: _, unsaid: __, ...composition }) => composition)).toEqual(compositions);
   });
 });

@@ -35,6 +35,20 @@ describe('a call that differs from its composition', () => {
         },
       ],
     ],
+    // ETSI EN 300 698 Annex B, read in a restatement.
+    'of an identification on a voice channel of inland waters': [
+      'position-reply',
+      { format: 121 },
+      [
+        {
+          code: 'call-atis',
+          params: { format: 121 },
+          at: ['format'],
+          received: '121',
+          clause: 'ETSI EN 300 698 Annex B, restated',
+        },
+      ],
+    ],
     'without a nature of distress, with a character of the position lost': [
       'distress-alert-full',
       { nature: null, position: [15, null, 70, 5, 29] },
@@ -284,6 +298,13 @@ describe('each place of a finding', () => {
     expect(found('distress-alert-full', { nature: 126 })).toEqual([
       ['call-symbol-unknown', 'nature', { field: 'nature', symbol: 126 }],
     ]);
+  });
+
+  it('symbols after the message, the first thirty of them', () => {
+    const [notice] = said('test-call', { rest: Array.from({ length: 40 }, (_, index) => index) });
+    expect(notice?.received).toBe(
+      '00 01 02 03 04 05 06 07 08 09 10 11 12 13 14 15 16 17 18 19 20 21 22 23 24 25 26 27 28 29',
+    );
   });
 
   it('a tenth digit in any of the three identities, and no other difference in them', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { digitsOf, emptyFields } from '../../src/call/fields.ts';
+import { digitsOf, emptyFields, symbolsOf } from '../../src/call/fields.ts';
 import {
   type Call,
   type CallFields,
@@ -95,6 +95,9 @@ describe('the place and time of a call', () => {
     const pole = read(alert, { position: [19, 0, 0, 6, 30], ...finer });
     expect(pole).toMatchObject({ position: { latitude: { degrees: 90 } } });
     expect(pole).not.toHaveProperty('position.fraction');
+    const other = read(alert, { position, expansion: [{ specifier: 107, symbols: [41, 25, 90, 70] }] });
+    expect(other).toMatchObject({ position: { latitude: { minutes: 20 } } });
+    expect(other).not.toHaveProperty('position.fraction');
   });
 
   it('a time of two symbols within the day, and no other count', () => {
@@ -171,11 +174,14 @@ describe('the sets of an expansion', () => {
     { specifier: 105, symbols: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 36, 0] },
     { specifier: 105, symbols: [2, 0, 0] },
     { specifier: 106, symbols: [3] },
+    { specifier: 107, symbols: [12, 34, 59, 99, 0, 0, 30, 50, 1, 25, 18, 40] },
     { specifier: 102, symbols: [110, 110] },
     { specifier: 102, symbols: [126, 0] },
     { specifier: 102, symbols: [0, null] },
-  ])('%j says nothing by itself', (set) => {
-    expect(said(set)).toBeUndefined();
+  ])('%j says nothing', (set) => {
+    const { asReceived, ...call } = read(hail, { expansion: [set] });
+    expect(call).toEqual(hail);
+    expect(asReceived?.expansion).toEqual([set]);
   });
 
   it('of two alike the first counts', () => {
@@ -215,7 +221,16 @@ describe('the number of a telephone call', () => {
   it('is read behind the symbol for an odd or even count, and behind no other', () => {
     expect(dialled([106, 12, 34])).toBe('1234');
     expect(dialled([105, 1, 23])).toBe('123');
-    for (const telephone of [[107, 12, 34], [106], [105], [], [106, 12, null], [106, 12, 100], null])
+    for (const telephone of [
+      [107, 12, 34],
+      [106],
+      [105],
+      [],
+      [106, 12, null],
+      [105, 1, null],
+      [106, 12, 100],
+      null,
+    ])
       expect(dialled(telephone), JSON.stringify(telephone)).toBeNull();
   });
 
@@ -229,6 +244,30 @@ describe('the number of a telephone call', () => {
     expect(fields.end).toBe(symbol);
     expect(fields.transmit).toBeNull();
     expect(decodeFields(fields)).toEqual({ call, notices: [] });
+  });
+
+  it('the call is read as a request when its end was not read, or is of no table', () => {
+    for (const end of [null, 100]) expect(read(service, { end })).toMatchObject({ end: 'request' });
+  });
+});
+
+describe('what was received of a call of no kind', () => {
+  it('keeps the data of its expansion, where it has any', () => {
+    const heard = { ...emptyFields, format: 113, self: [23, 29, 99, 87, 10] };
+    expect(decodeFields(heard).call).toEqual({
+      kind: 'unrecognised-call',
+      to: null,
+      from,
+      asReceived: heard,
+    });
+    const expansion = [{ specifier: 106, symbols: [0, 3] }];
+    expect(decodeFields({ ...heard, expansion }).call).toEqual({
+      kind: 'unrecognised-call',
+      to: null,
+      from,
+      expansion: { personsOnBoard: 3 },
+      asReceived: { ...heard, expansion },
+    });
   });
 });
 
@@ -261,6 +300,15 @@ describe('symbols', () => {
     expect(digitsOf([0, 5, 99])).toBe('000599');
     expect(digitsOf([])).toBe('');
     for (const symbols of [[100], [-1], [1.5], [null], null]) expect(digitsOf(symbols)).toBeNull();
+    expect(symbolsOf('000599')).toEqual([0, 5, 99]);
+    // The characters on either side of 0 and 9.
+    for (const digits of ['/0', '0/', ':0', '0:']) expect(() => symbolsOf(digits)).toThrow(RangeError);
+  });
+
+  it('that are text, or none at all, carry none', () => {
+    const self = ['23', '29', '99', '87', '10'] as unknown as number[];
+    expect(read(hail, { self }).from).toBeNull();
+    expect(read(hail, { self: Array(5) }).from).toBeNull();
   });
 
   it('have names from 0 to 127', () => {

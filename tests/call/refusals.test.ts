@@ -389,6 +389,27 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       TypeError,
       'spokenScript: expected the own vessel, got undefined',
     ],
+    'a kind of call that is none, put into a call by hand': [
+      () => encodeFields(untyped({ ...hail, kind: 'bogus' })),
+      TypeError,
+      "kind: expected a kind of call, got 'bogus'",
+    ],
+    'a relay to eight digits': [
+      () => composeDistressRelay({ from, to: '23299914' }),
+      RangeError,
+      "to: expected a maritime identity of nine digits, got '23299914'",
+    ],
+    // ITU-R M.493-16 table A1-3, read in a restatement.
+    'a second telecommand of the automatic connection system': [
+      () => composeIndividualCall({ from, to, secondTelecommand: 'acs-remaining-0' }),
+      RangeError,
+      'Second telecommand: expected one for VHF, got acs-remaining-0 of the automatic connection system (MF/HF)',
+    ],
+    'a nature of distress of older editions': [
+      () => composeDistressAlert({ from, nature: 'epirb-emission' }),
+      RangeError,
+      'Nature of distress: expected one of ITU-R M.493-16, got epirb-emission, which that edition removed',
+    ],
     'an odd count of digits': [
       () => symbolsOf('123'),
       RangeError,
@@ -430,6 +451,8 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
     ['a frequency', { channel: null, frequencies: { receive: 'x021820', transmit: null } }],
     ['a frequency', { channel: null, frequencies: { receive: '021820x', transmit: null } }],
     ['a frequency', { channel: null, frequencies: { receive: null, transmit: '0218200' } }],
+    ['a frequency', { channel: null, frequencies: { receive: null, transmit: '0218200000' } }],
+    ['a source of the fix', { expansion: { source: '02000000' } }],
     ['a source of the fix', { expansion: { source: 'x020000' } }],
     ['a source of the fix', { expansion: { source: '020000x' } }],
   ])('%s is looked at from end to end: %j', (_, change) => {
@@ -476,7 +499,27 @@ describe('the largest values that fit', () => {
   });
 });
 
+// ITU-R M.493-16: 102 for an area, 112 for a distress, 114 for a group, 116 for all ships, 120 for one station.
+describe('a call to an address that its kind does not have', () => {
+  it.each([
+    [112, null, { kind: 'all-stations' }],
+    [114, [2, 32, 99, 90, 50], { kind: 'group', mmsi: club }],
+    [116, null, { kind: 'all-ships' }],
+    [120, [0, 23, 29, 99, 0], { kind: 'station', mmsi: coast }],
+  ] as const)('goes out under the format specifier of the address: %i', (format, address, to) => {
+    for (const call of [hail, alert]) {
+      const fields = encodeFields(untyped({ ...call, to }));
+      expect(fields).toMatchObject({ format, address });
+      expect(fields).toEqual({ ...encodeFields(call), format, address });
+    }
+  });
+});
+
 describe('what is left out is filled in by the book', () => {
+  it('a request for a position asks for no decimals', () => {
+    expect(composePositionRequest({ from, to })).not.toHaveProperty('expansion');
+  });
+
   it('a position nobody asked for: safety, nothing known', () => {
     expect(composePositionReply({ from, to })).toEqual({
       kind: 'position-reply',

@@ -67,6 +67,26 @@ describe('checking a call whose values are of another type', () => {
       '5',
       ['expansion', 'requested'],
     ],
+    'an expansion whose list holds text too': [
+      { ...hail, expansion: { unavailable: [100, '101'] } },
+      'numbers',
+      'array',
+      ['expansion', 'unavailable'],
+    ],
+    'no address where the kind has one': [{ ...hail, to: null }, 'address', 'null', ['to']],
+    'a number as the address of a call of no kind': [
+      { kind: 'unrecognised-call', to: 5, from: null, asReceived: emptyFields },
+      'address',
+      '5',
+      ['to'],
+    ],
+    'yes for a channel': [{ ...hail, channel: true }, 'text-or-null', 'true', ['channel']],
+    'a position without its latitude': [
+      { ...alert, position: { longitude: {} } },
+      'position',
+      'object',
+      ['position'],
+    ],
     'what was received as text': [{ ...hail, asReceived: '120' }, 'object', "'120'", ['asReceived']],
     'a channel left out': [
       { ...hail, channel: undefined, secondTelecommand: undefined },
@@ -83,6 +103,21 @@ describe('checking a call whose values are of another type', () => {
     expect(withoutWords(checkCall(untyped(call)))).toMatchObject([
       { code: 'call-value-type', params, at, received, clause: ANNEX },
     ]);
+  });
+
+  it('properties that are there without a value count as left out', () => {
+    const nothing = { stationName: undefined, source: undefined, area: undefined, requested: undefined };
+    const expansion = { ...nothing, speed: undefined, course: 70.5 };
+    expect(checkCall(untyped({ ...hail, frequencies: undefined, expansion, asReceived: undefined }))).toEqual(
+      [],
+    );
+  });
+
+  it('an area that was not read, and no address at all, are no wrong types', () => {
+    for (const fields of [{ format: 102 }, { format: 113 }])
+      expect(
+        checkCall(decodeFields({ ...emptyFields, ...fields }).call).map(({ code }) => code),
+      ).not.toContain('call-value-type');
   });
 
   it('nothing but a kind and an address', () => {
@@ -133,6 +168,17 @@ describe('fields that are not all there', () => {
       from: own,
       channel: '72',
     });
+    const fields = { ...encodeFields(hail), rest: null, expansion: [null] };
+    expect(decodeFields(untyped(fields))).toEqual({ call: hail, notices: [] });
+  });
+
+  it('are none where one throws when it is looked at', () => {
+    const broken = {
+      get format() {
+        throw new Error('gone');
+      },
+    };
+    expect(decodeFields(untyped(broken))).toEqual(decodeFields(emptyFields));
   });
 
   it('are read for any value at all without throwing', () => {

@@ -46,8 +46,8 @@ const LEFT_TO_COAST: ReadonlySet<string> = /* @__PURE__ */ new Set([
 function purposeOf(call: Announcement): WorkingPurpose {
   if (call.category === 'safety' || call.category === 'urgency' || call.category === 'distress')
     return 'safety';
-  const stations = [call.from, call.to.kind === 'station' ? call.to.mmsi : null];
-  const ashore = stations.some((mmsi) => stationIdentity(mmsi)?.kind.startsWith('coast'));
+  const to: { readonly kind: string; readonly mmsi?: string | null } = call.to;
+  const ashore = [call.from, to.mmsi ?? null].some((mmsi) => stationIdentity(mmsi)?.kind.startsWith('coast'));
   return ashore ? 'ship-to-coast' : 'intership-non-commercial';
 }
 

@@ -39,7 +39,7 @@ export function describeCall(
     readonly own?: string | undefined;
     /** Own coast station is designated to acknowledge distress by DSC, for the cautions; not unless stated. */
     readonly designated?: boolean | undefined;
-    /** The plan of the waters: channels are then called by its names, `'78A'` for the 1078 of a call. */
+    /** The plan of the waters: channels are then called by its names, `'22A'` for the 1022 of a call in Canada. */
     readonly plan?: ChannelPlan | undefined;
   } = {},
 ): CallDescription {

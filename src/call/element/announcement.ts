@@ -26,8 +26,8 @@ export function unnamedChannelNotices(call: Call): Notice[] {
 }
 
 /** Whether one of the two is ashore: such identities begin with 00 (ITU-R M.585-10 Annex 1). */
-function isWithCoast({ from, to }: Announcement): boolean {
-  return [from, 'mmsi' in to ? to.mmsi : null].some((mmsi) => mmsi?.startsWith('00'));
+function isWithCoast({ from, to }: Call<'individual-call'>): boolean {
+  return [from, to.mmsi].some((mmsi) => mmsi?.startsWith('00'));
 }
 
 /**

@@ -89,7 +89,7 @@ export function saysNothing(element: Symbols | null): boolean {
   return element === null || element.every((symbol) => symbol === NO_INFORMATION);
 }
 
-/** What people of the waters call a channel, `'78A'` for 1078 in the United States; its digits without a plan. */
+/** What people of the waters call a channel, `'22A'` for 1022 in Canada; its digits without a plan. */
 export function channelName(channel: string, plan: ChannelPlan | undefined): string {
   const found = plan && findChannel(plan, channel);
   return found?.ok ? found.value.designator : channel;
