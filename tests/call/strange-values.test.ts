@@ -120,10 +120,15 @@ describe('checking a call whose values are of another type', () => {
       ).not.toContain('call-value-type');
   });
 
-  it('nothing but a kind and an address', () => {
-    expect(withoutWords(checkCall(untyped({ kind: 'individual-call', to: hail.to })))).toEqual([
-      { code: 'call-value-missing', params: {}, at: [], clause: ANNEX },
-    ]);
+  it('nothing but a kind and an address, or an area without its west', () => {
+    const area = { kind: 'area', area: { north: { hemisphere: 'N', degrees: 57 } } };
+    for (const call of [
+      { kind: 'individual-call', to: hail.to },
+      { ...hail, kind: 'area-call', to: area },
+    ])
+      expect(withoutWords(checkCall(untyped(call)))).toEqual([
+        { code: 'call-value-missing', params: {}, at: [], clause: ANNEX },
+      ]);
   });
 
   it('what was received without a single field is no reason to fail', () => {
