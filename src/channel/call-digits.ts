@@ -168,9 +168,8 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<
   return success(element, [...notices, singleLegOnly(plan, designator) ?? found.issues[0]]);
 }
 
-/** The leg that a plan has in the place of a channel of two digits. */
+/** The leg that a plan has in the place of a channel of two digits; nothing stands in the place of four. */
 function singleLegOnly(plan: ChannelPlan, channel: string): Notice | undefined {
-  if (channel.length > 2) return undefined;
   const leg = channelsNumbered(plan, Number(channel)).find(({ receiveOnly }) => !receiveOnly);
   if (leg === undefined) return undefined;
   return issue(

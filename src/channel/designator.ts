@@ -76,7 +76,7 @@ export function parseDesignator(input: unknown): Result<Designator> {
 function readName(body: string): NamedDesignator | undefined {
   const name = body.replace(/([A-Z])[ -]?0?(\d)/, '$1$2');
   const digits = DATA.get(name);
-  if (digits !== undefined) return named(name.replace(/^.../, '$& '), digits);
+  if (digits !== undefined) return named(name.replace(/.../, '$& '), digits);
   // 55L to 16H: fishing and dredging channels below and above the numbers of Appendix 18, Netherlands.
   if (/^(?:00?|M[12]?|P4|[LF][123]|WX(?:[1-9]|10)|5[56]L|1[2346]H)$/.test(name))
     return named(name.replace('00', '0'), null);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { channelsAt, channelsFor, findChannel, formatMegahertz } from '../../src/channel/index.ts';
 import { valueOf } from '../../src/result/index.ts';
-import { canadaPlan, internationalPlan, plans, unitedStatesPlan } from './plans.ts';
+import { canadaPlan, internationalPlan, plans, unitedKingdomPlan, unitedStatesPlan } from './plans.ts';
 
 const names = (...args: Parameters<typeof channelsAt>) =>
   valueOf(channelsAt(...args)).map(({ channel, side }) => `${channel.designator} ${side}`);
@@ -29,6 +29,11 @@ describe('channelsAt', () => {
     expect(names(internationalPlan, '157.100')).toEqual(['22 ship']);
     expect(names(internationalPlan, '161.700')).toEqual(['22 coast']);
     expect(names(internationalPlan, '156.3')).toEqual(['06 ship']);
+  });
+
+  it('goes by the unit where one is named: 156 MHz is channel 0 of the United Kingdom, from memory', () => {
+    expect(names(unitedKingdomPlan, '156 MHz')).toEqual(['0 both']);
+    expect(names(unitedKingdomPlan, '156 kHz')).toEqual([]);
   });
 
   it('gives every channel on a frequency', () => {

@@ -97,6 +97,11 @@ describe('a plan of your own', () => {
     },
   );
 
+  it('has no two channels whose names differ in case and blanks alone', () => {
+    const channels = [simplexChannel('Pier 1', 155_900), simplexChannel(' pier  1', 155_925)];
+    expect(() => definePlan({ name: 'Club', channels })).toThrow('channels[1].designator');
+  });
+
   it('is frozen through and through, and leaves what it was made of alone', () => {
     const uses = ['marina'] as const;
     const options = { uses: [...uses] };

@@ -368,7 +368,8 @@ describe('the order of channels that serve (D-channel-10; the plans here are inv
     const ships = { transmitters: 'ships' } as const;
     expect(order(planOf(all))).toBe('72 09 10 11 12');
     // 72 is 72 under whatever name another plan has it.
-    expect(order(planOf(all), planOf(all, { '72': { designator: 'Sound 1' } }))).toBe('72 09 10 11 12');
+    const renamed = planOf(all, { '11': ships, '72': { designator: 'Sound 1' } });
+    expect(order(planOf(all, { '11': ships }), renamed)).toBe('72 11 09 10 12');
     expect(order(planOf(all, { '11': ships }))).toBe('72 11 09 10 12');
     expect(order(planOf(all, { '11': ships, '12': ships }), planOf(all, { '12': ships }))).toBe(
       '72 12 09 10 11',
