@@ -40,7 +40,7 @@ export function findChannel(
   options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
 ): Result<Channel> {
   const typed = safely<unknown>(
-    () => (isWrapped(designator) ? designator.text : designator),
+    () => (Object.hasOwn(Object(designator), 'text') ? (designator as Designator).text : designator),
     () => undefined,
   );
   const known = safely(
@@ -120,10 +120,6 @@ export function noPlan(value: unknown): Issue {
 export function channelsNumbered(plan: ChannelPlan, number: number): readonly Channel[] {
   const digits = String(number).padStart(2, '0');
   return plan.channels.filter((channel) => channel.m1084?.slice(-2) === digits);
-}
-
-function isWrapped(value: unknown): value is { readonly text: unknown } {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'text');
 }
 
 function notInPlan(plan: ChannelPlan, designator: Designator): Issue {

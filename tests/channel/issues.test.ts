@@ -362,10 +362,17 @@ describe('a channel the plan does not have', () => {
   });
 
   it('is not looked up at all where no text was given', () => {
-    for (const input of [undefined, null, 72, true])
-      expect(issuesOf(findChannel(internationalPlan, input as unknown as string))[0]?.code).toBe(
-        'channel-not-text',
-      );
+    for (const [input, type] of [
+      [undefined, 'undefined'],
+      [null, 'null'],
+      [72, 'number'],
+      [true, 'boolean'],
+      [{}, 'object'],
+      [{ text: 72 }, 'number'],
+    ] as const)
+      expect(issuesOf(findChannel(internationalPlan, input as unknown as string))).toMatchObject([
+        { code: 'channel-not-text', params: { type } },
+      ]);
   });
 });
 
