@@ -9,18 +9,12 @@ export function inAppendix18(number: number): boolean {
 }
 
 /**
- * True when Appendix 18 lists the number with one frequency: 06, 08-17, 67-77 and, by note zz) of WRC-15, 87 and 88.
+ * True when Appendix 18 lists a number of it with one frequency: 06, 08-17, 67-77 and, by note zz) of WRC-15, 87 and 88.
  * 1087 and 1088 are other names for them; a set built to the older plan takes the plain number for a pair with
  * 161.975 or 162.025 MHz.
  */
 export function isSingleFrequency(number: number): boolean {
-  return (
-    number === 6 ||
-    (number >= 8 && number <= 17) ||
-    (number >= 67 && number <= 77) ||
-    number === 87 ||
-    number === 88
-  );
+  return number === 6 || (number >= 8 && number <= 17) || (number >= 67 && number <= 77) || number >= 87;
 }
 
 /**

@@ -90,19 +90,23 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
   const numbered = readNumber(designator);
   const twin = numbered && legName(designator, numbered);
   const aliases = twin === undefined || given.includes(twin) ? given : [twin, ...given];
-  const m1084 = m1084Of([designator, ...aliases]);
+  const m1084 = numbered
+    ? m1084Digits(numbered.number, numbered.leg)
+    : (given.find((name) => readNumber(name)) ?? null);
   const { shipKHz, coastKHz } = sidesOf(m1084, frequencies);
   const transmitters = row.by ?? 'ships-and-coast';
+  const receiveOnly = transmitters === 'coast';
   const service = row.service ?? 'voice';
-  const notAssignableReason = row.never ?? NOT_SPEECH[service] ?? (row.by === 'coast' ? RECEIVE_ONLY : null);
+  const notAssignableReason = row.never ?? NOT_SPEECH[service] ?? (receiveOnly ? RECEIVE_ONLY : null);
   const fitness = row.intership ?? 'prohibited';
+  const [nonCommercial, commercial] = typeof fitness === 'string' ? [fitness, fitness] : fitness;
   return {
     kind: 'channel',
     plan: table.name,
     designator,
     aliases,
     m1084,
-    shipKHz: transmitters === 'coast' ? null : shipKHz,
+    shipKHz: receiveOnly ? null : shipKHz,
     coastKHz: transmitters === 'ships' ? null : coastKHz,
     mode: row.mode ?? (shipKHz === coastKHz ? 'simplex' : 'duplex'),
     service,
@@ -110,18 +114,15 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
     note: row.note,
     region: row.region ?? null,
     transmitters,
-    receiveOnly: transmitters === 'coast',
+    receiveOnly,
     users: row.users ?? 'all',
-    powerLimitW: transmitters === 'coast' ? null : (row.powerW ?? 25),
+    powerLimitW: receiveOnly ? null : (row.powerW ?? 25),
     powerRule: row.powerRule ?? null,
     automaticPowerReduction: row.automaticPowerReduction ?? false,
     conditionalPowerLimits: row.conditionalPowerLimits ?? [],
     coastPowerLimitW: coastPower(table, row, service),
     dataMessages: dataMessages(table, row, designator, service),
-    intership:
-      typeof fitness === 'string'
-        ? { nonCommercial: fitness, commercial: fitness }
-        : { nonCommercial: fitness[0], commercial: fitness[1] },
+    intership: { nonCommercial, commercial },
     caution: row.caution ?? null,
     assignable: notAssignableReason === null,
     notAssignableReason,
@@ -177,12 +178,8 @@ function readNumber(designator: string): Numbered | undefined {
  */
 function legName(designator: string, { number, leg }: Numbered): string | undefined {
   if (leg === 'as-listed' || !hasLegs(number)) return undefined;
-  const lettered = `${String(number).padStart(2, '0')}${leg === 'ship' ? 'A' : 'B'}`;
+  const lettered = m1084Digits(number, 'as-listed') + (leg === 'ship' ? 'A' : 'B');
   return designator === lettered ? m1084Digits(number, leg) : lettered;
-}
-
-function m1084Of(names: readonly string[]): string | null {
-  return names.find((name) => Number(name) && readNumber(name)) ?? null;
 }
 
 /** 01, 1001, 01A, 2001, 02 ...; names keep the order of the table. */
