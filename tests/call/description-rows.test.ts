@@ -297,6 +297,7 @@ describe('rows of the expansion', () => {
   it('make nothing up of a set that is cut short, has a hole, or holds what is no digits', () => {
     for (const set of [
       { specifier: 100, symbols: [41, null, 0, 70] },
+      { specifier: 100, symbols: [41, 25] },
       { specifier: 101, symbols: [2, 0] },
       { specifier: 102, symbols: [] },
       { specifier: 102, symbols: [0, null] },

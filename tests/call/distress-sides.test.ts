@@ -272,6 +272,10 @@ describe('a position or time that is not there', () => {
     expect(codes(call).includes('call-time-unknown')).toBe(lack === 'not-given');
   });
 
+  it('that lost a character is told once', () => {
+    expect(codes(heard({ position: [15, null, 0, 6, 30] }))).toEqual(['call-character-missing']);
+  });
+
   it('of a reply as of an alert', () => {
     const reply = encodeFields(composePositionReply({ from: bounty, to: merrow, position, time }));
     const { call } = decodeFields({ ...reply, position: [15, null, 0, 6, 30] });

@@ -14,7 +14,7 @@ import {
   describeCall,
   encodeFields,
 } from '../../src/call/index.ts';
-import { codedIn } from './without-words.ts';
+import { codedIn, withoutWords } from './without-words.ts';
 
 // All stations are the invented ones of the demo.
 const merrow = '232999871';
@@ -123,7 +123,9 @@ describe('the automatic alarm of a moored vessel: 47 CFR 80.179(e)', () => {
     expect(codedIn(describeCall(call, { own: merrow }).sentenceText)).toBe(
       'call-is-moored-vessel-alarm from=232999218 to=(call-own-station)',
     );
-    expect(notices.map(({ code }) => code)).toEqual(['call-moored-vessel-alarm']);
+    expect(withoutWords(notices)).toEqual([
+      { code: 'call-moored-vessel-alarm', params: {}, at: ['kind'], clause: '47 CFR 80.179(e)' },
+    ]);
     expect(said(call, { own: merrow })).toContain('47 CFR 80.179(e)');
     expect(encodeFields(call)).toEqual(fields);
     expect(codes(call)).toEqual(['call-moored-vessel-alarm']);

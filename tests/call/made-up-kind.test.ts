@@ -216,6 +216,12 @@ describe('a table that is built again from its rows', () => {
     }
   });
 
+  // Ten 9s and 8888: ITU-R M.541-11 Annex 1 §2.
+  it('leaves a position and a time unknown', () => {
+    for (const { order, unsaid } of again().filter((row) => row.order.includes('position')))
+      expect(unsaid(), order.join()).toMatchObject({ position: [99, 99, 99, 99, 99], time: [88, 88] });
+  });
+
   it('is the same table', () => {
     const built = callTable(again());
     const dialled = composeAutomaticServiceCall({ from: '232999871', to: '002329990', telephone: '5550123' });

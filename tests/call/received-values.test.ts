@@ -177,7 +177,7 @@ describe('the sets of an expansion', () => {
     { specifier: 107, symbols: [12, 34, 59, 99, 0, 0, 30, 50, 1, 25, 18, 40] },
     { specifier: 102, symbols: [110, 110] },
     { specifier: 102, symbols: [126, 0] },
-    { specifier: 102, symbols: [0, null] },
+    ...[101, 102, 105, 106].map((specifier) => ({ specifier, symbols: [0, null] })),
   ])('%j says nothing', (set) => {
     const { asReceived, ...call } = read(hail, { expansion: [set] });
     expect(call).toEqual(hail);
