@@ -1,6 +1,12 @@
-import { hasLegs, inAppendix18, m1084Digits } from './appendix-18.ts';
+import {
+  hasLegs,
+  inAppendix18,
+  isSingleFrequency,
+  LEG_DISTANCE_KHZ,
+  lowerLegKHz,
+  m1084Digits,
+} from './appendix-18.ts';
 import type { Channel, ChannelPlan, ChannelUse, ConditionalPowerLimit, Fitness } from './channel.ts';
-import { type ChannelFrequencies, frequencyOf } from './frequency-of.ts';
 import { NOT_SPEECH, RECEIVE_ONLY } from './not-speech.ts';
 
 /** One line of a plan's table: everything its channels have in common, defaults left out. */
@@ -85,7 +91,7 @@ function expandRows(table: PlanTable): readonly Channel[] {
 }
 
 function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
-  const [names, frequencies] = entry.split('@') as [string, string?];
+  const [names, frequencies = ''] = entry.split('@') as [string, string?];
   const [designator, ...given] = names.split('=') as [string, ...string[]];
   const numbered = readNumber(designator);
   const twin = numbered && legName(designator, numbered);
@@ -93,7 +99,11 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
   const m1084 = numbered
     ? m1084Digits(numbered.number, numbered.leg)
     : (given.find((name) => readNumber(name)) ?? null);
-  const { shipKHz, coastKHz } = sidesOf(m1084, frequencies);
+  const [frequency, upper] = frequencies.split('/');
+  const base = numbered ? lowerLegKHz(numbered.number) : 0;
+  const shipKHz = frequency ? Number(frequency) : numbered?.leg === 'coast' ? base + LEG_DISTANCE_KHZ : base;
+  const pair = !frequency && numbered?.leg === 'as-listed' && !isSingleFrequency(numbered.number);
+  const coastKHz = upper ? Number(upper) : pair ? base + LEG_DISTANCE_KHZ : shipKHz;
   const transmitters = row.by ?? 'ships-and-coast';
   const receiveOnly = transmitters === 'coast';
   const service = row.service ?? 'voice';
@@ -129,16 +139,6 @@ function expandRow(table: PlanTable, row: PlanRow, entry: string): Channel {
     selectiveCallRule: table.selectiveCallRule ?? null,
     evidence: { ...table.evidence, ...row.evidence },
   };
-}
-
-/** What a table gives as one frequency or two; otherwise what follows from the digits. */
-function sidesOf(
-  m1084: string | null,
-  given: string | undefined,
-): Pick<ChannelFrequencies, 'shipKHz' | 'coastKHz'> {
-  if (given === undefined) return frequencyOf({ m1084 }) as ChannelFrequencies;
-  const [shipKHz, coastKHz = shipKHz] = given.split('/').map(Number) as [number, number?];
-  return { shipKHz, coastKHz };
 }
 
 function coastPower({ coastPowerW }: PlanTable, row: PlanRow, service: Channel['service']): number | null {
