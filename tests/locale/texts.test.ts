@@ -62,7 +62,7 @@ describe.each(modules)('texts of %s', (module) => {
       .filter((entry) => entry.isFile() && entry.name !== 'texts.ts')
       .flatMap((entry) => [
         ...readFileSync(join(entry.parentPath, entry.name), 'utf8').matchAll(
-          new RegExp(`(?<!kind: )['"](${module}-[a-z0-9-]+)['"]`, 'g'),
+          new RegExp(`(?<!kind: \\[?)['"](${module}-[a-z0-9-]+)['"]`, 'g'),
         ),
       ])
       .map((match) => match[1] as string);
