@@ -11,7 +11,7 @@ const TELLING = /(?<![\w.])(?:117|118|121|122|127)(?![\w.])/;
 const allowed: Readonly<Record<string, RegExp>> = {
   // The signal of inland waters has a layout of its own.
   'call/symbol.ts': /^ {4}\[1(?:17|18|21|22|27), '|> 127\)|const ATIS_FORMAT = /,
-  'call/part.ts': /symbol <= 127/,
+  'call/part.ts': /<= 127/,
   'burst/symbol-code.ts': /<= 127|0 to 127/,
   'burst/texts.ts': /from 0 to 127/,
   'burst/field-prior.ts': /range\(100, 127\)/,
