@@ -39,6 +39,7 @@ import { type ParseCode, parseIssue } from './texts.ts';
 export function parseIdentity(input: unknown): Result<Identity> {
   const notices: Finding[] = [];
   const read = typeof input === 'string' ? readText(input, notices) : readOther(input);
+  if ('kind' in read && notices.length === 0) return success(read);
   const received = ['string', 'number'].includes(typeof input) ? quote(`${input}`) : typeof input;
   const dress = ([code, suggestion, params = {}]: Finding): Notice =>
     parseIssue(code, params as never, {
