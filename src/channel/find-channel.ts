@@ -37,7 +37,17 @@ import { issue, text } from './texts.ts';
 export function findChannel(
   plan: ChannelPlan,
   designator: string | Designator,
-  options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } = {},
+  options?: { readonly elsewhere?: readonly ChannelPlan[] | undefined },
+): Result<Channel> {
+  // Most names come from a plan, and most plans were asked before.
+  const exact = indexes.get(plan)?.get(designator as string);
+  return exact ? success(exact) : findOtherwise(plan, designator, options);
+}
+
+function findOtherwise(
+  plan: ChannelPlan,
+  designator: string | Designator,
+  options: { readonly elsewhere?: readonly ChannelPlan[] | undefined } | undefined,
 ): Result<Channel> {
   const typed = safely<unknown>(
     () => (Object.hasOwn(Object(designator), 'text') ? (designator as Designator).text : designator),
