@@ -80,9 +80,11 @@ export function callTable(rows: readonly KindRow[]): CallTable {
     const call = readAs(row, fields);
     const composed = composeAs(row, call);
     const exact = sameFields(composed, fields);
-    const notices = isMooredVesselAlarm({ ...call, asReceived: fields })
-      ? [mooredVesselNotice()]
-      : compositionNotices(row, fields, exact ? null : composed);
+    // What is as composed is no such alarm, and most calls are.
+    const notices =
+      !exact && isMooredVesselAlarm({ ...call, asReceived: fields })
+        ? [mooredVesselNotice()]
+        : compositionNotices(row, fields, exact ? null : composed);
     return { call, notices, exact };
   }
 

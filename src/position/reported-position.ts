@@ -117,15 +117,20 @@ export function refinePosition(position: ReportedPosition, fraction: unknown): R
   if (typeof fraction !== 'string' || !/^\d{8}$/.test(fraction)) {
     return wrong('position-fraction-digits', fraction, FRACTION_CLAUSE, ['fraction']);
   }
-  const latitude = Number(fraction.slice(0, 4));
-  const longitude = Number(fraction.slice(4));
-  if (position.latitude.degrees === 90 && latitude > 0) {
+  const [north, east] = [Number(fraction.slice(0, 4)), Number(fraction.slice(4))];
+  const { latitude, longitude } = position;
+  if (latitude.degrees === 90 && north > 0) {
     return past('position-latitude-range', fraction.slice(0, 4), FRACTION_CLAUSE, ['fraction', 0]);
   }
-  if (position.longitude.degrees === 180 && longitude > 0) {
+  if (longitude.degrees === 180 && east > 0) {
     return past('position-longitude-range', fraction.slice(4), FRACTION_CLAUSE, ['fraction', 4]);
   }
-  return success({ ...position, fraction: { latitude, longitude } });
+  return success({
+    kind: position.kind,
+    latitude,
+    longitude,
+    fraction: { latitude: north, longitude: east },
+  });
 }
 
 /**

@@ -90,14 +90,21 @@ export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairin
   }
 
   return {
-    addCall(call, sentence) {
+    addCall({ line, offset, receipt, dsc, notices }, sentence) {
+      const { event, repeat } = numberOf(sentence.fields, receipt);
+      const sentences = [sentence];
       const open: OpenCall = {
-        ...call,
-        ...numberOf(sentence.fields, call.receipt),
+        event,
+        repeat,
+        line,
+        offset,
+        receipt,
+        dsc,
         read: null,
-        parts: new Map(),
-        sentences: [sentence],
+        notices,
+        sentences,
         said: [],
+        parts: new Map(),
       };
       entries.push({ open, key: callStation(sentence.fields), since: seen });
       const stage = open.dsc.expansionAnnounced ? 'provisional' : 'final';
