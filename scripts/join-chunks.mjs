@@ -1,6 +1,6 @@
-// Joins what tsup parted into some forty files to a few: Node takes longer over a file than over what is in it. What the
-// root loads becomes two files, one for calls and one for what calls are made of; run by `npm run build`. Bundlers find in
-// each what an app does not use. Only geodesy stays a file of its own: its library cannot be looked into.
+// Joins the many files that tsup makes into fewer, because opening a file costs Node more than the code in it; run by
+// `npm run build`. What the root loads becomes two files: one for calls, and one for what calls are made of. Bundlers still
+// leave out what an app does not use. Only geodesy stays in a file of its own: no bundler can tell what its library does.
 import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -168,7 +168,7 @@ function readChannel(digits: string, plan: ChannelPlan | undefined): ReturnType<
   return success(element, [...notices, singleLegOnly(plan, designator) ?? found.issues[0]]);
 }
 
-/** The leg that a plan has in the place of a channel of two digits; nothing stands in the place of four. */
+/** The leg that a plan has where the call names both; a name of four digits is of one leg already, and finds none. */
 function singleLegOnly(plan: ChannelPlan, channel: string): Notice | undefined {
   const leg = channelsNumbered(plan, Number(channel)).find(({ receiveOnly }) => !receiveOnly);
   if (leg === undefined) return undefined;
