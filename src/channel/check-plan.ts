@@ -107,7 +107,10 @@ const TEXT_OR_NULL: Rule = ['text-or-null', (value) => value === null || isText(
 const TEXTS: Rule = ['texts', (value) => isListOf(value, isText)];
 const TRUTH: Rule = ['truth', (value) => typeof value === 'boolean'];
 const WATTS: Rule = ['watts', (value) => value === null || isWatts(value)];
-const KHZ: Rule = ['khz', (value) => value === null || (Number.isInteger(value) && (value as number) > 0)];
+const KHZ: Rule = [
+  'khz',
+  (value) => value === null || (Number.isInteger(value) && (value as number) > 0 && (value as number) < 1e6),
+];
 // A call sign or a frequency in full is longer than any name of a channel; plain-text.ts reads no longer one.
 const NAME: Rule = ['name', isName];
 function isName(value: unknown): boolean {

@@ -87,7 +87,9 @@ function indexOf(plan: ChannelPlan): ReadonlyMap<string, Channel> {
   if (!isPlan(plan)) return index;
   for (const channel of plan.channels) {
     for (const name of [channel.designator, ...channel.aliases]) {
-      for (const key of [name, plainText(name) ?? name]) if (!index.has(key)) index.set(key, channel);
+      const read = parseDesignator(name);
+      for (const key of [name, plainText(name) ?? name, read.ok ? read.value.text : name])
+        if (!index.has(key)) index.set(key, channel);
     }
   }
   if (Object.isFrozen(plan) && Object.isFrozen(plan.channels)) indexes.set(plan, index);

@@ -2,6 +2,7 @@ import type { Issue, Notice } from '../result/index.ts';
 import { givenInWords, type ParamsOf } from '../result/internal.ts';
 import type { Channel, Evidence } from './channel.ts';
 import { formatMegahertz } from './frequency.ts';
+import { neverAssignable } from './never-assignable.ts';
 import { planText } from './plan-text.ts';
 import { fitnessFor, type WorkingPurpose } from './purpose.ts';
 import { workingIssue, type workingTexts } from './texts.ts';
@@ -61,6 +62,10 @@ export function barTo(channel: Channel, purpose: WorkingPurpose): Issue | undefi
     const code = channel.users === 'authority' ? 'channel-reserved' : 'channel-not-to-be-named';
     return workingIssue(code, why, by());
   }
+  // A plan of one's own may say nothing of it.
+  const never =
+    channel.m1084 === null || service === 'distress' ? null : neverAssignable(channel.m1084, purpose);
+  if (never !== null) return never;
   if (service === 'distress') {
     return purpose === 'safety' ? undefined : workingIssue('channel-distress-and-calling', common, by());
   }

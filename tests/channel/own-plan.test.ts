@@ -68,6 +68,29 @@ describe('a plan of your own', () => {
       expect(simplexChannel('37', 157_850, { transmitters }).m1084).toBeNull();
   });
 
+  // RR Appendix 18 and its notes j) and n): 70 is for selective calls, 16 for distress and calling, 75 and 76 guard it.
+  it.each([
+    ['70', 156_525, 'channel-calls-only'],
+    ['16', 156_800, 'channel-distress-and-calling'],
+    ['75', 156_775, 'channel-not-to-be-named'],
+    ['76', 156_825, 'channel-not-to-be-named'],
+  ])('cannot open %s for talk', (name, kHz, code) => {
+    const plan = definePlan({ name: 'Own', channels: [simplexChannel(name, kHz)] });
+    const { ranked, ruledOut } = workingChannels(plan, 'intership-non-commercial');
+    expect(ranked).toEqual([]);
+    expect(ruledOut[0]?.notices[0]?.code).toBe(code);
+  });
+
+  it('is asked for a name in the ways that a person types it', () => {
+    const plan = definePlan({ name: 'Own', channels: [simplexChannel('6', 156_300, { aliases: ['7'] })] });
+    for (const typed of ['6', '06', 'ch 6', '7', '07']) expect(findChannel(plan, typed).ok).toBe(true);
+  });
+
+  it('has no frequency that cannot be written in megahertz', () => {
+    expect(() => definePlan({ name: 'Own', channels: [simplexChannel('C', 1_000_000)] })).toThrow(TypeError);
+    expect(definePlan({ name: 'Own', channels: [simplexChannel('C', 999_999)] }).channels).toHaveLength(1);
+  });
+
   it('lets no call name a channel on which ships only listen', () => {
     // 161.775 MHz is the upper leg of 83 (47 CFR 80.871(d)).
     const news = simplexChannel('2083', 161_775, { transmitters: 'coast' });
