@@ -206,3 +206,22 @@ export function sentencesOf(bits: string, formatter = 'VDM', channel = 'A', sequ
     ].join(','),
   );
 }
+
+/** The bits of an armoured payload, its fill bits taken off. */
+export function bitsIn(payload: string, fill: number): string {
+  const bits = [...payload]
+    .map((character) => ARMOUR.indexOf(character).toString(2).padStart(6, '0'))
+    .join('');
+  return bits.slice(0, bits.length - fill);
+}
+
+/** The bits of a message row by row; spare rows and those past the end of a short message left out. */
+export function rowsOf(table: string, bits: string): Record<string, string> {
+  const rows: Record<string, string> = {};
+  let from = 0;
+  for (const [name, count] of tables[table] as readonly Row[]) {
+    if (name !== '' && from < bits.length) rows[name] = bits.slice(from, from + count);
+    from += count;
+  }
+  return rows;
+}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { AisReport, Reading } from '../../src/report/index.ts';
-import { readSentences } from '../../src/sentence/index.ts';
+import { createSentenceReader, readSentences } from '../../src/sentence/index.ts';
 import { armour, bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
 
@@ -78,6 +78,7 @@ describe('an AIS value', () => {
   ])('status %i is %s', (status, told) => {
     expect(read('3', { status }).status).toBe(told);
     expect(read('27', { status }).status).toBe(told);
+    expect('status' in read('3', { status })).toBe(told !== undefined);
   });
 
   it.each([
@@ -118,6 +119,53 @@ describe('an AIS value', () => {
     expect(readSentences(wire(sentencesOf(bits)))[0]?.notices).toEqual([]);
   });
 
+  it.each([
+    // The lowest numbers of 28 and 27 bits in two's complement.
+    [0, -(2 ** 27), `0, ${-(2 ** 27) / 600_000}`],
+    [-(2 ** 26), 0, `${-(2 ** 26) / 600_000}, 0`],
+  ])('of %i and %i is told as it was sent', (latitude, longitude, received) => {
+    const bits = bitsOf('18', { message: 18, mmsi: 232_999_142, latitude, longitude });
+    expect(readSentences(wire(sentencesOf(bits)))[0]?.notices).toMatchObject([
+      { code: 'sentence-ais-position', at: ['AIS'], received },
+    ]);
+  });
+
+  it('9 is of a rescue aircraft', () => {
+    expect(read('9', {}).station).toBe('rescue-aircraft');
+  });
+
+  it('18 has no name and no type, whatever its last bits are', () => {
+    const bits = bitsOf('18', { message: 18, mmsi: 232_999_142 });
+    const report = reportIn(readSentences(wire(sentencesOf(`${bits.slice(0, 139)}${'1'.repeat(29)}`))));
+    expect(Object.keys(report)).toEqual([
+      'message',
+      'mmsi',
+      'station',
+      'speed',
+      'course',
+      'heading',
+      'position',
+      'accurate',
+      'second',
+    ]);
+  });
+
+  it.each([0, 1])('21 is virtual or off its place when the bit is 1: %i', (bit) => {
+    const told = { offPosition: bit === 1, virtual: bit === 1 };
+    expect(read('21', { offPosition: bit, virtual: bit })).toMatchObject(told);
+    expect(read('21', { offPosition: 1 - bit, virtual: bit })).toMatchObject({ virtual: bit === 1 });
+  });
+
+  it.each([
+    ['SKERRA SOUND NORTH C', 'ARDINAL', 'SKERRA SOUND NORTH CARDINAL'],
+    ['SKERRA SOUND NORTHER', ' CARDINAL', 'SKERRA SOUND NORTHER CARDINAL'],
+    ['SKERRA SOUND IN THE ', 'NORTH', 'SKERRA SOUND IN THE NORTH'],
+    ['TERN', 'ARDINAL', 'TERN'],
+    ['', 'ARDINAL', undefined],
+  ])('21 of the name %j and more of it, %j, is %j', (name, nameMore, told) => {
+    expect(read('21', { name, nameMore }).name).toBe(told);
+  });
+
   it('27 tells whether the place is good to ten metres', () => {
     expect(read('27', { accuracy: 1 }).accurate).toBe(true);
   });
@@ -151,6 +199,11 @@ describe('the clock of a base station', () => {
     [{ hour: 24 }, undefined],
     [{ minute: 60 }, undefined],
     [{ second: 60 }, undefined],
+    [{ day: 29, hour: 24 }, undefined],
+    [{ hour: 0, minute: 60 }, undefined],
+    [{ hour: 0, second: 60 }, undefined],
+    [{ month: 2, day: 29 }, undefined],
+    [{ year: 2028, month: 2, day: 29 }, Date.UTC(2028, 1, 29, 23, 59, 59)],
   ])('with %j', (change, instant) => {
     expect(read('4', { ...clock, ...change }).instant).toBe(instant);
   });
@@ -246,15 +299,15 @@ describe('a message in several sentences', () => {
     const part = (number: number, text: string, bits: number): string =>
       `AIVDM,3,${number},3,A,${text},${bits}`;
     const between = Array<string>(15).fill(other[0] as string);
-    expect(
-      names([
-        part(1, payload.slice(0, 30), 0),
-        ...between,
-        part(2, payload.slice(30, 60), 0),
-        ...between,
-        part(3, payload.slice(60), fill),
-      ]),
-    ).toEqual(['TERN']);
+    const bodies = [
+      part(1, payload.slice(0, 30), 0),
+      ...between,
+      part(2, payload.slice(30, 60), 0),
+      ...between,
+      part(3, payload.slice(60), fill),
+    ];
+    expect(names(bodies)).toEqual(['TERN']);
+    expect(readSentences(wire(bodies)).map(({ sources }) => sources.length)).toContain(3);
   });
 
   it('is not joined from two sequences, talkers, counts or from own ship and others', () => {
@@ -287,15 +340,47 @@ describe('a message in several sentences', () => {
     expect(names([...begun, last, five('0')[1]])).toEqual([]);
   });
 
-  it.each(['0', '10', 'x', ''])('of %j parts is none', (total) => {
-    const [reading] = readSentences(line(`AIVDM,${total},1,,A,${armour(bitsOf('1', {}))[0]},0`, '!'));
-    expect(reading?.notices.map(({ code }) => code)).toEqual(['sentence-ais-count']);
+  it('given up makes room at once: a part that was told before it does not count', () => {
+    const [payload] = armour(bitsOf('5', { message: 5, mmsi: 232_999_142, name: 'TERN' }));
+    const part = (number: number): string =>
+      line(`AIVDM,3,${number},3,A,${payload.slice(number * 20, number * 20 + 20)},0`, '!');
+    const [begun] = five('3');
+    const others = Array.from({ length: 20 }, (_, index) =>
+      line(begun.replace(',3,A,', `,${index % 10},${index < 10 ? 'A' : 'B'},`), '!'),
+    );
+    const reader = createSentenceReader();
+    const given = (text: string): string[] =>
+      reader.push(text).flatMap(({ notices }) => notices.map(({ code }) => code));
+    expect([part(1), ...others.slice(0, 18), part(2), ...others.slice(18, 19)].flatMap(given)).toEqual([]);
+    expect(given(others[19] as string)).toEqual(['sentence-ais-incomplete', 'sentence-ais-incomplete']);
+    expect(given(part(3))).toEqual(['sentence-ais-incomplete']);
   });
+
+  it('is not begun with its second part, which is given up at once', () => {
+    const [, second] = five('3');
+    const reader = createSentenceReader();
+    for (const _ of [1, 2]) {
+      expect(reader.push(line(second, '!'))).toMatchObject([
+        { kind: 'other', notices: [{ code: 'sentence-ais-incomplete' }] },
+      ]);
+    }
+    expect(reader.flush()).toEqual([]);
+  });
+
+  it.each(['0,1', '10,1', '11,1', 'x1,1', 'x,1', ',1', '1,', '2,0', '2,10', '2,11', '2,1x', '1,2'])(
+    'of total and number %j is none',
+    (counts) => {
+      const [reading] = readSentences(line(`AIVDM,${counts},,A,${armour(bitsOf('1', {}))[0]},0`, '!'));
+      expect(reading?.notices.map(({ code }) => code)).toEqual(['sentence-ais-count']);
+    },
+  );
 
   it.each([
     ['no payload', 'AIVDM,1,1,,A,,0', 'payload'],
     ['no count of fill bits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,', 'payload'],
     ['fill bits of two digits', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000,00', 'payload'],
+    ['a payload alone', 'AIVDM,1,1,,A,13N=;o@P0lwhmLHLkMa7<?vH0000', 'payload'],
+    ['a channel and no more', 'AIVDM,1,1,,A', 'payload'],
     ['nothing', 'AIVDM', 'count'],
   ])('with %s cannot be read', (_, body, part) => {
     expect(readSentences(line(body, '!'))[0]?.notices[0]?.code).toBe(`sentence-ais-${part}`);

@@ -45,6 +45,8 @@ interface Unfinished<About> {
 const MOST_UNFINISHED = 20;
 /** AIS sentences that may come between two parts: before ten sequence numbers are used up and begin again. */
 const MOST_BETWEEN = 20;
+/** Armoured bits, and how many of them were added at the end. */
+const PAYLOAD = /^([0-W`-w]+),([0-5])$/;
 const CLAUSE = 'IEC 61162-1, VDM and VDO sentences';
 
 /** An assembly at its beginning. Parts are joined in order only: a message has no check of its own left. */
@@ -58,17 +60,12 @@ export function createAisAssembly<About>(): AisAssembly<About> {
     return parts.map((part) => lost(part, 'sentence-ais-incomplete'));
   }
 
-  function giveUpOldest(): GivenUp<About>[] {
-    const [oldest] = unfinished.keys();
-    return unfinished.size > MOST_UNFINISHED && oldest !== undefined ? giveUp(oldest) : [];
-  }
-
   return {
     add(part) {
       seen += 1;
       const { talker, formatter, fields } = part.sentence;
-      const [total = '', number = '', sequence = '', channel = ''] = fields;
-      if (!/^[1-9]$/.test(total) || !/^[1-9]$/.test(number) || number > total) {
+      const [total = '', number = '', sequence, channel] = fields;
+      if (!/^[1-9],[1-9]$/.test(`${total},${number}`) || number > total) {
         return { whole: null, givenUp: [lost(part, 'sentence-ais-count')] };
       }
       if (total === '1') return joined([part]);
@@ -88,7 +85,10 @@ export function createAisAssembly<About>(): AisAssembly<About> {
       if (number !== '1')
         return { whole: null, givenUp: [...givenUp, lost(part, 'sentence-ais-incomplete')] };
       unfinished.set(key, { parts: [part], last: seen });
-      return { whole: null, givenUp: [...givenUp, ...giveUpOldest()] };
+      return {
+        whole: null,
+        givenUp: [...givenUp, ...[...unfinished.keys()].slice(0, -MOST_UNFINISHED).flatMap(giveUp)],
+      };
     },
 
     end() {
@@ -101,14 +101,13 @@ function joined<About>(parts: AssembledAis<About>['parts']): Added<About> {
   const groups: number[] = [];
   let fill = 0;
   for (const { sentence } of parts) {
-    const more = groupsOf(sentence.fields[4] ?? '');
-    const bits = sentence.fields[5] ?? '';
-    if (more === null || more.length === 0 || !/^[0-5]$/.test(bits)) {
+    const found = PAYLOAD.exec(sentence.fields.slice(4, 6).join());
+    if (found === null) {
       const notice = noticeOf('sentence-ais-payload', sentence);
       return { whole: null, givenUp: parts.map((part) => ({ ...part, notice })) };
     }
-    groups.push(...more);
-    fill = Number(bits);
+    groups.push(...groupsOf(found[1] as string));
+    fill = Number(found[2]);
   }
   const channel = channelOf(parts[0].sentence.fields[3]);
   return { whole: { payload: { groups, length: groups.length * 6 - fill }, channel, parts }, givenUp: [] };

@@ -1,8 +1,9 @@
 import type { AisReport } from '../../report/index.ts';
 import { STATUSES } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import { instantOf } from '../field/utc-field.ts';
 import { issue } from '../texts.ts';
-import { type Payload, signed, text, unsigned } from './payload.ts';
+import { characters, type Payload, signed, unsigned } from './payload.ts';
 
 /** A report, or `null` and a notice that says why there is none. */
 export interface DecodedAis {
@@ -199,29 +200,32 @@ function readText(
   from: number,
   count: number,
 ): void {
-  const value = text(payload, from, count);
-  if (value !== undefined) draft[key] = value;
+  tell(draft, key, characters(payload, from, count));
 }
 
 /** Twenty characters, and up to fourteen more at the end of the message. */
 function readAidName(draft: Draft, payload: Payload): void {
-  const first = text(payload, 43, 120);
-  const more = text(payload, 272, Math.max(0, payload.length - 272));
-  if (first !== undefined) draft.name = more !== undefined && first.length === 20 ? first + more : first;
+  const first = characters(payload, 43, 120);
+  tell(draft, 'name', first.length < 20 ? first : first + characters(payload, 272, 84));
+}
+
+/** Blanks at the edges are none of the text. */
+function tell(draft: Draft, key: 'name' | 'callSign', value: string): void {
+  const text = value.trim();
+  if (text !== '') draft[key] = text;
 }
 
 function readInstant(draft: Draft, payload: Payload): void {
-  const [year, month, day, hour, minute, second] = [
-    unsigned(payload, 38, 14),
-    unsigned(payload, 52, 4),
-    unsigned(payload, 56, 5),
+  const year = unsigned(payload, 38, 14);
+  const [hour, minute, second] = [
     unsigned(payload, 61, 5),
     unsigned(payload, 66, 6),
     unsigned(payload, 72, 6),
   ];
-  if (year === 0 || month < 1 || month > 12 || day < 1 || hour > 23 || minute > 59 || second > 59) return;
-  const instant = Date.UTC(year, month - 1, day, hour, minute, second);
-  if (year >= 1900 && year <= 9999 && new Date(instant).getUTCDate() === day) draft.instant = instant;
+  if (year < 1900 || year > 9999 || hour > 23 || minute > 59 || second > 59) return;
+  const [month, day] = [unsigned(payload, 52, 4), unsigned(payload, 56, 5)];
+  const instant = instantOf(year, month, day, { hour, minute, second });
+  if (instant !== null) draft.instant = instant;
 }
 
 function refused(notice: Notice): DecodedAis {

@@ -8,15 +8,13 @@ export interface Payload {
 
 /**
  * The six-bit groups of an armoured payload (IEC 61162-1, six-bit binary field conversion): characters
- * `0`–`W` are 0–39, `` ` ``–`w` are 40–63; `null` when a character is none of them.
+ * `0`–`W` are 0–39, `` ` ``–`w` are 40–63. It has no other characters.
  */
-export function groupsOf(armoured: string): number[] | null {
+export function groupsOf(armoured: string): number[] {
   const groups: number[] = [];
   for (let index = 0; index < armoured.length; index += 1) {
     const code = armoured.charCodeAt(index);
-    if (code >= 0x30 && code <= 0x57) groups.push(code - 0x30);
-    else if (code >= 0x60 && code <= 0x77) groups.push(code - 0x38);
-    else return null;
+    groups.push(code - (code < 0x60 ? 0x30 : 0x38));
   }
   return groups;
 }
@@ -40,17 +38,13 @@ export function signed(payload: Payload, from: number, count: number): number {
   return value >= 2 ** (count - 1) ? value - 2 ** count : value;
 }
 
-/**
- * Six-bit text (ITU-R M.1371-6, table of six-bit ASCII): up to the first `@`, blanks at the end left out;
- * `undefined` when nothing is left.
- */
-export function text(payload: Payload, from: number, count: number): string | undefined {
+/** Six-bit text (ITU-R M.1371-6, table of six-bit ASCII) up to its first `@`. */
+export function characters(payload: Payload, from: number, count: number): string {
   let out = '';
   for (let bit = from; bit + 6 <= Math.min(from + count, payload.length); bit += 6) {
     const value = unsigned(payload, bit, 6);
     if (value === 0) break;
     out += String.fromCharCode(value < 32 ? value + 64 : value);
   }
-  const trimmed = out.trim();
-  return trimmed === '' ? undefined : trimmed;
+  return out;
 }

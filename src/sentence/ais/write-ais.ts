@@ -1,9 +1,12 @@
 import type { AisReport } from '../../report/index.ts';
 import { STATUS_CODES } from '../../report/internal.ts';
+import { requireCoordinates } from '../field/coordinate-fields.ts';
 import { formatSentence } from '../frame/format.ts';
 
 type Field = readonly [value: number, bits: number];
 
+/** Characters of payload in one sentence: with sequence number and channel it has the 82 of IEC 61162-1. */
+const MOST_CHARACTERS = 60;
 /** Not available, by ITU-R M.1371. */
 const [NO_LONGITUDE, NO_LATITUDE, NO_SPEED, NO_COURSE, NO_HEADING, NO_SECOND] = [
   181, 91, 1023, 3600, 511, 60,
@@ -18,8 +21,8 @@ const [NO_LONGITUDE, NO_LATITUDE, NO_SPEED, NO_COURSE, NO_HEADING, NO_SECOND] = 
  * @param report - as a reader gives it; its `message` decides the layout
  * @param options - own or other, channel, sequence number
  * @returns the sentences without their line ends, one or two
- * @throws RangeError when the message has no layout here, the identity is not nine digits, or the sequence number is
- *   not 0 to 9
+ * @throws RangeError when the message has no layout here, the identity is not nine digits, the sequence number is not
+ *   0 to 9, the position is none, or a value does not fit its field
  *
  * Source: ITU-R M.1371-6 Annex 7, bit tables of the messages, as publicly restated
  *
@@ -43,7 +46,7 @@ export function writeAisSentences(
     readonly sequence?: number | undefined;
   } = {},
 ): string[] {
-  const { own = false, channel = null, sequence = 0 } = options;
+  const { own, channel, sequence = 0 } = options;
   if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
   if (!(Number.isInteger(sequence) && sequence >= 0 && sequence <= 9))
     throw new RangeError(`sequence: expected a whole number from 0 to 9, got ${sequence}`);
@@ -53,22 +56,19 @@ export function writeAisSentences(
     [Number(report.mmsi), 30],
   ];
   const { armoured, fill } = armour([...head, ...bodyOf(report)]);
-  const parts = armoured.match(/.{1,60}/g) ?? [];
-  return parts.map((part, index) =>
-    formatSentence({
-      start: '!',
-      talker: 'AI',
-      formatter: own ? 'VDO' : 'VDM',
-      fields: [
-        String(parts.length),
-        String(index + 1),
-        parts.length === 1 ? '' : String(sequence),
-        channel ?? '',
-        part,
-        index === parts.length - 1 ? String(fill) : '0',
-      ],
-    }),
-  );
+  const total = Math.ceil(armoured.length / MOST_CHARACTERS);
+  return Array.from({ length: total }, (_, index) => {
+    const from = index * MOST_CHARACTERS;
+    const fields = [
+      String(total),
+      String(index + 1),
+      total === 1 ? '' : String(sequence),
+      channel ?? '',
+      armoured.slice(from, from + MOST_CHARACTERS),
+      index === total - 1 ? String(fill) : '0',
+    ];
+    return formatSentence({ start: '!', talker: 'AI', formatter: own ? 'VDO' : 'VDM', fields });
+  });
 }
 
 function bodyOf(report: AisReport): Field[] {
@@ -103,7 +103,7 @@ function bodyOf(report: AisReport): Field[] {
       ];
     case 9:
       return [
-        [report.altitude === undefined ? 4095 : Math.min(4094, Math.round(report.altitude)), 12],
+        [report.altitude === undefined ? 4095 : Math.min(4094, Math.max(0, Math.round(report.altitude))), 12],
         [report.speed === undefined ? NO_SPEED : Math.min(1022, Math.round(report.speed)), 10],
         ...place(report),
         course(report),
@@ -113,8 +113,11 @@ function bodyOf(report: AisReport): Field[] {
     case 18:
       return [[0, 8], ...motion(report), [0, 29]];
     case 19:
-      return [[0, 8], ...motion(report), [0, 4], ...text(name, 20), [type, 8], size, [0, 11]];
-    case 21:
+      // Its last eleven: fixing device 4, RAIM, terminal not available, mode, spare 4.
+      return [[0, 8], ...motion(report), [0, 4], ...text(name, 20), [type, 8], size, [0b00000100000, 11]];
+    case 21: {
+      // A name extension has as many characters as are needed.
+      const more = name.slice(20, 34);
       return [
         [type, 5],
         ...text(name, 20),
@@ -126,7 +129,9 @@ function bodyOf(report: AisReport): Field[] {
         [0, 9],
         [report.virtual === true ? 1 : 0, 1],
         [0, 2],
+        ...text(more, more.length),
       ];
+    }
     case 24:
       return callSign === '' && report.type === undefined
         ? [[0, 2], ...text(name, 20)]
@@ -149,6 +154,7 @@ function motion(report: AisReport): Field[] {
 }
 
 function place({ position, accurate }: AisReport): Field[] {
+  if (position !== undefined) requireCoordinates(position);
   const { longitude = NO_LONGITUDE, latitude = NO_LATITUDE } = position ?? {};
   return [
     [accurate === true ? 1 : 0, 1],
@@ -198,14 +204,21 @@ function twosComplement(value: number, bits: number): number {
   return value < 0 ? value + 2 ** bits : value;
 }
 
-/** Six bits a character (IEC 61162-1), and how many bits were added at the end. */
+/** Six bits a character (IEC 61162-1), and how many bits were added to the whole bytes of the message. */
 function armour(fields: readonly Field[]): { armoured: string; fill: number } {
-  const bits = fields.map(([value, count]) => value.toString(2).padStart(count, '0')).join('');
-  const fill = (6 - (bits.length % 6)) % 6;
-  const groups = `${bits}${'0'.repeat(fill)}`.match(/.{6}/g) ?? [];
-  const armoured = groups
-    .map((group) => Number.parseInt(group, 2))
-    .map((value) => String.fromCharCode(value < 40 ? value + 48 : value + 56))
-    .join('');
-  return { armoured, fill };
+  const bits = fields.map(bitsOf).join('');
+  const length = Math.ceil(bits.length / 8) * 8;
+  let armoured = '';
+  for (let bit = 0; bit < length; bit += 6) {
+    const value = Number.parseInt(bits.slice(bit, bit + 6).padEnd(6, '0'), 2);
+    armoured += String.fromCharCode(value + (value < 40 ? 48 : 56));
+  }
+  return { armoured, fill: armoured.length * 6 - length };
+}
+
+function bitsOf([value, count]: Field): string {
+  const bits = value.toString(2).padStart(count, '0');
+  if (bits.length > count || /[^01]/.test(bits))
+    throw new RangeError(`report: expected a whole number of ${count} bits, got ${value}`);
+  return bits;
 }
