@@ -78,10 +78,66 @@ describe('own position', () => {
     expect(read(`GPGLL,${place},000001.00,A,A`)).toMatchObject({ fix: { instant: null } });
   });
 
-  it.each(['GPZDA,240000.00,01,06,2026,00,00', 'GPZDA,140412.00,31,06,2026,00,00', 'GPZDA,,,,,,'])(
-    '%s tells no instant',
-    (body) => {
-      expect(read(body).kind).toBe('other');
-    },
-  );
+  it.each([
+    'GPZDA,240000.00,01,06,2026,00,00',
+    'GPZDA,140412.00,31,06,2026,00,00',
+    'GPZDA,140412.00,101,06,2026,00,00',
+    'GPZDA,140412.00,1,06,2026,00,00',
+    'GPZDA,140412.00,01,6,2026,00,00',
+    'GPZDA,140412.00,01,06,20266,00,00',
+    'GPZDA,140412.00,01,06,26,00,00',
+    'GPZDA,,,,,,',
+    'GPZDA,140412.00',
+    'GPZDA',
+  ])('%s tells no instant', (body) => {
+    expect(read(body).kind).toBe('other');
+  });
+
+  it('takes the instant from ZDA', () => {
+    expect(read('GPZDA,140412.00,01,06,2026,00,00')).toMatchObject({
+      kind: 'clock',
+      instant: Date.UTC(2026, 5, 1, 14, 4, 12),
+    });
+    expect(read('GPZDA,140412.00,01,06,2026')).toMatchObject({ kind: 'clock' });
+  });
+
+  // deviation: D-sentence-6
+  it.each([
+    ['010679', Date.UTC(2079, 5, 1, 14, 4, 12)],
+    ['010680', Date.UTC(1980, 5, 1, 14, 4, 12)],
+    ['0106261', null],
+    ['1010626', null],
+    ['01062', null],
+    ['', null],
+  ])('takes the date %j of RMC for the instant %s', (date, instant) => {
+    expect(read(`GPRMC,140412.00,A,${place},5.2,184.0,${date},,,A`)).toMatchObject({ fix: { instant } });
+  });
+
+  it('of an RMC that ends early has what is there', () => {
+    expect(read(`GPRMC,140412.00,A,${place}`)).toMatchObject({
+      kind: 'own-position',
+      fix: { quality: 'unstated', instant: null, speed: null, course: null },
+    });
+  });
+
+  // GNS has a letter for each satellite system (IEC 61162-1, as restated); which is the better: common practice, no source.
+  it.each([
+    ['RF', 'real-time-kinematic'],
+    ['FP', 'float-real-time-kinematic'],
+    ['PD', 'precise'],
+    ['DA', 'differential'],
+    ['AM', 'autonomous'],
+    ['ME', 'manual'],
+    ['ES', 'estimated'],
+    ['SN', 'simulated'],
+    ['NX', 'none'],
+    ['', 'none'],
+  ])('takes the modes %s of GNS, in either order, for %s', (modes, quality) => {
+    const reversed = [...modes].toReversed().join('');
+    for (const letters of [modes, reversed]) {
+      expect(read(`GNGNS,140412.00,${place},${letters},12,0.9,3.0,50.1,,`)).toMatchObject({
+        fix: { quality },
+      });
+    }
+  });
 });

@@ -47,26 +47,30 @@ export function readOwnFix(formatter: string, texts: readonly string[]): ReadFix
     case 'RMC':
       return readRmc(texts);
     case 'GLL':
-      return judge('GLL', texts, 0, readUtc(texts[4] ?? ''), statusQuality(texts[5] ?? '', texts[6] ?? ''));
+      return judge('GLL', texts, 0, readUtc(at(texts, 4)), statusQuality(at(texts, 5), at(texts, 6)));
     case 'GGA':
-      return judge('GGA', texts, 1, readUtc(texts[0] ?? ''), qualityOf(texts[5] ?? ''));
+      return judge('GGA', texts, 1, readUtc(at(texts, 0)), qualityOf(at(texts, 5)));
     case 'GNS':
-      return judge('GNS', texts, 1, readUtc(texts[0] ?? ''), bestMode(texts[5] ?? ''));
+      return judge('GNS', texts, 1, readUtc(at(texts, 0)), bestMode(at(texts, 5)));
     default:
       return null;
   }
 }
 
+function at(texts: readonly string[], index: number): string {
+  return texts[index] ?? '';
+}
+
 function readRmc(texts: readonly string[]): ReadFix {
-  const time = readUtc(texts[0] ?? '');
-  const reading = judge('RMC', texts, 2, time, statusQuality(texts[1] ?? '', texts[11] ?? ''));
+  const time = readUtc(at(texts, 0));
+  const reading = judge('RMC', texts, 2, time, statusQuality(at(texts, 1), at(texts, 11)));
   const usable = reading.fix.position !== null;
   return {
     fix: {
       ...reading.fix,
-      instant: time === null ? null : instantOfDate(texts[8] ?? '', time),
-      speed: usable ? readNumber(texts[6] ?? '') : null,
-      course: usable ? readNumber(texts[7] ?? '') : null,
+      instant: time === null ? null : instantOfDate(at(texts, 8), time),
+      speed: usable ? readNumber(at(texts, 6)) : null,
+      course: usable ? readNumber(at(texts, 7)) : null,
     },
     notices: reading.notices,
   };
@@ -102,16 +106,8 @@ function qualityOf(digit: string): FixQuality {
 
 /** `GNS` has one mode letter for each satellite system: the best of them holds. */
 function bestMode(letters: string): FixQuality {
-  let best: FixQuality = 'none';
-  let rank = Number.POSITIVE_INFINITY;
-  for (const letter of letters) {
-    const place = 'RFPDAMES'.indexOf(letter);
-    if (place >= 0 && place < rank) {
-      rank = place;
-      best = MODES.get(letter) ?? 'none';
-    }
-  }
-  return best;
+  const best = [...'RFPDAMES'].find((letter) => letters.includes(letter));
+  return best === undefined ? 'none' : (MODES.get(best) as FixQuality);
 }
 
 /** `ddmmyy`: years 80–99 lie in the last century. deviation: D-sentence-6 */
@@ -132,8 +128,8 @@ function readNumber(text: string): number | null {
 
 /** The instant of a `ZDA` sentence, epoch milliseconds, or `null` when it has none. */
 export function readClock(texts: readonly string[]): number | null {
-  const [utc = '', day = '', month = '', year = ''] = texts;
-  const time = readUtc(utc);
-  if (time === null || !/^\d{2}$/.test(day) || !/^\d{2}$/.test(month) || !/^\d{4}$/.test(year)) return null;
-  return instantOf(Number(year), Number(month), Number(day), time);
+  const time = readUtc(at(texts, 0));
+  const date = /^(\d{2}),(\d{2}),(\d{4})$/.exec(texts.slice(1, 4).join());
+  if (time === null || date === null) return null;
+  return instantOf(Number(date[3]), Number(date[2]), Number(date[1]), time);
 }

@@ -60,6 +60,6 @@ function tenths(name: string, value: number | null, most: number): string {
 
 /** `ddmmyy`. */
 function dateField(instant: number): string {
-  const [year = '', month = '', day = ''] = new Date(instant).toISOString().slice(0, 10).split('-');
-  return day + month + year.slice(2);
+  const iso = new Date(instant).toISOString();
+  return iso.slice(8, 10) + iso.slice(5, 7) + iso.slice(2, 4);
 }
