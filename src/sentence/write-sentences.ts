@@ -69,11 +69,10 @@ export function writeSentences(
   requireOneOf('direction', direction, DIRECTIONS);
   const fields = encodeFields(call);
   const texts = dscFields(fields, direction);
-  const { sentences: expansions, left } = dseFields(texts[1] ?? '', fields.expansion);
-  if (expansions.length === 0) texts[10] = '';
+  const { sentences: expansions, left } = dseFields(texts[1], fields.expansion);
+  if (expansions.length > 0) texts[10] = 'E';
 
-  const own = direction === 'commanded' ? fields.self : fields.address;
-  const read = readDsc(texts, { direction, own }).fields;
+  const read = readDsc(texts, { direction, own: fields.self }).fields;
   const kind = decodeFields(read).call.kind;
   const notices = [
     ...uncarriedNotices(

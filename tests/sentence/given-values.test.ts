@@ -148,6 +148,15 @@ describe('options that are none', () => {
     expect(() => createSentenceReader(options as never)).toThrow(error);
   });
 
+  it('an instant that is none is told, or what it is instead', () => {
+    expect(() => readSentences('', { now: '0' as never })).toThrow(
+      new RangeError('now: expected an instant in epoch milliseconds, got string'),
+    );
+    expect(() => readSentences('', { now: Number.NaN })).toThrow(
+      new RangeError('now: expected an instant in epoch milliseconds, got NaN'),
+    );
+  });
+
   it('a direction is told by its two words', () => {
     const error = new RangeError("direction: expected one of received, commanded, got 'x'");
     expect(() => readSentences('', { direction: 'x' } as never)).toThrow(error);

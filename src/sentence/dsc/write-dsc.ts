@@ -8,10 +8,13 @@ import { codeOfSymbol, letterOfEnd } from './field.ts';
 import { writePlaceField } from './place-field.ts';
 
 /**
- * The eleven fields of a `DSC` sentence. What a sentence has no place for is left out: the called station
- * of a received call, the caller of a commanded one. What has no code or no digits leaves its field empty.
+ * The eleven fields of a `DSC` sentence without expansion. What a sentence has no place for is left out: the called
+ * station of a received call, the caller of a commanded one. What has no code or no digits leaves its field empty.
  */
-export function dscFields(fields: CallFields, direction: Reading<'call'>['direction']): string[] {
+export function dscFields(
+  fields: CallFields,
+  direction: Reading<'call'>['direction'],
+): [format: string, station: string, ...others: string[]] {
   const { format } = fields;
   const alert = format === 112;
   const aboutShip = fields.distressed !== null || (!alert && fields.nature !== null);
@@ -26,7 +29,7 @@ export function dscFields(fields: CallFields, direction: Reading<'call'>['direct
     aboutShip ? (digitsOf(fields.distressed) ?? '') : '',
     aboutShip ? code(fields.nature) : '',
     letterOfEnd(fields.end),
-    fields.expansion.length > 0 ? 'E' : '',
+    '',
   ];
 }
 
@@ -37,9 +40,8 @@ function stationField(fields: CallFields, direction: Reading<'call'>['direction'
 
 function timeOrNumber(fields: CallFields): string {
   if (fields.format !== 123) return digitsOf(fields.time) ?? '';
-  const [parity, ...pairs] = fields.telephone ?? [];
-  const digits = digitsOf(pairs) ?? '';
-  return parity === 105 ? digits.slice(1) : digits;
+  const digits = digitsOf(fields.telephone?.slice(1) ?? null) ?? '';
+  return fields.telephone?.[0] === 105 ? digits.slice(1) : digits;
 }
 
 function code(symbol: number | null): string {
