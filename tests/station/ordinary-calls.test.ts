@@ -718,6 +718,19 @@ describe('settings', () => {
     expect(radio.state.settings.seed).toBe(8);
   });
 
+  it.each([
+    ['a setting', { grops: ['023299987'] }, 'grops'],
+    ['a subject', { policies: { positon: 'automatic' } }, 'policies'],
+  ])('that misspell %s are refused', (_, misspelt, named) => {
+    expect(() => createStation({ mmsi: own, ...misspelt } as SettingsInput)).toThrow(
+      new RangeError(`createStation: invalid setting ${named}`),
+    );
+    const radio = new Radio({ mmsi: own });
+    const [refused] = effectsOf(radio.give({ kind: 'settings', settings: misspelt as object }), 'issue');
+    expect(refused?.issue).toMatchObject({ code: 'station-settings-form', at: [named] });
+    expect(radio.state.settings).toEqual(createStation({ mmsi: own }).settings);
+  });
+
   it('are copied: nobody changes a station from outside', () => {
     const channels = ['72'];
     const state = createStation({ mmsi: own, channels });

@@ -159,7 +159,10 @@ export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknow
   equipment: (value) => classes.includes(value),
   designated: (value) => typeof value === 'boolean',
   groups: (value) => isList(value) && value.every(isText),
-  policies: (value) => isRecord(value) && subjects.every((subject) => isPolicy(value[subject])),
+  policies: (value) =>
+    isRecord(value) &&
+    subjects.every((subject) => isPolicy(value[subject])) &&
+    Object.keys(value).every(isSubject),
   callers: (value) => isList(value) && value.every(isCallerPolicy),
   tuning: (value) => value === 'automatic' || value === 'by-hand',
   channels: (value) => isList(value) && value.every(isTalkChannel),
@@ -169,11 +172,11 @@ export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknow
   seed: isFinite,
 };
 
-/** The settings that are not as they must be. */
-export function misfitsOf(settings: StationSettings): readonly (keyof StationSettings)[] {
-  return (Object.keys(settingsForm) as (keyof StationSettings)[]).filter(
-    (key) => !settingsForm[key](settings[key]),
-  );
+/** The settings that are not as they must be, and those that do not exist: a name may be misspelt. */
+export function misfitsOf(settings: StationSettings): readonly string[] {
+  const forms: Readonly<Record<string, (value: unknown) => boolean>> = settingsForm;
+  const values: Readonly<Record<string, unknown>> = { ...settings };
+  return Object.keys({ ...forms, ...values }).filter((name) => forms[name]?.(values[name]) !== true);
 }
 
 const classes: readonly unknown[] = ['A', 'D', 'H', 'M', 'coast'] satisfies readonly EquipmentClass[];
@@ -203,12 +206,16 @@ function isPolicy(value: unknown): boolean {
   return reasons.rows.some(([, reason]) => value === `reject-${reason}`);
 }
 
+function isSubject(value: unknown): boolean {
+  return subjects.some((subject) => subject === value);
+}
+
 function isCallerPolicy(value: unknown): boolean {
   return (
     isRecord(value) &&
     typeof value.caller === 'string' &&
     isPolicy(value.policy) &&
-    (value.subject === undefined || subjects.some((subject) => subject === value.subject))
+    (value.subject === undefined || isSubject(value.subject))
   );
 }
 
