@@ -23,7 +23,7 @@ const arrows: Record<string, readonly string[]> = {
   bridge: ['result', 'report', 'sentence', 'network'],
   network: ['result', 'position', 'call', 'report'],
   station: ['result', 'identity', 'directory', 'channel', 'position', 'call', 'speech', 'burst'],
-  simulation: ['position', 'call', 'burst', 'station'],
+  simulation: ['result', 'position', 'call', 'burst', 'station'],
   locale: [
     'result',
     'identity',

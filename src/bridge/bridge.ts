@@ -8,6 +8,7 @@ import {
 } from '../network/index.ts';
 import type { Reading, Readings } from '../report/index.ts';
 import type { Notice } from '../result/index.ts';
+import { requireOptions } from '../result/internal.ts';
 import { writeAisSentences, writeOwnPosition, writeSentences, writeWaypoint } from '../sentence/index.ts';
 import { notice } from './texts.ts';
 
@@ -49,12 +50,13 @@ export interface Bridge {
  * if (reading) console.log(bridge.sentencesToNetwork(reading).frames.length); // 9
  * ```
  */
-export function createBridge({
-  source,
-}: {
-  /** Own address on the network, 0 to 251, as claimed; needed to write frames. */
-  readonly source?: number | undefined;
-} = {}): Bridge {
+export function createBridge(
+  options: {
+    /** Own address on the network, 0 to 251, as claimed; needed to write frames. */
+    readonly source?: number | undefined;
+  } = {},
+): Bridge {
+  const { source } = requireOptions('createBridge', options, ['source']);
   let sequence = -1;
   const next = (): { source: number; sequence: number } => {
     if (source === undefined) throw new RangeError('source: expected an address on the network, got none');

@@ -21,6 +21,8 @@ import { requireSymbol } from './symbol-code.ts';
  * ```
  */
 export function errorCheckOf(characters: readonly number[]): number {
+  if (!Array.isArray(characters))
+    throw new TypeError(`errorCheckOf: expected a list of symbols, got ${typeof characters}`);
   let check = 0;
   for (const character of characters) {
     requireSymbol(character);

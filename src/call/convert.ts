@@ -1,5 +1,5 @@
 import type { Notice } from '../result/index.ts';
-import { safely } from '../result/internal.ts';
+import { safely, want } from '../result/internal.ts';
 import type { Call } from './call.ts';
 import { calls, type ReadFields } from './call-table.ts';
 import { vhfChannelOf } from './element/channel-symbols.ts';
@@ -74,6 +74,7 @@ export function expandFields(before: ReadFields, sets: readonly ExpansionSet[]):
  * ```
  */
 export function encodeFields(call: Call): CallFields {
+  want('encodeFields', 'a call', call, 'kind');
   return calls.fieldsOf(call);
 }
 

@@ -1,6 +1,5 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export type { ReadFields } from './call-table.ts';
-export { want } from './compose/arguments.ts';
 export { expandFields, fillWhatIsUnsaid, readFields } from './convert.ts';
 export { isMfHf } from './describe/cautions.ts';
 export { isMooredVesselAlarm, unnamedChannelNotices } from './element/announcement.ts';

@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import type { Call, CallKind, DistressCall } from './call.ts';
 import { ADDRESS_KINDS } from './element/address-symbols.ts';
 import { NO_CHANNEL } from './element/channel-symbols.ts';
@@ -347,5 +348,6 @@ function distressKinds(): DistressCall['kind'][] {
  * ```
  */
 export function isDistressCall<Any extends Pick<Call, 'kind'>>(call: Any): call is Any & DistressCall {
+  want('isDistressCall', 'a call', call, 'kind');
   return (DISTRESS_KINDS as readonly CallKind[]).includes(call.kind);
 }

@@ -1,5 +1,5 @@
 import { failure, type Notice, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import type { Channel, ChannelPlan } from './channel.ts';
 import { type Designator, parseDesignator } from './designator.ts';
 import { channelsNumbered, findChannel, isPlan, noPlan } from './find-channel.ts';
@@ -29,6 +29,7 @@ import { issue } from './texts.ts';
  * ```
  */
 export function encodeChannel(channel: Channel | Designator): string {
+  want('encodeChannel', 'a channel or a designator', channel, 'm1084');
   if (channel.m1084 === null) {
     const name = channel.kind === 'channel' ? channel.designator : channel.text;
     throw new RangeError(

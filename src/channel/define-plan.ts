@@ -1,5 +1,5 @@
 import { failure, type Issue, type Result, success } from '../result/index.ts';
-import { safely } from '../result/internal.ts';
+import { safely, want } from '../result/internal.ts';
 import type { Channel, ChannelPlan, ChannelUse, Evidence } from './channel.ts';
 import { isRecord, planIssues } from './check-plan.ts';
 import { parseDesignator } from './designator.ts';
@@ -67,6 +67,7 @@ export function simplexChannel(
   kHz: number,
   options: OwnChannelOptions = {},
 ): OwnPlan['channels'][number] {
+  want('simplexChannel', 'options', options);
   const { transmitters: by } = options;
   return ownChannel(designator, by === 'coast' ? null : kHz, by === 'ships' ? null : kHz, options);
 }
@@ -94,6 +95,7 @@ export function duplexChannel(
   coastKHz: number,
   options: OwnChannelOptions = {},
 ): OwnPlan['channels'][number] {
+  want('duplexChannel', 'options', options);
   return ownChannel(designator, shipKHz, coastKHz, options);
 }
 

@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import type { Directory, ExtraField, KnownStation, StationUpdate } from './known-station.ts';
 import { remember } from './remember.ts';
 
@@ -17,6 +18,7 @@ import { remember } from './remember.ts';
  * ```
  */
 export function forget(directory: Directory, mmsi: string): Directory {
+  want('forget', 'a directory', directory, 'stations');
   const stations = directory.stations.filter((station) => station.mmsi !== mmsi);
   return stations.length === directory.stations.length ? directory : { kind: 'directory', stations };
 }
@@ -38,6 +40,7 @@ export function forget(directory: Directory, mmsi: string): Directory {
  * ```
  */
 export function leaveGroup(directory: Directory, mmsi: string, group: string): Directory {
+  want('leaveGroup', 'a directory', directory, 'stations');
   const stations = directory.stations.map((station) =>
     station.mmsi === mmsi ? { ...station, groups: station.groups.filter((each) => each !== group) } : station,
   );
@@ -63,6 +66,8 @@ export function leaveGroup(directory: Directory, mmsi: string, group: string): D
  * ```
  */
 export function mergeDirectories(mine: Directory, theirs: Directory): Directory {
+  want('mergeDirectories', 'a directory', mine, 'stations');
+  want('mergeDirectories', 'another directory', theirs, 'stations');
   const known = new Map<string, KnownStation>(mine.stations.map((station) => [station.mmsi, station]));
   const updates = theirs.stations.flatMap((station) => updatesFrom(known.get(station.mmsi), station));
   return remember(mine, updates);
@@ -122,6 +127,7 @@ function joined(mine: readonly ExtraField[] = [], theirs: readonly ExtraField[])
  * ```
  */
 export function trimDirectory(directory: Directory, most: number): Directory {
+  want('trimDirectory', 'a directory', directory, 'stations');
   const spare = directory.stations.length - most;
   if (!(spare > 0)) return directory;
   const leaving = new Set<string>(

@@ -1,6 +1,6 @@
 import { formatIdentity, parseIdentity } from '../identity/index.ts';
 import { failure, type Notice, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import { type CsvRecord, guarded, readRecords, unguarded, writeRecords } from './csv-record.ts';
 import type { Directory, ExtraField, StationUpdate } from './known-station.ts';
 import { createNoticeList, groupsOf, type NoticeList } from './list-reading.ts';
@@ -28,6 +28,7 @@ import { issue, type PlainCode } from './texts.ts';
  * ```
  */
 export function writeDirectoryCsv(directory: Directory, style: 'people' | 'machine' = 'machine'): string {
+  want('writeDirectoryCsv', 'a directory', directory, 'stations');
   const labels = [
     ...new Set(directory.stations.flatMap(({ extra = [] }) => extra.map(({ label }) => label))),
   ].sort();

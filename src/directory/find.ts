@@ -1,4 +1,5 @@
 import { formatIdentity } from '../identity/index.ts';
+import { want } from '../result/internal.ts';
 import type { Directory, KnownStation } from './known-station.ts';
 
 /**
@@ -17,6 +18,7 @@ import type { Directory, KnownStation } from './known-station.ts';
  * ```
  */
 export function stationOf(directory: Directory, mmsi: string): KnownStation | undefined {
+  want('stationOf', 'a directory', directory, 'stations');
   return directory.stations.find((station) => station.mmsi === mmsi);
 }
 
@@ -35,6 +37,7 @@ export function stationOf(directory: Directory, mmsi: string): KnownStation | un
  * ```
  */
 export function nameOf(directory: Directory, mmsi: string): string {
+  want('nameOf', 'a directory', directory, 'stations');
   const name = stationOf(directory, mmsi)?.name;
   if (name !== undefined) return name;
   return typeof mmsi === 'string' && /^\d{9}$/.test(mmsi) ? formatIdentity(mmsi) : mmsi;
@@ -64,6 +67,7 @@ export function nameOf(directory: Directory, mmsi: string): string {
  * ```
  */
 export function findStations(directory: Directory, query: string): readonly KnownStation[] {
+  want('findStations', 'a directory', directory, 'stations');
   if (typeof query !== 'string') return [];
   const words = fold(query);
   const digits = /^[\d\s.-]+$/.test(query) ? query.replace(/\D/g, '') : '';
@@ -112,6 +116,7 @@ function order(a: string, b: string): number {
  * ```
  */
 export function membersOf(directory: Directory, group: string): readonly KnownStation[] {
+  want('membersOf', 'a directory', directory, 'stations');
   return directory.stations.filter((station) => station.groups.some((each) => each === group));
 }
 
@@ -139,6 +144,7 @@ export function recentStations(
   by: 'heardAt' | 'calledAt',
   most = 20,
 ): readonly KnownStation[] {
+  want('recentStations', 'a directory', directory, 'stations');
   return directory.stations
     .filter((station) => station[by] !== undefined)
     .sort((a, b) => (b[by] ?? 0) - (a[by] ?? 0) || order(a.mmsi, b.mmsi))

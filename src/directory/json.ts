@@ -1,7 +1,7 @@
 import { usesOf } from '../identity/index.ts';
 import { classify } from '../identity/internal.ts';
 import { failure, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import type { Directory, ExtraField, StationOrigin, StationUpdate } from './known-station.ts';
 import { createNoticeList, type NoticeList } from './list-reading.ts';
 import { createDirectory, isInstant } from './remember.ts';
@@ -23,6 +23,7 @@ import { issue } from './texts.ts';
  * ```
  */
 export function writeDirectoryJson(directory: Directory): string {
+  want('writeDirectoryJson', 'a directory', directory, 'stations');
   return JSON.stringify(directory);
 }
 

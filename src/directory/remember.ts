@@ -1,6 +1,6 @@
 import { type Mmsi, usesOf } from '../identity/index.ts';
 import { classify } from '../identity/internal.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import type {
   Directory,
   KnownStation,
@@ -55,10 +55,12 @@ export function createDirectory(updates: StationUpdate | readonly StationUpdate[
  * ```
  */
 export function remember(directory: Directory, updates: StationUpdate | readonly StationUpdate[]): Directory {
+  want('remember', 'a directory', directory, 'stations');
   const { stations } = directory;
   const placeOf = placesIn(stations);
   const drafts = new Map<string, Draft>();
   for (const update of [updates].flat()) {
+    want('remember', 'an update of a station', update);
     const draft = drafts.get(update.mmsi) ?? draftOf(update, stations[placeOf(update.mmsi) ?? -1]);
     learn(draft, update);
     drafts.set(draft.mmsi, draft);

@@ -1,6 +1,6 @@
 import { formatIdentity, parseIdentity } from '../identity/index.ts';
 import { failure, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import {
   type ContentLine,
   escapeText,
@@ -31,6 +31,7 @@ import { issue, type PlainCode } from './texts.ts';
  * ```
  */
 export function writeVcards(directory: Directory): string {
+  want('writeVcards', 'a directory', directory, 'stations');
   return directory.stations.map(writeVcard).join('');
 }
 

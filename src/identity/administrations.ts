@@ -4,7 +4,7 @@
  * @packageDocumentation
  */
 import type { Notice } from '../result/index.ts';
-import { givenInWords, quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import { type AdministrationRow, administrationRows } from './administration-table.ts';
 import type { Identity } from './identity.ts';
 import { issue } from './texts.ts';
@@ -137,9 +137,4 @@ export function checkAssigned(identity: Identity): readonly Notice[] {
       { received: quote(identity.mmsi), clause: administrationsEdition.document },
     ),
   ];
-}
-
-function want(caller: string, what: string, value: unknown, field: string): void {
-  if (typeof value !== 'object' || value === null || !(field in value))
-    throw new TypeError(`${caller}: expected ${what}, got ${givenInWords(value)}`);
 }

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { quote, want } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Mmsi } from './identity.ts';
 import { issue } from './texts.ts';
@@ -98,6 +98,7 @@ type AtisMmsi = Extract<AtisReading, { readonly kind: 'atis-mmsi' }>;
 export function encodeAtisCode(
   from: { readonly mid: string; readonly callSign: string } | { readonly mmsi: string },
 ): string {
+  want('encodeAtisCode', 'a call sign with its MID or the identity of a ship', from);
   if ('mmsi' in from) {
     if (classify(from.mmsi)?.kind === 'ship') return `9${from.mmsi}`;
     throw new RangeError(`encodeAtisCode: expected the identity of a ship, got ${quote(String(from.mmsi))}`);

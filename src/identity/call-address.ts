@@ -1,5 +1,5 @@
 import { failure, type Notice, type Result, success } from '../result/index.ts';
-import { quote } from '../result/internal.ts';
+import { givenInWords, quote } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 import { issue } from './texts.ts';
@@ -23,7 +23,7 @@ import { issue } from './texts.ts';
  */
 export function encodeCallAddress(mmsi: string, tenthDigit = '0'): string {
   if (typeof mmsi !== 'string' || !/^\d{9}$/.test(mmsi))
-    throw new RangeError('encodeCallAddress: expected nine digits');
+    throw new RangeError(`encodeCallAddress: expected nine digits, got ${givenInWords(mmsi)}`);
   if (typeof tenthDigit !== 'string' || !/^\d$/.test(tenthDigit))
     throw new RangeError('encodeCallAddress: expected one tenth digit');
   return mmsi + tenthDigit;

@@ -1,5 +1,5 @@
 import type { Notice } from '../result/index.ts';
-import type { TermOf } from '../result/internal.ts';
+import { type TermOf, want } from '../result/internal.ts';
 import type { Identity, IdentityKind } from './identity.ts';
 import { type fieldTexts, issue } from './texts.ts';
 
@@ -29,6 +29,7 @@ export function usesOf(identity: { readonly kind: IdentityKind }): {
   /** Allowed as the address of a group call. */
   readonly group: boolean;
 } {
+  want('usesOf', 'an identity', identity, 'kind');
   switch (identity.kind) {
     case 'ship':
     case 'coast':
@@ -92,6 +93,8 @@ export interface IdentityField {
  * ```
  */
 export function checkIdentity(identity: Identity, field: IdentityField): readonly Notice[] {
+  want('checkIdentity', 'an identity', identity, 'kind');
+  want('checkIdentity', 'its use', field);
   wantField(field);
   const { use, station = 'fixed' } = field;
   const refusal =

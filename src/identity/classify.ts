@@ -1,3 +1,4 @@
+import { givenInWords } from '../result/internal.ts';
 import type { Identity, Mmsi } from './identity.ts';
 
 type Hint<Kind extends 'coast' | 'sar-aircraft' | 'aton'> = NonNullable<Identity<Kind>['categoryHint']>;
@@ -82,6 +83,7 @@ export function isMmsi(value: unknown): value is Mmsi {
  * ```
  */
 export function mmsi(text: string): Mmsi {
-  if (!isMmsi(text)) throw new RangeError('mmsi: expected nine digits in an assigned format');
+  if (!isMmsi(text))
+    throw new RangeError(`mmsi: expected nine digits in an assigned format, got ${givenInWords(text)}`);
   return text;
 }

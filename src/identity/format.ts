@@ -1,3 +1,4 @@
+import { givenInWords } from '../result/internal.ts';
 import { classify } from './classify.ts';
 import type { Identity } from './identity.ts';
 
@@ -20,9 +21,9 @@ import type { Identity } from './identity.ts';
  * ```
  */
 export function formatIdentity(identity: Identity | string, style: 'people' | 'machine' = 'people'): string {
-  const digits = typeof identity === 'string' ? identity : identity.mmsi;
+  const digits = typeof identity === 'string' ? identity : identity?.mmsi;
   if (typeof digits !== 'string' || !/^\d{9}$/.test(digits))
-    throw new RangeError('formatIdentity: expected nine digits');
+    throw new RangeError(`formatIdentity: expected nine digits, got ${givenInWords(identity)}`);
   if (style === 'machine') return digits;
   const [first, second] = cuts(classify(digits));
   return `${digits.slice(0, first)} ${digits.slice(first, second)} ${digits.slice(second)}`;

@@ -1,5 +1,5 @@
 import type { CodedText, Param } from '../result/index.ts';
-import { render, type Template } from '../result/internal.ts';
+import { render, type Template, want } from '../result/internal.ts';
 import type { Catalogue } from './catalogue.ts';
 
 /** A text in another language. */
@@ -50,6 +50,8 @@ export function translate(
   coded: Translatable,
   catalogue: Pick<Catalogue, 'lang'> & { readonly texts: Partial<Catalogue['texts']> },
 ): Translated {
+  want('translate', 'a text with its code', coded);
+  want('translate', 'a catalogue', catalogue, 'texts');
   const texts: Readonly<Record<string, Template | undefined>> = catalogue.texts;
   const { code = '', params = {}, message, text = message ?? '', expected, received, suggestion } = coded;
   const template = Object.hasOwn(texts, code) ? texts[code] : undefined;

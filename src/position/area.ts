@@ -103,6 +103,7 @@ export function decodeArea(digits: unknown): Result<GeographicArea> {
  * ```
  */
 export function encodeArea(area: GeographicArea): string {
+  if (area?.north === undefined) throw new TypeError('encodeArea: expected a geographic area');
   const quadrant = quadrantDigit(area.north.hemisphere, area.west.hemisphere);
   const digits =
     `${quadrant}${padded(area.north.degrees, 2)}${padded(area.west.degrees, 3)}` +

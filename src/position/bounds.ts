@@ -1,5 +1,5 @@
 import type { CodedText } from '../result/index.ts';
-import { requireOptions } from '../result/internal.ts';
+import { requireOptions, want } from '../result/internal.ts';
 import { boxOf, type RoundingAssumption } from './box.ts';
 import { rangeToBox, sectorToBox, widenedBox } from './box-geodesy.ts';
 import { type Coordinates, requireCoordinates, type WrittenPosition } from './coordinates.ts';
@@ -188,6 +188,7 @@ export function describeBounds(bounds: Bounds): string {
  * ```
  */
 export function boundsText(bounds: Bounds): CodedText {
+  want('boundsText', 'bounds, as boundsFrom gives them', bounds, 'least');
   const parts = [rangeText(bounds), bearingText(bounds), ageText(bounds)];
   if (bounds.movement === null) parts.push(boundsWords('position-bounds-still', {}));
   return boundsWords('position-bounds', { parts });

@@ -1,3 +1,4 @@
+import { givenInWords } from '../result/internal.ts';
 import { areaBox, type GeographicArea } from './area.ts';
 import { type Coordinates, requireCoordinates, signedAngle, type WrittenPosition } from './coordinates.ts';
 import { boxBetween, type GeoBox } from './geo-box.ts';
@@ -110,10 +111,17 @@ function isWritten(position: ReportedPosition | WrittenPosition): position is Wr
   return typeof (position as Partial<WrittenPosition> | null | undefined)?.step === 'number';
 }
 
+function spreadOf(assumption: RoundingAssumption): readonly [number, number] {
+  if (Object.hasOwn(SPREAD, assumption)) return SPREAD[assumption];
+  throw new RangeError(
+    `rounding: expected ${Object.keys(SPREAD).join(', ')}, got ${givenInWords(assumption)}`,
+  );
+}
+
 function boxOfWritten(position: WrittenPosition, assumption: RoundingAssumption): GeoBox {
   const { latitude, longitude } = requireCoordinates(position);
   requireNotNegative('step', position.step);
-  const [least, most] = SPREAD[assumption].map((steps) => steps * position.step) as [number, number];
+  const [least, most] = spreadOf(assumption).map((steps) => steps * position.step) as [number, number];
   // A zero has lost its sign.
   const around = (degrees: number): readonly [number, number] =>
     degrees > 0
@@ -133,7 +141,7 @@ function edgesOf(
   axis: Axis,
   assumption: RoundingAssumption,
 ): readonly [number, number] {
-  const [least, most] = SPREAD[assumption];
+  const [least, most] = spreadOf(assumption);
   const steps = stepsOf(position, axis);
   const scale = stepsPerDegree(position);
   const limit = axis === 'latitude' ? 90 : assumption === 'truncated' ? 180 : 181;

@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
@@ -55,6 +56,8 @@ const STILL = 1e-6;
  * ```
  */
 export function closestApproach(own: Mover, other: Mover): ClosestApproach {
+  want('closestApproach', 'own vessel with its position', own, 'position');
+  want('closestApproach', 'other vessel with its position', other, 'position');
   const range = rangeAndBearing(own.position, other.position).metres;
   const velocity = { own: velocityOf(own), other: velocityOf(other) };
   const relative = {

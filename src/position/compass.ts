@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import { fullAngle } from './coordinates.ts';
 import { requireFinite } from './require-number.ts';
 
@@ -28,6 +29,7 @@ export function compassToTrue(
   compass: number,
   error: { readonly variation: number; readonly deviation?: number | undefined },
 ): number {
+  want('compassToTrue', 'options with variation', error);
   return turned(compass, 1, error.variation, error.deviation);
 }
 
@@ -52,6 +54,7 @@ export function trueToCompass(
   trueBearing: number,
   error: { readonly variation: number; readonly deviation?: number | undefined },
 ): number {
+  want('trueToCompass', 'options with variation', error);
   return turned(trueBearing, -1, error.variation, error.deviation);
 }
 

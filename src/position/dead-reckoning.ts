@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { destination } from './geodesic.ts';
 import { type Current, overGround } from './mover.ts';
@@ -38,6 +39,7 @@ export function deadReckoning(
     readonly line?: 'rhumb' | 'geodesic' | undefined;
   },
 ): Coordinates {
+  want('deadReckoning', 'a run with course, speed and seconds', run);
   const { seconds, line = 'rhumb' } = run;
   requireFinite('seconds', seconds);
   if (line !== 'rhumb' && line !== 'geodesic') {

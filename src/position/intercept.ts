@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import type { Coordinates } from './coordinates.ts';
 import { deadReckoning } from './dead-reckoning.ts';
 import { rangeAndBearing } from './geodesic.ts';
@@ -82,6 +83,8 @@ export function intercept(
   },
   target: Mover,
 ): Interceptions {
+  want('intercept', 'own vessel with its position', own, 'position');
+  want('intercept', 'a target with its position', target, 'position');
   const range = rangeAndBearing(own.position, target.position).metres;
   const stream = streamOf(own.current);
   const ground = velocityOf(target);

@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import { requireFinite, requireNotNegative, requirePositive } from './require-number.ts';
 import { MILE } from './units.ts';
 
@@ -108,6 +109,7 @@ export function estimateLink(link: {
   /** At least 10 dB to spare, some, or none. */
   readonly verdict: 'likely' | 'doubtful' | 'unlikely';
 } {
+  want('estimateLink', 'two stations, watts and metres', link);
   const { watts, from, to, metres, sensitivity = -107 } = link;
   requirePositive('watts', watts);
   requirePositive('metres', metres);

@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import { requireFinite, requireNotNegative, requireWhole } from './require-number.ts';
 
 /** A time of day without a date, UTC, as calls carry it. */
@@ -43,6 +44,7 @@ export function resolveTime(
   /** Seconds from then to the receipt; zero when the time lies in the future by no more than the clock doubt. */
   readonly age: number;
 } {
+  want('resolveTime', 'a time of day', time, 'hour');
   const { hour, minute } = time;
   const { clockDoubtSeconds: doubt = 300 } = options;
   requireWhole('hour', hour, 23);

@@ -1,4 +1,4 @@
-import { requireOptions } from '../result/internal.ts';
+import { requireOptions, want } from '../result/internal.ts';
 import { type Coordinates, requireCoordinates } from './coordinates.ts';
 import { requireFinite, requireNotNegative } from './require-number.ts';
 import { xmlText } from './xml-text.ts';
@@ -81,6 +81,7 @@ export interface PointCollection {
  * ```
  */
 export function toGeoJson(waypoints: readonly Waypoint[]): PointCollection {
+  want('toGeoJson', 'a list of waypoints', waypoints, 'map');
   return { type: 'FeatureCollection', features: waypoints.map(feature) };
 }
 
@@ -171,6 +172,7 @@ function short(text: string): string {
  * ```
  */
 export function toGpx(waypoints: readonly Waypoint[], options: { readonly creator: string }): string {
+  want('toGpx', 'a list of waypoints', waypoints, 'map');
   requireOptions('toGpx', options, ['creator'], 'creator');
   const root = `<gpx version="1.1" creator="${xmlText(options.creator)}" xmlns="http://www.topografix.com/GPX/1/1">`;
   return `${['<?xml version="1.0" encoding="UTF-8"?>', root, ...waypoints.map(wpt), '</gpx>'].join('\n')}\n`;

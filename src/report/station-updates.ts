@@ -1,5 +1,6 @@
 import type { StationUpdate } from '../directory/index.ts';
 import { parseIdentity } from '../identity/index.ts';
+import { want } from '../result/internal.ts';
 import type { Reading, Readings } from './reading.ts';
 
 /**
@@ -22,6 +23,7 @@ import type { Reading, Readings } from './reading.ts';
  * ```
  */
 export function stationUpdates(readings: readonly Reading<keyof Readings, unknown>[]): StationUpdate[] {
+  want('stationUpdates', 'a list of readings', readings, 'flatMap');
   return readings.flatMap((reading) => {
     const update = updateOf(reading);
     if (update === null || !parseIdentity(update.mmsi).ok) return [];

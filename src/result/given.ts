@@ -50,6 +50,15 @@ function inWords(value: unknown): string {
 }
 
 /**
+ * Throws unless a function was given what it is called with: an object, with the field that tells its kind where one
+ * is named.
+ */
+export function want(caller: string, what: string, value: unknown, field?: string): void {
+  if (typeof value !== 'object' || value === null || (field !== undefined && !(field in value)))
+    throw new TypeError(`${caller}: expected ${what}, got ${givenInWords(value)}`);
+}
+
+/**
  * The options of a function, checked as a compiler would: an object, with no name but the known ones.
  *
  * @throws TypeError when there are none although some are needed, or one has an unknown name

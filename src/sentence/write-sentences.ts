@@ -1,5 +1,6 @@
 import { type Call, type CallFields, decodeFields, encodeFields, isDistressCall } from '../call/index.ts';
 import type { Notice } from '../result/index.ts';
+import { want } from '../result/internal.ts';
 import { requireOneOf } from './arguments.ts';
 import { dseFields } from './dsc/dse.ts';
 import { DIRECTIONS, readDsc } from './dsc/read-dsc.ts';
@@ -65,6 +66,8 @@ export function writeSentences(
   /** Fields of the call that the sentences do not carry. */
   readonly notices: readonly Notice[];
 } {
+  want('writeSentences', 'a call', call, 'kind');
+  want('writeSentences', 'options with direction', options);
   const { direction, talker = 'CD', allowDistress = false } = options;
   requireOneOf('direction', direction, DIRECTIONS);
   const fields = encodeFields(call);

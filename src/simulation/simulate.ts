@@ -1,3 +1,4 @@
+import { want } from '../result/internal.ts';
 import { type EventWithoutTime, type StationEvent, step } from '../station/index.ts';
 import { isForStation, isWaitingToSend, nextRandom } from '../station/internal.ts';
 import { createAgenda } from './agenda.ts';
@@ -60,13 +61,7 @@ const FIX_INTERVAL = 300_000;
 export function simulate(
   stations: readonly SimulatedStation[],
   script: readonly ScriptLine[],
-  {
-    seed,
-    start = DEFAULT_START,
-    durationSeconds = 3600,
-    bitErrorRate = 0.001,
-    carrierDelayMs = 10,
-  }: {
+  options: {
     /** Any integer: the same seed gives the same simulation. */
     readonly seed: number;
     /** Start, epoch milliseconds; 2026-06-01 18:00 UTC when absent. */
@@ -79,6 +74,15 @@ export function simulate(
     readonly carrierDelayMs?: number;
   },
 ): SimulationResult {
+  want('simulate', 'a list of stations', stations, 'map');
+  want('simulate', 'options with a seed', options, 'seed');
+  const {
+    seed,
+    start = DEFAULT_START,
+    durationSeconds = 3600,
+    bitErrorRate = 0.001,
+    carrierDelayMs = 10,
+  } = options;
   const places = stations.map((station, index) => createPlace(station, index, seed + index));
   const byName = new Map(places.map((place) => [place.station.name, place]));
   if (byName.size < places.length)

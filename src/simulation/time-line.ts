@@ -1,4 +1,5 @@
 import { describeCall } from '../call/index.ts';
+import { want } from '../result/internal.ts';
 import { LAST_INSTANT } from '../station/internal.ts';
 import type { SimulatedMoment, SimulationResult } from './simulation.ts';
 
@@ -33,6 +34,7 @@ export function writeTimeLine(
     readonly names?: Readonly<Record<string, string>>;
   } = {},
 ): readonly string[] {
+  want('writeTimeLine', 'what simulate returned', result, 'states');
   const known = new Map(Object.entries(names));
   for (const [name, { settings }] of Object.entries(result.states)) {
     if (settings.mmsi !== null) known.set(settings.mmsi, name);

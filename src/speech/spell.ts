@@ -1,3 +1,5 @@
+import { givenInWords } from '../result/internal.ts';
+
 /**
  * Letters: Radio Regulations Appendix 14 (the same in the IMO standard marine communication phrases, A.918(22)),
  * from memory.
@@ -70,6 +72,7 @@ const FIGURE_CODE = [
  * ```
  */
 export function spell(text: string, figures: 'plain' | 'figure-code' = 'plain'): string {
+  if (typeof text !== 'string') throw new TypeError(`spell: expected text, got ${givenInWords(text)}`);
   const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toUpperCase();
   return [...plain]
     .filter((character) => character.trim() !== '')

@@ -1,8 +1,8 @@
 import type { Call, SpokenStation, StationNames } from '../call/index.ts';
-import { isAshore, isMfHf, stationNamed, want } from '../call/internal.ts';
+import { isAshore, isMfHf, stationNamed } from '../call/internal.ts';
 import type { TimeOfDay } from '../position/index.ts';
 import type { CodedText } from '../result/index.ts';
-import type { CodeOf } from '../result/internal.ts';
+import { type CodeOf, want } from '../result/internal.ts';
 import { cancelAlert, mayday, maydayRelay, receivedMayday, receivedMaydayRelay } from './distress.ts';
 import { type Phrases, phrasesWith } from './phrases.ts';
 import { radioCheck, routineAnswer, routineCall } from './routine.ts';
@@ -55,7 +55,7 @@ export function spokenScript(
     readonly designated?: boolean | undefined;
   } = {},
 ): SpokenScript {
-  want('spokenScript', 'a call or a situation', subject);
+  want('spokenScript', 'a call or a situation', subject, 'kind');
   want('spokenScript', 'the own vessel', vessel);
   const say = phrasesWith(options.figures ?? 'plain');
   const { alertTime = null, designated = false } = options;

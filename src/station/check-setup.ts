@@ -1,5 +1,6 @@
 import { checkIdentity, parseIdentity } from '../identity/index.ts';
 import type { Issue } from '../result/index.ts';
+import { want } from '../result/internal.ts';
 import { clause } from './model/clause.ts';
 import type { StationSettings } from './model/settings.ts';
 import type { StationState } from './model/state.ts';
@@ -54,6 +55,8 @@ export function checkSetup(
   /** What to do; `null` if nothing. */
   readonly toDo: StationText | null;
 })[] {
+  want('checkSetup', 'the settings of a station', settings, 'timers');
+  want('checkSetup', 'what was observed', observations, 'now');
   const { mmsi, equipment, groups, channels, timers } = settings;
   const { now, fix, time, testAnsweredAt, replyOnPlotter } = observations;
   return [

@@ -2,6 +2,7 @@ import { type ChannelPlan, findChannel, neverAssignable } from '../../channel/in
 import { isWorkingChannelAllowed } from '../../channel/internal.ts';
 import { usesOf } from '../../identity/index.ts';
 import { formatReportedPosition } from '../../position/internal.ts';
+import { want } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
 import { type ComposedCall, calls } from '../call-table.ts';
 import {
@@ -11,7 +12,7 @@ import {
   composeTestAcknowledgement,
   composeUnableToComply,
 } from '../compose/answer.ts';
-import { ownIdentity, stationAddress, want } from '../compose/arguments.ts';
+import { ownIdentity, stationAddress } from '../compose/arguments.ts';
 import { isMooredVesselAlarm } from '../element/announcement.ts';
 import { channelName, isNumbered } from '../element/channel-symbols.ts';
 import { isAshore, stationIdentity } from '../element/identity-symbols.ts';
@@ -54,7 +55,7 @@ import {
  * ```
  */
 export function answersTo(call: Call, station: AnsweringStation): LawfulAnswers {
-  want('answersTo', 'a call', call);
+  want('answersTo', 'a call', call, 'kind');
   want('answersTo', 'the answering station', station);
   const lawful = ofAnyClass(call, station);
   const isShipsRelay = call.kind === 'distress-relay' && !isAshore(station.own);

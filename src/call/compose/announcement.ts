@@ -1,4 +1,5 @@
 import type { GeographicArea } from '../../position/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
 import type { FirstTelecommand, SecondTelecommand } from '../symbol.ts';
 import {
@@ -10,7 +11,6 @@ import {
   ownIdentity,
   stationAddress,
   stations,
-  want,
 } from './arguments.ts';
 
 /** How the traffic that a call announces will be sent. */

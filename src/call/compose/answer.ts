@@ -1,4 +1,5 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Call, CallAddress } from '../call.ts';
 import { type Reason, reasons } from '../symbol.ts';
 import {
@@ -10,7 +11,6 @@ import {
   ownIdentity,
   stationAddress,
   stations,
-  want,
 } from './arguments.ts';
 
 /** How to answer a call. */

@@ -1,5 +1,6 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Call, CallAddress, ExpansionData } from '../call.ts';
 import { type ComposedCall, calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
@@ -48,19 +49,13 @@ function wantSendable({ personsOnBoard = 0, requested = [], unavailable = [] }: 
         throw new RangeError(`${name}: expected a data set from 100 to 106, got ${set}`);
 }
 
-/** Throws unless a function was given what it is called with: its options, a call, the own station. */
-export function want(name: string, what: string, value: unknown): void {
-  if (typeof value !== 'object' || value === null)
-    throw new TypeError(`${name}: expected ${what}, got ${given(value)}`);
-}
-
 /** The call that an answer or a distress call is about. Throws for one of another kind. */
 export function ofKind<Asked extends Call>(
   name: string,
   call: Asked,
   kinds: readonly Asked['kind'][],
 ): Asked {
-  want(name, 'a call', call);
+  want(name, 'a call', call, 'kind');
   if (!kinds.includes(call.kind))
     throw new RangeError(`${name}: expected ${kinds.join(' or ')}, got ${given(call.kind)}`);
   return call;

@@ -1,4 +1,5 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { DISTRESS_KINDS } from '../kinds.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
@@ -10,7 +11,6 @@ import {
   ofKind,
   ownIdentity,
   stationOrGroup,
-  want,
 } from './arguments.ts';
 
 /** What is known of the distress. */

@@ -1,5 +1,6 @@
+import { want } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
-import { type ComposeOptions, composed, oneOf, stations, want } from './arguments.ts';
+import { type ComposeOptions, composed, oneOf, stations } from './arguments.ts';
 
 /**
  * Asks a station for its position. The radio of the other station may answer automatically if its owner allows it.

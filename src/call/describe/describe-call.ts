@@ -1,6 +1,6 @@
 import type { ChannelPlan } from '../../channel/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
-import { want } from '../compose/arguments.ts';
 import { channelName } from '../element/channel-symbols.ts';
 import { type StationNames, stationNamed } from '../station-names.ts';
 import { describing } from '../texts.ts';
@@ -43,7 +43,7 @@ export function describeCall(
     readonly plan?: ChannelPlan | undefined;
   } = {},
 ): CallDescription {
-  want('describeCall', 'a call', call);
+  want('describeCall', 'a call', call, 'kind');
   const nameOf: NameOf = (mmsi) => {
     if (mmsi === null) return describing('call-unnamed-station', {});
     if (mmsi === options.own) return describing('call-own-station', {});

@@ -1,3 +1,4 @@
+import { want } from '../../result/internal.ts';
 import { hexOf } from '../field/text.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 
@@ -89,7 +90,9 @@ function instantOf(text: string): number {
  * console.log(formatFrameLine({ id: 0x09f80123, data: Uint8Array.of(1, 2), at: 1500 })); // (0000000001.500000) can0 09F80123#0102
  * ```
  */
-export function formatFrameLine({ id, data, at = 0 }: NetworkFrame, port: string = 'can0'): string {
+export function formatFrameLine(frame: NetworkFrame, port: string = 'can0'): string {
+  want('formatFrameLine', 'a frame', frame, 'id');
+  const { id, data, at = 0 } = frame;
   const identifier = id.toString(16).padStart(8, '0');
   return `(${(at / 1000).toFixed(6).padStart(17, '0')}) ${port} ${`${identifier}#${hexOf(data)}`.toUpperCase()}`;
 }

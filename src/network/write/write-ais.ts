@@ -1,5 +1,6 @@
 import type { AisReport } from '../../report/index.ts';
 import { STATUS_CODES } from '../../report/internal.ts';
+import { want } from '../../result/internal.ts';
 import { writeVariableText } from '../field/text.ts';
 import {
   AIS_AID,
@@ -49,6 +50,8 @@ export function writeAisFrames(
     readonly channel?: 'A' | 'B' | null | undefined;
   },
 ): NetworkFrame[] {
+  want('writeAisFrames', 'an AIS report', report, 'mmsi');
+  want('writeAisFrames', 'options with source', options, 'source');
   if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
   const { own = false, channel = 'A' } = options;
   const transceiver = (own ? 2 : 0) + (channel === 'B' ? 1 : 0);

@@ -1,5 +1,6 @@
 import { type Call, encodeFields } from '../../call/index.ts';
 import { type Notice, type Result, success } from '../../result/index.ts';
+import { want } from '../../result/internal.ts';
 import { writeDscCall } from '../message/dsc-call.ts';
 import { DSC_CALL } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
@@ -38,6 +39,8 @@ export function writeCallFrames(
     readonly receivedAt?: number | undefined;
   },
 ): Result<readonly NetworkFrame[]> {
+  want('writeCallFrames', 'a call', call, 'kind');
+  want('writeCallFrames', 'options with source', options, 'source');
   const { values, notices } = writeDscCall(encodeFields(call), options.receivedAt ?? null);
   return success<readonly NetworkFrame[]>(
     messageFrames(DSC_CALL, values, options),

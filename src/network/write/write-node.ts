@@ -1,3 +1,4 @@
+import { want } from '../../result/internal.ts';
 import { ADDRESS_CLAIM, PRODUCT } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
@@ -44,6 +45,8 @@ export function writeNodeFrames(
   },
   options: MessageOptions,
 ): NetworkFrame[] {
+  want('writeNodeFrames', 'a node', node, 'unique');
+  want('writeNodeFrames', 'options with source', options, 'source');
   for (const [name, most] of [
     ['unique', 2 ** 21 - 1],
     ['manufacturer', 2047],

@@ -1,5 +1,6 @@
 import type { GnssFix } from '../../report/index.ts';
 import { FIX_QUALITIES } from '../../report/internal.ts';
+import { want } from '../../result/internal.ts';
 import { COURSE_AND_SPEED, GNSS_POSITION, POSITION } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
 import { type MessageOptions, messageFrames } from './message-frames.ts';
@@ -30,6 +31,8 @@ const DAY = 86_400_000;
  * ```
  */
 export function writeOwnPositionFrames(fix: GnssFix, options: MessageOptions): NetworkFrame[] {
+  want('writeOwnPositionFrames', 'a fix', fix, 'position');
+  want('writeOwnPositionFrames', 'options with source', options, 'source');
   const { position, quality, instant, speed, course } = fix;
   if (position === null) return [];
   const frames = messageFrames(POSITION, position, options);

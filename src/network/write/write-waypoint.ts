@@ -1,4 +1,5 @@
 import type { Reading } from '../../report/index.ts';
+import { want } from '../../result/internal.ts';
 import { writeVariableText } from '../field/text.ts';
 import { NAVIGATION, ROUTE, WAYPOINTS } from '../message/layout.ts';
 import type { NetworkFrame } from '../transport/frame.ts';
@@ -30,7 +31,7 @@ import { type MessageOptions, messageFrames } from './message-frames.ts';
  * ```
  */
 export function writeWaypointFrames(
-  { position, name }: Reading<'waypoint'>['waypoint'],
+  waypoint: Reading<'waypoint'>['waypoint'],
   options: MessageOptions & {
     /** Number of the waypoint, 0 to 65532; 1 unless given. */
     readonly number?: number | undefined;
@@ -38,6 +39,9 @@ export function writeWaypointFrames(
     readonly from?: { readonly distance: number; readonly bearing: number } | undefined;
   },
 ): NetworkFrame[] {
+  want('writeWaypointFrames', 'a waypoint', waypoint, 'position');
+  want('writeWaypointFrames', 'options with source', options, 'source');
+  const { position, name } = waypoint;
   const { number: id = 1, from } = options;
   requireBetween('number', id, 0, 65_532);
   requireBetween('latitude', position.latitude, -90, 90);

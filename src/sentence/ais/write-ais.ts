@@ -1,5 +1,6 @@
 import type { AisReport } from '../../report/index.ts';
 import { STATUS_CODES } from '../../report/internal.ts';
+import { want } from '../../result/internal.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
 import { formatSentence } from '../frame/format.ts';
 
@@ -46,6 +47,7 @@ export function writeAisSentences(
     readonly sequence?: number | undefined;
   } = {},
 ): string[] {
+  want('writeAisSentences', 'an AIS report', report, 'mmsi');
   const { own, channel, sequence = 0 } = options;
   if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
   if (!(Number.isInteger(sequence) && sequence >= 0 && sequence <= 9))

@@ -1,4 +1,4 @@
-import { quote } from '../../result/internal.ts';
+import { quote, want } from '../../result/internal.ts';
 import { checksumOf, hexOf, hexValue } from './checksum.ts';
 
 /** Longest sentence, its start character and line end counted (IEC 61162-1). */
@@ -32,6 +32,7 @@ export function formatSentence(parts: {
   /** Fields in order, already escaped where they hold text. */
   readonly fields: readonly string[];
 }): string {
+  want('formatSentence', 'the parts of a sentence', parts, 'fields');
   const { start = '$', talker, formatter, fields } = parts;
   if (!/^[A-Z][A-Z0-9]$/.test(talker))
     throw new RangeError(`talker: expected two capitals or digits, got ${quote(talker)}`);

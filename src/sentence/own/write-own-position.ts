@@ -1,4 +1,5 @@
 import type { GnssFix } from '../../report/index.ts';
+import { want } from '../../result/internal.ts';
 import { coordinateFields } from '../field/coordinate-fields.ts';
 import { utcField } from '../field/utc-field.ts';
 import { formatSentence } from '../frame/format.ts';
@@ -33,6 +34,7 @@ export function writeOwnPosition(
   fix: GnssFix,
   { talker = 'GN' }: { readonly talker?: string | undefined } = {},
 ): string {
+  want('writeOwnPosition', 'a fix', fix, 'position');
   const { position, quality, time, instant, speed, course } = fix;
   const usable = position !== null && quality !== 'none' && quality !== 'simulated';
   const status = usable ? 'A' : 'V';

@@ -1,4 +1,5 @@
 import type { Reading } from '../../report/index.ts';
+import { want } from '../../result/internal.ts';
 import { requireOneOf } from '../arguments.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
 import { readUtc, utcField } from '../field/utc-field.ts';
@@ -28,13 +29,14 @@ import { escapeText, formatSentence, unescapeText } from '../frame/format.ts';
  * ```
  */
 export function writeWaypoint(
-  { position, name }: Reading<'waypoint'>['waypoint'],
+  waypoint: Reading<'waypoint'>['waypoint'],
   { talker = 'CD' }: { readonly talker?: string | undefined } = {},
 ): string {
+  want('writeWaypoint', 'a waypoint', waypoint, 'position');
   return formatSentence({
     talker,
     formatter: 'WPL',
-    fields: [...coordinateFields(position), escapeText(name)],
+    fields: [...coordinateFields(waypoint.position), escapeText(waypoint.name)],
   });
 }
 
@@ -78,6 +80,7 @@ export function writeTarget(
   },
   { talker = 'CD' }: { readonly talker?: string | undefined } = {},
 ): string {
+  want('writeTarget', 'a target', target, 'position');
   const { number, position, name, time = null, status = 'tracking', reference = false } = target;
   if (!Number.isInteger(number) || number < 0 || number > 99) {
     throw new RangeError(`number: expected 0 to 99, got ${number}`);

@@ -1,5 +1,6 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
 import { toReportedPosition } from '../../position/internal.ts';
+import { want } from '../../result/internal.ts';
 import { clause } from '../model/clause.ts';
 import { waitsOf } from '../model/dialogue.ts';
 import type { StationEvent } from '../model/event.ts';
@@ -81,6 +82,7 @@ function positionDeadline({ fix, settings }: Pick<StationState, 'fix' | 'setting
  * ```
  */
 export function nextWake(state: StationState): number | null {
+  want('nextWake', 'the state of a station', state, 'dialogues');
   let soonest = positionDeadline(state);
   for (const dialogue of state.dialogues) {
     for (const [, until] of waitsOf(dialogue)) soonest = Math.min(soonest, until);

@@ -1,3 +1,4 @@
+import { want } from '../../result/internal.ts';
 import type { Dialogue } from '../model/dialogue.ts';
 import type { Effect } from '../model/effect.ts';
 import type { AnswerKind } from '../model/event.ts';
@@ -59,13 +60,14 @@ export function questionOf(dialogue: Dialogue): Question | null {
  * for (const { question, dialogue } of openQuestions(state)) console.log(question, dialogue); // answer-call 1
  * ```
  */
-export function openQuestions({
-  dialogues,
-}: StationState): readonly Pick<
+export function openQuestions(
+  state: StationState,
+): readonly Pick<
   Effect<'ask'>,
   'kind' | 'dialogue' | 'call' | 'question' | 'code' | 'params' | 'text' | 'answers'
 >[] {
-  return dialogues.flatMap((dialogue) => {
+  want('openQuestions', 'the state of a station', state, 'dialogues');
+  return state.dialogues.flatMap((dialogue) => {
     const question = questionOf(dialogue);
     if (question === null) return [];
     return [{ kind: 'ask', dialogue: dialogue.id, call: dialogue.call, ...question } as const];

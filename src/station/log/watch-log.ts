@@ -2,6 +2,7 @@ import type { Verdict } from '../../burst/index.ts';
 import type { Call } from '../../call/index.ts';
 import { guarded, writeRecords } from '../../directory/internal.ts';
 import type { Coordinates } from '../../position/index.ts';
+import { want } from '../../result/internal.ts';
 import { LAST_INSTANT } from '../model/form.ts';
 import type { StationText } from '../texts.ts';
 
@@ -46,6 +47,8 @@ export interface LogEntry extends Partial<Pick<StationText, 'code' | 'params'>> 
  * ```
  */
 export function extendWatchLog(log: readonly LogEntry[], entries: readonly LogEntry[]): readonly LogEntry[] {
+  want('extendWatchLog', 'a list of log entries', log, 'map');
+  want('extendWatchLog', 'a list of entries to add', entries, 'map');
   let last = log.at(-1)?.number;
   for (const { number } of entries) {
     if (last !== undefined && number !== last + 1) {
@@ -93,6 +96,7 @@ const columns = [
  * ```
  */
 export function writeLogCsv(log: readonly LogEntry[]): string {
+  want('writeLogCsv', 'a list of log entries', log, 'map');
   return writeRecords([columns, ...log.map(recordOf)]);
 }
 
@@ -112,6 +116,7 @@ export function writeLogCsv(log: readonly LogEntry[]): string {
  * ```
  */
 export function writeLogJson(log: readonly LogEntry[]): string {
+  want('writeLogJson', 'a list of log entries', log, 'map');
   return log.length === 0 ? '[]\n' : `[\n${log.map((entry) => JSON.stringify(entry)).join(',\n')}\n]\n`;
 }
 

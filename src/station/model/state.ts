@@ -1,5 +1,6 @@
 import type { Call } from '../../call/index.ts';
 import type { Coordinates } from '../../position/index.ts';
+import { want } from '../../result/internal.ts';
 import type { Dialogue } from './dialogue.ts';
 import type { Effects } from './effect.ts';
 import { completeSettings, misfitsOf, type SettingsInput, type StationSettings } from './settings.ts';
@@ -100,6 +101,7 @@ export const MOST_ALERTS = 20;
  * ```
  */
 export function createStation(settings: SettingsInput): StationState {
+  want('createStation', 'settings', settings);
   const complete = completeSettings(settings);
   const [wrong] = misfitsOf(complete);
   if (wrong === 'mmsi')

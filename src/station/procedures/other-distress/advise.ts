@@ -1,3 +1,4 @@
+import { want } from '../../../result/internal.ts';
 import { distressCaution } from '../../engine/turn.ts';
 import type { DistressAdvice } from '../../model/advice.ts';
 import { clause } from '../../model/clause.ts';
@@ -52,6 +53,7 @@ import {
  * ```
  */
 export function adviseOnDistress(state: StationState, dialogue: number): DistressAdvice | null {
+  want('adviseOnDistress', 'the state of a station', state, 'dialogues');
   const found = state.dialogues.find(({ id }) => id === dialogue);
   return found?.procedure === 'heard-distress' ? adviceFor(state, found) : null;
 }
