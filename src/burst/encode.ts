@@ -1,6 +1,5 @@
 import { type Call, type CallFields, encodeFields } from '../call/index.ts';
 import { type FieldName, fieldTerms } from '../call/internal.ts';
-import { want } from '../result/internal.ts';
 import { errorCheckOf } from './error-check.ts';
 import { charactersFromSets, expansionSymbols } from './expansion.ts';
 import { encodeCharacters, headOf } from './information.ts';
@@ -45,7 +44,6 @@ export interface Burst {
  * ```
  */
 export function encodeCall(call: Call): Burst {
-  want('encodeCall', 'a call', call, 'kind');
   const fields = encodeFields(call);
   if (call.kind !== 'unrecognised-call') requireComplete(fields);
   const characters = encodeCharacters(fields).map((symbol, index) => {

@@ -74,7 +74,7 @@ export function expandFields(before: ReadFields, sets: readonly ExpansionSet[]):
  * ```
  */
 export function encodeFields(call: Call): CallFields {
-  want('encodeFields', 'a call', call, 'kind');
+  want('call', 'a call', call, 'kind');
   return calls.fieldsOf(call);
 }
 

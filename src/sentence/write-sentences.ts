@@ -66,7 +66,6 @@ export function writeSentences(
   /** Fields of the call that the sentences do not carry. */
   readonly notices: readonly Notice[];
 } {
-  want('writeSentences', 'a call', call, 'kind');
   want('writeSentences', 'options with direction', options);
   const { direction, talker = 'CD', allowDistress = false } = options;
   requireOneOf('direction', direction, DIRECTIONS);

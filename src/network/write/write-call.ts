@@ -39,7 +39,6 @@ export function writeCallFrames(
     readonly receivedAt?: number | undefined;
   },
 ): Result<readonly NetworkFrame[]> {
-  want('writeCallFrames', 'a call', call, 'kind');
   want('writeCallFrames', 'options with source', options, 'source');
   const { values, notices } = writeDscCall(encodeFields(call), options.receivedAt ?? null);
   return success<readonly NetworkFrame[]>(

@@ -101,7 +101,7 @@ export const MOST_ALERTS = 20;
  * ```
  */
 export function createStation(settings: SettingsInput): StationState {
-  want('createStation', 'settings', settings);
+  want('createStation', 'settings with mmsi', settings, 'mmsi');
   const complete = completeSettings(settings);
   const [wrong] = misfitsOf(complete);
   if (wrong === 'mmsi')
