@@ -87,8 +87,21 @@ describe('a line', () => {
     ['fields-missing', line(`${call},`)],
     ['fields-missing', line(call)],
     ['fields-missing', line('GPGLL,,,,,,V,N,')],
+    ['fields-missing', line('CDDSE,1,1,A,2329991420,00,33001200,01,020000')],
+    // Proprietary sentences of a maker whose code begins so.
+    ['talker', line('PDSC,20,2329991420,08')],
+    ['identity-nine-digits', line('PDSC,20,232999142,08')],
+    ['identity-nine-digits', line('PDSE,1,1,A,232999142')],
+    ['fields-missing', line('PDSC,20,2329991420,00,00,26,,,')],
+    // Nobody knows whether it is whole.
+    ['talker', `$${call.replace('CD', 'CV')}\r\n`],
   ] as const)('without the fault %s stays: %s', (fault, text) => {
     expect(repair(text, { repair: [fault] })).toEqual({ output: text, changes: [] });
+  });
+
+  it('that came without a TAG block is not said to have lost one', () => {
+    const { changes } = repair(line(call.replace('CD', 'CV')), { repair: ['talker', 'tag-block'] });
+    expect(changes.map(({ faults }) => faults)).toEqual([['talker']]);
   });
 
   it('of two sentences has each repaired, and what stands between stays', () => {
@@ -127,6 +140,15 @@ describe('a line', () => {
   it('is numbered in its change', () => {
     const { changes } = repair(`\r\n${other}${line(call.replace('CD', 'CV'))}`, { repair: ['talker'] });
     expect(changes.map((change) => change.line)).toEqual([3]);
+    const after = repair(`\n\n\r\r${line(call.replace('CD', 'CV'))}`, { repair: ['talker'] });
+    expect(after.changes.map((change) => change.line)).toEqual([5]);
+  });
+
+  it('keeps its number when the stream was ended before it, with nothing there', () => {
+    const repairer = createSentenceRepairer({ repair: ['talker'] });
+    repairer.flush();
+    const { changes } = repairer.push(line(call.replace('CD', 'CV')));
+    expect(changes.map((change) => change.line)).toEqual([1]);
   });
 
   it('without its end is repaired when the stream ends', () => {
@@ -144,6 +166,14 @@ describe('a line', () => {
     expect(repaired(`${long(1024)}\r\n`, 'talker')).toBe(`${line(call).trim()}${long(1024).slice(54)}\r\n`);
     expect(repaired(`${long(1025)}\r\n`, 'talker')).toBe(`${long(1025)}\r\n`);
     expect(repaired(`${long(5000)}\r\n${sound}`, 'talker')).toBe(`${long(5000)}\r\n${line(call)}`);
+    for (const [part, rest] of [
+      [long(1024), '\r\n'],
+      [`${long(1024)}\r`, '\n'],
+    ] as const) {
+      const awaiting = createSentenceRepairer({ repair: ['talker'] });
+      expect(awaiting.push(part).output).toBe('');
+      expect(awaiting.push(rest).output).toBe(`${line(call).trim()}${long(1024).slice(54)}\r\n`);
+    }
     const repairer = createSentenceRepairer({ repair: ['talker'] });
     expect(repairer.push(long(5000)).output).toBe(long(5000));
     expect(repairer.push(`${sound}${sound}`).output).toBe(`${sound}${line(call)}`);
@@ -173,6 +203,37 @@ describe('an expansion that is late', () => {
         after: line(expansion).trim(),
       },
     ]);
+  });
+
+  it('goes before empty lines, which are counted as others are', () => {
+    const held = (count: number): string =>
+      repaired(`${line(call)}${'\n'.repeat(count)}${line(expansion)}`, 'expansion-late');
+    expect(held(8)).toBe(`${line(call)}${line(expansion)}${'\n'.repeat(8)}`);
+    expect(held(9)).toBe(`${line(call)}${'\n'.repeat(9)}${line(expansion)}`);
+  });
+
+  it.each([
+    ['of its own, that goes on without flag and station', 'CDDSE,2,2,,,02,0125', true],
+    ['that begins without a station', 'CDDSE,1,1,A,,00,33001200', false],
+    ['of another station, that is not the first', 'CDDSE,2,2,A,2329995630,02,0125', false],
+    ['of a maker', 'PDSE,1,1,A,2329991420,00,33001200', false],
+    ['in another sentence with its station in the fourth field', 'CDXYZ,1,1,A,2329991420', false],
+  ])('%s, is moved or not', (_, body, isMoved) => {
+    const { output, changes } = repair(line(call) + other + line(body), late);
+    expect(changes).toHaveLength(isMoved ? 1 : 0);
+    expect(output).toBe(line(call) + (isMoved ? line(body) + other : other + line(body)));
+  });
+
+  it('is awaited beyond the sentence of a maker, and beyond two on one line', () => {
+    const maker = line(call.replace('CDDSC', 'PDSC'));
+    const two = `${line(call).trim()}${line(call)}`;
+    for (const between of [maker, two]) {
+      expect(repaired(line(call) + between + line(expansion), 'expansion-late')).toBe(
+        line(call) + line(expansion) + between,
+      );
+    }
+    const both = `${line(expansion).trim()}${line(expansion)}`;
+    expect(repaired(line(call) + other + both, 'expansion-late')).toBe(line(call) + other + both);
   });
 
   it('that is not late moves nothing', () => {
@@ -273,6 +334,17 @@ describe('a report written as what a display knows', () => {
   it('is made once of what is sent again', () => {
     const pair = line(call) + line(expansion);
     expect(inserted(pair + pair)).toHaveLength(2);
+  });
+
+  it('takes the number of the station that has had hers longest when a hundred have one', () => {
+    const report = (station: number, time: string): string =>
+      line(`CDDSC,20,${232_999_000 + station}0,08,21,26,1562000630,${time},,,B,`);
+    const all = Array.from({ length: 102 }, (_, station) => report(station, '1404'));
+    const again = [report(1, '1405'), report(101, '1405'), report(2, '1405')];
+    const numbers = inserted([...all, ...again].join(''), { reportAs: ['target'] }).map(({ after }) =>
+      Number(after.slice(7, 9)),
+    );
+    expect(numbers).toEqual([...Array.from({ length: 100 }, (_, number) => number), 0, 1, 2, 1, 3]);
   });
 
   it('gives a station the same number each time, another to another', () => {

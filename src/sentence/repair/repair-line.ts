@@ -116,9 +116,9 @@ export function rewritten(
   return `${start}${body}*${checksumOf(body)}`;
 }
 
-/** The fields with the padding zero after nine-digit identities: fields 2 and 8 of `DSC`, field 4 of `DSE`. */
+/** The fields with the padding zero after nine-digit identities: fields 2 and 8 of `DSC`, else field 4 of `DSE`. */
 export function paddedFields({ formatter, fields }: Sentence): readonly string[] {
-  const identities = formatter === 'DSC' ? [1, 7] : formatter === 'DSE' ? [3] : [];
+  const identities = formatter === 'DSC' ? [1, 7] : [3];
   return fields.map((field, index) =>
     identities.includes(index) && /^\d{9}$/.test(field) ? `${field}0` : field,
   );

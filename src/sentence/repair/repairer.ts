@@ -104,7 +104,8 @@ export function createSentenceRepairer(
     throw new RangeError(`mostHeld: expected a count, got ${mostHeld}`);
   const chosen = new Set(repair);
   const reader = createSentenceReader();
-  const targets = new Map<string, number>();
+  const targets: string[] = [];
+  let nextTarget = 0;
   let buffer = '';
   let passing = false;
   let number = 1;
@@ -139,9 +140,6 @@ export function createSentenceRepairer(
       release();
       output += line + ending;
       passing = false;
-    } else if (line === '') {
-      if (waiting === null) output += ending;
-      else waiting.lines.push({ text: '', ending });
     } else {
       const { text, repaired, sentences } = repairLine(line, chosen);
       if (text !== line)
@@ -154,27 +152,22 @@ export function createSentenceRepairer(
 
   /** Lets an awaited expansion go before the lines that came between. */
   function order(line: HeldLine, sentences: readonly Sentence[]): void {
-    const [sentence] = sentences;
-    const formatter = sentences.length === 1 && sentence?.form === 'standard' ? sentence.formatter : '';
-    if (sentence !== undefined && formatter === 'DSC') {
+    const call = onlyOf('DSC', sentences);
+    const expansion = onlyOf('DSE', sentences);
+    const dse = expansion && readDse(expansion);
+    if (call !== null) {
       release();
       emit(line);
-      if (inEleven(sentence.fields)[10] === 'E')
-        waiting = { station: stationKey(sentence.fields[1] ?? ''), lines: [] };
+      if (inEleven(call)[10] === 'E') waiting = { station: stationKey(call[1] as string), lines: [] };
     } else if (waiting === null) {
       emit(line);
-    } else if (
-      sentence !== undefined &&
-      formatter === 'DSE' &&
-      belongsTo(readDse(sentence.fields), waiting.station)
-    ) {
+    } else if (dse !== null && belongsTo(dse, waiting.station)) {
       if (waiting.lines.length > 0) {
         const { text } = line;
         changes.push({ kind: 'moved', line: number, faults: ['expansion-late'], before: text, after: text });
       }
       emit(line);
-      const { total, number: part } = readDse(sentence.fields);
-      if (part === total) release();
+      if (dse.number === dse.total) release();
     } else {
       waiting.lines.push(line);
       if (waiting.lines.length > mostHeld) release();
@@ -212,15 +205,11 @@ export function createSentenceRepairer(
 
   /** Her target number. When all are taken, the station that has had hers longest gives it up. */
   function targetOf(station: string): number {
-    const known = targets.get(station);
-    if (known !== undefined) return known;
-    const [oldest] = targets;
-    let free = targets.size;
-    if (free >= MOST_TARGETS && oldest !== undefined) {
-      free = oldest[1];
-      targets.delete(oldest[0]);
-    }
-    targets.set(station, free);
+    const known = targets.indexOf(station);
+    if (known >= 0) return known;
+    const free = nextTarget;
+    targets[free] = station;
+    nextTarget = (free + 1) % MOST_TARGETS;
     return free;
   }
 
@@ -253,6 +242,13 @@ export function createSentenceRepairer(
       return given();
     },
   };
+}
+
+/** The fields of the only sentence of a line, when it is one of this formatter. */
+function onlyOf(formatter: 'DSC' | 'DSE', sentences: readonly Sentence[]): readonly string[] | null {
+  const [sentence, ...others] = sentences;
+  const isOne = sentence?.form === 'standard' && sentence.formatter === formatter && others.length === 0;
+  return isOne ? sentence.fields : null;
 }
 
 /** Later sentences of a group may leave the identity out (IEC 61162-1, `DSE` sentence, as publicly restated). */
