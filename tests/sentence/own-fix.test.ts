@@ -113,6 +113,23 @@ describe('own position', () => {
     expect(read(`GPRMC,140412.00,A,${place},5.2,184.0,${date},,,A`)).toMatchObject({ fix: { instant } });
   });
 
+  it.each(['140412x.50', '140412.', '140412.5x', '14041', '240412.00', '146012.00', '140461.00'])(
+    'takes no time from %s',
+    (utc) => {
+      expect(read(`GPGLL,${place},${utc},A,A`)).toMatchObject({
+        kind: 'own-position',
+        fix: { time: null, quality: 'autonomous' },
+      });
+    },
+  );
+
+  it.each(['GPGLL', 'GPGLL,5620.3300', 'GPGLL,5620.3300,N', 'GPGLL,5620.3300,N,00630.1200'])(
+    'takes no place from %s',
+    (body) => {
+      expect(read(body)).toMatchObject({ kind: 'own-position', fix: { position: null, time: null } });
+    },
+  );
+
   it('of an RMC that ends early has what is there', () => {
     expect(read(`GPRMC,140412.00,A,${place}`)).toMatchObject({
       kind: 'own-position',

@@ -10,8 +10,8 @@ const POINT = 0x2e;
  * Four fields (`ddmm.mm`, N/S, `dddmm.mm`, E/W) as coordinates, or `null` when they are empty or no place.
  */
 export function readCoordinates(texts: readonly string[], from: number): Coordinates | null {
-  const latitude = readAxis(texts[from] ?? '', texts[from + 1] ?? '', 2, 'N', 'S', 90);
-  const longitude = readAxis(texts[from + 2] ?? '', texts[from + 3] ?? '', 3, 'E', 'W', 180);
+  const latitude = readAxis(texts, from, 2, 'N', 'S', 90);
+  const longitude = readAxis(texts, from + 2, 3, 'E', 'W', 180);
   return latitude === null || longitude === null ? null : { latitude, longitude };
 }
 
@@ -44,14 +44,16 @@ function isWithin(degrees: number, most: number): boolean {
 }
 
 function readAxis(
-  text: string,
-  letter: string,
+  texts: readonly string[],
+  from: number,
   degreeDigits: number,
   positive: string,
   negative: string,
   most: number,
 ): number | null {
+  const letter = texts[from + 1];
   if (letter !== positive && letter !== negative) return null;
+  const text = texts[from] as string;
   const wholeDigits = degreeDigits + 2;
   if (text.length < wholeDigits || text.length > MOST_AXIS_CHARACTERS) return null;
   let degrees = 0;
