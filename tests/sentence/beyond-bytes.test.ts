@@ -45,6 +45,19 @@ describe('characters above FF hex', () => {
     expect(naive(line.slice(1, line.indexOf('*')).replace(/ $/, ''))).toMatch(/^[0-9A-F]{2}$/);
   });
 
+  it('leave no checksum to state where one is missing or malformed, and FF hex is one', () => {
+    const stated = (text: string): unknown => {
+      const read = parseSentence(text);
+      return !read.ok && read.issues.map(({ code, params }) => [code, params]);
+    };
+    expect(checksumOf('GPTXT,\u009c')).toBe('FF');
+    expect(stated('$GPTXT,\u009c')).toEqual([['sentence-checksum-missing', { computed: 'FF' }]]);
+    expect(stated('$GPTXT,\u009c*F')).toEqual([['sentence-checksum-malformed', { computed: 'FF' }]]);
+    expect(stated('$GPTXT,\u009c*FE')).toEqual([['sentence-checksum-wrong', { computed: 'FF' }]]);
+    expect(stated('$GPTXT,\u0141')).toEqual([['sentence-checksum-missing', {}]]);
+    expect(stated('$GPTXT,\u0141*4')).toEqual([['sentence-checksum-malformed', {}]]);
+  });
+
   it('make the checksum of a TAG block wrong', () => {
     const read = parseSentence(`\\s:\u0141\u0141*${naive('s:')}\\$GPZDA,,,,,,*48`);
     expect(read).toMatchObject({

@@ -64,9 +64,10 @@ export function checksumMissing(
   return issue(code, stated(checksumBetween(raw, 1, raw.length)), about(raw, ['checksum']));
 }
 
+/** @param given - the `*` and what follows it, two characters at most */
 export function checksumWrong(given: string, computed: number): Issue {
   const more = about(given, ['checksum']);
-  if (!/^\*[0-9A-Fa-f]{2}$/.test(given)) return issue('sentence-checksum-malformed', stated(computed), more);
+  if (!/[0-9A-Fa-f]{2}/.test(given)) return issue('sentence-checksum-malformed', stated(computed), more);
   return computed > 0xff
     ? issue('sentence-checksum-impossible', {}, more)
     : issue('sentence-checksum-wrong', { computed: hexOf(computed) }, more);

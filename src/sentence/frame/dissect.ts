@@ -2,32 +2,29 @@ import type { Sentence } from '../../report/index.ts';
 import type { TagBlock } from '../../report/internal.ts';
 import { failure, type Notice, type Result, success } from '../../result/index.ts';
 import { quote } from '../../result/internal.ts';
+import { textAt } from '../field/text-at.ts';
 import { issue } from '../texts.ts';
-import { about, checksumBetween, hexValue, tagChecksum } from './checksum.ts';
+import { about, checksumBetween, hexOf, tagChecksum } from './checksum.ts';
 
-/** The sentence of a body that has its blanks still in it. */
+/** What was cut at the commas of a sentence. */
+export interface Cut {
+  /** Address and fields. */
+  readonly texts: string[];
+  /** Whether there may be a blank or a tab in them. */
+  readonly blank: boolean;
+}
+
+/** The sentence of an address and its fields; it keeps the list. */
 export function dissect(
-  body: string,
+  { texts: fields, blank }: Cut,
   checksum: Sentence['checksum'],
   tag: TagBlock | null,
   raw: string,
   notices: Notice[],
 ): Result<Sentence> {
-  const fields = body.split(',');
-  const address = trimBlanks(fields.shift() ?? '');
-  if (body.includes(' ') || body.includes('\t')) trimFields(fields, notices);
-  return addressed(address, fields, checksum, tag, raw, notices);
-}
-
-/** The sentence of an address and fields without blanks at their edges. */
-export function addressed(
-  address: string,
-  fields: readonly string[],
-  checksum: Sentence['checksum'],
-  tag: TagBlock | null,
-  raw: string,
-  notices: readonly Notice[],
-): Result<Sentence> {
+  const address = trimBlanks(textAt(fields, 0));
+  fields.shift();
+  if (blank) trimFields(fields, notices);
   const form = formOf(address);
   if (form === null) return failure(issue('sentence-address', {}, about(address, [0])));
   const cut = form === 'proprietary' ? 1 : 2;
@@ -63,8 +60,8 @@ function trimFields(fields: string[], notices: Notice[]): void {
 function trimBlanks(text: string): string {
   let from = 0;
   let to = text.length;
-  while (from < to && isBlank(text.charCodeAt(from))) from += 1;
-  while (to > from && isBlank(text.charCodeAt(to - 1))) to -= 1;
+  while (isBlank(text.charCodeAt(from))) from += 1;
+  while (isBlank(text.charCodeAt(to - 1))) to -= 1;
   return text.slice(from, to);
 }
 
@@ -95,14 +92,12 @@ const LEAST_MILLISECONDS = 1e11;
  */
 export function readTagBlock(inside: string): { block: TagBlock | null; notice: Notice | null } {
   const star = inside.lastIndexOf('*');
-  const stated =
-    star >= 0 && inside.length === star + 3
-      ? hexValue(inside.charCodeAt(star + 1)) * 16 + hexValue(inside.charCodeAt(star + 2))
-      : Number.NaN;
-  const computed = checksumBetween(inside, 0, star < 0 ? inside.length : star);
-  if (stated !== computed) return { block: null, notice: tagChecksum(inside, computed) };
+  const body = star < 0 ? inside : inside.slice(0, star);
+  const computed = checksumBetween(body, 0, body.length);
+  if (inside.slice(-3).toUpperCase() !== `*${hexOf(computed)}`)
+    return { block: null, notice: tagChecksum(inside, computed) };
 
-  const parameters = inside.slice(0, star).split(',').map(letterAndValue);
+  const parameters = body.split(',').map(letterAndValue);
   const block: Writable<TagBlock> = { parameters };
   for (const [letter, value] of parameters) {
     if (letter === 's') block.source = value;

@@ -12,14 +12,14 @@ import {
   TAG,
   trailingCharacters,
 } from './checksum.ts';
-import { addressed, dissect, readTagBlock } from './dissect.ts';
+import { type Cut, dissect, readTagBlock } from './dissect.ts';
 import { notText } from './encoding.ts';
 import { MOST_CHARACTERS } from './format.ts';
 
 /** A sentence cut out of a line, and where the next one opens: the end of the line when there is none. */
 export interface Taken {
   readonly result: Result<Sentence>;
-  /** Where the sentence begins and ends, its checksum included; when it is damaged, where it may. */
+  /** Where the sentence begins and ends, its checksum included; when it is damaged or has none, where it may. */
   readonly start: number;
   readonly end: number;
   readonly next: number;
@@ -28,9 +28,7 @@ export interface Taken {
 const DOLLAR = 0x24;
 const EXCLAMATION = 0x21;
 const BACKSLASH = 0x5c;
-const STAR = 0x2a;
 const COMMA = 0x2c;
-const NO_NOTICES: readonly Notice[] = [];
 /** TAG blocks in front of one sentence that are looked at, so that a run of backslashes costs nothing. */
 const MOST_TAG_BLOCKS = 4;
 
@@ -72,44 +70,6 @@ export function parseSentence(
 
 /** Takes the first sentence at or after `from`. One line can hold several when a line end was lost. */
 export function takeSentence(line: string, from: number, unchecked: boolean): Taken {
-  return (from === 0 ? takeWhole(line) : null) ?? takeForgiving(line, from, unchecked);
-}
-
-/** Nearly every line is one sound sentence and nothing else: that is found out, and the fields cut, in a single pass. */
-function takeWhole(line: string): Taken | null {
-  const star = line.length - 3;
-  const startCode = line.charCodeAt(0);
-  if (startCode !== DOLLAR && startCode !== EXCLAMATION) return null;
-  const fields: string[] = [];
-  let address = '';
-  let from = 1;
-  let sum = 0;
-  for (let index = 1; index < star; index += 1) {
-    const code = line.charCodeAt(index);
-    if (code === COMMA) {
-      if (from === 1) address = line.slice(1, index);
-      else fields.push(line.slice(from, index));
-      from = index + 1;
-    } else if (code <= STAR) {
-      if (code === STAR || code === DOLLAR || code <= EXCLAMATION) return null;
-    } else if (code >= BACKSLASH && (code === BACKSLASH || code > 0xff)) return null;
-    sum ^= code;
-  }
-  if (line.charCodeAt(star) !== STAR || line.length + 2 > MOST_CHARACTERS) return null;
-  if (capitalHexValue(line.charCodeAt(star + 1)) * 16 + capitalHexValue(line.charCodeAt(star + 2)) !== sum)
-    return null;
-  if (from === 1) address = line.slice(1, star);
-  else fields.push(line.slice(from, star));
-  const { length } = line;
-  const result = addressed(address, fields, 'right', null, line, NO_NOTICES);
-  return { result, start: 0, end: length, next: length };
-}
-
-function capitalHexValue(code: number): number {
-  return code > 0x60 ? Number.NaN : hexValue(code);
-}
-
-function takeForgiving(line: string, from: number, unchecked: boolean): Taken {
   const notices: Notice[] = [];
   let tag: TagBlock | null = null;
   let start = skipToOpening(line, from, notices);
@@ -128,19 +88,25 @@ function takeForgiving(line: string, from: number, unchecked: boolean): Taken {
   }
   if (start === line.length) return nothing(line.slice(from), from, start);
 
+  const star = line.indexOf('*', start);
+  const cut = soundBody(line, start, star);
+  if (cut !== null) return complete(line, start, star, cut, tag, notices);
   const limit = findOpening(line, start + 1);
-  const star = line.indexOf('*', start + 1);
-  if (star < 0 || (star > limit && !checksumHolds(line, start, star))) {
-    return withoutChecksum(line, start, limit, tag, notices, unchecked);
-  }
-  if (checksumHolds(line, start, star)) return complete(line, start, star, tag, notices);
+  if (star < 0 || star > limit) return withoutChecksum(line, start, limit, tag, notices, unchecked);
   return withoutBlanks(line, start, limit, tag, notices) ?? wrong(line, start, star, limit);
 }
 
-function complete(line: string, start: number, star: number, tag: TagBlock | null, notices: Notice[]): Taken {
+function complete(
+  line: string,
+  start: number,
+  star: number,
+  cut: Cut,
+  tag: TagBlock | null,
+  notices: Notice[],
+): Taken {
   const end = star + 3;
   const raw = line.slice(start, end);
-  if (line.charCodeAt(end - 1) > 0x60 || line.charCodeAt(end - 2) > 0x60) {
+  if (Math.max(line.charCodeAt(end - 1), line.charCodeAt(end - 2)) >= 0x61) {
     const given = line.slice(star, end);
     const capitals = given.toUpperCase();
     notices.push(issue('sentence-checksum-lower-case', { capitals }, about(given, ['checksum'])));
@@ -150,11 +116,10 @@ function complete(line: string, start: number, star: number, tag: TagBlock | nul
     notices.push(issue('sentence-length', { limit: MOST_CHARACTERS }, more));
   }
   const next = findOpening(line, end);
-  if (end < next) {
-    const rest = line.slice(end, next).replace(/[\r\n]+$/, '');
-    if (rest !== '') notices.push(trailingCharacters(rest));
-  }
-  return { result: dissect(line.slice(start + 1, star), 'right', tag, raw, notices), start, end, next };
+  let last = next;
+  while (isLineEnd(line.charCodeAt(last - 1))) last -= 1;
+  if (end < last) notices.push(trailingCharacters(line.slice(end, last)));
+  return { result: dissect(cut, 'right', tag, raw, notices), start, end, next };
 }
 
 function nothing(text: string, from: number, next: number): Taken {
@@ -171,11 +136,12 @@ function withoutBlanks(
   notices: Notice[],
 ): Taken | null {
   const segment = line.slice(start, limit);
-  const cleaned = segment.replace(/[ \t\u00a0]+/g, '');
+  const cleaned = segment.replace(/[ \t\u00a0]/g, '');
   const star = cleaned.indexOf('*');
-  if (cleaned.length === segment.length || !checksumHolds(cleaned, 0, star)) return null;
+  const cut = soundBody(cleaned, 0, star);
+  if (cut === null) return null;
   notices.push(issue('sentence-blank-damage', {}, about(segment, [segment.search(/[ \t\u00a0]/)])));
-  return { result: complete(cleaned, 0, star, tag, notices).result, start, end: limit, next: limit };
+  return { result: complete(cleaned, 0, star, cut, tag, notices).result, start, end: limit, next: limit };
 }
 
 function withoutChecksum(
@@ -187,10 +153,10 @@ function withoutChecksum(
   unchecked: boolean,
 ): Taken {
   const raw = line.slice(start, limit).trimEnd();
-  const place = { start, end: start + raw.length, next: limit };
+  const place = { start, end: limit, next: limit };
   if (!unchecked) return { result: failure(checksumMissing('sentence-checksum-missing', raw)), ...place };
   notices.push(checksumMissing('sentence-unchecked', raw));
-  return { result: dissect(raw.slice(1), 'unchecked', tag, raw, notices), ...place };
+  return { result: dissect(cutBody(raw, 0, raw.length), 'unchecked', tag, raw, notices), ...place };
 }
 
 function wrong(line: string, start: number, star: number, limit: number): Taken {
@@ -199,10 +165,37 @@ function wrong(line: string, start: number, star: number, limit: number): Taken 
   return { result: failure(why), start, end: limit, next: limit };
 }
 
-function checksumHolds(text: string, start: number, star: number): boolean {
-  const high = hexValue(text.charCodeAt(star + 1));
-  const low = hexValue(text.charCodeAt(star + 2));
-  return star > start && high >= 0 && low >= 0 && checksumBetween(text, start + 1, star) === high * 16 + low;
+/** What is between the start character and the `*`, `null` unless the checksum holds. */
+function soundBody(line: string, start: number, star: number): Cut | null {
+  if (star < 0) return null;
+  const body = cutBody(line, start, star);
+  const stated = hexValue(line.charCodeAt(star + 1)) * 16 + hexValue(line.charCodeAt(star + 2));
+  return body.sum === stated ? body : null;
+}
+
+/** Fields are cut and the checksum is taken in one pass: nearly every line is one sound sentence and nothing else. */
+function cutBody(line: string, start: number, end: number): Cut & { readonly sum: number } {
+  const texts: string[] = [];
+  let from = start + 1;
+  let sum = 0;
+  let all = 0;
+  let least = COMMA;
+  for (let index = from; index < end; index += 1) {
+    const code = line.charCodeAt(index);
+    if (code === COMMA) {
+      texts.push(line.slice(from, index));
+      from = index + 1;
+    }
+    if (code < least) least = code;
+    sum ^= code;
+    all |= code;
+  }
+  texts.push(line.slice(from, end));
+  return { texts, blank: least <= 0x20, sum: all > 0xff ? all : sum };
+}
+
+function isLineEnd(code: number): boolean {
+  return code === 0x0a || code === 0x0d;
 }
 
 /** The next `$`, `!` or backslash at or after `from`, or the end of the text. */
@@ -216,7 +209,7 @@ function findOpening(text: string, from: number): number {
 
 function skipToOpening(line: string, from: number, notices: Notice[]): number {
   const opening = findOpening(line, from);
-  if (opening > from && opening < line.length)
+  if (opening > from)
     notices.push(issue('sentence-leading-characters', {}, about(line.slice(from, opening), [0])));
   return opening;
 }
