@@ -31,12 +31,15 @@ function bodyWith(checksum: string): string {
 }
 
 describe('the digits of a checksum', () => {
-  it.each(['00', '09', '0A', '0F', '19', '1A', '29', '2F', '30'])('%s are read, small ones too', (digits) => {
-    expect(codes(`${bodyWith(digits)}*${digits}`)).toEqual([]);
-    expect(codes(`${bodyWith(digits)}*${digits.toLowerCase()}`)).toEqual(
-      /[A-F]/.test(digits) ? ['sentence-checksum-lower-case'] : [],
-    );
-  });
+  it.each(['00', '09', '0A', '0F', '19', '1A', '29', '2F', '30', '7A'])(
+    '%s are read, small ones too',
+    (digits) => {
+      expect(codes(`${bodyWith(digits)}*${digits}`)).toEqual([]);
+      expect(codes(`${bodyWith(digits)}*${digits.toLowerCase()}`)).toEqual(
+        /[A-F]/.test(digits) ? ['sentence-checksum-lower-case'] : [],
+      );
+    },
+  );
 
   // The neighbours of the digits in the table of characters: by their place they would have the same value.
   it.each([
@@ -77,6 +80,39 @@ describe('a sentence', () => {
 
   it('with a second star in it has another checksum', () => {
     expect(codes(line('GPTXT,a*b').trim())).toEqual(['sentence-checksum-malformed']);
+  });
+
+  it.each([
+    ['a line end', '\n', []],
+    ['the other line end', '\r', []],
+    ['empty lines', '\n\r\r\n', []],
+    ['a line end before more', '\r\n.\r\n', ["'\\u{d}\\u{a}.'"]],
+    ['a blank before the line end', ' \r\n', ["' '"]],
+    ['another sentence', clock, [`'${clock}'`]],
+  ])('followed by %s has its line end taken off and nothing else', (_, rest, received) => {
+    const result = parseSentence(clock + rest);
+    expect(result.ok && result.value.raw).toBe(clock);
+    expect(result.ok && result.notices.map((notice) => [notice.code, notice.received])).toEqual(
+      received.map((text) => ['sentence-trailing-characters', text]),
+    );
+  });
+
+  it('with line ends without number in front of more is read in one pass', () => {
+    expect(codes(`${clock}${'\r'.repeat(200_000)}x`)).toEqual(['sentence-trailing-characters']);
+  });
+
+  it('that blanks got into is mended where it stands, whatever is around it', () => {
+    const wrapped = '$GPZDA,1404 12.00,02,01,2026,00,00*61';
+    expect(codes(`12:04 ${wrapped}`)).toEqual(['sentence-leading-characters', 'sentence-blank-damage']);
+    expect(readSentences(`${clock}${wrapped}${clock}\r\n`)).toMatchObject([
+      { kind: 'clock', notices: [] },
+      { kind: 'clock', notices: [{ code: 'sentence-blank-damage', at: [11], received: `'${wrapped}'` }] },
+      { kind: 'clock', notices: [] },
+    ]);
+  });
+
+  it('is read the same with options that are null', () => {
+    expect(parseSentence(clock, null as never)).toEqual(parseSentence(clock));
   });
 
   it('cut off behind its star is damaged', () => {
@@ -138,6 +174,23 @@ describe('a TAG block', () => {
     });
   });
 
+  it('may be empty, and its checksum in small letters', () => {
+    expect(sentenceOf(`\\*00\\${clock}`)?.tag).toEqual({ parameters: [['', '']] });
+    expect(checksumOf('s:P')).toBe('19');
+    expect(sentenceOf(`\\s:${'\u0012'}*5b\\${clock}`)?.tag?.source).toBe('\u0012');
+  });
+
+  it('has a parameter for each of its texts, with a letter or not', () => {
+    expect(sentenceOf(`${block('r:7.25,:9,x:1-2-3')}${clock}`)?.tag).toEqual({
+      parameters: [
+        ['r', '7.25'],
+        ['', '9'],
+        ['x', '1-2-3'],
+      ],
+      relativeTime: 7.25,
+    });
+  });
+
   it.each(['c:soon', 'n:1e3', 'r:-1', 'g:1-2', 'g:1-2-x', 'g:1-2-3-4', `c:${'1'.repeat(16)}`, 'n:1.'])(
     '%s tells no number',
     (inside) => {
@@ -170,16 +223,17 @@ describe('a TAG block', () => {
   it('may stand there four times, not five', () => {
     expect(sentenceOf(block('s:A').repeat(4) + clock)?.tag?.source).toBe('A');
     expect(codes(block('s:A').repeat(5) + clock)).toEqual(['sentence-no-start']);
+    const fifth = parseSentence(block('').repeat(5) + clock);
+    expect(!fifth.ok && fifth.issues[0]?.received).toBe(`'${block('').repeat(4)}'`);
   });
 });
 
 describe('a line', () => {
-  const kinds = (text: string): unknown[] =>
-    readSentences(text).map((reading) =>
-      reading.kind === 'damaged'
-        ? [reading.line, reading.offset, reading.text.length, reading.dropped]
-        : [reading.line, reading.offset, reading.kind],
-    );
+  const placed = (reading: Reading): unknown[] =>
+    reading.kind === 'damaged'
+      ? [reading.line, reading.offset, reading.text.length, reading.dropped]
+      : [reading.line, reading.offset, reading.kind];
+  const kinds = (text: string): unknown[] => readSentences(text).map(placed);
 
   it('is held up to 1024 characters, and dropped beyond', () => {
     expect(kinds(`${'x'.repeat(1024)}\r\n`)).toEqual([[1, 0, 1024, 0]]);
@@ -233,6 +287,7 @@ describe('a line', () => {
 
   it('that is empty counts', () => {
     expect(kinds(`\n\r\r\n${clock}`)).toEqual([[4, 4, 'clock']]);
+    expect(kinds(`\n\n${clock}`)).toEqual([[3, 2, 'clock']]);
   });
 
   it('whose CR and LF come in two pieces is one line', () => {
@@ -240,6 +295,51 @@ describe('a line', () => {
     expect(reader.push(`${clock}\r`)).toMatchObject([{ line: 1, offset: 0 }]);
     expect(reader.push(`\n${clock}\r`)).toMatchObject([{ line: 2, offset: 38 }]);
     expect(reader.push(`${clock}\r\n`)).toMatchObject([{ line: 3, offset: 75 }]);
+  });
+
+  it('that begins after a CR keeps its own LF, whatever piece that comes in', () => {
+    const reader = createSentenceReader();
+    expect([`\r${clock}`, '\n', `${clock}\n`].flatMap((piece) => reader.push(piece))).toMatchObject([
+      { line: 2, offset: 1 },
+      { line: 3, offset: 38 },
+    ]);
+  });
+
+  it.each([
+    ['between two pieces of it', ['x'.repeat(600), 'x'.repeat(425)], [[1, 0, 0, 1025]]],
+    ['with a start and nothing after it', [`$${'x'.repeat(2000)}`], [[1, 0, 0, 2001]]],
+    [
+      'in three pieces',
+      ['x'.repeat(3000), 'x'.repeat(10), `x${clock}`],
+      [
+        [1, 0, 0, 3011],
+        [1, 3011, 'clock'],
+      ],
+    ],
+    [
+      'to the start of a piece',
+      ['x'.repeat(3000), clock],
+      [
+        [1, 0, 0, 3000],
+        [1, 3000, 'clock'],
+      ],
+    ],
+  ])('that is dropped is told once: %s', (_, pieces, expected) => {
+    const reader = createSentenceReader();
+    const readings = [...pieces, '\r\n'].flatMap((piece) => reader.push(piece));
+    expect(readings.map(placed)).toEqual(expected);
+  });
+
+  it('keeps the TAG block of a sentence that begins where the line is cut', () => {
+    const block = `\\s:A*${checksumOf('s:A')}\\`;
+    expect(block).toHaveLength(8);
+    for (const before of [`$${'x'.repeat(1015)}`, 'x'.repeat(1016)]) {
+      const readings = readSentences(`${before}${block}${clock}\r\n`);
+      expect(readings).toMatchObject([
+        { kind: 'damaged', text: before },
+        { kind: 'clock', offset: 1016, notices: [], sources: [{ tag: { source: 'A' } }] },
+      ]);
+    }
   });
 
   it('of bytes is the same as of text, however many come at once', () => {
@@ -254,6 +354,13 @@ describe('a line', () => {
       return reading?.kind === 'damaged' ? reading.issues.length : undefined;
     };
     expect([1, 4, 5].map(damage)).toEqual([1, 4, 4]);
+  });
+
+  it('that goes on with a TAG block and no sentence shows that block alone as damage', () => {
+    expect(readSentences(`${clock}\\s:R\r\n`)).toMatchObject([
+      { kind: 'clock' },
+      { kind: 'damaged', text: '\\s:R', issues: [{ code: 'sentence-no-start', received: "'\\s:R'" }] },
+    ]);
   });
 
   it('with damage between two sound sentences gives what is damaged once, as it stood', () => {

@@ -71,14 +71,14 @@ export function createLineSplitter(): LineSplitter {
   }
 
   function endDiscarding(onLine: (line: Line) => void): void {
-    if (dropped > 0) onLine({ text: '', number, offset: offset - dropped, dropped });
+    onLine({ text: '', number, offset: offset - dropped, dropped });
     discarding = false;
     dropped = 0;
   }
 
   function endLine(onLine: (line: Line) => void): void {
     if (discarding) endDiscarding(onLine);
-    else if (held !== '') onLine({ text: held, number, offset, dropped: 0 });
+    else onLine({ text: held, number, offset, dropped: 0 });
     offset += held.length;
     held = '';
   }
@@ -99,13 +99,8 @@ export function createLineSplitter(): LineSplitter {
         feed(text.slice(from), onLine);
         return;
       }
-      if (held === '' && !discarding && end - from <= MOST_LINE_CHARACTERS) {
-        if (end > from) onLine({ text: text.slice(from, end), number, offset, dropped: 0 });
-        offset += end - from;
-      } else {
-        feed(text.slice(from, end), onLine);
-        endLine(onLine);
-      }
+      feed(text.slice(from, end), onLine);
+      endLine(onLine);
       number += 1;
       offset += 1;
       afterCarriageReturn = text.charCodeAt(end) === CARRIAGE_RETURN;
@@ -132,7 +127,6 @@ export function lineEnd(text: string, from: number): number {
 /** Where the last sentence in the text begins, its TAG block included; 0 or less when none begins after the first character. */
 function lastOpening(text: string): number {
   const start = Math.max(text.lastIndexOf('$'), text.lastIndexOf('!'));
-  if (start < 0) return text.lastIndexOf('\\');
   const tail = text.indexOf('\\', start);
   if (tail >= 0) return tail;
   return text[start - 1] === '\\' ? text.lastIndexOf('\\', start - 2) : start;
