@@ -59,15 +59,66 @@ describe('a log that an editor saved', () => {
     },
   );
 
-  it('keeps every byte of a malformed one', () => {
-    const bytes = [0xef, 0xbb, 0xbf, 0xc3, 0x28, 0xff, 0xf4, 0xbf, 0xbf, 0xbf, 0xe2, 0x82];
-    let out = '';
+  // Well-formed sequences: The Unicode Standard, table 3-7; a byte of any other is shown as it is (our own choice).
+  it.each([
+    ['cut off, not the character it might have been', [0xe2, 0x82], '\u00e2\u0082'],
+    ['with a byte missing', [0xc3, 0x28], '\u00c3('],
+    ['with a byte that never occurs', [0xff, 0xf8, 0x80, 0x80, 0x80], '\u00ff\u00f8\u0080\u0080\u0080'],
+    ['for a number beyond the last', [0xf4, 0x90, 0x80, 0x80], '\u00f4\u0090\u0080\u0080'],
+    ['too long for its number', [0xc1, 0x81], '\u00c1\u0081'],
+  ])('keeps every byte of a malformed character: %s', (_, bytes, expected) => {
+    for (const size of [1, 2, 12]) expect(decoded([0xef, 0xbb, 0xbf, ...bytes], size)).toBe(expected);
+  });
+
+  it.each([
+    [[0xc2, 0x80], 0x80],
+    [[0xc2, 0xb0], 0xb0],
+    [[0xdf, 0xbf], 0x7ff],
+    [[0xe0, 0xa0, 0x80], 0x800],
+    [[0xef, 0xbf, 0xbf], 0xffff],
+    [[0xf0, 0x90, 0x80, 0x80], 0x10000],
+    [[0xf4, 0x8f, 0xbf, 0xbf], 0x10ffff],
+  ])('reads %j as the character it is', (bytes, code) => {
+    for (const size of [1, 2, 12])
+      expect(decoded([0xef, 0xbb, 0xbf, ...bytes], size)).toBe(String.fromCodePoint(code));
+  });
+
+  it('shows what still waits at its end byte by byte', () => {
+    expect(decoded([0xef, 0xbb])).toBe('\u00ef\u00bb');
+    expect(decoded([0xff])).toBe('\u00ff');
+    expect(decoded([0xff, 0xfe, 0x41, 0x00, 0x42])).toBe('AB');
+    expect(decoded([0xfe, 0xff, 0x00, 0x41, 0x42])).toBe('AB');
+    expect(decoded([])).toBe('');
+    const reader = createSentenceReader();
+    expect(reader.push(Uint8Array.of(0xef, 0xbb))).toEqual([]);
+    expect(reader.flush()).toMatchObject([{ kind: 'damaged', text: '\u00ef\u00bb' }]);
+  });
+
+  it('is given on as it comes: only what may be half a character waits', () => {
     const decoder = createDecoder();
-    decoder.decode(Uint8Array.from(bytes), (piece) => (out += piece));
-    decoder.flush((piece) => (out += piece));
-    expect(out.startsWith('\u00c3(\u00ff\u00f4\u00bf\u00bf\u00bf')).toBe(true);
+    const given = (...bytes: number[]): string => {
+      let out = '';
+      decoder.decode(Uint8Array.from(bytes), (piece) => (out += piece));
+      return out;
+    };
+    expect([given(0xef, 0xbb), given(0xbf, 0x41), given(0xc3), given(0xa9, 0xff, 0x42)]).toEqual([
+      '',
+      'A',
+      '',
+      '\u00e9\u00ffB',
+    ]);
   });
 });
+
+/** What the decoder makes of a stream in pieces of so many bytes. */
+function decoded(bytes: readonly number[], size = 12): string {
+  let out = '';
+  const decoder = createDecoder();
+  for (let from = 0; from < bytes.length; from += size)
+    decoder.decode(Uint8Array.from(bytes.slice(from, from + size)), (piece) => (out += piece));
+  decoder.flush((piece) => (out += piece));
+  return out;
+}
 
 /** Bytes whose buffer was given to another thread. */
 function detached(): Uint8Array {

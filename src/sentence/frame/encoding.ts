@@ -24,57 +24,53 @@ export function createDecoder(): Decoder {
   let encoding: Encoding | null = null;
   let held: Uint8Array = new Uint8Array(0);
 
-  /** Takes the mark off the first bytes; `null` while they may still become one. */
-  function begin(bytes: Uint8Array): Uint8Array | null {
-    for (const [name, mark] of MARKS) {
-      if (!mark.every((byte, index) => index >= bytes.length || bytes[index] === byte)) continue;
-      if (bytes.length < mark.length) return null;
-      encoding = name;
-      return bytes.subarray(mark.length);
-    }
-    encoding = 'bytes';
-    return bytes;
-  }
-
-  function give(bytes: Uint8Array, isEnd: boolean, onText: (text: string) => void): void {
-    for (let from = 0; from < bytes.length; ) {
-      const codes: number[] = [];
-      let next = from;
-      while (next < bytes.length && codes.length < AT_ONCE) {
-        const [code, length] = characterAt(bytes, next, encoding ?? 'bytes');
-        if (length > bytes.length - next && !isEnd) break;
-        codes.push(code);
-        next += length;
-      }
-      if (codes.length > 0) onText(String.fromCodePoint(...codes));
-      if (next === from) {
-        held = bytes.slice(from);
-        return;
-      }
-      from = next;
-    }
-  }
-
   return {
     decode(chunk, onText) {
-      if (encoding === 'bytes') {
-        for (let from = 0; from < chunk.length; from += AT_ONCE)
-          onText(String.fromCharCode(...chunk.subarray(from, from + AT_ONCE)));
-        return;
+      let bytes = joined(held, chunk);
+      if (encoding === null) {
+        const begun = beginningOf(bytes);
+        held = bytes;
+        if (begun === null) return;
+        encoding = begun.encoding;
+        bytes = bytes.subarray(begun.length);
       }
-      const bytes = held.length === 0 ? chunk : joined(held, chunk);
-      held = new Uint8Array(0);
-      if (bytes.length === 0) return;
-      const rest = encoding === null ? begin(bytes) : bytes;
-      if (rest === null) held = bytes.slice();
-      else give(rest, false, onText);
+      held = bytes.slice(encoding === 'bytes' ? giveBytes(bytes, onText) : give(bytes, encoding, onText));
     },
     flush(onText) {
-      const bytes = held;
+      giveBytes(held, onText);
       held = new Uint8Array(0);
-      give(bytes, true, onText);
     },
   };
+}
+
+/** The encoding that the first bytes show, and how long their mark is; `null` while they may still become one. */
+function beginningOf(bytes: Uint8Array): { readonly encoding: Encoding; readonly length: number } | null {
+  for (const [encoding, mark] of MARKS) {
+    if (!mark.every((byte, index) => index >= bytes.length || bytes[index] === byte)) continue;
+    return bytes.length < mark.length ? null : { encoding, length: mark.length };
+  }
+  return { encoding: 'bytes', length: 0 };
+}
+
+/** Gives each byte as the character of its number, and returns how many bytes that took: all. */
+function giveBytes(bytes: Uint8Array, onText: (text: string) => void): number {
+  for (let from = 0; from < bytes.length; from += AT_ONCE)
+    onText(String.fromCharCode(...bytes.subarray(from, from + AT_ONCE)));
+  return bytes.length;
+}
+
+/** Gives the characters that are there in full, and returns how many bytes they take. */
+function give(bytes: Uint8Array, encoding: Encoding, onText: (text: string) => void): number {
+  let text = '';
+  let next = 0;
+  while (next < bytes.length) {
+    const [code, length] = characterAt(bytes, next, encoding);
+    if (next + length > bytes.length) break;
+    text += String.fromCodePoint(code);
+    next += length;
+  }
+  onText(text);
+  return next;
 }
 
 /** The character that begins here and how many bytes it takes; of a malformed one only the first byte. */
@@ -82,9 +78,8 @@ function characterAt(bytes: Uint8Array, at: number, encoding: Encoding): [code: 
   const [first = 0, second = 0] = bytes.subarray(at, at + 2);
   if (encoding === 'utf-16le') return [first | (second << 8), 2];
   if (encoding === 'utf-16be') return [(first << 8) | second, 2];
-  const length =
-    encoding === 'bytes' || first < 0xc2 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : first < 0xf5 ? 4 : 1;
-  let code = length === 1 ? first : first & (0x7f >> length);
+  const length = first < 0xc2 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : 4;
+  let code = length === 1 ? first : first & (0xff >> length);
   for (let index = 1; index < length && at + index < bytes.length; index += 1) {
     const byte = bytes[at + index] ?? 0;
     if ((byte & 0xc0) !== 0x80) return [first, 1];
