@@ -8,9 +8,12 @@ import {
   createSentenceReader,
   createSentenceRepairer,
   findFaults,
+  formatSentence,
   parseSentence,
   type ReaderOptions,
   readSentences,
+  writeAisSentences,
+  writeOwnPosition,
   writeSentences,
   writeTarget,
   writeWaypoint,
@@ -196,6 +199,28 @@ describe('options that are none', () => {
   it('null is not the equator', () => {
     const position = { latitude: null, longitude: 0 } as never;
     expect(() => writeWaypoint({ position, name: '' })).toThrow(RangeError);
+  });
+});
+
+describe('a writer that is given something else', () => {
+  const call = composePositionRequest({ from: '232999871', to: '232999142' });
+
+  it.each([
+    ['writeSentences: expected options with direction', (value: never) => writeSentences(call, value)],
+    ['formatSentence: expected the parts of a sentence', formatSentence],
+    ['writeOwnPosition: expected a fix', writeOwnPosition],
+    ['writeWaypoint: expected a waypoint', writeWaypoint],
+    ['writeTarget: expected a target', writeTarget],
+    ['writeAisSentences: expected an AIS report', writeAisSentences],
+  ] as [string, (value: never) => unknown][])('says: %s', (message, write) => {
+    expect(() => write(undefined as never)).toThrow(new TypeError(`${message}, got undefined`));
+    expect(() => write(null as never)).toThrow(new TypeError(`${message}, got null`));
+    expect(() => write(5 as never)).toThrow(TypeError);
+  });
+
+  it('names what an object must have', () => {
+    for (const write of [formatSentence, writeOwnPosition, writeWaypoint, writeTarget, writeAisSentences])
+      expect(() => write({} as never)).toThrow(/: expected .*, got an object$/);
   });
 });
 
