@@ -1,15 +1,15 @@
 import { ATIS_FORMAT } from '../call/internal.ts';
 import { failure, type Result, success } from '../result/index.ts';
 import { errorCheckOf } from './error-check.ts';
-import { DOT_PATTERN, DX_PHASING_SLOTS, RX_LAG, streamOf } from './sequence.ts';
+import { DOT_PATTERN, RX_LAG, streamOf } from './sequence.ts';
 import { decodeSymbol, encodeSymbol } from './symbol-code.ts';
 import { issue } from './texts.ts';
 
 // deviation: D-burst-9 (the layout is second-hand).
 const CLAUSE = 'ETSI EN 300 698 Annex B, restated';
 const END = 127;
-/** Symbols from the first of phasing to the last error check. */
-const STREAM_LENGTH = 34;
+/** Characters of a burst: format, five pairs, end and error check. */
+const LENGTH = 8;
 
 /**
  * The bits of an ATIS burst, by which a VHF set on inland waters identifies itself on the voice channel in use.
@@ -33,10 +33,10 @@ const STREAM_LENGTH = 34;
 export function encodeAtis(code: string): string {
   if (typeof code !== 'string' || !/^9\d{9}$/.test(code))
     throw new RangeError(`encodeAtis: expected ten digits that begin with 9, got ${String(code)}`);
-  const pairs = code.match(/\d\d/g) ?? [];
+  const pairs = [0, 2, 4, 6, 8].map((at) => Number(code.slice(at, at + 2)));
   return (
     DOT_PATTERN +
-    streamOf([ATIS_FORMAT, ...pairs.map(Number), END])
+    streamOf([ATIS_FORMAT, ...pairs, END])
       .map(encodeSymbol)
       .join('')
   );
@@ -70,33 +70,32 @@ export function decodeAtis(bits: string): Result<string> {
       issue('burst-input', { subject: 'atis', accepted: 'atis' }, { received: typeof bits, clause: CLAUSE }),
     );
   }
-  for (let start = 0; start + 10 * STREAM_LENGTH <= bits.length; start++) {
+  for (let start = 0; start < bits.length; start++) {
     const code = codeAt(bits, start);
     if (code !== null) return success(code);
   }
   return failure(issue('burst-atis-not-found', {}, { clause: CLAUSE }));
 }
 
-/** The code of a burst whose phasing starts at a bit; `null` where there is none. */
+/** The code of a burst whose format begins at a bit; `null` where there is none. */
 function codeAt(bits: string, start: number): string | null {
-  const slot = (row: 0 | 1, index: number): number | null => {
-    const at = start + 10 * (2 * index + row);
+  const symbolAt = (symbol: number): number | null => {
+    const at = start + 10 * symbol;
     return decodeSymbol(bits.slice(at, at + 10));
   };
-  // Format, five pairs, end and error check, each in DX and again in RX two slots later.
   const characters: number[] = [];
-  for (let index = 0; index < 8; index++) {
-    const first = DX_PHASING_SLOTS + 1 + index;
-    const [dx, rx] = [slot(0, first), slot(1, first + RX_LAG)];
+  for (let index = 0; index < LENGTH; index++) {
+    // In DX, and again in RX some slots later; a slot has a symbol of each.
+    const [dx, rx] = [symbolAt(2 * index), symbolAt(2 * (index + RX_LAG) + 1)];
     const character = dx ?? rx;
     if (character === null || (rx !== null && rx !== character)) return null;
-    if (index === 0 && character !== ATIS_FORMAT) return null;
     characters.push(character);
   }
   const check = characters.pop();
-  const pairs = characters.slice(1, -1);
-  if (characters.at(-1) !== END || errorCheckOf(characters) !== check || pairs.some((pair) => pair > 99))
-    return null;
+  const [format, ...pairs] = characters;
+  const end = pairs.pop();
+  if (format !== ATIS_FORMAT || end !== END || errorCheckOf(characters) !== check) return null;
+  if (pairs.some((pair) => pair > 99)) return null;
   const code = pairs.map((pair) => String(pair).padStart(2, '0')).join('');
   return code.startsWith('9') ? code : null;
 }
