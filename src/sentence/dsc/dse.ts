@@ -1,6 +1,7 @@
 import type { Symbols } from '../../call/index.ts';
 import { digitsOf, type ExpansionSet } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import { textAt } from '../field/text-at.ts';
 import { escapeText, MOST_CHARACTERS, unescapeText } from '../frame/format.ts';
 import { fieldNotice } from '../texts.ts';
 import { codeOfSymbol, readIdentityField, stationKey, symbolOfCode, symbolsOfDigits } from './field.ts';
@@ -36,9 +37,10 @@ const FIELDS_BEFORE_SETS = 4;
  */
 export function readDse(texts: readonly string[], before: DseReading | null = null): DseReading {
   const notices: Notice[] = [];
-  const [total = '', number = '', flag = '', station = ''] = texts;
-  const [count, place] = counts(total, number, notices);
-  const goesOn = flag === '' && place > 1 && before?.total === count && before.number === place - 1;
+  const [count, place] = counts(textAt(texts, 0), textAt(texts, 1), notices);
+  const flag = textAt(texts, 2);
+  const station = textAt(texts, 3);
+  const goesOn = flag === '' && before?.total === count && before.number === place - 1;
   const read = goesOn ? before.flag : flag === 'A' || flag === 'Q' || flag === 'R' ? FLAGS[flag] : 'unknown';
   if (read === 'unknown' && !goesOn) {
     notices.push(fieldNotice('sentence-expansion-flag', { formatter: 'DSE', field: 3 }, flag));
@@ -108,8 +110,8 @@ function counts(total: string, number: string, notices: Notice[]): [total: numbe
 function readSets(texts: readonly string[], query: boolean, notices: Notice[]): ExpansionSet[] {
   const sets: ExpansionSet[] = [];
   for (let index = FIELDS_BEFORE_SETS; index < texts.length; index += 2) {
-    const codeText = texts[index] ?? '';
-    const data = texts[index + 1] ?? '';
+    const codeText = textAt(texts, index);
+    const data = textAt(texts, index + 1);
     if (codeText === '' && data === '') continue;
     const specifier = symbolOfCode(codeText);
     if (specifier === null) {

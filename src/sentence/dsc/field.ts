@@ -1,6 +1,7 @@
 import type { Symbols } from '../../call/index.ts';
-import { type EndOfSequence, endsOfSequence, nameOfSymbol } from '../../call/internal.ts';
+import { type EndOfSequence, endsOfSequence } from '../../call/internal.ts';
 import type { Notice } from '../../result/index.ts';
+import { textAt } from '../field/text-at.ts';
 import { twoDigitsAt } from '../field/utc-field.ts';
 import { fieldNotice } from '../texts.ts';
 
@@ -19,8 +20,7 @@ export function endOfLetter(letter: string): number | null {
 
 /** The letter of an end of sequence, empty when it has none. */
 export function letterOfEnd(end: number | null): string {
-  const name = end === null ? '' : nameOfSymbol(endsOfSequence, end);
-  return Object.hasOwn(END_LETTERS, name) ? END_LETTERS[name as EndOfSequence] : '';
+  return Object.values(END_LETTERS).find((letter) => endOfLetter(letter) === end) ?? '';
 }
 
 /**
@@ -39,10 +39,9 @@ export function codeOfSymbol(symbol: number): string | null {
   return hasCode ? String(symbol % 100).padStart(2, '0') : null;
 }
 
-/** Symbols 00–99 of an even count of digits, or `null` when the text is anything else. */
+/** Symbols 00–99 of an even count of digits, none of none, or `null` when the text is anything else. */
 export function symbolsOfDigits(text: string): Symbols | null {
   const { length } = text;
-  if (length === 0 || length % 2 !== 0) return null;
   const symbols: number[] = [];
   for (let index = 0; index < length; index += 2) {
     const symbol = twoDigitsAt(text, index);
@@ -54,7 +53,7 @@ export function symbolsOfDigits(text: string): Symbols | null {
 
 /** The symbol of a field that holds a two-digit code, counted from 1; `null` when it is empty or, with a notice, no code. */
 export function readCode(texts: readonly string[], field: number, notices: Notice[]): number | null {
-  const text = texts[field - 1] ?? '';
+  const text = textAt(texts, field - 1);
   if (text === '') return null;
   const symbol = symbolOfCode(text);
   if (symbol === null) {

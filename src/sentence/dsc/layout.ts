@@ -1,4 +1,5 @@
 import type { Notice } from '../../result/index.ts';
+import { textAt } from '../field/text-at.ts';
 import { issue } from '../texts.ts';
 
 /**
@@ -6,37 +7,32 @@ import { issue } from '../texts.ts';
  * of IEC 61162-1 has it (from memory; its checksum holds).
  */
 export function inEleven(texts: readonly string[]): readonly string[] {
-  if (texts.length !== 12) return texts;
-  const [end = '', mark = ''] = texts.slice(10);
-  const isTwelve = texts[9] === '' && /^[RBS]$/.test(end) && (mark === '' || mark === 'E');
-  return isTwelve ? texts.toSpliced(9, 1) : texts;
+  return /^,[RBS],E?$/.test(texts.slice(9).join()) ? texts.toSpliced(9, 1) : texts;
 }
 
 /** Address first, seven fields in all: the layout of M.493-6 days, told by ten digits in front. deviation: D-sentence-4 */
 export function isLegacy(texts: readonly string[]): boolean {
-  const first = texts[0] ?? '';
-  return (first.length === 10 || first.length === 9) && /^\d+$/.test(first);
+  return /^\d{9,10}$/.test(textAt(texts, 0));
 }
 
 /** The seven fields in the places of the eleven. */
 export function fromLegacy(texts: readonly string[], notices: Notice[]): string[] {
-  const [address = '', format = '', category = '', nature = '', first = '', second = '', end = '', ...rest] =
-    texts;
   notices.push(countNotice('sentence-legacy-layout', texts));
-  const alert = format === '12';
+  const at = (index: number): string => textAt(texts, index);
+  const isAlert = at(1) === '12';
+  const telecommands = isAlert ? [at(3), at(4)] : [at(4), at(5)];
   return [
-    format,
-    address,
-    category,
-    alert ? nature : first,
-    alert ? first : second,
+    at(1),
+    at(0),
+    at(2),
+    ...telecommands,
     '',
     '',
     '',
-    alert ? '' : nature,
-    end,
+    isAlert ? '' : at(3),
+    at(6),
     '',
-    ...rest,
+    ...texts.slice(7),
   ];
 }
 

@@ -10,6 +10,7 @@ import {
 import { decodeArea } from '../../position/internal.ts';
 import type { Reading } from '../../report/index.ts';
 import type { Notice } from '../../result/index.ts';
+import { textAt } from '../field/text-at.ts';
 import { fieldNotice } from '../texts.ts';
 import { endOfLetter, readCode, readIdentityField, symbolsOfDigits } from './field.ts';
 import { countNotice, DSC_FIELDS, fromLegacy, inEleven, isLegacy } from './layout.ts';
@@ -36,16 +37,15 @@ export function readDsc(texts: readonly string[], context: DscContext): DscReadi
   const notices: Notice[] = [];
   const eleven = isLegacy(texts) ? fromLegacy(texts, notices) : inEleven(texts);
   if (eleven.length < DSC_FIELDS - 1) notices.push(countNotice('sentence-fields-missing', eleven));
-  if (eleven.length > DSC_FIELDS + 1 || (eleven[DSC_FIELDS] ?? '') !== '')
-    notices.push(countNotice('sentence-fields-surplus', eleven));
+  if (eleven.slice(DSC_FIELDS).join() !== '') notices.push(countNotice('sentence-fields-surplus', eleven));
 
   const fields: DraftFields = { ...emptyFields };
   const format = readCode(eleven, 1, notices);
   fields.format = format;
-  readStations(fields, eleven[1] ?? '', context, notices);
+  readStations(fields, textAt(eleven, 1), context, notices);
   fields.category = readCategory(format, eleven, notices);
-  fields.end = readEnd(eleven[9] ?? '', notices);
-  Object.assign(fields, readPlaceField(eleven[5] ?? '', notices));
+  fields.end = readEnd(textAt(eleven, 9), notices);
+  Object.assign(fields, readPlaceField(textAt(eleven, 5), notices));
   if (format === 112) {
     fields.nature = readCode(eleven, 4, notices);
     fields.subsequent = readCode(eleven, 5, notices);
@@ -53,22 +53,23 @@ export function readDsc(texts: readonly string[], context: DscContext): DscReadi
     fields.telecommand1 = readCode(eleven, 4, notices);
   }
 
-  const distressed = readIdentityField(eleven[7] ?? '', 'DSC', 8, notices);
-  const nature = format === 112 ? null : readCode(eleven, 9, notices);
+  const distressed = readIdentityField(textAt(eleven, 7), 'DSC', 8, notices);
   if (format === 112) {
-    if (distressed !== null || (eleven[8] ?? '') !== '') notices.push(unusedShip(eleven));
-  } else if (isAboutShip(fields, distressed, nature)) {
-    fields.subsequent = readCode(eleven, 5, notices);
-    fields.distressed = distressed ?? UNKNOWN_SHIP;
-    fields.nature = nature;
+    if (distressed !== null || textAt(eleven, 8) !== '') notices.push(unusedShip(eleven));
   } else {
-    fields.telecommand2 = readCode(eleven, 5, notices) ?? NO_INFORMATION;
-    fields.distressed = distressed;
-    fields.nature = nature;
+    fields.nature = readCode(eleven, 9, notices);
+    const second = readCode(eleven, 5, notices);
+    if (isAboutShip(fields, distressed)) {
+      fields.subsequent = second;
+      fields.distressed = distressed ?? UNKNOWN_SHIP;
+    } else {
+      fields.telecommand2 = second ?? NO_INFORMATION;
+      fields.distressed = distressed;
+    }
   }
-  readTimeOrNumber(fields, eleven[6] ?? '', notices);
+  readTimeOrNumber(fields, textAt(eleven, 6), notices);
   fillWhatIsUnsaid(fields);
-  return { fields, expansionAnnounced: readExpansionMark(eleven[10] ?? '', notices), notices };
+  return { fields, expansionAnnounced: readExpansionMark(textAt(eleven, 10), notices), notices };
 }
 
 /** A distress alert has no category on the air; some talkers fill in 12 all the same. */
@@ -91,8 +92,8 @@ function readExpansionMark(text: string, notices: Notice[]): boolean {
   return text === 'E';
 }
 
-function isAboutShip(fields: CallFields, distressed: Symbols | null, nature: number | null): boolean {
-  const speaksOfDistress = fields.category === 112 || distressed !== null || nature !== null;
+function isAboutShip(fields: CallFields, distressed: Symbols | null): boolean {
+  const speaksOfDistress = fields.category === 112 || distressed !== null || fields.nature !== null;
   return speaksOfDistress && (fields.telecommand1 === 110 || fields.telecommand1 === 112);
 }
 
@@ -110,7 +111,7 @@ function readTimeOrNumber(fields: DraftFields, text: string, notices: Notice[]):
 }
 
 function unusedShip(texts: readonly string[]): Notice {
-  const received = `${texts[7] ?? ''},${texts[8] ?? ''}`;
+  const received = `${textAt(texts, 7)},${textAt(texts, 8)}`;
   return fieldNotice('sentence-ship-unexpected', { formatter: 'DSC', field: 8 }, received);
 }
 
@@ -138,7 +139,8 @@ function readStations(
     if (fields.address === null || fields.address.length !== 5) {
       fields.address = null;
       notices.push(fieldNotice('sentence-area', { formatter: 'DSC', field: 2 }, text));
-    } else if (direction === 'received' && /^[2-7].{8}0$/.test(text)) {
+      // An area has ten digits.
+    } else if (direction === 'received' && /[2-7].{8}0/.test(text)) {
       notices.push(fieldNotice('sentence-area-or-identity', { formatter: 'DSC', field: 2 }, text));
     }
     return;
