@@ -1,8 +1,8 @@
 /** What the bytes of a stream look like, before any sentence is sought in them. */
 export interface ByteCount {
   count: number;
-  /** Bytes that are no blank and no line end. */
-  visible: number;
+  /** Whether a byte is no blank and no line end. */
+  visible: boolean;
   /** Bytes that no sentence can hold: above 7E hex, or control characters other than tab and line ends. */
   foreign: number;
   /** Lines, the last one without an end included, empty ones too. */
@@ -16,26 +16,18 @@ export interface ByteCount {
 export function countBytes(count: ByteCount, piece: string): void {
   for (let index = 0; index < piece.length; index += 1) {
     const code = piece.charCodeAt(index);
+    const { last } = count;
     count.count += 1;
-    const isWithin = code !== 0x0a && code !== 0x0d;
-    if (
-      isWithin
-        ? count.last === null || count.last === 0x0a || count.last === 0x0d
-        : isEmptyLine(count.last, code)
-    )
-      count.lines += 1;
+    // A line begins with whatever follows a line end; the LF of a CR LF belongs to it.
+    if (last === null || last === 0x0a || (last === 0x0d && code !== 0x0a)) count.lines += 1;
     count.last = code;
-    if (code !== 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09) count.visible += 1;
-    if (code > 0x7e || (code < 0x20 && code !== 0x0d && code !== 0x0a && code !== 0x09)) {
+    if (code === 0x20 || code === 0x0d || code === 0x0a || code === 0x09) continue;
+    count.visible = true;
+    if (code < 0x20 || code > 0x7e) {
       count.foreign += 1;
       if (isSmeared(code)) count.smeared += 1;
     }
   }
-}
-
-/** Whether a line end comes where a line would begin; the LF of a CR LF does not. */
-function isEmptyLine(last: number | null, code: number): boolean {
-  return last === null || last === 0x0a || (last === 0x0d && code === 0x0d);
 }
 
 /** Fewer are not enough to judge a speed by. */

@@ -2,11 +2,12 @@ import type { Call } from '../../call/index.ts';
 import type { Reading, Sentence } from '../../report/index.ts';
 import type { CodedText, Notice } from '../../result/index.ts';
 import { textOf } from '../../result/internal.ts';
-import { inEleven } from '../dsc/layout.ts';
+import { inEleven, isLegacy } from '../dsc/layout.ts';
+import { textAt } from '../field/text-at.ts';
 import { elevenFields, paddedFields, rewritten } from '../repair/repair-line.ts';
 import { writeSentences } from '../write-sentences.ts';
 import type { Collector, FaultId, Finding } from './fault.ts';
-import { certaintyOf, fieldOf } from './line-fault.ts';
+import { callFields, certaintyOf, faultsOf, fieldOf, receivedIn } from './line-fault.ts';
 import { said } from './texts.ts';
 
 export interface CallContext {
@@ -19,7 +20,7 @@ export interface CallContext {
 }
 
 /** Faults that the reader's notices about a call show. */
-const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, FaultId>([
+const BY_NOTICE: readonly (readonly [code: string, id: FaultId])[] = [
   ['sentence-legacy-layout', 'legacy-layout'],
   ['sentence-fields-missing', 'fields-missing'],
   ['sentence-expansion-missing', 'expansion-missing'],
@@ -27,7 +28,14 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-expansion-late', 'expansion-late'],
   ['sentence-expansion-unannounced', 'expansion-unannounced'],
   ['sentence-identity-nine-digits', 'identity-nine-digits'],
-]);
+];
+/** Faults that writing the sentences again repairs. */
+const MENDED_BY_WRITING: readonly FaultId[] = [
+  'fields-missing',
+  'expansion-late',
+  'expansion-unannounced',
+  'identity-nine-digits',
+];
 const UNKNOWN_POSITION = '9999999999';
 
 export function addCallFaults(reading: Reading<'call'>, context: CallContext, collector: Collector): void {
@@ -36,17 +44,15 @@ export function addCallFaults(reading: Reading<'call'>, context: CallContext, co
     const sighting = { line: reading.line, field, seen, ...(corrected !== null && { corrected }) };
     collector.add(id, certaintyOf(certainty, reading.sources), sighting);
   };
-  const texts = inEleven(reading.sources[0]?.fields ?? []);
-  const legacy = reading.notices.some(({ code }) => code === 'sentence-legacy-layout');
+  const fields = callFields(reading);
+  const texts = inEleven(fields);
 
-  for (const notice of reading.notices) {
-    const id = BY_NOTICE.get(notice.code);
-    if (id !== undefined) add(id, 'certain', fieldOf(notice), seenIn(notice));
-  }
+  for (const [id, notice] of faultsOf(reading.notices, BY_NOTICE))
+    add(id, 'certain', fieldOf(notice), seenIn(notice));
   // The examples of the standard have ten fields, and a listener that counts to eleven drops them all the same.
-  if (reading.sources[0]?.fields.length === 10) add('fields-missing', 'possible', null, '10');
+  if (fields.length === 10) add('fields-missing', 'possible', null, '10');
   if (reading.talker !== 'CD') add('talker', 'possible', null, reading.talker);
-  if (!legacy) addFieldFaults(reading, texts, add);
+  if (!isLegacy(fields)) addFieldFaults(reading, texts, add);
   addKindFaults(reading.call, context, texts, add);
   if (context.own !== null && reading.call.from === context.own) add('own-call', 'likely', 2, context.own);
   if (reading.repeat > 0)
@@ -61,11 +67,10 @@ type Add = (
 ) => void;
 
 function addFieldFaults(reading: Reading<'call'>, texts: readonly string[], add: Add): void {
-  const [, station = '', , , , place = '', time = '', ship = ''] = texts;
-  for (const [field, text] of [
-    [2, station],
-    [8, ship],
-  ] as const) {
+  const place = textAt(texts, 5);
+  const time = textAt(texts, 6);
+  for (const field of [2, 8]) {
+    const text = textAt(texts, field - 1);
     if (/^\d{7,8}$/.test(text)) add('leading-zero-lost', 'likely', field, text);
     else if (/^\d{9}[1-9]$/.test(text) && reading.call.to?.kind !== 'area')
       add('identity-last-digit', 'certain', field, text);
@@ -79,7 +84,7 @@ function addFieldFaults(reading: Reading<'call'>, texts: readonly string[], add:
 }
 
 function addKindFaults(call: Call, { expected }: CallContext, texts: readonly string[], add: Add): void {
-  const place = texts[5] ?? '';
+  const place = textAt(texts, 5);
   if (call.kind === 'position-reply' || call.kind === 'distress-alert') {
     if (place === UNKNOWN_POSITION) add('no-fix', 'certain', 6, place);
     if (call.position !== null) {
@@ -93,20 +98,20 @@ function addKindFaults(call: Call, { expected }: CallContext, texts: readonly st
   }
   if (call.kind === 'position-reply') {
     if (place === '') add('refused', 'likely', 6, said('sentence-seen-empty-position', {}));
-    else if (call.unsolicited) add('acknowledgement', 'possible', 10, texts[9] ?? '');
+    else if (call.unsolicited) add('acknowledgement', 'possible', 10, textAt(texts, 9));
   }
   if ((call.kind === 'position-reply' || call.kind === 'position-request') && call.category !== 'safety') {
-    add('category', 'possible', 3, texts[2] ?? '');
+    add('category', 'possible', 3, textAt(texts, 2));
   }
   if (call.kind === 'unable-to-comply' && (call.category === 'safety' || call.from === expected)) {
-    add('refused', 'certain', 4, `${texts[3] ?? ''},${texts[4] ?? ''}`);
+    add('refused', 'certain', 4, `${textAt(texts, 3)},${textAt(texts, 4)}`);
   }
 }
 
 /** Ten digits that are no position, or anything else in a position reply, a frequency for one. */
 function isWrongPlace(call: Call, place: string): boolean {
   if (!('position' in call) || call.position !== null || place === UNKNOWN_POSITION) return false;
-  return /^\d{10}$/.test(place) || (call.kind === 'position-reply' && place !== '');
+  return place.length === 10 || (call.kind === 'position-reply' && place !== '');
 }
 
 /** The call as it should have come over the wire, or `null` where that would be a guess. */
@@ -116,22 +121,13 @@ function correctedFor(id: FaultId, reading: Reading<'call'>): readonly string[] 
   if (sentences.some(({ checksum }) => checksum === 'unchecked')) return null;
   const strict = (change: { readonly talker?: string }): readonly string[] =>
     sentences.map((each) => rewritten(each, { ...change, fields: strictFields(each, sentences.length > 1) }));
-  switch (id) {
-    case 'legacy-layout': {
-      const written = writeSentences(call, { direction: 'received', talker: 'CD' });
-      // Sentences that carry only part of the call would not be those that should have come.
-      return written.notices.length === 0 ? written.sentences : null;
-    }
-    case 'talker':
-      return strict({ talker: 'CD' });
-    case 'fields-missing':
-    case 'expansion-late':
-    case 'expansion-unannounced':
-    case 'identity-nine-digits':
-      return strict({});
-    default:
-      return null;
+  if (id === 'legacy-layout') {
+    const written = writeSentences(call, { direction: 'received', talker: 'CD' });
+    // Sentences that carry only part of the call would not be those that should have come.
+    return written.notices.length === 0 ? written.sentences : null;
   }
+  if (id === 'talker') return strict({ talker: 'CD' });
+  return MENDED_BY_WRITING.includes(id) ? strict({}) : null;
 }
 
 function strictFields(sentence: Sentence, expanded: boolean): readonly string[] {
@@ -142,5 +138,5 @@ function strictFields(sentence: Sentence, expanded: boolean): readonly string[] 
 
 /** What was received, where that is what the sentence holds; of an expansion, what is said of it. */
 function seenIn(notice: Notice): string | CodedText {
-  return /^sentence-expansion/.test(notice.code) ? textOf(notice) : (notice.received ?? '');
+  return notice.code.startsWith('sentence-expansion') ? textOf(notice) : receivedIn(notice);
 }

@@ -163,7 +163,6 @@ export interface Collector {
 }
 
 const MOST_SIGHTINGS = 20;
-const RANK = { certain: 2, likely: 1, possible: 0 } as const;
 
 /** An empty collector. It keeps a bounded number of sightings of each fault and counts the rest. */
 export function createCollector(): Collector {
@@ -177,7 +176,7 @@ export function createCollector(): Collector {
       }
       entry.count += 1;
       if (entry.sightings.length < MOST_SIGHTINGS) entry.sightings.push(sighting);
-      if (RANK[certainty] > RANK[entry.certainty]) entry.certainty = certainty;
+      if (certainty === 'certain' || entry.certainty === 'possible') entry.certainty = certainty;
     },
 
     confirm(id) {

@@ -63,7 +63,7 @@ export function findFaults(
   if (expect?.station !== undefined) requireIdentity('station', expect.station);
   if (position !== undefined) requireCoordinates(position);
   if (now !== undefined) requireInstant('now', now);
-  const bytes: ByteCount = { count: 0, visible: 0, foreign: 0, smeared: 0, lines: 0, last: null };
+  const bytes: ByteCount = { count: 0, visible: false, foreign: 0, smeared: 0, lines: 0, last: null };
   const sight = createSight(
     { own: own ?? null, expects: expect !== undefined, expected: expect?.station ?? null },
     position ?? null,
@@ -87,7 +87,7 @@ export function findFaults(
   for (const reading of reader.flush()) sight.look(reading);
   const { tally, collector } = sight.end();
 
-  const lifeless = isStream && (bytes.visible === 0 || isGarbage(bytes, tally.sentences));
+  const lifeless = isStream && (!bytes.visible || isGarbage(bytes, tally.sentences));
   const findings = lifeless ? lifelessFindings(bytes) : collector.findings();
   return {
     kind: 'fault-report',
@@ -105,7 +105,7 @@ export function findFaults(
 function lifelessFindings(bytes: ByteCount): Finding[] {
   const collector = createCollector();
   const whole = { line: null, field: null };
-  if (bytes.visible === 0) {
+  if (!bytes.visible) {
     collector.add('no-data', 'certain', {
       ...whole,
       seen: said(bytes.count === 0 ? 'sentence-seen-no-byte' : 'sentence-seen-blank', {}),

@@ -6,7 +6,7 @@ import type { Collector, FaultId, Finding } from './fault.ts';
 import { said } from './texts.ts';
 
 /** Faults that the framing shows, by the notice the reader gave. */
-const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, FaultId>([
+const BY_NOTICE: readonly (readonly [code: string, id: FaultId])[] = [
   ['sentence-length', 'too-long'],
   ['sentence-tag-checksum', 'tag-block'],
   ['sentence-tag-unclosed', 'tag-block'],
@@ -14,7 +14,7 @@ const BY_NOTICE: ReadonlyMap<string, FaultId> = /* @__PURE__ */ new Map<string, 
   ['sentence-blank-sent', 'blank-sent'],
   ['sentence-unchecked', 'checksum-missing'],
   ['sentence-checksum-lower-case', 'checksum-lower-case'],
-]);
+];
 const WRONG_CHECKSUM: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'sentence-checksum-wrong',
   'sentence-checksum-impossible',
@@ -28,6 +28,26 @@ const MENDED_BY_WRITING: readonly FaultId[] = [
   'checksum-lower-case',
 ];
 
+/** The notices that show a fault, each with the fault. */
+export function faultsOf(
+  notices: readonly Notice[],
+  table: readonly (readonly [code: string, id: FaultId])[],
+): readonly (readonly [FaultId, Notice])[] {
+  return notices.flatMap((notice) =>
+    table.filter(([code]) => code === notice.code).map(([, id]) => [id, notice] as const),
+  );
+}
+
+/** The fields of the `DSC` sentence of a call. */
+export function callFields({ sources }: Reading<'call'>): readonly string[] {
+  return sources[0]?.fields ?? [];
+}
+
+/** The characters that a notice is about. */
+export function receivedIn({ received }: Notice): string {
+  return received ?? '';
+}
+
 /** Adds what the framing of a sound sentence shows, whatever the sentence is about. */
 export function addLineFaults(reading: Exclude<Reading, Reading<'damaged'>>, collector: Collector): void {
   const { sources: sentences } = reading;
@@ -36,8 +56,8 @@ export function addLineFaults(reading: Exclude<Reading, Reading<'damaged'>>, col
     sentences.every(({ checksum }) => checksum === 'right')
       ? { corrected: sentences.map((each) => rewritten(each, {})) }
       : {};
-  const tag = sentences.find((sentence) => sentence.tag !== null)?.tag;
-  if (tag !== undefined && tag !== null) {
+  const [tag] = sentences.flatMap((sentence) => sentence.tag ?? []);
+  if (tag !== undefined) {
     const seen = tag.parameters.map(([letter, value]) => `${letter}:${value}`).join(',');
     collector.add('tag-block', 'possible', {
       line: reading.line,
@@ -46,15 +66,13 @@ export function addLineFaults(reading: Exclude<Reading, Reading<'damaged'>>, col
       ...corrected(),
     });
   }
-  for (const notice of reading.notices) {
-    const id = BY_NOTICE.get(notice.code);
-    if (id === undefined) continue;
+  for (const [id, notice] of faultsOf(reading.notices, BY_NOTICE)) {
     const certainty = id === 'tag-block' ? 'possible' : 'certain';
     const isWhole = id === 'checksum-missing' && sentences.every(looksWhole);
     collector.add(id, isWhole ? certainty : certaintyOf(certainty, sentences), {
       line: reading.line,
       field: fieldOf(notice),
-      seen: notice.received ?? '',
+      seen: receivedIn(notice),
       ...(MENDED_BY_WRITING.includes(id) && corrected()),
     });
   }
@@ -70,8 +88,9 @@ export function addDamage(
   for (const issue of reading.issues) {
     if (!WRONG_CHECKSUM.has(issue.code)) continue;
     wrong += 1;
-    const { params: { computed } = {}, received: stated = '' } = issue;
-    if (differences.size < 2) differences.add(differenceOf(issue));
+    const { computed } = issue.params;
+    const stated = receivedIn(issue);
+    differences.add(differenceOf(issue));
     const line = reading.text.trim();
     const seen =
       computed === undefined
@@ -100,13 +119,13 @@ export function certaintyOf(
 /** Number of the field that a notice is about, if it is about one. */
 export function fieldOf({ at }: Notice): number | null {
   const place = at.indexOf('field');
-  const number = at[place + 1];
-  return place >= 0 && typeof number === 'number' ? number : null;
+  return place < 0 ? null : Number(at[place + 1]);
 }
 
 /** The bits in which the stated checksum differs, as two hexadecimal digits; empty when there is none to compare with. */
-function differenceOf({ expected, received = '' }: Notice): string {
+function differenceOf(notice: Notice): string {
+  const { expected } = notice;
   if (expected === undefined) return '';
   const byteOf = (text: string): number => Number.parseInt(text.replace(/[^0-9A-Fa-f]/g, ''), 16) & 0xff;
-  return hexOf(byteOf(expected) ^ byteOf(received));
+  return hexOf(byteOf(expected) ^ byteOf(receivedIn(notice)));
 }

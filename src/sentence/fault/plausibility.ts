@@ -10,7 +10,9 @@ import type { Reading } from '../../report/index.ts';
 import { rememberLatest } from '../../report/internal.ts';
 import type { CodedText } from '../../result/index.ts';
 import type { TermOf } from '../../result/internal.ts';
+import { textAt } from '../field/text-at.ts';
 import type { Collector } from './fault.ts';
+import { callFields } from './line-fault.ts';
 import { type faultTexts, said } from './texts.ts';
 
 /** What the stream has told of places so far; bounded. */
@@ -29,8 +31,8 @@ export const MOST_STATIONS = 1000;
 /** An hour, give or take five minutes for the clocks, is a time zone; so is half an hour in some places. */
 const HALF_HOUR = 1800;
 const CLOCK_DOUBT = 300;
-/** Minutes of arc that a rounded position is off on an axis, with room for movement between two sources. */
-const ONE_MINUTE = { least: 0.85, most: 1.15 } as const;
+/** Minutes of arc left for movement between two sources of a position. */
+const MOVEMENT = 0.15;
 
 /** Adds what a report shows when held against own position, the clock and the ship's own other words. */
 export function addPlausibility(
@@ -42,7 +44,7 @@ export function addPlausibility(
   collector: Collector,
 ): void {
   const { line, call } = reading;
-  const text = reading.sources[0]?.fields[5] ?? '';
+  const text = textAt(callFields(reading), 5);
   if (places.own !== null && isVhf(reading) && wouldBeNearMirrored(places.own, cornerOf(position))) {
     collector.add('wrong-quadrant', 'likely', { line, field: 6, seen: text });
   }
@@ -57,8 +59,7 @@ export function addPlausibility(
     if (time !== null) rememberLatest(places.reports, call.from, { position, time }, MOST_STATIONS);
   }
   if (time !== null) {
-    const age = reading.positionTime?.age ?? (now === null ? null : resolveTime(time, now).age);
-    const offset = age === null ? null : zoneLike(age);
+    const offset = zoneLike(reading.positionTime?.age ?? (now === null ? 0 : resolveTime(time, now).age));
     if (offset !== null) {
       const certainty = reading.positionTime === null ? 'possible' : 'likely';
       collector.add('wrong-time', certainty, { line, field: 7, seen: offsetSaid(offset) });
@@ -113,7 +114,7 @@ function roundedBy(
   const before = last.position.fraction;
   const off = minutesBetween(cornerOf(position), cornerOf(last.position), position);
   const jumped = (minutes: number, half: boolean, decimals: number): boolean =>
-    half && decimals < 5000 && minutes > ONE_MINUTE.least && minutes < ONE_MINUTE.most;
+    half && decimals < 5000 && isMinuteOff(minutes, true);
   return jumped(off.latitude, rounded.latitude, before.latitude) ||
     jumped(off.longitude, rounded.longitude, before.longitude)
     ? 'report'
@@ -132,9 +133,7 @@ function minutesBetween(one: Coordinates, other: Coordinates, position: Reported
 
 /** A rounded axis is a minute too far out; one whose decimals lie below a half is where it should be. */
 function isMinuteOff(minutes: number, rounded: boolean): boolean {
-  return rounded
-    ? minutes > ONE_MINUTE.least && minutes < ONE_MINUTE.most
-    : Math.abs(minutes) < 1 - ONE_MINUTE.least;
+  return Math.abs(minutes - (rounded ? 1 : 0)) < MOVEMENT;
 }
 
 function offsetSaid(hours: number): CodedText {

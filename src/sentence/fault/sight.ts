@@ -37,15 +37,15 @@ export function createSight(context: CallContext, position: Coordinates | null, 
   const differences = new Set<string>();
   const held = new Map<string, Reading<'call'>>();
   /** Stations whose announced expansion did not come in time. */
-  const unfinished = new Map<string, true>();
+  const unfinished = new Map<string, string>();
   /** Expansions without a call: of interest only when no damaged line explains them. */
   const strayed: Sighting[] = [];
   /** The first line that is no sentence at all: of interest only when none is. */
   let noSentence: Sighting | null = null;
   let wrong = 0;
-  /** Sentences whose checksum holds. */
-  let checked = 0;
-  let positions = 0;
+  /** Whether the checksum of a sentence holds. */
+  let isChecked = false;
+  let hasPosition = false;
   const replies = new Set<'came' | 'polled' | 'doubtful'>();
   let polledAt: number | null = null;
 
@@ -55,7 +55,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     held.set(key, reading);
     const { from } = reading.call;
     if (from !== null && reading.notices.some(({ code }) => isUnfinished(code))) {
-      rememberLatest(unfinished, from, true, MOST_STATIONS);
+      rememberLatest(unfinished, from, from, MOST_STATIONS);
     }
     if (held.size <= MOST_HELD) return;
     for (const [oldest, call] of held) {
@@ -67,7 +67,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
 
   function count(sentences: readonly Sentence[]): void {
     tally.sentences += sentences.length;
-    checked += sentences.filter(({ checksum }) => checksum === 'right').length;
+    if (sentences.some(({ checksum }) => checksum === 'right')) isChecked = true;
   }
 
   function lookAtCall(reading: Reading<'call'>): void {
@@ -76,7 +76,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
     addLineFaults(reading, collector);
     addCallFaults(reading, context, collector);
     if (call.kind === 'polling-acknowledgement') polledAt ??= reading.line;
-    if (call.kind === 'position-reply') positions += 1;
+    if (call.kind === 'position-reply') hasPosition = true;
     noteReply(call);
     if ((call.kind === 'position-reply' || call.kind === 'distress-alert') && call.position !== null) {
       addPlausibility(reading, call.position, call.time, places, now, collector);
@@ -113,7 +113,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       if (tally.sentences === 0 || (isTold && !context.expects)) return;
       const seen = said('sentence-seen-no-call', { sentences: tally.sentences });
       collector.add('calls-filtered', context.expects ? 'likely' : 'possible', { ...whole, seen });
-    } else if (context.expects && !replies.has('came') && !(replies.has('polled') && positions === 0)) {
+    } else if (context.expects && !replies.has('came') && !(replies.has('polled') && !hasPosition)) {
       const station = context.expected === null ? {} : { station: context.expected };
       const seen = said('sentence-seen-no-reply', { calls: tally.calls, ...station });
       // A damaged line, or a call whose station cannot be read, may be the reply.
@@ -151,7 +151,7 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       if (tally.sentences === 0 && wrong === 0 && noSentence !== null) {
         collector.add('no-sentence', 'certain', noSentence);
       }
-      if (polledAt !== null && positions === 0) {
+      if (polledAt !== null && !hasPosition) {
         collector.add('polled', context.expects ? 'likely' : 'possible', {
           line: polledAt,
           field: 4,
@@ -160,9 +160,9 @@ export function createSight(context: CallContext, position: Coordinates | null, 
       }
       lookForReply();
       // Where none has a checksum, none was lost with the end of a line.
-      if (checked === 0) collector.confirm('checksum-missing');
-      const [difference = ''] = differences;
-      if (wrong >= LEAST_WRONG && differences.size === 1 && difference !== '' && tally.sentences === 0) {
+      if (!isChecked) collector.confirm('checksum-missing');
+      const [difference] = differences;
+      if (difference && differences.size === 1 && wrong >= LEAST_WRONG && tally.sentences === 0) {
         const seen = said('sentence-seen-alike', { count: wrong, difference });
         collector.add('rewritten-between', 'likely', { line: null, field: null, seen });
       }
