@@ -5,7 +5,7 @@ import type { DseReading } from '../dsc/dse.ts';
 import type { DscReading } from '../dsc/read-dsc.ts';
 import { aloneNotice, lateNotice, missingNotice, unannouncedNotice } from './expansion-notice.ts';
 import type { ReaderSettings } from './options.ts';
-import { callStation, createSentenceRepeats, type Receipt } from './repeats.ts';
+import { between, callStation, createSentenceRepeats, type Receipt } from './repeats.ts';
 
 /** A call that may still get its expansion. */
 export interface OpenCall {
@@ -18,7 +18,7 @@ export interface OpenCall {
   /** What its fields mean without the expansion, once they were read. */
   read: ReadFields | null;
   readonly notices: readonly Notice[];
-  readonly sentences: Sentence[];
+  readonly sentences: [Sentence, ...Sentence[]];
   /** What was said of its `DSE` sentences. */
   readonly said: Notice[];
   /** Data sets by number of their `DSE` sentence. */
@@ -84,7 +84,6 @@ export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairin
       (entry, index) =>
         entries.length - index > MOST_OPEN || hasWaited(entry, receipt, seen, waitMs, waitSentences),
     );
-    if (over.length === 0) return NONE;
     entries = entries.filter((entry) => !over.includes(entry));
     return over.flatMap(giveUp);
   }
@@ -92,7 +91,6 @@ export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairin
   return {
     addCall({ line, offset, receipt, dsc, notices }, sentence) {
       const { event, repeat } = numberOf(sentence.fields, receipt);
-      const sentences = [sentence];
       const open: OpenCall = {
         event,
         repeat,
@@ -102,7 +100,7 @@ export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairin
         dsc,
         read: null,
         notices,
-        sentences,
+        sentences: [sentence],
         said: [],
         parts: new Map(),
       };
@@ -150,11 +148,8 @@ export function createPairing({ waitMs, waitSentences }: ReaderSettings): Pairin
 }
 
 function hasWaited(entry: Entry, now: Receipt, seen: number, waitMs: number, waitSentences: number): boolean {
-  const { receipt } = entry.open;
-  if (receipt.at !== null && now.at !== null && receipt.clock === now.clock) {
-    return now.at - receipt.at > waitMs;
-  }
-  return seen - entry.since > waitSentences;
+  const waited = between(entry.open.receipt, now);
+  return waited === null ? seen - entry.since > waitSentences : waited > waitMs;
 }
 
 /** The same talker first, then the latest. */
@@ -173,7 +168,7 @@ function choose(entries: readonly Entry[], dse: DseReading, talker: string): Ent
 }
 
 function speaks(entry: Entry, talker: string): boolean {
-  return entry.open.sentences[0]?.talker === talker;
+  return entry.open.sentences[0].talker === talker;
 }
 
 /** A call whose expansion never came is final as it is; one that announced none has been final already. */

@@ -31,14 +31,13 @@ export function readSentences(text: string | Uint8Array, options: ReaderOptions 
   const readings: Reading[] = [];
   const places = new Map<string, number>();
   for (const reading of reader.push(text).concat(reader.flush())) {
-    const key = reading.kind === 'call' ? `${reading.event} ${reading.repeat}` : null;
-    const place = key === null ? undefined : places.get(key);
-    if (place === undefined) {
-      if (key !== null) places.set(key, readings.length);
-      readings.push(reading);
-    } else {
-      readings[place] = reading;
+    let place = readings.length;
+    if (reading.kind === 'call') {
+      const key = `${reading.event} ${reading.repeat}`;
+      place = places.get(key) ?? place;
+      places.set(key, place);
     }
+    readings[place] = reading;
   }
   return readings;
 }

@@ -190,7 +190,12 @@ function expansionReading(
   return { kind: 'expansion', ...place, notices, station, flag, sets, sources: [sentence] };
 }
 
-function damagedReading(line: Line, at: number | null, text: string, issues: readonly Issue[]): Reading {
+function damagedReading(
+  line: Omit<Line, 'text'>,
+  at: number | null,
+  text: string,
+  issues: readonly Issue[],
+): Reading {
   return {
     kind: 'damaged',
     line: line.number,
@@ -206,7 +211,7 @@ function damagedReading(line: Line, at: number | null, text: string, issues: rea
 
 /** Something that a program without types pushed, and that is no piece of a stream. */
 function strange(value: unknown, place: Pick<Line, 'number' | 'offset'>, at: number | null): Reading {
-  return damagedReading({ ...place, text: '', dropped: 0 }, at, '', [notText(value, 'stream')]);
+  return damagedReading({ ...place, dropped: 0 }, at, '', [notText(value, 'stream')]);
 }
 
 function endless({ dropped }: Line): Issue {

@@ -49,7 +49,7 @@ export function plainReading(
       sources,
     };
   }
-  if (formatter === 'ZDA' && word.instant !== null) {
+  if (word.instant !== null) {
     return { kind: 'clock', ...place, notices, instant: word.instant, sources };
   }
   if (formatter === 'WPL') {
@@ -85,10 +85,7 @@ export function aisReadings({ payload, channel, parts }: AssembledAis<AboutPart>
     {
       kind: 'ais',
       ...first.about.place,
-      notices:
-        parts.length === 1
-          ? [...first.about.notices, ...notices]
-          : [...parts.flatMap(({ about }) => about.notices), ...notices],
+      notices: [...parts.flatMap(({ about }) => about.notices), ...notices],
       own: first.sentence.formatter === 'VDO',
       channel,
       report,
@@ -112,7 +109,7 @@ export function callReading(
   open.read ??= readFields(dsc.fields);
   const read = sets.length === 0 ? open.read : expandFields(open.read, sets);
   // The older layout has no field for a channel, and a commanded call leaves it to the radio.
-  const mayName = settings.direction === 'received' && !isLegacy(open.sentences[0]?.fields ?? []);
+  const mayName = settings.direction === 'received' && !isLegacy(open.sentences[0].fields);
   const unnamed = mayName ? unnamedChannelNotices(read.call) : [];
   return {
     kind: 'call',
@@ -125,7 +122,7 @@ export function callReading(
     stage,
     call: read.call,
     direction: settings.direction,
-    talker: open.sentences[0]?.talker ?? '',
+    talker: open.sentences[0].talker,
     positionTime: 'time' in read.call ? dated(read.call.time, at) : null,
     sources: open.sentences.slice(),
   };

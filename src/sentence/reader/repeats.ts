@@ -1,6 +1,7 @@
 import { createRepeats, HALF_DAY, type Numbered } from '../../report/internal.ts';
 import { stationKey } from '../dsc/field.ts';
 import { inEleven } from '../dsc/layout.ts';
+import { textAt } from '../field/text-at.ts';
 
 /** When something was received, and by whose clock: only instants of one clock can be compared. */
 export interface Receipt {
@@ -16,17 +17,17 @@ export function createSentenceRepeats(): (texts: readonly string[], receipt: Rec
 
 /** The station in field 2, or in the first field of the older layout, without its padding zero. */
 export function callStation(texts: readonly string[]): string {
-  const first = texts[0] ?? '';
-  return stationKey(first.length > 2 ? first : (texts[1] ?? ''));
+  const first = textAt(texts, 0);
+  return stationKey(first.length > 2 ? first : textAt(texts, 1));
+}
+
+/** Milliseconds from one receipt to another; `null` when no clock saw both. */
+export function between(one: Receipt, other: Receipt): number | null {
+  return one.clock !== 'none' && one.clock === other.clock ? Number(other.at) - Number(one.at) : null;
 }
 
 function isHalfDayApart(one: Receipt, other: Receipt): boolean {
-  return (
-    one.at !== null &&
-    other.at !== null &&
-    one.clock === other.clock &&
-    Math.abs(other.at - one.at) > HALF_DAY
-  );
+  return Math.abs(between(one, other) ?? 0) > HALF_DAY;
 }
 
 /**
@@ -35,10 +36,12 @@ function isHalfDayApart(one: Receipt, other: Receipt): boolean {
  * deviation: D-sentence-8
  */
 function repeatKey(texts: readonly string[]): string | null {
-  const [format, , category, first, second, place = '', time = '', ship, nature, end] = inEleven(texts);
+  const eleven = inEleven(texts);
+  const [format, , category] = eleven;
+  const place = textAt(eleven, 5);
+  const time = textAt(eleven, 6);
   const distress = format === '12' || category === '12';
   const dated = place.length === 10 && time !== '' && time !== '8888' && place !== '9999999999';
   if (!distress && !dated) return null;
-  const says = `${first},${second},${place},${time},${ship},${nature},${end}`;
-  return `${format},${callStation(texts)},${distress ? '' : category},${says}`;
+  return `${format},${callStation(texts)},${distress || category},${eleven.slice(3, 10).join()}`;
 }
