@@ -59,6 +59,20 @@ describe('a log that an editor saved', () => {
     },
   );
 
+  it('has its mark taken off at its beginning alone', () => {
+    const [call = '', expansion = ''] = log.split(/(?<=\n)/);
+    const read = (...pieces: string[]): string[] => {
+      const reader = createSentenceReader();
+      return [...pieces.flatMap((piece) => reader.push(piece)), ...reader.flush()].flatMap(({ notices }) =>
+        notices.map(({ code }) => code),
+      );
+    };
+    expect(read(`\ufeff${call}`, expansion)).toEqual([]);
+    expect(read('', `\ufeff${call}`, expansion)).toEqual([]);
+    expect(read(call, `\ufeff${expansion}`)).toEqual(['sentence-leading-characters']);
+    expect(read('\ufeff', `\ufeff${log}`)).toContain('sentence-leading-characters');
+  });
+
   // Well-formed sequences: The Unicode Standard, table 3-7; a byte of any other is shown as it is (our own choice).
   it.each([
     ['cut off, not the character it might have been', [0xe2, 0x82], '\u00e2\u0082'],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { rangeAndBearing } from '../../src/position/index.ts';
+import { checksumOf } from '../../src/sentence/frame/checksum.ts';
 import { FAULTS, type FaultReport, findFaults } from '../../src/sentence/index.ts';
 import { bitsOf, sentencesOf } from '../oracle/sentence-ais.ts';
 import { line } from './arbitrary.ts';
@@ -76,6 +77,10 @@ describe('bytes that are no text', () => {
       code: 'sentence-seen-foreign',
       params: { foreign: 20, count: 20 },
     });
+  });
+
+  it.each([' ', '\t', '\r', '\n'])('are not blanks or line ends: %j', (blank) => {
+    expect(idsOf(findFaults(`x${blank.repeat(40)}`))).toEqual(['no-sentence']);
   });
 
   it('are of a slow line only when more than half of them are', () => {
@@ -191,6 +196,19 @@ describe('minutes that are rounded', () => {
     expect(against(0, 0, '12001200')).toEqual([]);
   });
 
+  it('are told by the last place that AIS has of her, whatever message follows it', () => {
+    const place = ais((56 * 60 + 20) * 10_000 + 7700, -(6 * 60 + 30) * 10_000 - 8800);
+    const name = sentencesOf(bitsOf('5', { message: 5, mmsi: 232_999_142, name: 'TERN' }))
+      .map((body) => line(body, '!'))
+      .join('');
+    const call = reply('1562100631', '77008800')
+      .map((body) => line(body))
+      .join('');
+    expect(idsOf(findFaults(place + call))).toEqual(['minutes-rounded']);
+    expect(idsOf(findFaults(place + name + call))).toEqual(['minutes-rounded']);
+    expect(idsOf(findFaults(name + call))).toEqual([]);
+  });
+
   const twice = (
     one: readonly [string, string, string?],
     other: readonly [string, string, string?],
@@ -208,6 +226,34 @@ describe('minutes that are rounded', () => {
     expect(twice(['1562000630', '34001200'], ['1562000630', '54001210'])).toEqual(['duplicates']);
     expect(twice(['1562000630', '34001200'], ['1562100630', '50001210'])).toEqual([]);
     expect(twice(['1562000630', '34001200'], ['1562000630', '50001210'])).toEqual(['duplicates']);
+  });
+});
+
+describe('reports that lack something', () => {
+  // The same minute, a mile further: were they one ship's, her minutes would be rounded.
+  const first = reply('1562000630', '49801200');
+  const second = reply('1562100630', '51001210');
+  const [from, to] = ['2329991420', 'XX'];
+
+  it('of stations that cannot be read are not those of one ship', () => {
+    expect(ids([...first, ...second])).toEqual(['minutes-rounded']);
+    const unread = [...first, ...second].map((body) => body.replace(from, to));
+    expect(ids(unread)).toEqual([]);
+  });
+
+  it('of no time are held against none', () => {
+    const timeless = (bodies: readonly string[]): string[] =>
+      bodies.map((body) => body.replace(',1404,', ',8888,'));
+    const now = Date.UTC(2026, 5, 1, 14, 5);
+    for (const options of [{}, { now }]) {
+      expect(ids([...timeless(first), ...second], options)).toEqual(['no-time']);
+      expect(ids([...first, ...timeless(second)], options)).toEqual(['no-time']);
+    }
+  });
+
+  it('of a half minute already do not show by a jump that it was rounded', () => {
+    expect(ids([...reply('1562000630', '49991200'), ...second])).toEqual(['minutes-rounded']);
+    expect(ids([...reply('1562000630', '50001200'), ...second])).toEqual([]);
   });
 });
 
@@ -258,6 +304,9 @@ describe('digits that are missing', () => {
     ['23299914X', []],
     ['X3299914', []],
     ['2329991423', ['identity-last-digit']],
+    ['12329991423', []],
+    ['23299914230', []],
+    ['X329991423', []],
     ['2329991420', []],
     ['X329991423', []],
   ])('of station %s', (station, faults) => {
@@ -311,6 +360,18 @@ describe('what a call shows by itself', () => {
     ['an own call when nobody said so', 'CDDSC,20,2329998710,08,21,26,,,,,R,', {}, []],
     ['an alert without position and time', 'CDDSC,12,2329992180,,05,00,9999999999,8888,,,S,', {}, ['no-fix']],
     ['an alert with nothing said', 'CDDSC,12,2329992180,,05,00,,,,,S,', {}, []],
+    [
+      'an alert with a frequency in place of its position',
+      'CDDSC,12,2329992180,,05,00,900016,1404,,,S,',
+      {},
+      [],
+    ],
+    [
+      'a reply with a tenth digit',
+      'CDDSC,20,2329991421,08,21,26,9999999999,8888,,,B,',
+      {},
+      ['no-fix', 'identity-last-digit'],
+    ],
     ['an alert of quadrant 4', 'CDDSC,12,2329992180,,05,00,4562000630,1404,,,S,', {}, ['bad-position']],
     ['a relay without position', 'CDDSC,16,0023299900,12,12,00,9999999999,8888,2329992180,05,S,', {}, []],
     ['a test call', 'CDDSC,20,2329991420,08,18,26,,,,,R,', {}, []],
@@ -329,10 +390,70 @@ describe('what a call shows by itself', () => {
   });
 });
 
+describe('a sentence without its checksum', () => {
+  // It may be part of a broken line: what it lacks is at most likely, and nothing says how it should have been.
+  const bare = (body: string): string => `$${body}\r\n`;
+  const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';
+  const more = 'CDDSE,1,1,A,2329991420,00,33001200';
+  const found = (text: string, id: string): unknown => {
+    const finding = findFaults(text).findings.find((each) => each.id === id);
+    return finding === undefined
+      ? undefined
+      : [finding.certainty, finding.sightings.map(({ corrected }) => corrected ?? null)];
+  };
+  const missing = (text: string): unknown => findFaults(line(own) + text).findings[0]?.certainty;
+
+  it('is certain to lack it where it has all the fields of its kind, or where none has one', () => {
+    expect(missing(bare(call))).toBe('certain');
+    expect(missing(bare(call.slice(0, -2)))).toBe('certain');
+    expect(missing(bare(call.slice(0, -4)))).toBe('likely');
+    expect(missing(bare(own))).toBe('likely');
+    expect(found(bare(own), 'checksum-missing')).toEqual(['certain', [null]]);
+    expect(found(bare(own) + line(own), 'checksum-missing')).toEqual(['likely', [null]]);
+  });
+
+  it.each([
+    [more, 'certain'],
+    ['CDDSE,1,1,A,2329991420', 'likely'],
+    ['CDDSE,1,1,A,2329991420,00', 'likely'],
+    ['CDDSE,1,1,A,2329991420,00,33001200,01', 'likely'],
+  ])('%s is %s to lack it alone', (body, certainty) => {
+    expect(missing(bare(body))).toBe(certainty);
+    expect(found(line(own) + bare(call) + bare(body), 'checksum-missing')).toEqual([certainty, [null, null]]);
+  });
+
+  it('has other faults only likely, and a possible one is no more than possible', () => {
+    const sent = call.replace('08', '08 ');
+    expect(found(line(sent) + line(more), 'blank-sent')).toEqual([
+      'certain',
+      [[line(call).trim(), line(more).trim()]],
+    ]);
+    expect(found(bare(sent) + line(more), 'blank-sent')).toEqual(['likely', [null]]);
+    expect(found(line(sent) + bare(more), 'blank-sent')).toEqual(['likely', [null]]);
+    const other = call.replace('CD', 'CV');
+    const corrected = [line(call).trim(), line(more).trim()];
+    expect(found(line(other) + line(more), 'talker')).toEqual(['possible', [corrected]]);
+    expect(found(line(other) + bare(more), 'talker')).toEqual(['possible', [null]]);
+    expect(found(bare(other) + bare(more), 'talker')).toEqual(['possible', [null]]);
+  });
+});
+
+describe('a TAG block', () => {
+  it('is told of whichever sentence of a call has it', () => {
+    const [call = '', expansion = ''] = reply('1562000630', '33001200').map((body) => line(body));
+    const { findings } = findFaults(`${call}\\s:R,n:1*${checksumOf('s:R,n:1')}\\${expansion}`);
+    expect(findings).toMatchObject([
+      { id: 'tag-block', certainty: 'possible', sightings: [{ line: 1, field: null, seen: '\\s:R,n:1\\' }] },
+    ]);
+  });
+});
+
 describe('the older layout', () => {
   it('is one fault, and its fields are not taken for others', () => {
     expect(ids(['CDDSC,2329992180,12,12,05,00,1562000630,S'])).toEqual(['legacy-layout']);
     expect(ids(['CDDSC,2329991420'])).toEqual(['legacy-layout']);
+    expect(ids(['CDDSC,2329992180,12,12,05,00,15620006300,S'])).toEqual(['legacy-layout']);
+    expect(ids(['CDDSC,23299921,12,12,05,00,1562000630,S'])).not.toContain('legacy-layout');
   });
 });
 
@@ -343,6 +464,34 @@ describe('an expansion too many', () => {
     expect(ids([call, ...Array<string>(30).fill(own), expansion])).toEqual([
       'expansion-missing',
       'expansion-late',
+    ]);
+  });
+});
+
+describe('an expansion that is left over', () => {
+  const [call = '', expansion = ''] = reply('1562000630', '33001200');
+  const part = (number: number): string => `CDDSE,2,${number},A,2329991420,00,33001200`;
+  const others = Array<string>(30).fill(own);
+
+  it('is late where the first part of it came in time', () => {
+    expect(ids([call, part(1), ...others, part(2)])).toEqual(['expansion-missing', 'expansion-late']);
+  });
+
+  it('is not late because of another thing that was noticed of the call', () => {
+    const nine = call.replace('2329991420', '232999142');
+    expect(ids([nine, expansion, ...others, expansion])).toEqual([
+      'expansion-mismatch',
+      'identity-nine-digits',
+    ]);
+  });
+
+  it('is of another station for certain, whatever else is noticed of it', () => {
+    const other = expansion.replace('2329991420', '2329995630').replace(',A,', ',A ,');
+    const { findings } = look([call, other, expansion]);
+    expect(findings.map(({ id, certainty }) => [id, certainty])).toEqual([
+      ['blank-sent', 'certain'],
+      ['expansion-late', 'certain'],
+      ['expansion-mismatch', 'certain'],
     ]);
   });
 });
@@ -478,9 +627,22 @@ describe('the whole of a stream', () => {
   });
 
   it.each([
+    [['20,2329991420,08,21,26,1562000630,1404,,,B', '20,2329991420,08,21,26,1562000630,1404,,'], 'certain'],
+    [['20,2329991420,08,21,26,1562000630,1404,,', '20,2329991420,08,21,26,1562000630,1404,,,B'], 'certain'],
+    [['20,2329991420,08,21,26,1562000630,1404,,,B'], 'possible'],
+  ])('is as certain of missing fields as its surest call: %j', (bodies, certainty) => {
+    const finding = look(bodies.map((body) => `CDDSC,${body}`)).findings.find(
+      ({ id }) => id === 'fields-missing',
+    );
+    expect([finding?.certainty, finding?.count]).toEqual([certainty, bodies.length]);
+  });
+
+  it.each([
     [{ own: '12' }, "own: expected nine digits, got '12'"],
     [{ own: 'x232999871' }, "own: expected nine digits, got 'x232999871'"],
     [{ expect: { station: '2329998710' } }, "station: expected nine digits, got '2329998710'"],
+    [{ now: 8.64e15 + 1 }, 'now: expected an instant in epoch milliseconds, got 8640000000000001'],
+    [{ now: '14:05' as never }, 'now: expected an instant in epoch milliseconds, got string'],
   ])('is not looked at with %j', (options, message) => {
     expect(() => findFaults('', options)).toThrow(new RangeError(message));
   });

@@ -89,6 +89,7 @@ describe('a time of day', () => {
     ['140412.125', 14, 4, 12.125],
     ['140412.00x', null],
     ['140412x00', null],
+    ['140412x.5', null],
     ['140412.000000000', 14, 4, 12],
     ['140412.0000000000', null],
     ['240000', null],
@@ -390,5 +391,21 @@ describe('a target', () => {
   it('and a waypoint without a name has none', () => {
     expect(first(`CDWPL,${fields}`)).toMatchObject({ kind: 'waypoint', waypoint: { position, name: '' } });
     expect(first('CDWPL').kind).toBe('other');
+  });
+});
+
+describe('a sentence of another kind', () => {
+  it.each([
+    'GPXYZ,5620.0000,N,00630.0000,W,TERN',
+    'GPXYZ,01,5620.0000,N,00630.0000,W,TERN,140412.00,T,R',
+    'GPXYZ,140412.00,02,01,2026,00,00',
+  ])('is kept as it is, whatever its fields resemble: %s', (body) => {
+    expect(first(body).kind).toBe('other');
+  });
+
+  it('of the same fields is a waypoint, a target or a clock by its name alone', () => {
+    expect(first('GPWPL,5620.0000,N,00630.0000,W,TERN').kind).toBe('waypoint');
+    expect(first('RATLL,01,5620.0000,N,00630.0000,W,TERN,140412.00,T,R').kind).toBe('target');
+    expect(first('GPZDA,140412.00,02,01,2026,00,00').kind).toBe('clock');
   });
 });

@@ -371,6 +371,9 @@ describe('a line', () => {
       'clock',
       '$GPGLL,3*00',
     ]);
+    expect(readings.map((reading) => (reading.kind === 'damaged' ? reading.issues.length : 0))).toEqual([
+      0, 2, 0, 1,
+    ]);
   });
 });
 

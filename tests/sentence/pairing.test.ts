@@ -103,6 +103,63 @@ describe('a call and its expansion', () => {
     expect(shown(readSentences(reply(tern) + one))).toEqual(['1.0 final fine incomplete']);
   });
 
+  it('of several sentences goes on with its own call alone', () => {
+    const first = line(`CDDSE,2,1,A,${tern}0,00,33001200`);
+    const second = (station: string): string => line(`CDDSE,2,2,A,${station},02,0125`);
+    expect(shown(readSentences(reply(tern) + first + second(`${pellinore}0`) + second('')))).toEqual([
+      '1.0 final fine late',
+    ]);
+    expect(shown(readSentences(reply(tern) + first + second(`${pellinore}0`)))).toEqual([
+      '1.0 final fine incomplete',
+    ]);
+  });
+
+  it('is told to be incomplete where nothing announced it either', () => {
+    const [, given] = readSentences(reply(tern, '') + line(`CDDSE,2,1,A,${tern}0,00,33001200`));
+    expect(given).toBeUndefined();
+    expect(shown(readSentences(reply(tern, '') + line(`CDDSE,2,1,A,${tern}0,00,33001200`)))).toEqual([
+      '1.0 final fine incomplete',
+    ]);
+  });
+
+  it('without any data in it is told to be incomplete, with none of it applied', () => {
+    const [given] = readSentences(reply(tern) + line(`CDDSE,2,1,A,${tern}0`));
+    expect(given?.notices).toMatchObject([
+      { code: 'sentence-expansion-incomplete', params: { applied: ['none'] }, received: '1' },
+    ]);
+  });
+
+  it('leaves what was given out before as it was', () => {
+    const reader = createSentenceReader();
+    const [before] = reader.push(reply(tern));
+    const [after] = reader.push(finer(tern));
+    expect([before?.sources.length, after?.sources.length]).toEqual([1, 2]);
+  });
+
+  it.each(['12329991420', 'x232999142', '2329991421'])(
+    'of the station %s is named as it is, in quotes',
+    (station) => {
+      const [given] = readSentences(line(`CDDSE,1,1,A,${station},00,33001200`));
+      expect(given?.notices.at(-1)).toMatchObject({
+        code: 'sentence-expansion-alone',
+        received: `'${station}'`,
+      });
+    },
+  );
+
+  it('is not waited for by a clock that did not see the call', () => {
+    const inside = 'c:1767225600';
+    const tagged = `\\${inside}*${checksumOf(inside)}\\${reply(tern)}`;
+    const clock = line('GPZDA,140412.00,02,01,2026,00,00');
+    const pairs = (before: string, between: string): string[] =>
+      shown(readSentences(before + between + finer(tern)));
+    expect(pairs(reply(tern), clock)).toEqual(['1.0 final fine late']);
+    expect(pairs(tagged, clock)).toEqual(['1.0 final fine late']);
+    expect(pairs(clock + reply(tern), line('GPZDA,140415.00,02,01,2026,00,00'))).toEqual([
+      '1.0 final whole missing',
+    ]);
+  });
+
   it('alone is kept apart', () => {
     expect(readSentences(finer(tern))[0]).toMatchObject({
       kind: 'expansion',
