@@ -138,5 +138,5 @@ function strictFields(sentence: Sentence, expanded: boolean): readonly string[] 
 
 /** What was received, where that is what the sentence holds; of an expansion, what is said of it. */
 function seenIn(notice: Notice): string | CodedText {
-  return notice.code.startsWith('sentence-expansion') ? textOf(notice) : receivedIn(notice);
+  return notice.code.includes('-expansion-') ? textOf(notice) : receivedIn(notice);
 }
