@@ -119,6 +119,7 @@ describe('a sentence', () => {
     expect(codes(`${clock.slice(0, -2)}`)).toEqual(['sentence-checksum-malformed']);
     expect(codes('$*00')).toEqual(['sentence-address']);
     expect(codes('$')).toEqual(['sentence-checksum-missing']);
+    expect(codes('00$GPZDA,1')).toEqual(['sentence-checksum-missing']);
   });
 
   it('that lost its end does not swallow the next one', () => {
