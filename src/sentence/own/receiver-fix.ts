@@ -2,6 +2,7 @@ import type { GnssFix } from '../../report/index.ts';
 import { FIX_QUALITIES, type FixQuality, type UtcTime } from '../../report/internal.ts';
 import type { Notice } from '../../result/index.ts';
 import { readCoordinates } from '../field/coordinate-fields.ts';
+import { textAt } from '../field/text-at.ts';
 import { instantOf, readUtc } from '../field/utc-field.ts';
 import { fieldNotice, type SentenceCode } from '../texts.ts';
 
@@ -47,30 +48,32 @@ export function readOwnFix(formatter: string, texts: readonly string[]): ReadFix
     case 'RMC':
       return readRmc(texts);
     case 'GLL':
-      return judge('GLL', texts, 0, readUtc(at(texts, 4)), statusQuality(at(texts, 5), at(texts, 6)));
+      return judge(
+        'GLL',
+        texts,
+        0,
+        readUtc(textAt(texts, 4)),
+        statusQuality(textAt(texts, 5), textAt(texts, 6)),
+      );
     case 'GGA':
-      return judge('GGA', texts, 1, readUtc(at(texts, 0)), qualityOf(at(texts, 5)));
+      return judge('GGA', texts, 1, readUtc(textAt(texts, 0)), qualityOf(textAt(texts, 5)));
     case 'GNS':
-      return judge('GNS', texts, 1, readUtc(at(texts, 0)), bestMode(at(texts, 5)));
+      return judge('GNS', texts, 1, readUtc(textAt(texts, 0)), bestMode(textAt(texts, 5)));
     default:
       return null;
   }
 }
 
-function at(texts: readonly string[], index: number): string {
-  return texts[index] ?? '';
-}
-
 function readRmc(texts: readonly string[]): ReadFix {
-  const time = readUtc(at(texts, 0));
-  const reading = judge('RMC', texts, 2, time, statusQuality(at(texts, 1), at(texts, 11)));
+  const time = readUtc(textAt(texts, 0));
+  const reading = judge('RMC', texts, 2, time, statusQuality(textAt(texts, 1), textAt(texts, 11)));
   const usable = reading.fix.position !== null;
   return {
     fix: {
       ...reading.fix,
-      instant: time === null ? null : instantOfDate(at(texts, 8), time),
-      speed: usable ? readNumber(at(texts, 6)) : null,
-      course: usable ? readNumber(at(texts, 7)) : null,
+      instant: time === null ? null : instantOfDate(textAt(texts, 8), time),
+      speed: usable ? readNumber(textAt(texts, 6)) : null,
+      course: usable ? readNumber(textAt(texts, 7)) : null,
     },
     notices: reading.notices,
   };
@@ -128,7 +131,7 @@ function readNumber(text: string): number | null {
 
 /** The instant of a `ZDA` sentence, epoch milliseconds, or `null` when it has none. */
 export function readClock(texts: readonly string[]): number | null {
-  const time = readUtc(at(texts, 0));
+  const time = readUtc(textAt(texts, 0));
   const date = /^(\d{2}),(\d{2}),(\d{4})$/.exec(texts.slice(1, 4).join());
   if (time === null || date === null) return null;
   return instantOf(Number(date[3]), Number(date[2]), Number(date[1]), time);

@@ -2,6 +2,7 @@ import type { Reading } from '../../report/index.ts';
 import { want } from '../../result/internal.ts';
 import { requireOneOf } from '../arguments.ts';
 import { coordinateFields, readCoordinates } from '../field/coordinate-fields.ts';
+import { textAt } from '../field/text-at.ts';
 import { readUtc, utcField } from '../field/utc-field.ts';
 import { escapeText, formatSentence, unescapeText } from '../frame/format.ts';
 
@@ -43,7 +44,7 @@ export function writeWaypoint(
 /** The fields of a `WPL` sentence, or `null` when they hold no place. */
 export function readWaypoint(texts: readonly string[]): Reading<'waypoint'>['waypoint'] | null {
   const position = readCoordinates(texts, 0);
-  return position === null ? null : { position, name: unescapeText(texts[4] ?? '') };
+  return position === null ? null : { position, name: unescapeText(textAt(texts, 4)) };
 }
 
 const STATUSES = ['lost', 'acquiring', 'tracking'] as const;
@@ -100,13 +101,13 @@ export function writeTarget(
 /** The fields of a `TLL` sentence, or `null` when they hold no place or no number. */
 export function readTarget(texts: readonly string[]): Reading<'target'>['target'] | null {
   const position = readCoordinates(texts, 1);
-  const number = texts[0] ?? '';
+  const number = textAt(texts, 0);
   if (position === null || !/^\d{1,2}$/.test(number)) return null;
   return {
     number: Number(number),
     position,
-    name: unescapeText(texts[5] ?? ''),
-    time: readUtc(texts[6] ?? ''),
+    name: unescapeText(textAt(texts, 5)),
+    time: readUtc(textAt(texts, 6)),
     status: STATUSES.find((status) => LETTER[status] === texts[7]) ?? null,
     reference: texts[8] === 'R',
   };
