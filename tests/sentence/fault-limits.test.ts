@@ -637,6 +637,25 @@ describe('the whole of a stream', () => {
     expect([finding?.certainty, finding?.count]).toEqual([certainty, bodies.length]);
   });
 
+  it('is certain of a refusal once one is said, and of a clock once the stream has one', () => {
+    const certaintyOf = (bodies: readonly string[], id: string): unknown =>
+      look(bodies, { now: Date.UTC(2026, 5, 1, 14, 5) }).findings.find((each) => each.id === id)?.certainty;
+    const empty = 'CDDSC,20,2329991420,08,21,26,,,,,B,';
+    const refusal = 'CDDSC,20,2329995630,08,04,00,,,,,B,';
+    expect(certaintyOf([empty], 'refused')).toBe('likely');
+    expect(certaintyOf([empty, refusal], 'refused')).toBe('certain');
+    expect(certaintyOf([refusal, empty], 'refused')).toBe('certain');
+    const early = reply('1562000630', '33001200', '1305');
+    const other = early.map((body) => body.replace('2329991420', '2329995630'));
+    expect(certaintyOf(early, 'wrong-time')).toBe('possible');
+    expect(certaintyOf([...early, own, ...other], 'wrong-time')).toBe('likely');
+  });
+
+  it('shows a damaged line without the blanks around it', () => {
+    const { findings } = findFaults(`  $GPZDA,1*00  \r\n`);
+    expect(findings[0]?.sightings[0]?.seen).toMatchObject({ params: { line: '$GPZDA,1*00' } });
+  });
+
   it.each([
     [{ own: '12' }, "own: expected nine digits, got '12'"],
     [{ own: 'x232999871' }, "own: expected nine digits, got 'x232999871'"],

@@ -182,11 +182,13 @@ function cutBody(line: string, start: number, end: number): Cut & { readonly sum
   let least = COMMA;
   for (let index = from; index < end; index += 1) {
     const code = line.charCodeAt(index);
-    if (code === COMMA) {
-      texts.push(line.slice(from, index));
-      from = index + 1;
+    if (code <= COMMA) {
+      if (code < least) least = code;
+      if (code === COMMA) {
+        texts.push(line.slice(from, index));
+        from = index + 1;
+      }
     }
-    if (code < least) least = code;
     sum ^= code;
     all |= code;
   }

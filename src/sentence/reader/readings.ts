@@ -85,7 +85,10 @@ export function aisReadings({ payload, channel, parts }: AssembledAis<AboutPart>
     {
       kind: 'ais',
       ...first.about.place,
-      notices: [...parts.flatMap(({ about }) => about.notices), ...notices],
+      notices:
+        parts.length === 1
+          ? [...first.about.notices, ...notices]
+          : [...parts.flatMap(({ about }) => about.notices), ...notices],
       own: first.sentence.formatter === 'VDO',
       channel,
       report,
