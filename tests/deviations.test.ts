@@ -60,7 +60,7 @@ describe('docs/deviations.md', () => {
     const mixed = grades.length - counts.reduce((sum, count) => sum + count);
     const cells = [...counts, mixed, 0, grades.length, rows(choices).length];
     const page = readFileSync(join(root, 'docs/guide/rules.md'), 'utf8');
-    expect(page).toContain(`| 28 November 2026 | ${cells.join(' | ')} |`);
+    expect(page).toContain(`| 29 November 2026 | ${cells.join(' | ')} |`);
   });
 
   it('lists no id twice', () => {

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Reading } from '../../src/report/index.ts';
 import { checksumOf } from '../../src/sentence/frame/checksum.ts';
-import { findFaults, parseSentence, readSentences } from '../../src/sentence/index.ts';
+import { findFaults, parseSentence, readSentences, writeOwnPosition } from '../../src/sentence/index.ts';
 
 const line = (body: string): string => `$${body}*${checksumOf(body)}\r\n`;
 const calls = (...bodies: string[]): Reading<'call'>[] =>
@@ -57,6 +57,12 @@ export const deviations: Record<string, () => void> = {
       const fix = readSentences(line(`GPRMC,000000.00,A,5620.0,N,00630.0,W,,,0101${year},,,A`))[0];
       expect(fix?.kind === 'own-position' && new Date(fix.fix.instant ?? 0).getUTCFullYear()).toBe(read);
     }
+  },
+  'D-sentence-12': () => {
+    const fix = readSentences(line('GPRMC,000000.00,A,5620.0,N,00630.0,W,,,010126,,,E'))[0];
+    expect(fix?.kind === 'own-position' && writeOwnPosition(fix.fix, { talker: 'GP' })).toMatch(
+      /^\$GPRMC,000000\.00,V,.*,E\*/,
+    );
   },
   'D-sentence-7': () => {
     const call = 'CDDSC,20,2329991420,08,21,26,1562000630,1404,,,B,E';

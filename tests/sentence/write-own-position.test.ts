@@ -96,16 +96,12 @@ describe('the status of an own position', () => {
     ['float-real-time-kinematic', 'A', 'F'],
     ['none', 'V', 'N'],
     ['simulated', 'V', 'S'],
+    // deviation: D-sentence-12
+    ['estimated', 'V', 'E'],
+    ['manual', 'V', 'M'],
   ] as const)('of quality %s is %s, of mode %s', (quality, status, mode) => {
     expect([written({ quality })[1], written({ quality })[11]]).toEqual([status, mode]);
     expect(written({ quality, instant: null }).slice(5)).toEqual([status, mode]);
-  });
-
-  it.each([
-    ['estimated', 'E'],
-    ['manual', 'M'],
-  ] as const)('of quality %s has the mode %s', (quality, mode) => {
-    expect(written({ quality })[11]).toBe(mode);
   });
 
   it('without a place is V, its four fields empty', () => {
@@ -123,6 +119,11 @@ describe('the status of an own position', () => {
 
 describe('an own position is refused', () => {
   it.each([
+    [
+      { instant: Date.UTC(1979, 11, 31, 23, 59, 59) },
+      'instant: expected 1980 to 2079, got 1979-12-31T23:59:59.000Z',
+    ],
+    [{ instant: Date.UTC(2080, 0, 1) }, 'instant: expected 1980 to 2079, got 2080-01-01T00:00:00.000Z'],
     [{ speed: -0.1 }, 'speed: expected 0 to 10000, got -0.1'],
     [{ speed: 10_000.1 }, 'speed: expected 0 to 10000, got 10000.1'],
     [{ speed: Number.NaN }, 'speed: expected 0 to 10000, got NaN'],
@@ -135,6 +136,11 @@ describe('an own position is refused', () => {
     ],
   ])('with %j', (change, message) => {
     expect(() => writeOwnPosition({ ...fix, ...change })).toThrow(new RangeError(message));
+  });
+
+  it('no sooner than its year needs more than two digits', () => {
+    expect(written({ instant: Date.UTC(1980, 0, 1) })[8]).toBe('010180');
+    expect(written({ instant: Date.UTC(2079, 11, 31, 23, 59, 59) })[8]).toBe('311279');
   });
 
   it('with an instant that has no date', () => {

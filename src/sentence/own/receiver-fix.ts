@@ -35,7 +35,7 @@ const MODES: ReadonlyMap<string, FixQuality> = /* @__PURE__ */ new Map(
 );
 
 /** What is said of a position of each quality. */
-const DOUBTS: { readonly [Quality in FixQuality]?: SentenceCode & `sentence-fix-${string}` } = {
+export const DOUBTS: { readonly [Quality in FixQuality]?: SentenceCode & `sentence-fix-${string}` } = {
   none: 'sentence-fix-not-valid',
   simulated: 'sentence-fix-simulated',
   manual: 'sentence-fix-manual',

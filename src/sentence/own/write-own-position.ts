@@ -3,19 +3,20 @@ import { want } from '../../result/internal.ts';
 import { coordinateFields } from '../field/coordinate-fields.ts';
 import { utcField } from '../field/utc-field.ts';
 import { formatSentence } from '../frame/format.ts';
-import { MODE_LETTERS } from './receiver-fix.ts';
+import { DOUBTS, MODE_LETTERS } from './receiver-fix.ts';
 
 /**
  * Writes an own position as an `RMC` sentence when it has its date, else as `GLL`, so that a radio on a serial port
  * learns where it is.
  *
  * A radio sends this position in a distress alert. Write only what a receiver of this vessel gave, and stop when it
- * stops: the radio must notice that its position is old.
+ * stops: the radio must notice that its position is old. A position that is estimated, typed or simulated is written as
+ * not valid (status V), with its mode.
  *
  * @param fix - as a reader gives it
  * @param options - the talker; `'GN'` unless given
  * @returns the sentence without its line end
- * @throws RangeError when position, time, speed or course is out of range
+ * @throws RangeError when position, time, speed or course is out of range, or the year is not 1980 to 2079
  *
  * Source: IEC 61162-1, `RMC` and `GLL` sentences, as restated in equipment papers.
  *
@@ -36,8 +37,8 @@ export function writeOwnPosition(
 ): string {
   want('writeOwnPosition', 'a fix', fix, 'position');
   const { position, quality, time, instant, speed, course } = fix;
-  const usable = position !== null && quality !== 'none' && quality !== 'simulated';
-  const status = usable ? 'A' : 'V';
+  // deviation: D-sentence-12 (a doubt keeps it out of a radio's alert).
+  const status = position !== null && DOUBTS[quality] === undefined ? 'A' : 'V';
   const place = position === null ? ['', '', '', ''] : coordinateFields(position);
   const utc = time === null ? '' : utcField(time);
   const mode = MODE_LETTERS[quality];
@@ -63,5 +64,7 @@ function tenths(name: string, value: number | null, most: number): string {
 /** `ddmmyy`. */
 function dateField(instant: number): string {
   const iso = new Date(instant).toISOString();
+  // deviation: D-sentence-6
+  if (iso < '1980' || iso > '2080') throw new RangeError(`instant: expected 1980 to 2079, got ${iso}`);
   return iso.slice(8, 10) + iso.slice(5, 7) + iso.slice(2, 4);
 }
