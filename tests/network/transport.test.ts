@@ -6,7 +6,7 @@ import {
   fastPacketFrames,
   type TornPacket,
 } from '../../src/network/transport/fast-packet.ts';
-import { decodeIdentifier, encodeIdentifier } from '../../src/network/transport/frame.ts';
+import { addressOf, encodeIdentifier } from '../../src/network/transport/frame.ts';
 import { framesOf, hexOf } from './support.ts';
 
 // Source: SAE J1939-21 as restated in the Linux kernel's documentation; first row read in a recording.
@@ -17,14 +17,14 @@ describe('the identifier', () => {
     [0x18ea0c0b, { priority: 6, pgn: 59904, source: 11, destination: 12 }],
     [0x1defff01, { priority: 7, pgn: 126720, source: 1, destination: 255 }],
   ])('%i', (id, address) => {
-    expect(decodeIdentifier(id)).toEqual(address);
+    expect(addressOf(id)).toEqual(address);
     expect(encodeIdentifier(address)).toBe(id);
   });
 
   it('comes back for every identifier', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 0x1fffffff }), (id) => {
-        expect(encodeIdentifier(decodeIdentifier(id))).toBe(id);
+        expect(encodeIdentifier(addressOf(id))).toBe(id);
       }),
     );
   });
@@ -47,7 +47,7 @@ const through = (frames: readonly NetworkFrame[]) => {
   let torn = 0;
   for (const frame of frames) {
     const lost: TornPacket[] = [];
-    const payload = assembler.push(frame, decodeIdentifier(frame.id), lost);
+    const payload = assembler.push(frame, addressOf(frame.id), lost);
     if (payload !== null) whole.push(hexOf(payload));
     torn += lost.length;
   }
@@ -160,7 +160,7 @@ describe('a fast packet', () => {
       const [first] = framesOf({ pgn: 129808, source }, bytes(20, 0));
       const frame = { ...(first as NetworkFrame), at };
       const torn: TornPacket[] = [];
-      assembler.push(frame, decodeIdentifier(frame.id), torn);
+      assembler.push(frame, addressOf(frame.id), torn);
       return torn.map((packet) => packet.source);
     };
     expect([tornAt(3, 0), tornAt(4, 750), tornAt(5, 751), tornAt(6, 5000)]).toEqual([[], [], [3], [4, 5]]);
@@ -183,7 +183,7 @@ describe('a fast packet', () => {
     const frames = framesOf({ pgn: 129808 }, bytes(20, 0));
     for (const number of [2, 0]) {
       const frame = frames[number] as NetworkFrame;
-      assembler.push(frame, decodeIdentifier(frame.id), []);
+      assembler.push(frame, addressOf(frame.id), []);
     }
     expect(assembler.flush()).toMatchObject([
       { frames: 2, announced: 3, payload: Uint8Array.from([...bytes(6, 0), ...bytes(7, 13)]) },
@@ -236,7 +236,7 @@ describe('a fast packet', () => {
     const torn: TornPacket[] = [];
     for (let index = 0; index < 20_000; index++) {
       const [first] = framesOf({ pgn: 129808 + (index % 300), source: index % 251 }, bytes(20, 0), index % 8);
-      assembler.push(first as NetworkFrame, decodeIdentifier((first as NetworkFrame).id), torn);
+      assembler.push(first as NetworkFrame, addressOf((first as NetworkFrame).id), torn);
     }
     const left = assembler.flush().length;
     expect(left).toBeLessThanOrEqual(256);

@@ -30,15 +30,7 @@ const FIRST_BROADCAST_FORMAT = 240;
  * Splits a 29-bit identifier; bits above the 29th are ignored.
  *
  * Source: SAE J1939-21 and ISO 11783-3, as restated in the documentation of the Linux kernel (`j1939`).
- *
- * @throws RangeError when it is not a whole number from 0 to 4294967295
  */
-export function decodeIdentifier(id: number): FrameAddress {
-  requireWhole('id', id, 0xffffffff);
-  return addressOf(id);
-}
-
-/** The same for an identifier known to be one. */
 export function addressOf(id: number): FrameAddress {
   const format = (id >>> 16) & 0xff;
   const specific = (id >>> 8) & 0xff;
