@@ -19,6 +19,8 @@ const RUNS = 20;
 const SLOW_MS = 1500;
 /** What the tests may take together, instrumented: the slowest are left out until they do. An endless mutant gets half as much again. */
 const BUDGET_MS = 30_000;
+/** A mutant in what runs at load is put to the tests for so long before all is loaded again with it. */
+const PATIENCE_MS = 1000;
 
 const here = (file) => fileURLToPath(new URL(file, import.meta.url));
 const stryker = () => {
@@ -32,8 +34,10 @@ class RoomTests {
   #files = [];
   #bundle = join('out', `mutation-${process.pid}`);
   #copies = 0;
+  /** Mutants in code that runs while tests and room are loaded. */
+  #metAtLoad = new Set();
 
-  /** Static mutants are not tried, so every other finds tests and room loaded without one: no new process is needed. */
+  /** Every mutant finds tests and room loaded without one, or loads them again itself: no new process is needed. */
   capabilities() {
     return { reloadEnvironment: true };
   }
@@ -57,6 +61,7 @@ class RoomTests {
     });
     fc.configureGlobal({ ...fc.readConfigureGlobal(), seed: 20260814 });
     await this.#load();
+    this.#metAtLoad = new Set(Object.keys(stryker().mutantCoverage?.static ?? {}));
   }
 
   /** Loads tests and room anew, from a copy: what was loaded stays loaded, with whatever a mutant left in it. */
@@ -94,9 +99,13 @@ class RoomTests {
   }
 
   async mutantRun(options) {
-    const result = await this.#tryMutant(options);
+    const isLate = this.#metAtLoad.has(options.activeMutant.id);
+    const result = await this.#tryMutant(options, isLate ? PATIENCE_MS : Infinity);
     const failed = result.tests?.at(-1);
-    if (failed?.status !== TestStatus.Failed) return toMutantRunResult(result);
+    if (failed?.status !== TestStatus.Failed)
+      return toMutantRunResult(
+        isLate || stryker().hitCount === 0 ? await this.#tryFromLoad(options) : result,
+      );
     // A test that fails without a mutant too has met what an earlier one left behind, which says nothing of this one.
     const without = await attempt(failed.id, this.#tests.get(failed.id));
     if (without.status === TestStatus.Success) return toMutantRunResult(result);
@@ -104,14 +113,33 @@ class RoomTests {
     return toMutantRunResult(await this.#tryMutant(options));
   }
 
-  async #tryMutant({ activeMutant, testFilter, hitLimit }) {
+  /**
+   * Tries a mutant that is there while tests and room are loaded, with every test. What is built when a file is loaded,
+   * or once when it is first asked for, is built before a mutant comes.
+   */
+  async #tryFromLoad(options) {
+    stryker().activeMutant = options.activeMutant.id;
+    const notLoaded = await this.#load().catch(String);
+    const result = notLoaded
+      ? {
+          status: DryRunStatus.Complete,
+          tests: [{ id: 'load', status: TestStatus.Failed, failureMessage: notLoaded }],
+        }
+      : await this.#tryMutant({ ...options, testFilter: undefined });
+    stryker().activeMutant = undefined;
+    await this.#load();
+    return result;
+  }
+
+  async #tryMutant({ activeMutant, testFilter, hitLimit }, patience = Infinity) {
     const ns = stryker();
     Object.assign(ns, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
+    const begun = performance.now();
     const tests = [];
     for (const id of testFilter ?? this.#tests.keys()) {
       const result = await attempt(id, this.#tests.get(id));
       tests.push(result);
-      if (result.status === TestStatus.Failed) break;
+      if (result.status === TestStatus.Failed || performance.now() - begun > patience) break;
     }
     Object.assign(ns, { activeMutant: undefined, hitLimit: undefined });
     return determineHitLimitReached(ns.hitCount, hitLimit) ?? { status: DryRunStatus.Complete, tests };
