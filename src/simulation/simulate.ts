@@ -74,8 +74,8 @@ export function simulate(
     readonly carrierDelayMs?: number;
   },
 ): SimulationResult {
-  want('simulate', 'a list of stations', stations, 'map');
-  want('simulate', 'options with a seed', options, 'seed');
+  want('simulate', 'stations', stations, 'map');
+  want('simulate', 'options with seed', options, 'seed');
   const {
     seed,
     start = DEFAULT_START,

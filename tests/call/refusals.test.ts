@@ -430,8 +430,12 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       const composeWith = compose as (options?: unknown) => unknown;
       for (const nothing of [undefined, null, 5])
         expect(() => composeWith(nothing), name).toThrow(
-          new TypeError(`${name}: expected options, got ${nothing}`),
+          new TypeError(`options: expected an object, got ${nothing}`),
         );
+      // A misspelt nature must not make an alert that tells none.
+      expect(() => composeWith({ from: '232999218', natur: 'sinking' }), name).toThrow(
+        new TypeError("options: expected a known name, got 'natur'"),
+      );
       // The thing that is missing comes first.
       expect(() => composeWith({}), name).toThrow(/^(from|to|call|category): /);
     }

@@ -11,6 +11,7 @@ import {
   ownIdentity,
   stationAddress,
   stations,
+  wantOptions,
 } from './arguments.ts';
 
 /** How the traffic that a call announces will be sent. */
@@ -46,7 +47,7 @@ export function composeAllShipsCall(
     readonly channel?: string | undefined;
   },
 ): Call<'all-ships-call'> {
-  want('composeAllShipsCall', 'options', options);
+  wantOptions(options);
   const said = traffic(options, options.category, URGENT, options.channel ?? '16');
   return composed({ kind: 'all-ships-call', to: { kind: 'all-ships' }, ...said }, options);
 }
@@ -78,7 +79,7 @@ export function composeAreaCall(
     readonly channel?: string | undefined;
   },
 ): Call<'area-call'> {
-  want('composeAreaCall', 'options', options);
+  wantOptions(options);
   const said = traffic(options, options.category, URGENT, options.channel ?? '16');
   want('area', 'a geographic area', options.area);
   return composed({ kind: 'area-call', to: { kind: 'area', area: options.area }, ...said }, options);
@@ -112,7 +113,7 @@ export function composeGroupCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'group-call'> {
-  want('composeGroupCall', 'options', options);
+  wantOptions(options);
   const to = groupAddress(options.to);
   const said = traffic(options, options.category ?? 'routine', ANY, options.channel);
   return composed({ kind: 'group-call', to, ...said }, options);
@@ -147,7 +148,7 @@ export function composeIndividualCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'individual-call'> {
-  want('composeIndividualCall', 'options', options);
+  wantOptions(options);
   const to = stationAddress(options.to);
   const said = traffic(options, options.category ?? 'routine', ANY, options.channel ?? null);
   return composed({ kind: 'individual-call', to, ...said }, options);
@@ -210,7 +211,7 @@ export function composeAutomaticServiceCall(
     readonly end?: Call<'automatic-service-call'>['end'] | undefined;
   },
 ): Call<'automatic-service-call'> {
-  want('composeAutomaticServiceCall', 'options', options);
+  wantOptions(options);
   return composed(
     {
       kind: 'automatic-service-call',

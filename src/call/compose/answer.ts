@@ -1,5 +1,4 @@
 import type { ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import { want } from '../../result/internal.ts';
 import type { Call, CallAddress } from '../call.ts';
 import { type Reason, reasons } from '../symbol.ts';
 import {
@@ -11,6 +10,7 @@ import {
   ownIdentity,
   stationAddress,
   stations,
+  wantOptions,
 } from './arguments.ts';
 
 /** How to answer a call. */
@@ -42,7 +42,7 @@ export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 
 export function composeIndividualAcknowledgement(
   options: AnswerOptions<Call<'individual-call'>> & { readonly channel?: string | undefined },
 ): Call<'individual-acknowledgement'> {
-  want('composeIndividualAcknowledgement', 'options', options);
+  wantOptions(options);
   const { channel } = options;
   const call = ofKind('call', options.call, ['individual-call']);
   const elements =
@@ -86,7 +86,7 @@ export function composeUnableToComply(
     readonly reason?: Reason | undefined;
   },
 ): Call<'unable-to-comply'> {
-  want('composeUnableToComply', 'options', options);
+  wantOptions(options);
   const call = ofKind('call', options.call, ['individual-call', 'position-request']);
   return composed(
     {
@@ -134,7 +134,7 @@ export function composePositionReply(
     readonly time?: TimeOfDay | null | undefined;
   } & (AnswerOptions<Call<'position-request'>> | (ComposeOptions & { readonly to: string })),
 ): Call<'position-reply'> {
-  want('composePositionReply', 'options', options);
+  wantOptions(options);
   const asked = 'call' in options;
   if (asked) ofKind('call', options.call, ['position-request']);
   return composed(
@@ -170,7 +170,7 @@ export function composePositionReply(
 export function composeTestAcknowledgement(
   options: AnswerOptions<Call<'test-call'>>,
 ): Call<'test-acknowledgement'> {
-  want('composeTestAcknowledgement', 'options', options);
+  wantOptions(options);
   const call = ofKind('call', options.call, ['test-call']);
   return composed(
     { kind: 'test-acknowledgement', ...parties(options), category: call.category ?? 'safety' },
@@ -198,7 +198,7 @@ export function composeTestAcknowledgement(
 export function composePollingAcknowledgement(
   options: AnswerOptions<Call<'polling-call'>>,
 ): Call<'polling-acknowledgement'> {
-  want('composePollingAcknowledgement', 'options', options);
+  wantOptions(options);
   const call = ofKind('call', options.call, ['polling-call']);
   return composed(
     { kind: 'polling-acknowledgement', ...parties(options), category: call.category ?? 'routine' },

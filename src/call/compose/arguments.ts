@@ -1,6 +1,6 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
-import { want } from '../../result/internal.ts';
+import { quote, want } from '../../result/internal.ts';
 import type { Call, CallAddress, ExpansionData } from '../call.ts';
 import { type ComposedCall, calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
@@ -16,6 +16,17 @@ export interface ComposeOptions {
    * are sent.
    */
   readonly expansion?: ExpansionData | undefined;
+}
+
+/** Every option of a composer; which of them one takes is for the compiler to say. */
+const OPTIONS =
+  /^(from|to|call|about|distressed|nature|position|time|subsequent|category|channel|(first|second)Telecommand|area|reason|telephone|end|finer|expansion)$/;
+
+/** Throws unless they are options, and every name is one that a composer knows. */
+export function wantOptions(options: object): void {
+  want('options', 'an object', options);
+  const odd = Object.keys(options).find((name) => !OPTIONS.test(name));
+  if (odd !== undefined) throw new TypeError(`options: expected a known name, got ${quote(odd)}`);
 }
 
 /**

@@ -1,5 +1,4 @@
 import type { GeographicArea, ReportedPosition, TimeOfDay } from '../../position/index.ts';
-import { want } from '../../result/internal.ts';
 import type { Call, CallAddress, DistressCall } from '../call.ts';
 import { DISTRESS_KINDS } from '../kinds.ts';
 import type { FirstTelecommand, NatureOfDistress, UnknownSymbol } from '../symbol.ts';
@@ -11,6 +10,7 @@ import {
   ofKind,
   ownIdentity,
   stationOrGroup,
+  wantOptions,
 } from './arguments.ts';
 
 /** What is known of the distress. */
@@ -56,7 +56,7 @@ export interface DistressOptions extends ComposeOptions {
 export function composeDistressAlert(
   options: Omit<DistressOptions, 'about' | 'distressed'>,
 ): Call<'distress-alert'> {
-  want('composeDistressAlert', 'options', options);
+  wantOptions(options);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-alert', to: { kind: 'all-stations' }, from, ...details(options) },
@@ -85,7 +85,7 @@ export function composeDistressAlert(
  * ```
  */
 export function composeDistressAcknowledgement(options: DistressOptions): Call<'distress-acknowledgement'> {
-  wantAbout('composeDistressAcknowledgement', options);
+  wantAbout(options);
   const from = ownIdentity(options.from);
   const distressed = subject(options);
   if (distressed === null) throw new RangeError('Vessel in distress: expected nine digits, got none');
@@ -122,7 +122,7 @@ export function composeDistressAcknowledgement(options: DistressOptions): Call<'
 export function composeDistressSelfCancel(
   options: Omit<DistressOptions, 'distressed'>,
 ): Call<'distress-self-cancel'> {
-  wantAbout('composeDistressSelfCancel', options);
+  wantAbout(options);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-self-cancel', to: { kind: 'all-ships' }, from, distressed: from, ...details(options) },
@@ -157,7 +157,7 @@ export function composeDistressRelay(
     readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
   },
 ): Call<'distress-relay'> {
-  wantAbout('composeDistressRelay', options);
+  wantAbout(options);
   const from = ownIdentity(options.from);
   const to = relayTarget(options.to);
   const distress = { distressed: subject(options), ...details(options) };
@@ -188,7 +188,7 @@ export function composeDistressRelayAcknowledgement(
     readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
   },
 ): Call<'distress-relay-acknowledgement'> {
-  wantAbout('composeDistressRelayAcknowledgement', options);
+  wantAbout(options);
   const from = ownIdentity(options.from);
   const { about } = options;
   const back = about?.to.kind === 'station' && about.from !== null ? about.from : undefined;
@@ -197,8 +197,8 @@ export function composeDistressRelayAcknowledgement(
   return composed({ kind: 'distress-relay-acknowledgement', to, from, ...distress }, options);
 }
 
-function wantAbout(name: string, options: { readonly about?: DistressCall | undefined }): void {
-  want(name, 'options', options);
+function wantAbout(options: { readonly about?: DistressCall | undefined }): void {
+  wantOptions(options);
   if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
 }
 

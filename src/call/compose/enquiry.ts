@@ -1,6 +1,5 @@
-import { want } from '../../result/internal.ts';
 import type { Call } from '../call.ts';
-import { type ComposeOptions, composed, oneOf, stations } from './arguments.ts';
+import { type ComposeOptions, composed, oneOf, stations, wantOptions } from './arguments.ts';
 
 /**
  * Asks a station for its position. The radio of the other station may answer automatically if its owner allows it.
@@ -29,7 +28,7 @@ export function composePositionRequest(
     readonly finer?: boolean | undefined;
   },
 ): Call<'position-request'> {
-  want('composePositionRequest', 'options', options);
+  wantOptions(options);
   const { finer = false } = options;
   const requested = [100, ...(options.expansion?.requested ?? [])];
   const expansion = finer ? { ...options.expansion, requested: [...new Set(requested)] } : options.expansion;
@@ -62,7 +61,7 @@ export function composePositionRequest(
  * ```
  */
 export function composeTestCall(options: ComposeOptions & { readonly to: string }): Call<'test-call'> {
-  want('composeTestCall', 'options', options);
+  wantOptions(options);
   return composed({ kind: 'test-call', ...stations(options), category: 'safety' }, options);
 }
 
@@ -85,6 +84,6 @@ export function composeTestCall(options: ComposeOptions & { readonly to: string 
  * ```
  */
 export function composePollingCall(options: ComposeOptions & { readonly to: string }): Call<'polling-call'> {
-  want('composePollingCall', 'options', options);
+  wantOptions(options);
   return composed({ kind: 'polling-call', ...stations(options), category: 'routine' }, options);
 }

@@ -162,7 +162,7 @@ export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknow
   policies: (value) =>
     isRecord(value) &&
     subjects.every((subject) => isPolicy(value[subject])) &&
-    Object.keys(value).every(isSubject),
+    Object.keys(value).length === subjects.length,
   callers: (value) => isList(value) && value.every(isCallerPolicy),
   tuning: (value) => value === 'automatic' || value === 'by-hand',
   channels: (value) => isList(value) && value.every(isTalkChannel),
@@ -175,8 +175,8 @@ export const settingsForm: Readonly<Record<keyof StationSettings, (value: unknow
 /** The settings that are not as they must be, and those that do not exist: a name may be misspelt. */
 export function misfitsOf(settings: StationSettings): readonly string[] {
   const forms: Readonly<Record<string, (value: unknown) => boolean>> = settingsForm;
-  const values: Readonly<Record<string, unknown>> = { ...settings };
-  return Object.keys({ ...forms, ...values }).filter((name) => forms[name]?.(values[name]) !== true);
+  const given: Readonly<Record<string, unknown>> = { ...settings };
+  return Object.keys({ ...forms, ...given }).filter((name) => !forms[name]?.(given[name]));
 }
 
 const classes: readonly unknown[] = ['A', 'D', 'H', 'M', 'coast'] satisfies readonly EquipmentClass[];
@@ -206,16 +206,12 @@ function isPolicy(value: unknown): boolean {
   return reasons.rows.some(([, reason]) => value === `reject-${reason}`);
 }
 
-function isSubject(value: unknown): boolean {
-  return subjects.some((subject) => subject === value);
-}
-
 function isCallerPolicy(value: unknown): boolean {
   return (
     isRecord(value) &&
     typeof value.caller === 'string' &&
     isPolicy(value.policy) &&
-    (value.subject === undefined || isSubject(value.subject))
+    (value.subject === undefined || subjects.some((subject) => subject === value.subject))
   );
 }
 
