@@ -30,7 +30,7 @@ import { rhumbLine } from './sailings.ts';
 export function timeToReach(
   from: Coordinates,
   to: Coordinates,
-  way: { readonly speed: number; readonly current?: Current | undefined },
+  options: { readonly speed: number; readonly current?: Current | undefined },
 ): {
   readonly seconds: number;
   /** Length over the ground, metres. */
@@ -40,8 +40,8 @@ export function timeToReach(
   /** Degrees true to steer through the water, which is the track when there is no current; `null` when already there. */
   readonly steer: number | null;
 } | null {
-  want('timeToReach', 'options with speed', way);
-  const { speed, current = { set: 0, drift: 0 } } = way;
+  want('timeToReach', 'options with speed', options);
+  const { speed, current = { set: 0, drift: 0 } } = options;
   const { metres, course: track } = rhumbLine(from, to);
   const own = vectorOf(0, speed).north;
   if (track === null) return { seconds: 0, metres: 0, track: null, steer: null };
