@@ -67,4 +67,10 @@ describe('ten-bit code', () => {
       new RangeError(`a symbol is an integer from 0 to 127, not ${String(given)}`),
     );
   });
+
+  it.each(['112', 112, null])('has no parity of %j, which is no list', (given) => {
+    expect(() => errorCheckOf(given as unknown as number[])).toThrow(
+      new TypeError(`errorCheckOf: expected a list of symbols, got ${typeof given}`),
+    );
+  });
 });
