@@ -49,10 +49,7 @@ function inWords(value: unknown): string {
   return 'an object';
 }
 
-/**
- * Throws unless a function was given what it is called with: an object, with the field that tells its kind where one
- * is named.
- */
+/** Throws unless a value is an object; where a field is named, one that has this field. */
 export function want(caller: string, what: string, value: unknown, field?: string): void {
   if (typeof value !== 'object' || value === null || (field !== undefined && !(field in value)))
     throw new TypeError(`${caller}: expected ${what}, got ${givenInWords(value)}`);
