@@ -720,6 +720,11 @@ describe('settings', () => {
 
   it.each([
     ['a setting', { grops: ['023299987'] }, 'grops'],
+    [
+      'the field of a row',
+      { callers: [{ caller: friend, subjects: 'position', policy: 'by-hand' }] },
+      'callers',
+    ],
     ['a subject', { policies: { positon: 'automatic' } }, 'policies'],
   ])('that misspell %s are refused', (_, misspelt, named) => {
     expect(() => createStation({ mmsi: own, ...misspelt } as SettingsInput)).toThrow(

@@ -209,6 +209,7 @@ function isPolicy(value: unknown): boolean {
 function isCallerPolicy(value: unknown): boolean {
   return (
     isRecord(value) &&
+    Object.keys(value).every((name) => /^(caller|subject|policy)$/.test(name)) &&
     typeof value.caller === 'string' &&
     isPolicy(value.policy) &&
     (value.subject === undefined || subjects.some((subject) => subject === value.subject))
