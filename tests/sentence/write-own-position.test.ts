@@ -124,6 +124,7 @@ describe('an own position is refused', () => {
       'instant: expected 1980 to 2079, got 1979-12-31T23:59:59.000Z',
     ],
     [{ instant: Date.UTC(2080, 0, 1) }, 'instant: expected 1980 to 2079, got 2080-01-01T00:00:00.000Z'],
+    [{ quality: 'bogus' as 'none' }, 'quality: expected one of a fix, got bogus'],
     [{ speed: -0.1 }, 'speed: expected 0 to 10000, got -0.1'],
     [{ speed: 10_000.1 }, 'speed: expected 0 to 10000, got 10000.1'],
     [{ speed: Number.NaN }, 'speed: expected 0 to 10000, got NaN'],

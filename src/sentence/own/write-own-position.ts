@@ -42,6 +42,7 @@ export function writeOwnPosition(
   const place = position === null ? ['', '', '', ''] : coordinateFields(position);
   const utc = time === null ? '' : utcField(time);
   const mode = MODE_LETTERS[quality];
+  if (mode === undefined) throw new RangeError(`quality: expected one of a fix, got ${quality}`);
   if (instant === null)
     return formatSentence({ talker, formatter: 'GLL', fields: [...place, utc, status, mode] });
   const fields = [
