@@ -4,7 +4,7 @@ import { logSum } from './log-sum.ts';
 import { heardOfStream } from './loss.ts';
 import { type Received, receive, type Words, withLossFloor } from './receive.ts';
 import { DX_PHASING_SLOTS, streamLength } from './sequence.ts';
-import { weighWholeCall } from './whole-call.ts';
+import { type WholeCall, weighWholeCall } from './whole-call.ts';
 
 /** Calls of one attempt (ITU-R M.541-11: five alerts in a row). */
 export const MOST_CALLS = 5;
@@ -58,8 +58,8 @@ export function joinCalls(calls: readonly CallHeard[], anchor?: number): JoinedC
   while (open.length > 1) {
     const received = readTogether(open, anchor);
     if (received === null) return null;
-    const odds = open.map((each) => oddsOfSame(each, received.stream));
-    const members = open.filter((_, n) => (odds[n] as number) > 0);
+    const fits = open.map((call) => ({ call, odds: oddsOfSame(call, received.stream) }));
+    const members = fits.filter(({ odds }) => odds > 0).map(({ call }) => call);
     if (members.length === open.length) {
       const heard = members.filter((each) => heardOf(each, received.stream) > LEAST_HEARD);
       if (heard.length < 2) return null;
@@ -67,12 +67,9 @@ export function joinCalls(calls: readonly CallHeard[], anchor?: number): JoinedC
     }
     // Where the call that is asked about does not fit, the one that fits best is the other call.
     const stays = anchor === undefined || members.some(({ at }) => at === anchor);
-    const worst = open.reduce((one, other, n) => {
-      if (other.at === anchor) return one;
-      const sign = stays ? 1 : -1;
-      return one === -1 || sign * (odds[n] as number) < sign * (odds[one] as number) ? n : one;
-    }, -1);
-    open = open.filter((_, n) => n !== worst);
+    const others = fits.filter(({ call }) => call.at !== anchor).sort((one, other) => one.odds - other.odds);
+    const left = others.at(stays ? 0 : -1)?.call;
+    open = open.filter((call) => call !== left);
   }
   return null;
 }
@@ -83,7 +80,7 @@ function weigh(call: CallHeard, at: number): Weighed {
   const tables = combineCopies(heard);
   const anyCall =
     alone === null
-      ? (weighWholeCall(tables, Number.NEGATIVE_INFINITY, 1)?.total ?? 0)
+      ? (weighWholeCall(tables, Number.NEGATIVE_INFINITY, 1) as WholeCall).total
       : alone.evidence - CALL_ODDS - words.lead;
   const rescore: Rescore =
     call.rescore ?? ((streams) => streams.map((stream) => heardOfStream(words.metrics, stream)));
@@ -116,9 +113,9 @@ function readTogether(calls: readonly Weighed[], anchor: number | undefined): Re
   };
   const [first] = calls as [Weighed];
   const lead = calls.reduce((total, { call }) => total + call.words.lead, 0);
-  const tempering = calls.every(({ call }) => call.words.tempering !== related)
-    ? first.call.words.tempering
-    : related;
+  const tempering = calls.some(({ call }) => call.words.tempering === related)
+    ? related
+    : first.call.words.tempering;
   return receive({ ...first.call.words, metrics: sum, lead, tempering }, rescore, sum);
 }
 

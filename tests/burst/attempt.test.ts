@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../bench/receiver/random.ts';
 import { type CallHeard, joinCalls } from '../../src/burst/attempt.ts';
+import { combineCopies } from '../../src/burst/character-table.ts';
 import { decodeHard, givenHard } from '../../src/burst/decode-bits.ts';
 import { type GivenBits, receiveWhere } from '../../src/burst/decode-soft.ts';
-import type { Received } from '../../src/burst/receive.ts';
+import { compared, related, type Tempering } from '../../src/burst/judgement.ts';
+import { type Received, type Words, withLossFloor } from '../../src/burst/receive.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
+import { type WholeCall, weighWholeCall } from '../../src/burst/whole-call.ts';
+import { copiesOf } from './heard.ts';
 
 // Chances are estimates of our own (deviation: D-audio-4); what is pinned here holds for any small ones.
 
@@ -29,6 +33,17 @@ function heard(characters: readonly number[], share = 0, random = randomFrom(5))
 function silence(call: CallHeard): CallHeard {
   const metrics = new Float64Array(call.words.metrics.length);
   return { words: { ...call.words, metrics, lead: 0 }, rescore: undefined, alone: null };
+}
+
+/** The same call with some of its words' facts replaced; what was read from them alone follows the dot pattern. */
+function inWords(call: CallHeard, words: Partial<Words>): CallHeard {
+  const more = (words.lead ?? call.words.lead) - call.words.lead;
+  const alone = call.alone as Received;
+  return {
+    ...call,
+    words: { ...call.words, ...words },
+    alone: { ...alone, evidence: alone.evidence + more },
+  };
 }
 
 const readAs = (calls: readonly CallHeard[], anchor?: number) => {
@@ -78,6 +93,7 @@ describe('calls of an attempt', () => {
     const call = heard(ALERT);
     expect(readAs([call, silence(call), heard(ALERT)])).toEqual({ read: ALERT, members: [0, 2], calls: 2 });
     expect(readAs([call, silence(call)])).toBeNull();
+    expect(readAs([silence(call), silence(call)])).toBeNull();
     expect(readAs([call])).toBeNull();
     expect(readAs([])).toBeNull();
   });
@@ -89,5 +105,74 @@ describe('calls of an attempt', () => {
       joinCalls(calls, anchor)?.received.reception.quality.probability as number;
     expect(sure(0)).toBeGreaterThan(sure());
     expect(sure(1)).toBeGreaterThan(sure());
+  });
+
+  it('believe the doubts of the sound that any of them came from', () => {
+    const temperings = (...each: readonly Tempering[]) =>
+      joinCalls(each.map((tempering) => inWords(heard(ALERT), { tempering })))?.received.words.tempering;
+    expect(temperings(compared, compared)).toBe(compared);
+    expect(temperings(compared, related)).toBe(related);
+    expect(temperings(related, compared)).toBe(related);
+  });
+
+  it('take what was heard of every dot pattern together', () => {
+    const evidence = (...leads: readonly number[]) =>
+      joinCalls(leads.map((lead) => inWords(heard(ALERT), { lead })))?.received.evidence as number;
+    expect(evidence(7, 2) - evidence(0, 0)).toBeCloseTo(9, 6);
+  });
+});
+
+// Estimates of our own (deviation: D-audio-4): of 100 bursts in the place of a call of the attempt two are any other
+// call, two are one that differs in some characters, and of those each character differs with a chance of one in ten.
+describe('a burst in the place of a call of an attempt', () => {
+  const scored = (call: CallHeard, value: number): CallHeard => ({
+    ...call,
+    rescore: (streams) => streams.map(() => value),
+  });
+  /** Whether a burst of which so much was heard, natural log, given the call of the attempt is that call. */
+  const isSame = (burst: CallHeard, value: number) =>
+    joinCalls([scored(heard(ALERT), 500), scored(burst, value)], 0) !== null;
+  const expectBound = (burst: CallHeard, bound: number) => {
+    expect(isSame(burst, bound - 1e-6)).toBe(false);
+    expect(isSame(burst, bound + 1e-6)).toBe(true);
+  };
+
+  /** What its words say of any other call, and of the alert with some characters changed against the alert itself. */
+  function expected(burst: CallHeard, anyCall: number): number {
+    const { metrics } = burst.words;
+    const tables = combineCopies(withLossFloor(metrics));
+    const characters = [...ALERT, ALERT.reduce((parity, symbol) => parity ^ symbol)];
+    const similar = characters.reduce((product, symbol, index) => {
+      const table = index === ALERT.length - 1 ? tables.end : tables.character;
+      const likelihoods = [...table.subarray(128 * index, 128 * (index + 1))].map(Math.exp);
+      const mean = likelihoods.reduce((sum, each) => sum + each) / 128;
+      return product * (0.9 + (0.1 * mean) / (likelihoods[symbol] as number));
+    }, 1);
+    return anyCall + Math.log(0.02 / (0.96 - 0.02 * similar));
+  }
+
+  it('is that call when more was heard of it than of any other call', () => {
+    const burst = heard(ALERT);
+    // The odds of a call to begin at a bit, one in e to the 16th, are no part of what was heard.
+    const { evidence } = burst.alone as Received;
+    const bound = expected(burst, evidence + 16 - burst.words.lead);
+    expectBound(burst, bound);
+    expectBound(inWords(burst, { lead: 5 }), bound);
+  });
+
+  it('is weighed by what was heard of any call where it was not read alone', () => {
+    const dim = { ...heard(ALERT, 0.12), alone: null };
+    const tables = combineCopies(withLossFloor(dim.words.metrics));
+    const { total } = weighWholeCall(tables, Number.NEGATIVE_INFINITY, 1) as WholeCall;
+    expectBound(dim, expected(dim, total));
+  });
+
+  it('may be a similar call in the end of sequence too', () => {
+    const burst = heard(ALERT);
+    const metrics = burst.words.metrics.slice();
+    for (const position of copiesOf(ALERT.length - 1)) metrics.fill(0, 128 * position, 128 * (position + 1));
+    const { evidence } = burst.alone as Received;
+    const dim = inWords(burst, { metrics });
+    expectBound(dim, expected(dim, evidence + 16 - burst.words.lead));
   });
 });
