@@ -48,16 +48,14 @@ export function compareCopies(
 
 /** The most likely of the 128 symbols from an offset on; -1 when another is just as likely. */
 export function mostLikely(table: ArrayLike<number>, offset: number): number {
-  let best = -1;
-  let high = Number.NEGATIVE_INFINITY;
+  let best = 0;
   let tied = false;
-  for (let symbol = 0; symbol < SYMBOLS; symbol++) {
-    const value = table[offset + symbol] as number;
-    if (value > high + 1e-9) {
-      high = value;
+  for (let symbol = 1; symbol < SYMBOLS; symbol++) {
+    const more = (table[offset + symbol] as number) - (table[offset + best] as number);
+    if (more > 1e-9) {
       best = symbol;
       tied = false;
-    } else if (value > high - 1e-9) tied = true;
+    } else if (more > -1e-9) tied = true;
   }
   return tied ? -1 : best;
 }
