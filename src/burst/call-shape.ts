@@ -168,9 +168,10 @@ export function isComposition(characters: readonly number[]): boolean {
         symbolOfName(formatSpecifiers, each.format) === format &&
         symbolOfName(endsOfSequence, each.end) === end,
     ) &&
-    knownShapes().some(
+    callShapes().some(
       ({ kinds }) =>
         kinds.length === characters.length &&
+        kinds.at(-1) !== 'anyEnd' &&
         (fieldPriors()[kinds[0] as CharacterKind][format] as number) > -4,
     )
   );

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CallShape, callShapes, everyShape, LONGEST_CALL } from '../../src/burst/call-shape.ts';
+import {
+  type CallShape,
+  callShapes,
+  everyShape,
+  isComposition,
+  LONGEST_CALL,
+} from '../../src/burst/call-shape.ts';
 import { fieldPriors } from '../../src/burst/field-prior.ts';
 import { anyCharacters } from './compositions.ts';
 
@@ -115,5 +121,27 @@ describe('shapes of calls', () => {
   it('are worked out once', () => {
     expect(callShapes()).toEqual(shapes);
     expect(callShapes()).toBe(callShapes());
+  });
+});
+
+describe('what may be received as clean', () => {
+  const alert = [112, ...own, 107, ...place, 9, 15, 100, 127];
+  const reply = [120, ...friend, 108, ...own, 121, 126, 55, ...place, 9, 15, 122];
+
+  it('is every composition in the tables', () => {
+    for (const characters of fc.sample(anyCharacters, { numRuns: 400, seed: 2 }))
+      expect(isComposition(characters), characters.join(' ')).toBe(true);
+  });
+
+  it.each<[string, readonly number[]]>([
+    ['an end of sequence that its format specifier never has', [...alert.slice(0, -1), 122]],
+    ['a character more', [...alert.slice(0, -1), 0, 127]],
+    ['a character less', [...alert.slice(0, -2), 127]],
+    ['a format specifier that calls of its length never have', [123, ...alert.slice(1, -1), 117]],
+    ['no format specifier', [0, ...reply.slice(1)]],
+    ['no end of sequence', [...reply.slice(0, -1), 0]],
+    ['nothing', []],
+  ])('is no call with %s', (_, characters) => {
+    expect(isComposition(characters)).toBe(false);
   });
 });
