@@ -70,18 +70,21 @@ describe('an own position', () => {
   });
 
   it.each([
-    [Date.UTC(2025, 11, 31, 23, 59, 59), '311225'],
-    [Date.UTC(2026, 0, 1), '010126'],
-    [Date.UTC(2005, 1, 28), '280205'],
-    [Date.UTC(1999, 9, 10), '101099'],
-  ])('at the instant %i has the date %s, in UTC', (instant, date) => {
-    expect(written({ instant })[8]).toBe(date);
+    [Date.UTC(2025, 11, 31, 23, 59, 59, 999), '235959.99', '311225'],
+    [Date.UTC(2026, 0, 1), '000000.00', '010126'],
+    [Date.UTC(2005, 1, 28, 9, 8, 7), '090807.00', '280205'],
+    [Date.UTC(1999, 9, 10), '000000.00', '101099'],
+  ])('at the instant %i has its time of day, %s, and its date, %s, in UTC', (instant, utc, date) => {
+    for (const time of [fix.time, null]) {
+      const fields = written({ time, instant });
+      expect([fields[0], fields[8]]).toEqual([utc, date]);
+    }
   });
 
-  it('without a time of day has that field empty', () => {
-    expect(written({ time: null })[0]).toBe('');
-    expect(written({ time: null, instant: null })[4]).toBe('');
-    expect(written({ time: { hour: 1, minute: 2, second: 3.25 } })[0]).toBe('010203.25');
+  it('without an instant has its time of day, empty when it has none', () => {
+    const utcOf = (time: GnssFix['time']) => written({ time, instant: null })[4];
+    expect(utcOf(null)).toBe('');
+    expect(utcOf({ hour: 1, minute: 2, second: 3.25 })).toBe('010203.25');
   });
 });
 
@@ -130,7 +133,7 @@ describe('an own position is refused', () => {
     [{ speed: Number.NaN }, 'speed: expected 0 to 10000, got NaN'],
     [{ course: -0.1 }, 'course: expected 0 to 360, got -0.1'],
     [{ course: 360.1 }, 'course: expected 0 to 360, got 360.1'],
-    [{ time: { hour: 24, minute: 0, second: 0 } }, 'time: expected a time of day, got 24:0:0'],
+    [{ instant: null, time: { hour: 24, minute: 0, second: 0 } }, 'time: expected a time of day, got 24:0:0'],
     [
       { position: { latitude: 91, longitude: 0 } },
       'position: expected latitude within 90 and longitude within 180 degrees, got 91, 0',

@@ -6,8 +6,8 @@ import { formatSentence } from '../frame/format.ts';
 import { DOUBTS, MODE_LETTERS } from './receiver-fix.ts';
 
 /**
- * Writes an own position as an `RMC` sentence when it has its date, else as `GLL`, so that a radio on a serial port
- * learns where it is.
+ * Writes an own position so that a radio on a serial port learns where it is: as an `RMC` sentence when it has its
+ * instant, else as `GLL`, which has no speed and course.
  *
  * A radio sends this position in a distress alert. Write only what a receiver of this vessel gave, and stop when it
  * stops: the radio must notice that its position is old. A position that is estimated, typed or simulated is written as
@@ -40,20 +40,16 @@ export function writeOwnPosition(
   // deviation: D-sentence-12 (a doubt keeps it out of a radio's alert).
   const status = position !== null && DOUBTS[quality] === undefined ? 'A' : 'V';
   const place = position === null ? ['', '', '', ''] : coordinateFields(position);
-  const utc = time === null ? '' : utcField(time);
   const mode = MODE_LETTERS[quality];
   if (mode === undefined) throw new RangeError(`quality: expected one of a fix, got ${quality}`);
-  if (instant === null)
+  if (instant === null) {
+    const utc = time === null ? '' : utcField(time);
     return formatSentence({ talker, formatter: 'GLL', fields: [...place, utc, status, mode] });
-  const fields = [
-    utc,
-    status,
-    ...place,
-    tenths('speed', speed, 10_000),
-    tenths('course', course, 360),
-    dateField(instant),
-  ];
-  return formatSentence({ talker, formatter: 'RMC', fields: [...fields, '', '', mode] });
+  }
+  const [utc, date] = utcAndDate(instant);
+  const motion = [tenths('speed', speed, 10_000), tenths('course', course, 360)];
+  const fields = [utc, status, ...place, ...motion, date, '', '', mode];
+  return formatSentence({ talker, formatter: 'RMC', fields });
 }
 
 function tenths(name: string, value: number | null, most: number): string {
@@ -62,10 +58,10 @@ function tenths(name: string, value: number | null, most: number): string {
   return value.toFixed(1);
 }
 
-/** `ddmmyy`. */
-function dateField(instant: number): string {
+/** `hhmmss.ss` and `ddmmyy`. */
+function utcAndDate(instant: number): [string, string] {
   const iso = new Date(instant).toISOString();
   // deviation: D-sentence-6
   if (iso < '1980' || iso > '2080') throw new RangeError(`instant: expected 1980 to 2079, got ${iso}`);
-  return iso.slice(8, 10) + iso.slice(5, 7) + iso.slice(2, 4);
+  return [iso.slice(11, 22).replaceAll(':', ''), iso.slice(8, 10) + iso.slice(5, 7) + iso.slice(2, 4)];
 }
