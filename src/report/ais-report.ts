@@ -81,3 +81,21 @@ export const STATUSES: ReadonlyMap<number, NavigationalStatus> = /* @__PURE__ */
     name,
   ]),
 );
+
+/**
+ * What each message has to tell of a report that is to be written: message 24 tells the name in a message of its own.
+ *
+ * @throws RangeError when the identity is not nine digits, or the IMO number not seven
+ */
+export function messagesOf(report: AisReport): readonly AisReport[] {
+  const { message, mmsi, imo, name, ...more } = report;
+  if (!/^\d{9}$/.test(mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${mmsi}`);
+  if (imo !== undefined && !/^\d{7}$/.test(imo))
+    throw new RangeError(`imo: expected seven digits, got ${imo}`);
+  const { callSign = '', type, ...motion } = more;
+  if (message !== 24 || !name || (callSign === '' && type === undefined)) return [report];
+  return [
+    { message, mmsi, name, ...motion },
+    { message, mmsi, ...more },
+  ];
+}

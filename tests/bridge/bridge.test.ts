@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createBridge } from '../../src/bridge/index.ts';
 import { composePositionReply, composeTestCall } from '../../src/call/index.ts';
-import { createNetworkReader, type NetworkReading } from '../../src/network/index.ts';
+import { createNetworkReader, type NetworkReading, writeAisFrames } from '../../src/network/index.ts';
 import { toReportedPosition } from '../../src/position/index.ts';
 import type { AisReport, Reading } from '../../src/report/index.ts';
 import { readSentences, writeAisSentences, writeSentences } from '../../src/sentence/index.ts';
@@ -176,6 +176,16 @@ describe('an AIS report', () => {
     const close = { ...report, ...(report.position && { position: near(report.position) }) };
     expect(back).toMatchObject({ kind: 'ais', own: false, channel: 'B', report: close });
     expect(backToSentences(readings)).toMatchObject([{ kind: 'ais', report }]);
+  });
+
+  it('of message 24 with name and call sign is told in two parameter groups', () => {
+    const report = { ...base, message: 24, station: 'ship-class-b' } as const;
+    const reader = createNetworkReader();
+    const frames = writeAisFrames({ ...report, name: 'TERN', callSign: '2ZZM8', type: 37 }, { source: 40 });
+    expect(frames.flatMap((frame) => reader.push(frame))).toMatchObject([
+      { kind: 'ais', report: { ...report, name: 'TERN' } },
+      { kind: 'ais', report: { ...report, callSign: '2ZZM8', type: 37 } },
+    ]);
   });
 
   it('of a message without a layout gives a notice', () => {

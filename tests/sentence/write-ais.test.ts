@@ -194,6 +194,18 @@ describe('a message of which much is known', () => {
     );
   });
 
+  it('24 of a name and a call sign is parts A and B', () => {
+    const report = { message: 24, mmsi, station: 'ship-class-b', name: 'TERN OF ARDLE', type: 37 } as const;
+    const sentences = writeAisSentences({ ...report, callSign: '2ZZM8' });
+    const { type: _, ...named } = report;
+    const { name: __, ...data } = report;
+    expect(sentences.map((sentence) => reportIn([sentence]))).toEqual([
+      named,
+      { ...data, callSign: '2ZZM8' },
+    ]);
+    expect(writeAisSentences(report).map((sentence) => reportIn([sentence]))).toEqual([named, data]);
+  });
+
   it('and an identity with leading zeros keeps its thirty bits', () => {
     expect(rowsOf('4', written({ message: 4, mmsi: '002329990' })).mmsi).toBe(
       '000000001000111000110110000110',
@@ -360,7 +372,9 @@ describe('what is refused', () => {
     [{ second: 7.5 }, 'report: expected a whole number of 6 bits, got 7.5'],
     [{ heading: -1 }, 'report: expected a whole number of 9 bits, got -1'],
     [{ message: 5, type: 256 }, 'report: expected a whole number of 8 bits, got 256'],
-    [{ message: 5, imo: 'IMO' }, 'report: expected a whole number of 30 bits, got NaN'],
+    [{ message: 5, imo: '999999' }, 'imo: expected seven digits, got 999999'],
+    [{ message: 5, imo: '99999930' }, 'imo: expected seven digits, got 99999930'],
+    [{ message: 5, imo: 'IMO9999993' }, 'imo: expected seven digits, got IMO9999993'],
     [{ message: 21, type: 32 }, 'report: expected a whole number of 5 bits, got 32'],
     [
       { message: 4, instant: Date.UTC(16_384, 0, 1) },

@@ -1,5 +1,5 @@
 import type { AisReport } from '../../report/index.ts';
-import { STATUS_CODES } from '../../report/internal.ts';
+import { messagesOf, STATUS_CODES } from '../../report/internal.ts';
 import { want } from '../../result/internal.ts';
 import { writeVariableText } from '../field/text.ts';
 import {
@@ -28,7 +28,7 @@ const NO_SIZE = { length: null, beam: null, fromStarboard: null, fromBow: null }
  *
  * @param report - as a reader gives it; its `message` decides the parameter group
  * @param options - source address, sequence counter, own or other, channel
- * @returns the frames in order
+ * @returns the frames in order; of a message 24 with name and call sign or type two parameter groups
  * @throws RangeError when the message has no parameter group here, or a number is out of range
  *
  * Source: public list of parameter groups of IEC 61162-3 (D-network-2).
@@ -52,7 +52,10 @@ export function writeAisFrames(
 ): NetworkFrame[] {
   want('writeAisFrames', 'an AIS report', report, 'mmsi');
   want('writeAisFrames', 'options with source', options, 'source');
-  if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
+  return messagesOf(report).flatMap((message) => framesOf(message, options));
+}
+
+function framesOf(report: AisReport, options: Parameters<typeof writeAisFrames>[1]): NetworkFrame[] {
   const { own = false, channel = 'A' } = options;
   const transceiver = (own ? 2 : 0) + (channel === 'B' ? 1 : 0);
   const head = { message: report.message, repeat: 0, mmsi: Number(report.mmsi), transceiver };

@@ -1,5 +1,5 @@
 import type { AisReport } from '../../report/index.ts';
-import { STATUS_CODES } from '../../report/internal.ts';
+import { messagesOf, STATUS_CODES } from '../../report/internal.ts';
 import { want } from '../../result/internal.ts';
 import { requireCoordinates } from '../field/coordinate-fields.ts';
 import { formatSentence } from '../frame/format.ts';
@@ -16,14 +16,16 @@ const [NO_LONGITUDE, NO_LATITUDE, NO_SPEED, NO_COURSE, NO_HEADING, NO_SECOND] = 
  * Writes an AIS report as `VDM` or `VDO` sentences, for a display that takes AIS over its serial port.
  *
  * It is for passing on what a transponder received or sent. A report does not hold everything the message had:
- * dimensions, destination and the like go out as not available. Never write a report for a station that sent none:
- * displays take it for a vessel.
+ * dimensions, destination and the like go out as not available, and what the message has no field for is left out. Text
+ * goes out in capitals, cut to its field, with a space for what has no six-bit character. Never write a report for a
+ * station that sent none: displays take it for a vessel.
  *
  * @param report - as a reader gives it; its `message` decides the layout
  * @param options - own or other, channel, sequence number
- * @returns the sentences without their line ends, one or two
- * @throws RangeError when the message has no layout here, the identity is not nine digits, the sequence number is not
- *   0 to 9, the position is none, or a value does not fit its field
+ * @returns the sentences without their line ends, one or two; a message 24 with name and call sign or type is two
+ *   messages
+ * @throws RangeError when the message has no layout here, the identity is not nine digits, the IMO number not seven, the
+ *   sequence number is not 0 to 9, the position is none, or a value does not fit its field
  *
  * Source: ITU-R M.1371-6 Annex 7, bit tables of the messages, as publicly restated
  *
@@ -49,7 +51,7 @@ export function writeAisSentences(
 ): string[] {
   want('writeAisSentences', 'an AIS report', report, 'mmsi');
   const { own, channel, sequence = 0 } = options;
-  if (!/^\d{9}$/.test(report.mmsi)) throw new RangeError(`mmsi: expected nine digits, got ${report.mmsi}`);
+  const messages = messagesOf(report);
   if (!(Number.isInteger(sequence) && sequence >= 0 && sequence <= 9))
     throw new RangeError(`sequence: expected a whole number from 0 to 9, got ${sequence}`);
   const head: Field[] = [
@@ -57,19 +59,21 @@ export function writeAisSentences(
     [0, 2],
     [Number(report.mmsi), 30],
   ];
-  const { armoured, fill } = armour([...head, ...bodyOf(report)]);
-  const total = Math.ceil(armoured.length / MOST_CHARACTERS);
-  return Array.from({ length: total }, (_, index) => {
-    const from = index * MOST_CHARACTERS;
-    const fields = [
-      String(total),
-      String(index + 1),
-      total === 1 ? '' : String(sequence),
-      channel ?? '',
-      armoured.slice(from, from + MOST_CHARACTERS),
-      index === total - 1 ? String(fill) : '0',
-    ];
-    return formatSentence({ start: '!', talker: 'AI', formatter: own ? 'VDO' : 'VDM', fields });
+  return messages.flatMap((message) => {
+    const { armoured, fill } = armour([...head, ...bodyOf(message)]);
+    const total = Math.ceil(armoured.length / MOST_CHARACTERS);
+    return Array.from({ length: total }, (_, index) => {
+      const from = index * MOST_CHARACTERS;
+      const fields = [
+        String(total),
+        String(index + 1),
+        total === 1 ? '' : String(sequence),
+        channel ?? '',
+        armoured.slice(from, from + MOST_CHARACTERS),
+        index === total - 1 ? String(fill) : '0',
+      ];
+      return formatSentence({ start: '!', talker: 'AI', formatter: own ? 'VDO' : 'VDM', fields });
+    });
   });
 }
 
