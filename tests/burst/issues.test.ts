@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { charactersFromSets } from '../../src/burst/expansion.ts';
-import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import { decodeAttempt, decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { emptyFields } from '../../src/call/fields.ts';
@@ -23,6 +23,14 @@ const symbols: Input = { subject: 'symbols', accepted: 'symbols' };
 const bit = (which: number): Input => ({ subject: 'bit', which, accepted: 'bit' });
 const symbol = (which: number): Input => ({ subject: 'symbol', which, accepted: 'symbol' });
 
+/** A list that cannot be read, as one behind a proxy may be. */
+const unreadable = Object.defineProperty([], '0', {
+  enumerable: true,
+  get: () => {
+    throw new Error('not to be read');
+  },
+});
+
 const wrong: [name: string, decode: Decode, given: unknown, params: Input, received: string][] = [
   ['no bits at all', decodeBits, undefined, bits, 'undefined'],
   ['null for bits', decodeBits, null, bits, 'null'],
@@ -42,6 +50,10 @@ const wrong: [name: string, decode: Decode, given: unknown, params: Input, recei
   ['a broken number', decodeStream, [125, 1.5], symbol(1), '1.5'],
   ['digits as text', decodeStream, ['125'], symbol(0), "'125'"],
   ['a hole among symbols', decodeStream, [undefined], symbol(0), 'undefined'],
+  ['bits that throw', decodeBits, unreadable, bits, 'object'],
+  ['soft bits that throw', decodeSoft, unreadable, numbers, 'object'],
+  ['symbols that throw', decodeStream, unreadable, symbols, 'object'],
+  ['calls that throw', decodeAttempt, unreadable, { subject: 'calls', accepted: 'calls' }, 'object'],
 ];
 
 describe('what is not the kind of input that is read', () => {
