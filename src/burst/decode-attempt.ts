@@ -13,7 +13,7 @@ import {
 import { givenSymbols } from './decode-stream.ts';
 import { listOf, wrongInput } from './input.ts';
 import type { Received } from './receive.ts';
-import type { Reception } from './reception.ts';
+import type { Reception, ReceptionQuality, Verdict } from './reception.ts';
 
 /** How each kind of input is read. */
 const READERS = {
@@ -21,6 +21,9 @@ const READERS = {
   'soft-bits': { read: givenSoft, decode: decodeRelated },
   symbols: { read: givenSymbols, decode: decodeHard },
 } as const satisfies Record<string, { read: (given: unknown) => GivenBits | Issue; decode: Decode }>;
+
+/** From least to most. */
+const VERDICTS: readonly Verdict[] = ['doubtful', 'repaired', 'clean'];
 
 /**
  * Decode the calls of one attempt together: a distress alert is sent as up to five consecutive calls, the same to the bit.
@@ -81,15 +84,14 @@ function decoded(given: unknown, as: string): Result<Reception> {
   const joined = joinCalls(found.map((alone) => ({ words: alone.words, rescore: undefined, alone })));
   const [first, ...others] = joined === null ? found : [joined.received, ...found];
   if (first === undefined) return report(null);
-  return report(others.reduce((best, other) => (isSurer(other, best) ? other : best), first));
+  const qualityOf = ({ reception }: Received) => reception.quality;
+  return report(
+    others.reduce((best, other) => (isSurer(qualityOf(other), qualityOf(best)) ? other : best), first),
+  );
 }
 
 /** Whether one reception has a better verdict than another, or the same and is more probable; one that was joined comes first. */
-function isSurer(
-  { reception: { quality: one } }: Received,
-  { reception: { quality: other } }: Received,
-): boolean {
-  const order = ['doubtful', 'repaired', 'clean'];
-  const lead = order.indexOf(one.verdict) - order.indexOf(other.verdict);
+export function isSurer(one: ReceptionQuality, other: ReceptionQuality): boolean {
+  const lead = VERDICTS.indexOf(one.verdict) - VERDICTS.indexOf(other.verdict);
   return lead > 0 || (lead === 0 && other.calls === 1 && one.probability > other.probability);
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isSurer } from '../../src/burst/decode-attempt.ts';
 import { decodeAttempt, decodeBits, encodeCall } from '../../src/burst/index.ts';
+import type { ReceptionQuality } from '../../src/burst/reception.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert } from '../../src/call/index.ts';
@@ -112,14 +114,27 @@ describe('decodeAttempt', () => {
     const bits = bitsOf(ALERT);
     const issueOf = (calls: unknown, options?: unknown): unknown => {
       const result = decodeAttempt(calls as string[], options as { as: 'bits' });
-      return result.ok ? null : [result.issues[0].code, result.issues[0].at];
+      if (result.ok) return null;
+      const { code, params, at, received } = result.issues[0];
+      return [code, params, at, received];
     };
-    expect(issueOf(null)).toEqual(['burst-input', []]);
-    expect(issueOf([])).toEqual(['burst-input', []]);
-    expect(issueOf(new Array(6).fill(bits))).toEqual(['burst-input', []]);
-    expect(issueOf([bits], { as: 'sound' })).toEqual(['burst-input', ['as']]);
-    expect(issueOf([bits, 7])).toEqual(['burst-input', [1]]);
-    expect(issueOf([bits, '01x'])).toEqual(['burst-input', [1, 2]]);
+    const calls = { subject: 'calls', accepted: 'calls' };
+    const none = { subject: 'bits', accepted: 'bits' };
+    const bit = { subject: 'bit', which: 2, accepted: 'bit' };
+    const as = { subject: 'option', which: 'as', accepted: 'kinds' };
+    expect(issueOf(null)).toEqual(['burst-input', calls, [], 'null']);
+    expect(issueOf('0101')).toEqual(['burst-input', calls, [], "'0101'"]);
+    expect(issueOf([])).toEqual(['burst-input', calls, [], '0']);
+    expect(issueOf(new Array(6).fill(bits))).toEqual(['burst-input', calls, [], '6']);
+    expect(issueOf([bits], { as: 'sound' })).toEqual(['burst-input', as, ['as'], "'sound'"]);
+    expect(issueOf([bits, 7])).toEqual(['burst-input', none, [1], '7']);
+    expect(issueOf([bits, '01x'])).toEqual(['burst-input', bit, [1, 2], "'x'"]);
+  });
+
+  it('reads one call alone, with options left out or null', () => {
+    const one = decodeAttempt([bitsOf(ALERT)], null as never);
+    expect(one).toEqual(decodeAttempt([bitsOf(ALERT)]));
+    expect(valueOf(one).quality).toMatchObject({ verdict: 'clean', calls: 1 });
   });
 
   it('never throws', () => {
@@ -128,5 +143,29 @@ describe('decodeAttempt', () => {
         decodeAttempt(calls as string[], options as { as: 'bits' });
       }),
     );
+  });
+});
+
+describe('of two receptions', () => {
+  const quality = (verdict: string, probability: number, calls = 1) =>
+    ({ verdict, probability, calls }) as ReceptionQuality;
+
+  it.each([
+    ['clean', 0.9999, 'repaired', 1],
+    ['repaired', 0.99, 'doubtful', 1],
+    ['clean', 0.9999, 'doubtful', 1],
+    ['repaired', 0.998, 'repaired', 0.997],
+  ])('the one that is %s at %d is surer than the one that is %s at %d', (...[one, p, other, q]) => {
+    expect(isSurer(quality(one, p), quality(other, q))).toBe(true);
+    expect(isSurer(quality(other, q), quality(one, p))).toBe(false);
+  });
+
+  it('neither is surer when they are alike', () => {
+    expect(isSurer(quality('clean', 1), quality('clean', 1))).toBe(false);
+  });
+
+  it('one that was joined is left only for a better verdict', () => {
+    expect(isSurer(quality('repaired', 1), quality('repaired', 0.99, 2))).toBe(false);
+    expect(isSurer(quality('clean', 1), quality('repaired', 1, 2))).toBe(true);
   });
 });
