@@ -434,11 +434,25 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
         );
       // A misspelt nature must not make an alert that tells none.
       expect(() => composeWith({ from: '232999218', natur: 'sinking' }), name).toThrow(
-        new TypeError("options: expected a known name, got 'natur'"),
+        /^options: expected from, .*expansion, got 'natur'$/,
       );
       // The thing that is missing comes first.
       expect(() => composeWith({}), name).toThrow(/^(from|to|call|category): /);
     }
+  });
+
+  it('by a function that composes, when an option is one of another', () => {
+    const from = '232999218';
+    expect(() => room.composeDistressAlert({ from, reason: 'busy' } as never)).toThrow(
+      new TypeError("options: expected from, nature, position, time, subsequent, expansion, got 'reason'"),
+    );
+    expect(() => room.composeDistressAlert({ from, to: '002329990' } as never)).toThrow(/, got 'to'$/);
+    expect(() => room.composeDistressAcknowledgement({ from, to: '002329990' } as never)).toThrow(
+      /, got 'to'$/,
+    );
+    expect(() => room.composeTestCall({ from, to: '002329990', channel: '72' } as never)).toThrow(
+      new TypeError("options: expected from, to, expansion, got 'channel'"),
+    );
   });
 
   it.each(['1234x', 'x1234', '-1', '1 23', '٣٤'])('%s is no even count of digits', (digits) => {

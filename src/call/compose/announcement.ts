@@ -47,7 +47,7 @@ export function composeAllShipsCall(
     readonly channel?: string | undefined;
   },
 ): Call<'all-ships-call'> {
-  wantOptions(options);
+  wantOptions(options, 'firstTelecommand', 'secondTelecommand', 'category', 'channel');
   const said = traffic(options, options.category, URGENT, options.channel ?? '16');
   return composed({ kind: 'all-ships-call', to: { kind: 'all-ships' }, ...said }, options);
 }
@@ -79,7 +79,7 @@ export function composeAreaCall(
     readonly channel?: string | undefined;
   },
 ): Call<'area-call'> {
-  wantOptions(options);
+  wantOptions(options, 'firstTelecommand', 'secondTelecommand', 'area', 'category', 'channel');
   const said = traffic(options, options.category, URGENT, options.channel ?? '16');
   want('area', 'a geographic area', options.area);
   return composed({ kind: 'area-call', to: { kind: 'area', area: options.area }, ...said }, options);
@@ -113,7 +113,7 @@ export function composeGroupCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'group-call'> {
-  wantOptions(options);
+  wantOptions(options, 'firstTelecommand', 'secondTelecommand', 'to', 'channel', 'category');
   const to = groupAddress(options.to);
   const said = traffic(options, options.category ?? 'routine', ANY, options.channel);
   return composed({ kind: 'group-call', to, ...said }, options);
@@ -148,7 +148,7 @@ export function composeIndividualCall(
     readonly category?: 'routine' | 'safety' | 'urgency' | undefined;
   },
 ): Call<'individual-call'> {
-  wantOptions(options);
+  wantOptions(options, 'firstTelecommand', 'secondTelecommand', 'to', 'channel', 'category');
   const to = stationAddress(options.to);
   const said = traffic(options, options.category ?? 'routine', ANY, options.channel ?? null);
   return composed({ kind: 'individual-call', to, ...said }, options);
@@ -211,7 +211,7 @@ export function composeAutomaticServiceCall(
     readonly end?: Call<'automatic-service-call'>['end'] | undefined;
   },
 ): Call<'automatic-service-call'> {
-  wantOptions(options);
+  wantOptions(options, 'firstTelecommand', 'secondTelecommand', 'to', 'telephone', 'channel', 'end');
   return composed(
     {
       kind: 'automatic-service-call',

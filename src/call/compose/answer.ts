@@ -42,7 +42,7 @@ export interface AnswerOptions<Asked extends Call> extends Pick<ComposeOptions, 
 export function composeIndividualAcknowledgement(
   options: AnswerOptions<Call<'individual-call'>> & { readonly channel?: string | undefined },
 ): Call<'individual-acknowledgement'> {
-  wantOptions(options);
+  wantOptions(options, 'call', 'channel');
   const { channel } = options;
   const call = ofKind('call', options.call, ['individual-call']);
   const elements =
@@ -86,7 +86,7 @@ export function composeUnableToComply(
     readonly reason?: Reason | undefined;
   },
 ): Call<'unable-to-comply'> {
-  wantOptions(options);
+  wantOptions(options, 'call', 'reason');
   const call = ofKind('call', options.call, ['individual-call', 'position-request']);
   return composed(
     {
@@ -134,7 +134,7 @@ export function composePositionReply(
     readonly time?: TimeOfDay | null | undefined;
   } & (AnswerOptions<Call<'position-request'>> | (ComposeOptions & { readonly to: string })),
 ): Call<'position-reply'> {
-  wantOptions(options);
+  wantOptions(options, 'call', 'to', 'position', 'time');
   const asked = 'call' in options;
   if (asked) ofKind('call', options.call, ['position-request']);
   return composed(
@@ -170,7 +170,7 @@ export function composePositionReply(
 export function composeTestAcknowledgement(
   options: AnswerOptions<Call<'test-call'>>,
 ): Call<'test-acknowledgement'> {
-  wantOptions(options);
+  wantOptions(options, 'call');
   const call = ofKind('call', options.call, ['test-call']);
   return composed(
     { kind: 'test-acknowledgement', ...parties(options), category: call.category ?? 'safety' },
@@ -198,7 +198,7 @@ export function composeTestAcknowledgement(
 export function composePollingAcknowledgement(
   options: AnswerOptions<Call<'polling-call'>>,
 ): Call<'polling-acknowledgement'> {
-  wantOptions(options);
+  wantOptions(options, 'call');
   const call = ofKind('call', options.call, ['polling-call']);
   return composed(
     { kind: 'polling-acknowledgement', ...parties(options), category: call.category ?? 'routine' },

@@ -18,15 +18,17 @@ export interface ComposeOptions {
   readonly expansion?: ExpansionData | undefined;
 }
 
-/** Every option of a composer; which of them one takes is for the compiler to say. */
-const OPTIONS =
-  /^(from|to|call|about|distressed|nature|position|time|subsequent|category|channel|(first|second)Telecommand|area|reason|telephone|end|finer|expansion)$/;
+type NamesOf<Options> = Options extends unknown ? keyof Options : never;
 
-/** Throws unless they are options, and every name is one that a composer knows. */
-export function wantOptions(options: object): void {
+/** Throws unless they are options, and every name is one of `from`, `expansion` and those given. */
+export function wantOptions<Options extends object>(
+  options: Options,
+  ...names: readonly NamesOf<Options>[]
+): void {
   want('options', 'an object', options);
-  const odd = Object.keys(options).find((name) => !OPTIONS.test(name));
-  if (odd !== undefined) throw new TypeError(`options: expected a known name, got ${quote(odd)}`);
+  const known: readonly PropertyKey[] = ['from', ...names, 'expansion'];
+  const odd = Object.keys(options).find((name) => !known.includes(name));
+  if (odd !== undefined) throw new TypeError(`options: expected ${known.join(', ')}, got ${quote(odd)}`);
 }
 
 /**

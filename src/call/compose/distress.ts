@@ -32,6 +32,9 @@ export interface DistressOptions extends ComposeOptions {
   readonly distressed?: string | null | undefined;
 }
 
+/** What every distress call can tell. */
+const KNOWN = ['nature', 'position', 'time', 'subsequent'] as const;
+
 /**
  * A distress alert. **Only to be sent from a vessel or by a person in grave and imminent danger** that needs
  * immediate assistance, by the authority of the person responsible; a false alert must be cancelled at once.
@@ -56,7 +59,7 @@ export interface DistressOptions extends ComposeOptions {
 export function composeDistressAlert(
   options: Omit<DistressOptions, 'about' | 'distressed'>,
 ): Call<'distress-alert'> {
-  wantOptions(options);
+  wantOptions(options, ...KNOWN);
   const from = distressedIdentity(ownIdentity(options.from), 'from');
   return composed(
     { kind: 'distress-alert', to: { kind: 'all-stations' }, from, ...details(options) },
@@ -85,7 +88,7 @@ export function composeDistressAlert(
  * ```
  */
 export function composeDistressAcknowledgement(options: DistressOptions): Call<'distress-acknowledgement'> {
-  wantAbout(options);
+  wantAbout(options, 'distressed');
   const from = ownIdentity(options.from);
   const distressed = subject(options);
   if (distressed === null) throw new RangeError('Vessel in distress: expected nine digits, got none');
@@ -157,7 +160,7 @@ export function composeDistressRelay(
     readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
   },
 ): Call<'distress-relay'> {
-  wantAbout(options);
+  wantAbout(options, 'distressed', 'to');
   const from = ownIdentity(options.from);
   const to = relayTarget(options.to);
   const distress = { distressed: subject(options), ...details(options) };
@@ -188,7 +191,7 @@ export function composeDistressRelayAcknowledgement(
     readonly to?: string | GeographicArea | CallAddress<'all-ships'> | undefined;
   },
 ): Call<'distress-relay-acknowledgement'> {
-  wantAbout(options);
+  wantAbout(options, 'distressed', 'to');
   const from = ownIdentity(options.from);
   const { about } = options;
   const back = about?.to.kind === 'station' && about.from !== null ? about.from : undefined;
@@ -197,8 +200,11 @@ export function composeDistressRelayAcknowledgement(
   return composed({ kind: 'distress-relay-acknowledgement', to, from, ...distress }, options);
 }
 
-function wantAbout(options: { readonly about?: DistressCall | undefined }): void {
-  wantOptions(options);
+function wantAbout(
+  options: DistressOptions & { readonly to?: unknown },
+  ...names: readonly ('distressed' | 'to')[]
+): void {
+  wantOptions(options, ...KNOWN, 'about', ...names);
   if (options.about !== undefined) ofKind('about', options.about, DISTRESS_KINDS);
 }
 

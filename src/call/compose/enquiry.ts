@@ -28,7 +28,7 @@ export function composePositionRequest(
     readonly finer?: boolean | undefined;
   },
 ): Call<'position-request'> {
-  wantOptions(options);
+  wantOptions(options, 'to', 'category', 'finer');
   const { finer = false } = options;
   const requested = [100, ...(options.expansion?.requested ?? [])];
   const expansion = finer ? { ...options.expansion, requested: [...new Set(requested)] } : options.expansion;
@@ -61,7 +61,7 @@ export function composePositionRequest(
  * ```
  */
 export function composeTestCall(options: ComposeOptions & { readonly to: string }): Call<'test-call'> {
-  wantOptions(options);
+  wantOptions(options, 'to');
   return composed({ kind: 'test-call', ...stations(options), category: 'safety' }, options);
 }
 
@@ -84,6 +84,6 @@ export function composeTestCall(options: ComposeOptions & { readonly to: string 
  * ```
  */
 export function composePollingCall(options: ComposeOptions & { readonly to: string }): Call<'polling-call'> {
-  wantOptions(options);
+  wantOptions(options, 'to');
   return composed({ kind: 'polling-call', ...stations(options), category: 'routine' }, options);
 }
