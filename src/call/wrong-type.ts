@@ -48,7 +48,8 @@ function typesOfProperties(): Types {
 
 const FREQUENCIES: Types = { receive: TEXT, transmit: TEXT };
 
-const EXPANSION: Types = {
+/** What an expansion may tell, and the type of each. */
+export const EXPANSION: Types = {
   speed: NUMBER_IF_ANY,
   course: NUMBER_IF_ANY,
   personsOnBoard: NUMBER_IF_ANY,

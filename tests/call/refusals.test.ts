@@ -294,6 +294,16 @@ describe('a programmer is told what a call cannot hold, and what it can', () => 
       TypeError,
       'expansion.requested: expected a list of numbers, got 105',
     ],
+    'a second telecommand as an object': [
+      () => composeIndividualCall({ from, to, channel: '72', secondTelecommand: untyped({}) }),
+      TypeError,
+      'secondTelecommand: expected text or null, got object',
+    ],
+    'an expansion with a misspelt name': [
+      () => composeTestCall({ from, to, expansion: untyped({ speed: 5, personOnBoard: 4 }) }),
+      TypeError,
+      "expansion: expected speed, course, personsOnBoard, source, stationName, area, requested, unavailable, got 'personOnBoard'",
+    ],
     'an expansion as a number': [
       () => composeTestCall({ from, to, expansion: untyped(5) }),
       TypeError,

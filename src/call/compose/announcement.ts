@@ -171,7 +171,7 @@ function traffic<Category extends 'routine' | 'safety' | 'urgency'>(
   if (digits === '70') throw new RangeError('channel: 70 carries selective calls only, never speech');
   if (digits === '16' && category === 'routine')
     throw new RangeError('channel: a routine call expected a working channel, got 16');
-  if (options.secondTelecommand?.startsWith('acs-remaining-')) {
+  if (String(options.secondTelecommand).startsWith('acs-remaining-')) {
     throw new RangeError(
       `Second telecommand: expected one for VHF, got ${options.secondTelecommand} of the automatic connection system (MF/HF)`,
     );

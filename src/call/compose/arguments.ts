@@ -5,7 +5,7 @@ import type { Call, CallAddress, ExpansionData } from '../call.ts';
 import { type ComposedCall, calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
 import { stationIdentity } from '../element/identity-symbols.ts';
-import { given, inWords, wrongType } from '../wrong-type.ts';
+import { EXPANSION, given, inWords, wrongType } from '../wrong-type.ts';
 
 /** What every composed call has beside its message. */
 export interface ComposeOptions {
@@ -53,7 +53,11 @@ export function composed<Kind extends ComposedCall>(
 }
 
 /** ITU-R M.821-1, sets 100 to 106. What was received may hold others, and is sent as received. */
-function wantSendable({ personsOnBoard = 0, requested = [], unavailable = [] }: ExpansionData): void {
+function wantSendable(expansion: ExpansionData): void {
+  const odd = Object.keys(expansion).find((name) => !Object.hasOwn(EXPANSION, name));
+  if (odd !== undefined)
+    throw new TypeError(`expansion: expected ${Object.keys(EXPANSION).join(', ')}, got ${quote(odd)}`);
+  const { personsOnBoard = 0, requested = [], unavailable = [] } = expansion;
   if (!Number.isInteger(personsOnBoard))
     throw new RangeError(`persons on board: expected a whole number, got ${personsOnBoard}`);
   for (const [name, sets] of Object.entries({ requested, unavailable }))
