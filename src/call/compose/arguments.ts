@@ -26,9 +26,12 @@ export function wantOptions<Options extends object>(
   ...names: readonly NamesOf<Options>[]
 ): void {
   want('options', 'an object', options);
-  const known: readonly PropertyKey[] = ['from', ...names, 'expansion'];
-  const odd = Object.keys(options).find((name) => !known.includes(name));
-  if (odd !== undefined) throw new TypeError(`options: expected ${known.join(', ')}, got ${quote(odd)}`);
+  wantNames('options', options, ['from', ...names, 'expansion']);
+}
+
+function wantNames(what: string, value: object, known: readonly PropertyKey[]): void {
+  const odd = Object.keys(value).find((name) => !known.includes(name));
+  if (odd !== undefined) throw new TypeError(`${what}: expected ${known.join(', ')}, got ${quote(odd)}`);
 }
 
 /**
@@ -54,9 +57,7 @@ export function composed<Kind extends ComposedCall>(
 
 /** ITU-R M.821-1, sets 100 to 106. What was received may hold others, and is sent as received. */
 function wantSendable(expansion: ExpansionData): void {
-  const odd = Object.keys(expansion).find((name) => !Object.hasOwn(EXPANSION, name));
-  if (odd !== undefined)
-    throw new TypeError(`expansion: expected ${Object.keys(EXPANSION).join(', ')}, got ${quote(odd)}`);
+  wantNames('expansion', expansion, Object.keys(EXPANSION));
   const { personsOnBoard = 0, requested = [], unavailable = [] } = expansion;
   if (!Number.isInteger(personsOnBoard))
     throw new RangeError(`persons on board: expected a whole number, got ${personsOnBoard}`);
