@@ -63,7 +63,7 @@ export function judge(
   lead: number,
   tempering: Tempering,
   rescore: Rescore | undefined,
-  isAsReceived: (reading: readonly number[], other: readonly number[]) => boolean = () => false,
+  isAsReceived: (reading: readonly number[], other: readonly number[]) => boolean,
 ): Judgement {
   const readings = rescore === undefined ? whole.readings : rescored(whole.readings, rescore);
   const [first] = readings;
@@ -121,8 +121,7 @@ function rescored(readings: WholeCall['readings'], rescore: Rescore): WholeCall[
     if (typeof heard !== 'number' || Number.isNaN(heard)) return reading;
     return { ...reading, heard: Math.max(-BEYOND, Math.min(BEYOND, heard)) };
   });
-  const [first, ...others] = again.sort((one, other) => weightOf(other) - weightOf(one));
-  return first === undefined ? readings : [first, ...others];
+  return again.sort((one, other) => weightOf(other) - weightOf(one)) as [Reading, ...Reading[]];
 }
 
 function sumOf(readings: readonly Reading[]): number {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judge, type Tempering } from '../../src/burst/judgement.ts';
+import { judge as judgeBy, type Rescore, type Tempering } from '../../src/burst/judgement.ts';
 import { streamOf } from '../../src/burst/sequence.ts';
 import type { Reading, WholeCall } from '../../src/burst/whole-call.ts';
 
@@ -12,6 +12,8 @@ const reading = (characters: readonly number[], heard: number, prior = 0): Readi
   heard,
   prior,
 });
+const judge = (heard: WholeCall, lead: number, tempering: Tempering, rescore: Rescore | undefined) =>
+  judgeBy(heard, lead, tempering, rescore, () => false);
 const full: Tempering = { listed: 1, unlisted: 1 };
 
 /** The readings, and so much weight besides that is not listed. */
@@ -97,5 +99,50 @@ describe('judging what was heard', () => {
     const judged = judge(whole([reading(call, 30), reading(other, 29)]), 0, full, () => [28]);
     expect(judged.reading).toEqual(reading(other, 29));
     expect(judged.runnerUp).toEqual(reading(call, 28));
+  });
+
+  describe('whose error check is wrong', () => {
+    // As it came in: the error check is that of neither call.
+    const received = [112, 9, 127, 1];
+
+    it('shows it where the call stays in doubt and it is what was received', () => {
+      const asked: (readonly number[])[][] = [];
+      const readings = [reading(call, 40), reading(other, 36), reading(received, 34)] as const;
+      const judged = judgeBy(
+        whole([...readings]),
+        0,
+        full,
+        undefined,
+        (...each) => asked.push([...each]) > 0,
+      );
+      // Neither of one whose error check is right.
+      expect(asked).toEqual([[received, call]]);
+      expect(judged.reading).toBe(readings[2]);
+      expect(judged.runnerUp).toBe(readings[0]);
+      expect(judged.margin).toBe(0);
+      const [one, two, three] = [1, Math.exp(-4), Math.exp(-6)];
+      const sum = one + two + three;
+      // Some one of its four characters is wrong, each as likely.
+      expect(judged.probability).toBeCloseTo(three / 4 / sum, 9);
+      const agreeing = [sum, two + three, sum, three];
+      judged.characterProbabilities.forEach((probability, index) => {
+        expect(probability).toBeCloseTo((0.75 * (agreeing[index] as number)) / sum, 9);
+      });
+    });
+
+    it.each([
+      ['is not what was received', 38, false],
+      ['leaves no doubt', 34, true],
+    ])('does not show one that %s', (_, heard, isAsReceived) => {
+      const readings = [reading(call, 40), reading(received, heard)] as const;
+      const judged = judgeBy(whole([...readings]), 0, full, undefined, () => isAsReceived);
+      expect(judged.reading).toBe(readings[0]);
+    });
+
+    it('shows it where it is doubtful that there is a call at all', () => {
+      const readings = [reading(call, 19), reading(received, 9)] as const;
+      const judged = judgeBy(whole([...readings]), 0, full, undefined, () => true);
+      expect(judged.reading).toBe(readings[1]);
+    });
   });
 });
