@@ -61,7 +61,11 @@ function weighted(hard: Float64Array, offset: number, wrong: number): Stretch {
 }
 
 /** Share of the call's bits that came wrong where reception was not lost, never quite 0 nor quite a half. */
-function wrongShare(hard: Float64Array, offset: number, { reception, stream, received }: Received): number {
+export function wrongShare(
+  hard: Float64Array,
+  offset: number,
+  { reception, stream, received }: Received,
+): number {
   const { start, polarity } = reception.quality;
   let heard = 0;
   let wrong = 0;

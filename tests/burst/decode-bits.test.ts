@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { wrongShare } from '../../src/burst/decode-bits.ts';
 import { decodeBits, decodeSoft, decodeStream, encodeCall } from '../../src/burst/index.ts';
+import type { Received } from '../../src/burst/receive.ts';
+import { encodeSymbol } from '../../src/burst/symbol-code.ts';
 import { composeDistressAlert, composeTestCall } from '../../src/call/index.ts';
 import { valueOf } from '../../src/result/index.ts';
 import { anyCall } from './compositions.ts';
@@ -196,5 +199,43 @@ describe('what is no call', () => {
       '1111111000'.repeat(100),
     ])
       expect(decodeBits(text).ok, text.slice(0, 10)).toBe(false);
+  });
+});
+
+describe('the share of bits that came wrong', () => {
+  const stream = [125, 111, 125, 110];
+  const sent = [...stream.map(encodeSymbol).join('')].map((bit) => (bit === '1' ? 1 : -1));
+  /** Bits received with five others before them, of which those at some places are wrong. */
+  const hard = (...wrong: readonly number[]) =>
+    Float64Array.from([1, 1, 1, 1, 1, ...sent.map((bit, at) => (wrong.includes(at) ? -bit : bit))]);
+  const share = (bits: Float64Array, received = [1, 1, 1, 1], start = 105, polarity = 'normal') =>
+    wrongShare(bits, 100, {
+      reception: { quality: { start, polarity } },
+      stream,
+      received: Float64Array.from(received),
+    } as unknown as Received);
+
+  it('is counted against the call that was read, half a bit for what is not known', () => {
+    expect(share(hard())).toBeCloseTo(0.5 / 41, 12);
+    expect(share(hard(3, 17, 39))).toBeCloseTo(3.5 / 41, 12);
+  });
+
+  it('is counted the other way round where the tones were', () => {
+    const turned = hard(3, 17).map((bit) => -bit);
+    expect(share(turned, [1, 1, 1, 1], 105, 'inverted')).toBeCloseTo(2.5 / 41, 12);
+  });
+
+  it('counts each word as far as it was received, and no bit that was not heard', () => {
+    expect(share(hard(3, 17, 39), [1, 0.5, 0, 0.25])).toBeCloseTo((1.75 + 0.5) / (17.5 + 1), 12);
+    const bits = hard(3, 17);
+    bits[5 + 17] = 0;
+    expect(share(bits)).toBeCloseTo(1.5 / 40, 12);
+    // The last words lie behind what came in, the first before it.
+    expect(share(hard(3).slice(0, 25))).toBeCloseTo(1.5 / 21, 12);
+    expect(share(hard().slice(15), [1, 1, 1, 1], 90)).toBeCloseTo(0.5 / 31, 12);
+  });
+
+  it('is less than a half', () => {
+    expect(share(hard().map((bit) => -bit))).toBe(0.45);
   });
 });
