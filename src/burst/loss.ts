@@ -96,14 +96,15 @@ function evidenceOfWords(metrics: Float64Array, count: number): Float64Array {
     const known = phasingSymbol(position);
     if (known !== null) return soft(metrics[SYMBOLS * position + known] as number, RUINED);
     const other = otherCopy(position);
+    const copy = total[other];
     let evidence = own / SYMBOLS;
-    if (other < count && (total[other] as number) > 0) {
+    if (copy !== undefined) {
       let together = 0;
       for (let symbol = 0; symbol < SYMBOLS; symbol++)
         together +=
           (likelihood[SYMBOLS * position + symbol] as number) *
           (likelihood[SYMBOLS * other + symbol] as number);
-      evidence = (1 - BELIEVED) * evidence + BELIEVED * (together / (total[other] as number));
+      evidence = (1 - BELIEVED) * evidence + BELIEVED * (together / copy);
     }
     return (1 - RUINED) * evidence + RUINED;
   });

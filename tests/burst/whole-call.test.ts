@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { callShapes } from '../../src/burst/call-shape.ts';
-import { fieldPriors } from '../../src/burst/field-prior.ts';
+import { type CharacterTables, rowOf } from '../../src/burst/character-table.ts';
+import { type CharacterKind, fieldPriors } from '../../src/burst/field-prior.ts';
+import { heardOfChange } from '../../src/burst/sender-change.ts';
 import { streamLength, streamOf } from '../../src/burst/sequence.ts';
 import { heardWithoutExpansion, trailingLikelihood } from '../../src/burst/trailing.ts';
+import { solveTrellis } from '../../src/burst/trellis.ts';
 import { weighWholeCall } from '../../src/burst/whole-call.ts';
 import { copiesOf, tablesOf, type Word, withWords } from './heard.ts';
 
@@ -14,8 +17,16 @@ const END = 15;
 const nothing = Array.from({ length: 60 }, () => null);
 const sumOfLogs = (values: readonly number[]) => {
   const high = Math.max(...values);
+  if (high === Number.NEGATIVE_INFINITY) return high;
   return high + Math.log(values.reduce((sum, value) => sum + Math.exp(value - high), 0));
 };
+
+/** A shape, with what is expected of it beside its characters, and all that was heard and expected. */
+interface Prospect {
+  readonly kinds: readonly CharacterKind[];
+  readonly extra: number;
+  readonly expected: number;
+}
 
 describe('the whole call', () => {
   const tables = tablesOf(stream);
@@ -86,6 +97,66 @@ describe('the whole call', () => {
     const longer = [...alert.slice(0, -1), 33, 44, 127];
     const reading = weighWholeCall(tablesOf(streamOf(longer)), 0)?.readings[0];
     expect(reading?.characters.slice(0, -1)).toEqual(longer);
+  });
+
+  it('may have been sent with a wrong error check, two in a thousand and any of 127 as likely', () => {
+    // Every copy clear, and the check of all characters another.
+    const wrong = streamOf(alert, [], 3);
+    const heard = tablesOf(wrong, 0.999_999);
+    const weighed = weighWholeCall(heard, 0);
+    const reading = weighed?.readings[0];
+    expect(reading?.characters).toEqual([...alert, 3]);
+    expect(reading?.prior).toBeCloseTo((best?.prior ?? 0) + Math.log(0.002 / 128), 6);
+    // Little else explains what was heard.
+    expect((weighed?.total ?? 0) - (reading?.heard ?? 0) - (reading?.prior ?? 0)).toBeCloseTo(0, 1);
+    expect(weighed?.changed).toBeLessThan(0.001);
+  });
+
+  /** Every shape with what was heard and expected of all calls that have it, the most promising first. */
+  function promising(heard: CharacterTables): Prospect[] {
+    return callShapes()
+      .map(({ kinds, share }) => {
+        const end = kinds.length - 1;
+        const trailing = trailingLikelihood(heard, end);
+        const expected = kinds.reduce(
+          (sum, kind, index) => sum + heard.mean(kind, index, index === end),
+          Math.log(share) + heard.mean(null, end + 1, false) + trailing,
+        );
+        return { kinds, extra: Math.log(share) + trailing, expected };
+      })
+      .sort((one, other) => other.expected - one.expected);
+  }
+
+  it.each<[string, number, readonly Word[], number]>([
+    ['clearly', 1, stream, 0.99],
+    ['with little of it', 1, withWords(stream, [20, 22, 31, 36, 37, 41, 44], () => null), 0.6],
+    ['with a wrong error check', 1, streamOf(alert, [], 3), 0.99],
+    ['not at all', 1, nothing, 0.99],
+    ['not at all', 3, nothing, 0.99],
+  ])('heard %s: weighs %i in full and the others as they are on average', (_, most, words, surety) => {
+    const heard = tablesOf(words, surety);
+    const prospects = promising(heard);
+    const solved = prospects.slice(0, most).map(({ kinds, extra, expected }) => {
+      const rows = [...kinds, null].map((kind, index) =>
+        rowOf(index === kinds.length - 1 ? heard.end : heard.character, index, kind),
+      );
+      const answer = solveTrellis(Float64Array.from(rows.flatMap((row) => [...row])), rows.length, 64);
+      const right = answer.total + extra;
+      const wrong = expected + Math.log(0.002 * (1 - Math.exp(right - Math.log(128) - expected)));
+      const change = expected + heardOfChange(heard, kinds);
+      return { answer, right, wrong, change, weight: answer.paths[0].weight + extra };
+    });
+    const changes = sumOfLogs(solved.map(({ change }) => change));
+    const all = sumOfLogs([
+      ...solved.flatMap(({ right, wrong }) => [right, wrong]),
+      changes,
+      ...prospects.slice(most).map(({ expected }) => expected),
+    ]);
+    const weighed = weighWholeCall(heard, Number.NEGATIVE_INFINITY, most);
+    expect(weighed?.total).toBeCloseTo(heard.phasing + all, 9);
+    expect(weighed?.changed).toBeCloseTo(Math.exp(changes - all), 9);
+    const [heaviest] = solved.sort((one, other) => other.weight - one.weight);
+    expect(weighed?.shares).toEqual(heaviest?.answer.shares);
   });
 
   it('is not looked for where it cannot weigh enough', () => {
