@@ -185,13 +185,6 @@ export function givenSoft(llrs: unknown): GivenBits | Issue {
   return { length: list.length, read: (from, to) => boundedValues(list, from, to) };
 }
 
-/** Values made fit to calculate with, or the issue with what was given. */
-export function softBits(llrs: unknown): Float64Array | Issue {
-  const list = listOf(llrs);
-  if (list === null) return wrongInput({ subject: 'soft-bits', accepted: 'numbers' }, llrs);
-  return boundedValues(list, 0, list.length);
-}
-
 /** Values from one index up to another, made fit to calculate with. */
 export function boundedValues(list: ArrayLike<unknown>, from: number, to: number): Float64Array {
   const values = new Float64Array(to - from);
