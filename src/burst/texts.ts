@@ -1,4 +1,4 @@
-import { type CodeOf, type IssueMaker, issueMaker } from '../result/internal.ts';
+import { type IssueMaker, issueMaker } from '../result/internal.ts';
 
 const burstTerms = {
   'burst-subject.bits': 'Bits',
@@ -56,9 +56,6 @@ export const burstTexts = {
 
 /** All texts of this module. */
 export type BurstTexts = typeof burstTexts;
-
-/** Any code of this module. */
-export type BurstCode = CodeOf<BurstTexts>;
 
 /** Makes an issue or notice of this module. */
 export const issue: IssueMaker<typeof burstTexts> = /* @__PURE__ */ issueMaker(burstTexts);
