@@ -144,7 +144,8 @@ export function withCalls(received: Received, calls: number): Received {
 function charactersOf(stream: readonly number[]): number[] {
   const end = (stream.length - streamLength(0)) / 2;
   return Array.from({ length: end + 2 }, (_, index) => {
-    const slot = DX_PHASING_SLOTS + (index === 0 ? 0 : index + 1);
+    // The format specifier is sent twice: this is its second time.
+    const slot = DX_PHASING_SLOTS + 1 + index;
     return stream[2 * slot] as number;
   });
 }

@@ -137,19 +137,48 @@ describe('a burst in the place of a call of an attempt', () => {
     expect(isSame(burst, bound + 1e-6)).toBe(true);
   };
 
-  /** What its words say of any other call, and of the alert with some characters changed against the alert itself. */
-  function expected(burst: CallHeard, anyCall: number): number {
-    const { metrics } = burst.words;
+  /** What its words say of the alert with some characters changed, against the alert itself. */
+  function similarity({ words: { metrics } }: CallHeard): number {
     const tables = combineCopies(withLossFloor(metrics));
     const characters = [...ALERT, ALERT.reduce((parity, symbol) => parity ^ symbol)];
-    const similar = characters.reduce((product, symbol, index) => {
+    return characters.reduce((product, symbol, index) => {
       const table = index === ALERT.length - 1 ? tables.end : tables.character;
       const likelihoods = [...table.subarray(128 * index, 128 * (index + 1))].map(Math.exp);
       const mean = likelihoods.reduce((sum, each) => sum + each) / 128;
       return product * (0.9 + (0.1 * mean) / (likelihoods[symbol] as number));
     }, 1);
-    return anyCall + Math.log(0.02 / (0.96 - 0.02 * similar));
   }
+
+  /** So much, natural log, must be heard of it for it to be that call, by what its words say of any other. */
+  const expected = (burst: CallHeard, anyCall: number) =>
+    anyCall + Math.log(0.02 / (0.96 - 0.02 * similarity(burst)));
+
+  it('is weighed by how often it is that call, unless it is the one that is asked about', () => {
+    const only = streamOf(ALERT).join();
+    const surely = (): CallHeard => ({
+      ...heard(ALERT),
+      rescore: (streams) => streams.map((each) => (each.join() === only ? 500 : -1e5)),
+    });
+    const calls = [surely(), surely()];
+    const evidence = (anchor?: number) => joinCalls(calls, anchor)?.received.evidence as number;
+    const share = 0.96 + 0.02 * similarity(calls[0] as CallHeard);
+    expect(evidence() - evidence(0)).toBeCloseTo(Math.log(share), 6);
+    expect(evidence(1)).toBeCloseTo(evidence(0), 6);
+  });
+
+  it('is never left out when it is the one that is asked about, however little it fits', () => {
+    const loud = heard(ALERT).words.metrics.map((value) => 3 * value);
+    const call = inWords(heard(ALERT), { metrics: loud });
+    const { evidence, words } = call.alone as Received;
+    const asked = scored(call, expected(call, evidence + 16 - words.lead) - 1);
+    const only = streamOf(OTHER).join();
+    const other: CallHeard = {
+      ...heard(OTHER),
+      rescore: (streams) => streams.map((each) => (each.join() === only ? 500 : -200)),
+    };
+    expect(joinCalls([asked, other, other], 0)).toBeNull();
+    expect(readAs([other, other])).toMatchObject({ read: OTHER, members: [0, 1] });
+  });
 
   it('is that call when more was heard of it than of any other call', () => {
     const burst = heard(ALERT);
