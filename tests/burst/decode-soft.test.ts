@@ -3,6 +3,7 @@ import { LONGEST_STREAM } from '../../src/burst/character-table.ts';
 import {
   boundedValues,
   type DecodeOptions,
+  decodeFirst,
   decodeSoft,
   decodeWhere,
   type GivenBits,
@@ -10,8 +11,12 @@ import {
   receiveWhere,
   report,
 } from '../../src/burst/decode-soft.ts';
+import { encodeCall } from '../../src/burst/index.ts';
+import { related } from '../../src/burst/judgement.ts';
 import type { Received } from '../../src/burst/receive.ts';
+import { composeTestCall } from '../../src/call/index.ts';
 import type { Issue } from '../../src/result/index.ts';
+import { copiesOf } from './heard.ts';
 
 /** A call that begins and ends at a bit, as likely as that. */
 const received = (start: number, callProbability = 1, evidence = 0): Received =>
@@ -107,6 +112,43 @@ describe('a call in a long row of bits', () => {
       ok: false,
       issues: [{ code: 'burst-input', at: [at] }],
     });
+  });
+});
+
+describe('the first call of a stretch', () => {
+  // Invented ships; bits of dots, phasing and call.
+  const friend = encodeCall(composeTestCall({ from: '232999871', to: '232999142' })).bits;
+  const coast = encodeCall(composeTestCall({ from: '232999871', to: '002329990' })).bits;
+  const OFFSET = 1000;
+  const first = (text: string, options: DecodeOptions = {}) => {
+    const bits = Float64Array.from(text, (bit) => (bit === '1' ? 3 : bit === '0' ? -3 : 0));
+    const reception = decodeFirst({ bits, offset: OFFSET }, related, options)?.reception;
+    return [reception?.quality.verdict, reception?.information[5], reception?.quality.start];
+  };
+  /** The call with the words of its third and ninth character not heard. */
+  const open = [...friend].map((bit, at) =>
+    [2, 8].flatMap(copiesOf).includes(Math.floor((at - 20) / 10)) ? '?' : bit,
+  );
+  const doubtful = open.join('');
+
+  it('is given although another is surer, when that begins behind it', () => {
+    expect(first(doubtful)).toEqual(['doubtful', 14, OFFSET + 20]);
+    expect(first(doubtful + coast)).toEqual(['doubtful', 14, OFFSET + 20]);
+    expect(first(friend + coast)).toEqual(['clean', 14, OFFSET + 20]);
+  });
+
+  it('gives way to a surer one that begins before its end', () => {
+    const cut = friend.slice(0, 330);
+    expect(first(cut)[0]).toBe('doubtful');
+    expect(first(cut + coast)).toEqual(['clean', 99, OFFSET + 350]);
+  });
+
+  it('is looked for from a bit on, or at one', () => {
+    const second = OFFSET + friend.length;
+    expect(first(friend + coast, { from: second })).toEqual(['clean', 99, second + 20]);
+    expect(first(friend + coast, { from: 5 })).toEqual(['clean', 14, OFFSET + 20]);
+    expect(first(friend + coast, { start: second + 20 })).toEqual(['clean', 99, second + 20]);
+    expect(first('?'.repeat(700), { from: 5 })).toEqual([undefined, undefined, undefined]);
   });
 });
 
