@@ -32,7 +32,7 @@ describe('a call whose error check is wrong', () => {
     const hit = withWords(stream, copiesOf(8), () => 33);
     const { information, quality } = read(
       withWords(hit, gone, () => null),
-      0.8,
+      0.6,
     );
     const received = alert.map((symbol, index) => (index === 8 ? 33 : symbol));
     expect(quality.errorCheck).toEqual({ kind: 'wrong', received: CHECK, computed: CHECK ^ 62 ^ 33 });
