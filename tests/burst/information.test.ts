@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decodeCharacters, encodeCharacters } from '../../src/burst/information.ts';
+import { emptyFields } from '../../src/call/internal.ts';
 
 const symbol = fc.integer({ min: 0, max: 127 });
 const format = fc.oneof(fc.constantFrom(102, 112, 114, 116, 120, 123), symbol);
@@ -76,6 +77,16 @@ describe('characters and fields', () => {
         expect(encodeCharacters(decodeCharacters(characters)).length).toBeLessThanOrEqual(characters.length);
       }),
     );
+  });
+
+  it('are none where they cannot be read at all', () => {
+    const throwing = new Proxy([112, 127], {
+      get: () => {
+        throw new Error('not to be read');
+      },
+    });
+    for (const given of [throwing, null, 5, []])
+      expect(decodeCharacters(given as number[])).toEqual(emptyFields);
   });
 
   const head = [120, 25, 20, 0, 10, 10, 108, 20, 80, 0, 20, 20];
