@@ -22,6 +22,10 @@ function weightsOf(rows: readonly (readonly (readonly [number, number])[])[]): F
   return weights;
 }
 
+/** Whether one of some sequences has a symbol at a position. */
+const seenAt = (sequences: ReadonlyMap<string, number>, symbol: number, at: number) =>
+  [...sequences.keys()].some((each) => Number(each.split(',')[at]) === symbol);
+
 describe('trellis over the error check', () => {
   it('finds what trying every sequence finds: the best, the runner-up, the sum and the shares', () => {
     fc.assert(
@@ -50,6 +54,40 @@ describe('trellis over the error check', () => {
         },
       ),
       { numRuns: 300 },
+    );
+  });
+
+  it('finds, for every position and symbol, the heaviest with it there, as far as that lies near the best', () => {
+    fc.assert(
+      fc.property(
+        choices,
+        fc.array(fc.double({ min: -9, max: 0, noNaN: true }), { minLength: 8, maxLength: 8 }),
+        fc.integer({ min: 1, max: 40 }),
+        (some, last, most) => {
+          // No two sequences weigh the same.
+          const rows = [...some, last.map((weight, symbol) => [symbol, weight] as const)].map((row, at) =>
+            row.map(([symbol, weight]) => [symbol, weight + Math.sin(1 + 8 * at + symbol) / 100] as const),
+          );
+          const { sequences } = everySequence(rows);
+          const [best] = sequences;
+          const heaviest = new Map<string, number>();
+          for (const { characters, weight } of sequences)
+            if (
+              characters.some((symbol, at) => !seenAt(heaviest, symbol, at)) &&
+              weight > (best?.weight ?? 0) - 14
+            )
+              heaviest.set(characters.join(), weight);
+          const answer = solveTrellis(weightsOf(rows), rows.length, most);
+          const expected = [...heaviest].slice(0, most);
+          expect(answer.paths.map(({ characters }) => characters.join())).toEqual(
+            expected.map(([characters]) => characters),
+          );
+          answer.paths.forEach(({ weight }, index) => {
+            expect(weight).toBeCloseTo(expected[index]?.[1] as number, 6);
+          });
+        },
+      ),
+      { numRuns: 100, seed: 5 },
     );
   });
 
