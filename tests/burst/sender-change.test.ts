@@ -110,15 +110,13 @@ describe('the sum over every change of sender', () => {
     const tables = tablesOf(sent.map(change), 0.9);
     const pairs = [kinds[0], ...kinds, null].map((kind, slot) => {
       const usual =
-        kind === null ? Array.from({ length: 128 }, () => 1 / 128) : fieldPriors()[kind as CharacterKind];
+        kind === null
+          ? Array.from({ length: 128 }, () => 1 / 128)
+          : [...fieldPriors()[kind as CharacterKind]].map(Math.exp);
       const word = (position: number) => [
         ...tables.likelihood.subarray(128 * position, 128 * (position + 1)),
       ];
-      return ratiosOf(
-        word(12 + 2 * slot),
-        word(17 + 2 * slot),
-        kind === null ? usual : [...usual].map(Math.exp),
-      );
+      return ratiosOf(word(12 + 2 * slot), word(17 + 2 * slot), usual);
     });
     const expected = everyHistory.reduce((total, { senders, chance }) => {
       const weights = pairs.map(({ dx, rx, alike }, slot) => {
