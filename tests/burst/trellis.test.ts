@@ -3,14 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { solveTrellis } from '../../src/burst/trellis.ts';
 import { everySequence } from '../oracle/burst-trellis.ts';
 
-/** Two to five positions, in each two to six symbols of some weight; the last has all that can be needed. */
+/** Two to four positions, in each two to five symbols of some weight; the last has all that can be needed. */
 const choices = fc.array(
   fc.uniqueArray(fc.tuple(fc.integer({ min: 0, max: 7 }), fc.double({ min: -12, max: 5, noNaN: true })), {
     selector: ([symbol]) => symbol,
     minLength: 2,
-    maxLength: 6,
+    maxLength: 5,
   }),
-  { minLength: 2, maxLength: 5 },
+  { minLength: 2, maxLength: 4 },
 );
 const NEVER = -500;
 
