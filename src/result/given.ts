@@ -72,7 +72,12 @@ export function requireOptions<Options extends object>(
       `${caller}: expected options${needed ? ` with ${needed}` : ''}, got ${givenInWords(given)}`,
     );
   }
-  const odd = Object.keys(given).find((name) => !(known as readonly string[]).includes(name));
-  if (odd === undefined) return options;
-  throw new TypeError(`${caller}: expected options ${known.join(', ')}, got ${quote(odd)}`);
+  wantNames(`${caller}: expected options`, given, known);
+  return options;
+}
+
+/** Throws unless every name of an object is a known one; what was wanted begins the message, the known names follow. */
+export function wantNames(wanted: string, value: object, known: readonly string[]): void {
+  const odd = Object.keys(value).find((name) => !known.includes(name));
+  if (odd !== undefined) throw new TypeError(`${wanted} ${known.join(', ')}, got ${quote(odd)}`);
 }

@@ -1,6 +1,6 @@
 /** What other modules of this library use of this one and the package does not publish. */
 export { formSchema } from './form-schema.ts';
-export { givenInWords, givenTerms, requireOptions, safely, want } from './given.ts';
+export { givenInWords, givenTerms, requireOptions, safely, want, wantNames } from './given.ts';
 export { quote } from './quote.ts';
 export type { Failure } from './result.ts';
 export { failures } from './result.ts';

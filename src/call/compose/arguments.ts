@@ -1,6 +1,6 @@
 import { parseDesignator } from '../../channel/index.ts';
 import { usesOf } from '../../identity/index.ts';
-import { quote, want } from '../../result/internal.ts';
+import { want, wantNames } from '../../result/internal.ts';
 import type { Call, CallAddress, ExpansionData } from '../call.ts';
 import { type ComposedCall, calls } from '../call-table.ts';
 import { readExpansion } from '../element/expansion.ts';
@@ -18,7 +18,7 @@ export interface ComposeOptions {
   readonly expansion?: ExpansionData | undefined;
 }
 
-type NamesOf<Options> = Options extends unknown ? keyof Options : never;
+type NamesOf<Options> = Options extends unknown ? keyof Options & string : never;
 
 /** Throws unless they are options, and every name is one of `from`, `expansion` and those given. */
 export function wantOptions<Options extends object>(
@@ -26,12 +26,7 @@ export function wantOptions<Options extends object>(
   ...names: readonly NamesOf<Options>[]
 ): void {
   want('options', 'an object', options);
-  wantNames('options', options, ['from', ...names, 'expansion']);
-}
-
-function wantNames(what: string, value: object, known: readonly PropertyKey[]): void {
-  const odd = Object.keys(value).find((name) => !known.includes(name));
-  if (odd !== undefined) throw new TypeError(`${what}: expected ${known.join(', ')}, got ${quote(odd)}`);
+  wantNames('options: expected', options, ['from', ...names, 'expansion']);
 }
 
 /**
@@ -57,7 +52,7 @@ export function composed<Kind extends ComposedCall>(
 
 /** ITU-R M.821-1, sets 100 to 106. What was received may hold others, and is sent as received. */
 function wantSendable(expansion: ExpansionData): void {
-  wantNames('expansion', expansion, Object.keys(EXPANSION));
+  wantNames('expansion: expected', expansion, Object.keys(EXPANSION));
   const { personsOnBoard = 0, requested = [], unavailable = [] } = expansion;
   if (!Number.isInteger(personsOnBoard))
     throw new RangeError(`persons on board: expected a whole number, got ${personsOnBoard}`);
