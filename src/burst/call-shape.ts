@@ -156,6 +156,8 @@ function shape(share: number, kinds: readonly CharacterKind[]): CallShape {
 /**
  * Whether a call has the length and the end of sequence of a composition with its format specifier.
  *
+ * Only shapes of no composition, or with more after one, may end in any end of sequence.
+ *
  * @param characters - format specifier once, up to and with the end of sequence
  */
 export function isComposition(characters: readonly number[]): boolean {

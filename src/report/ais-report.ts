@@ -83,7 +83,8 @@ export const STATUSES: ReadonlyMap<number, NavigationalStatus> = /* @__PURE__ */
 );
 
 /**
- * What each message has to tell of a report that is to be written: message 24 tells the name in a message of its own.
+ * The messages that carry a report: one, or two for a message 24 with the name and more, whose part A has the name alone
+ * (ITU-R M.1371-6 Annex 7, message 24).
  *
  * @throws RangeError when the identity is not nine digits, or the IMO number not seven
  */

@@ -28,8 +28,9 @@ const NO_SIZE = { length: null, beam: null, fromStarboard: null, fromBow: null }
  *
  * @param report - as a reader gives it; its `message` decides the parameter group
  * @param options - source address, sequence counter, own or other, channel
- * @returns the frames in order; of a message 24 with name and call sign or type two parameter groups
- * @throws RangeError when the message has no parameter group here, or a number is out of range
+ * @returns the frames in order; two parameter groups for a message 24 with the name and a call sign or type
+ * @throws RangeError when the message has no parameter group here, the identity is not nine digits, the IMO number not
+ *   seven, or a number is out of range
  *
  * Source: public list of parameter groups of IEC 61162-3 (D-network-2).
  *

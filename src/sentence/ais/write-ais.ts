@@ -22,8 +22,8 @@ const [NO_LONGITUDE, NO_LATITUDE, NO_SPEED, NO_COURSE, NO_HEADING, NO_SECOND] = 
  *
  * @param report - as a reader gives it; its `message` decides the layout
  * @param options - own or other, channel, sequence number
- * @returns the sentences without their line ends, one or two; a message 24 with name and call sign or type is two
- *   messages
+ * @returns the sentences without their line ends, one or two; a message 24 with the name and a call sign or type goes
+ *   out as its parts A and B
  * @throws RangeError when the message has no layout here, the identity is not nine digits, the IMO number not seven, the
  *   sequence number is not 0 to 9, the position is none, or a value does not fit its field
  *
