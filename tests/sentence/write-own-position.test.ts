@@ -127,6 +127,8 @@ describe('an own position is refused', () => {
       'instant: expected 1980 to 2079, got 1979-12-31T23:59:59.000Z',
     ],
     [{ instant: Date.UTC(2080, 0, 1) }, 'instant: expected 1980 to 2079, got 2080-01-01T00:00:00.000Z'],
+    [{ instant: Number.NaN }, 'instant: expected epoch milliseconds, got NaN'],
+    [{ instant: '2026' as never }, 'instant: expected epoch milliseconds, got 2026'],
     [{ quality: 'bogus' as 'none' }, 'quality: expected one of a fix, got bogus'],
     [{ speed: -0.1 }, 'speed: expected 0 to 10000, got -0.1'],
     [{ speed: 10_000.1 }, 'speed: expected 0 to 10000, got 10000.1'],

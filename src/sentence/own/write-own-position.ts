@@ -60,6 +60,7 @@ function tenths(name: string, value: number | null, most: number): string {
 
 /** `hhmmss.ss` and `ddmmyy`. */
 function utcAndDate(instant: number): [string, string] {
+  if (!Number.isFinite(instant)) throw new RangeError(`instant: expected epoch milliseconds, got ${instant}`);
   const iso = new Date(instant).toISOString();
   // deviation: D-sentence-6
   if (iso < '1980' || iso > '2080') throw new RangeError(`instant: expected 1980 to 2079, got ${iso}`);
