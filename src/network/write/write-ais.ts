@@ -30,7 +30,7 @@ const NO_SIZE = { length: null, beam: null, fromStarboard: null, fromBow: null }
  * @param options - source address, sequence counter, own or other, channel
  * @returns the frames in order; two parameter groups for a message 24 with the name and a call sign or type
  * @throws RangeError when the message has no parameter group here, the identity is not nine digits, the IMO number not
- *   seven, or a number is out of range
+ *   seven, or the address or the counter is out of range; other numbers are not checked
  *
  * Source: public list of parameter groups of IEC 61162-3 (D-network-2).
  *
